@@ -1,0 +1,51 @@
+// Source files: read whole, checked as UTF-8, brought to NFC, kept for as long as places point
+// into them.
+#pragma once
+
+#include "compiler/source/diagnostics.hpp"
+#include "compiler/source/place.hpp"
+
+#include <cstdint>
+#include <deque>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin {
+
+struct SourceFile {
+    std::filesystem::path path; // empty for standard input
+    std::string name;           // as messages show it
+    std::string bytes;          // as read, for mends that keep all else byte for byte
+    std::string text; // NFC (Unicode Standard Annex #15), LF line ends, no byte-order mark
+    std::vector<std::size_t> line_starts; // offsets into text, one a line
+
+    std::string_view line(std::uint32_t number) const; // from 1, without its line end
+};
+
+class Sources {
+public:
+    // A résumé is a few kilobytes; a file of more than this is something else given by mistake.
+    static constexpr std::size_t most_bytes = std::size_t{1} << 20;
+
+    // Each returns the new file's index, or reports why there is none: no such file, a folder,
+    // not readable, over most_bytes, bad UTF-8 (at its byte), a NUL byte.
+    std::optional<std::uint32_t> read(const std::filesystem::path& path, Diagnostics& diagnostics);
+    std::optional<std::uint32_t> read_standard_input(Diagnostics& diagnostics);
+    std::optional<std::uint32_t> add(std::string name, std::string bytes, Diagnostics& diagnostics);
+
+    const SourceFile& file(std::uint32_t index) const { return files_.at(index); }
+    std::size_t size() const { return files_.size(); }
+
+    // Column as GNU messages count it: from 1, in terminal columns, tabs to every eighth.
+    std::uint32_t display_column(const Place& place) const;
+
+private:
+    void refuse(std::string name, std::string fault, Diagnostics& diagnostics);
+
+    std::deque<SourceFile> files_; // a deque: references stay good while files are added
+};
+
+}

@@ -1,0 +1,15 @@
+// The nearest known word to one that is not known, for "did you mean".
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace quoin {
+
+// The candidate with the least optimal-string-alignment distance to `word` (ASCII case ignored), if
+// that is near enough to be a slip: at most one edit for every three letters, and at least one.
+std::optional<std::string_view> nearest(std::string_view word,
+                                        std::span<const std::string_view> candidates);
+
+}

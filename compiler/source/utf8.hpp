@@ -1,0 +1,22 @@
+// UTF-8 one character at a time, and how wide a character stands on a terminal.
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+
+namespace quoin {
+
+struct Character {
+    char32_t code = U'\uFFFD';
+    std::size_t length = 1; // in bytes
+    bool well_formed = false;
+};
+
+// The first character of a text that is not empty. Of an ill-formed one the length is that of the
+// longest piece that could begin a character (Unicode Standard 15.0, section 3.9, "U+FFFD
+// Substitution of Maximal Subparts").
+Character first_character(std::string_view text);
+
+int terminal_columns(char32_t code); // 0 for combining marks, 2 for wide characters
+
+}
