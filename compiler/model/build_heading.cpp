@@ -1,0 +1,92 @@
+// The heading block: contact fields, settings, and files whose sections come first.
+#include "compiler/model/build_steps.hpp"
+
+#include "compiler/model/wording.hpp"
+
+#include <utility>
+
+namespace quoin {
+namespace {
+
+const char* const above_sections = "above the first 'section:' line";
+
+void report_misplaced(const Node& node, const Word* word, Diagnostics& diagnostics) {
+    const std::string label = in_quotes(node.label.text);
+    if (!word) {
+        auto candidates = heading_labels();
+        candidates.push_back("section");
+        std::string mend = did_you_mean(node.label.text, candidates);
+        if (mend.empty())
+            mend = "; expected a contact field or a setting, or a 'section:' line above it";
+        return diagnostics.error(node.label.place, "unknown label " + label + mend);
+    }
+    if (const auto* directive = std::get_if<Directive>(&word->means)) {
+        const char* mend = *directive == Directive::for_tags
+                               ? " belongs in an entry, below a 'section:' line"
+                               : " belongs right under a 'section:' line";
+        return diagnostics.error(node.label.place, label + mend);
+    }
+    diagnostics.error(node.label.place, label +
+                                            " does not belong in the heading block; it is a "
+                                            "field of " +
+                                            kinds_with(*word) +
+                                            "; expected a 'section:' line above it");
+}
+
+void add_contact(const Word& word, const Node& node, Build& build) {
+    auto field = read_field(word, node, build.diagnostics);
+    if (!field) return;
+    if (build.contact.add(word, field->tags, node, "keep one, or tag both for different builds",
+                          build.diagnostics))
+        build.resume.heading.push_back(*std::move(field));
+}
+
+void add_node(const Node& node, Build& build) {
+    if (node.kind == Node::Kind::comment) return;
+    if (node.kind == Node::Kind::bullet)
+        return build.diagnostics.error(
+            node.place, "a bullet belongs to an entry; expected a 'section:' line above it");
+    const Word* word = find_word(node.label.text);
+    if (!word || !word->heading) return report_misplaced(node, word, build.diagnostics);
+    if (const auto* setting = std::get_if<SettingName>(&word->means)) {
+        refuse_tags(node, build.diagnostics);
+        return read_setting(*setting, node, build.resume.settings, build.diagnostics);
+    }
+    if (std::holds_alternative<Directive>(word->means)) return take_in(build, node);
+    add_contact(*word, node, build);
+}
+
+}
+
+bool is_label(const Node& node, std::string_view label) {
+    return node.kind == Node::Kind::field && node.label.text == label;
+}
+
+void build_heading(Build& build, const Tree& tree) {
+    for (const Block& block : tree.heading)
+        for (const Node& node : block)
+            add_node(node, build);
+}
+
+void build_included_heading(Build& build, const Tree& tree) {
+    const std::string& first = build.sources.file(build.open.front().file).name;
+    for (const Block& block : tree.heading) {
+        for (const Node& node : block) {
+            if (node.kind == Node::Kind::comment) continue;
+            if (is_label(node, "include"))
+                take_in(build, node);
+            else if (node.kind == Node::Kind::bullet)
+                add_node(node, build);
+            else if (const Word* word = find_word(node.label.text); word && word->heading)
+                build.diagnostics.error(node.label.place,
+                                        in_quotes(word->label) +
+                                            " does not belong in an included file, which gives "
+                                            "sections only; move it to " +
+                                            in_quotes(first) + ", " + above_sections);
+            else
+                report_misplaced(node, word, build.diagnostics);
+        }
+    }
+}
+
+}

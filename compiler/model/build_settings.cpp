@@ -1,0 +1,283 @@
+// Values of settings: each is read by the grammar, then held against its bounds.
+#include "compiler/model/build_steps.hpp"
+
+#include "compiler/model/language_tag.hpp"
+#include "compiler/model/text_pieces.hpp"
+#include "compiler/model/wording.hpp"
+#include "grammar/messages.hpp"
+#include "grammar/settings.hpp"
+
+#include <charconv>
+#include <chrono>
+#include <cmath>
+#include <utility>
+
+namespace quoin {
+namespace {
+
+namespace pegtl = tao::pegtl;
+namespace rules = grammar::settings;
+
+// Nobody asks for fewer pages than one, nor reads a résumé of more than this.
+constexpr Interval page_bounds{1, 20};
+constexpr Interval size_bounds{10, 12};
+constexpr Interval margin_bounds{0.5, 1};
+
+struct Asked { // one line that sets something
+    const Node& node;
+    JoinedValue value;
+    Diagnostics& diagnostics;
+
+    const std::string& text() const { return value.text(); }
+    Place place() const { return value.place(0, text().size()); }
+    void error(std::string_view message) const { // `{}` takes the value
+        diagnostics.error(place(), worded(message, text()));
+    }
+};
+
+// Beyond what a double holds is far out of any bounds.
+double to_number(std::string_view text) {
+    double number = HUGE_VAL;
+    const auto result = std::from_chars(text.data(), text.data() + text.size(), number);
+    return result.ec == std::errc{} ? number : HUGE_VAL;
+}
+
+int to_int(std::string_view digits) {
+    int number = 0;
+    std::from_chars(digits.data(), digits.data() + digits.size(), number);
+    return number;
+}
+
+struct IntervalParts {
+    std::vector<std::string> numbers;
+};
+
+struct DateParts {
+    Date date{};
+};
+
+struct AcceptParts {
+    struct Part {
+        std::size_t offset = 0;
+        std::string check;
+        std::string reason;
+    };
+    std::vector<Part> parts;
+};
+
+template<typename Rule>
+struct Action {};
+
+template<>
+struct Action<rules::number> {
+    static void apply(const auto& in, IntervalParts& found) {
+        found.numbers.push_back(in.string());
+    }
+};
+
+template<>
+struct Action<rules::updated_year> {
+    static void apply(const auto& in, DateParts& found) {
+        found.date.year = to_int(in.string_view());
+    }
+};
+
+template<>
+struct Action<rules::updated_month> {
+    static void apply(const auto& in, DateParts& found) {
+        found.date.month = to_int(in.string_view());
+    }
+};
+
+template<>
+struct Action<rules::updated_day> {
+    static void apply(const auto& in, DateParts& found) {
+        found.date.day = to_int(in.string_view());
+    }
+};
+
+template<>
+struct Action<rules::check_name> {
+    static void apply(const auto& in, AcceptParts& found) {
+        found.parts.push_back({in.position().byte, in.string(), {}});
+    }
+};
+
+template<>
+struct Action<rules::reason> {
+    static void apply(const auto& in, AcceptParts& found) {
+        found.parts.back().reason = in.string();
+        auto& reason = found.parts.back().reason;
+        reason.erase(reason.find_last_not_of(" \t") + 1);
+    }
+};
+
+// Matches the whole value, or says what was expected of it.
+template<typename Rule, typename... Parts>
+bool match(const Asked& asked, Parts&... parts) {
+    pegtl::memory_input in(asked.text(), "");
+    if (pegtl::parse<Rule, Action>(in, parts...)) return true;
+    asked.error(grammar::message<Rule>);
+    return false;
+}
+
+bool within(const Interval& interval, const Interval& bounds) {
+    return interval.least >= bounds.least && interval.most <= bounds.most;
+}
+
+template<typename Rule>
+void read_interval(const Asked& asked, const Interval& bounds, std::string_view expected,
+                   Setting<Interval>& setting) {
+    IntervalParts found;
+    if (!match<Rule>(asked, found)) return;
+    const std::string& least = found.numbers.front();
+    const std::string& most = found.numbers.back();
+    const Interval interval{to_number(least), to_number(most)};
+    if (interval.least > interval.most)
+        return asked.error("'{}' runs backwards; write " + in_quotes(most + ".." + least));
+    if (!within(interval, bounds))
+        return asked.error(in_quotes(asked.node.label.text) + " '{}' is out of bounds; expected " +
+                           std::string{expected});
+    setting = {interval, asked.place()};
+}
+
+void read_pages(const Asked& asked, Setting<int>& setting) {
+    if (!match<rules::pages_value>(asked)) return;
+    const double pages = to_number(asked.text());
+    if (!within({pages, pages}, page_bounds))
+        return asked.error("'pages' '{}' is out of bounds; expected 1 to 20");
+    setting = {static_cast<int>(pages), asked.place()};
+}
+
+template<typename T>
+void read_choice(const Asked& asked, std::optional<T> choice,
+                 const std::vector<std::string_view>& names, Setting<T>& setting) {
+    if (choice)
+        setting = {*choice, asked.place()};
+    else
+        asked.error(in_quotes(asked.node.label.text) + " cannot be '{}'; expected " +
+                    listed(names) + did_you_mean(asked.text(), names));
+}
+
+void read_hyphenate(const Asked& asked, Setting<bool>& setting) {
+    const std::string& text = asked.text();
+    std::optional<bool> choice;
+    if (text == "yes" || text == "no") choice = text == "yes";
+    read_choice(asked, choice, {"yes", "no"}, setting);
+}
+
+void read_language(const Asked& asked, Setting<std::string>& setting) {
+    if (match<rules::language_value>(asked))
+        setting = {recommended_case(asked.text()), asked.place()};
+}
+
+bool in_calendar(const Date& date) {
+    const auto month = static_cast<unsigned>(*date.month);
+    const auto day = static_cast<unsigned>(date.day.value_or(1));
+    return (std::chrono::year{date.year} / std::chrono::month{month} / std::chrono::day{day}).ok();
+}
+
+void read_updated(const Asked& asked, Setting<std::optional<Date>>& setting) {
+    DateParts found;
+    if (!match<rules::updated_value>(asked, found)) return;
+    if (!in_calendar(found.date))
+        return asked.error("'{}' is not in the calendar; expected a date such as '2026-11-03'");
+    setting = {found.date, asked.place()};
+}
+
+void read_words(const Asked& asked, std::vector<std::string>& words) {
+    constexpr std::string_view separators = " \t,;";
+    const std::string& text = asked.text();
+    for (std::size_t start = text.find_first_not_of(separators); start != std::string::npos;) {
+        const std::size_t end = std::min(text.find_first_of(separators, start), text.size());
+        words.push_back(text.substr(start, end - start));
+        start = text.find_first_not_of(separators, end);
+    }
+}
+
+void read_accept(const Asked& asked, std::vector<Acceptance>& accept) {
+    AcceptParts found;
+    if (!match<rules::accept_value>(asked, found)) return;
+    for (auto& part : found.parts) {
+        const Place place = asked.value.place(part.offset, part.check.size());
+        accept.push_back({std::move(part.check), std::move(part.reason), place});
+    }
+}
+
+// Where the setting was set already; line 0 if it was not, or may be set again.
+Place set_at(SettingName name, const Settings& settings) {
+    switch (name) {
+    case SettingName::stage:
+        return settings.stage.place;
+    case SettingName::pages:
+        return settings.pages.place;
+    case SettingName::theme:
+        return settings.theme.place;
+    case SettingName::paper:
+        return settings.paper.place;
+    case SettingName::size:
+        return settings.size.place;
+    case SettingName::margins:
+        return settings.margins.place;
+    case SettingName::dates_as:
+        return settings.dates_as.place;
+    case SettingName::language:
+        return settings.language.place;
+    case SettingName::updated:
+        return settings.updated.place;
+    case SettingName::hyphenate:
+        return settings.hyphenate.place;
+    case SettingName::words:
+    case SettingName::accept:
+        break;
+    }
+    return {};
+}
+
+void read_value(SettingName name, const Asked& asked, Settings& settings) {
+    const std::string& text = asked.text();
+    switch (name) {
+    case SettingName::stage:
+        return read_choice(asked, stage_named(text), stage_names(), settings.stage);
+    case SettingName::pages:
+        return read_pages(asked, settings.pages);
+    case SettingName::theme:
+        settings.theme = {text, asked.place()};
+        return;
+    case SettingName::paper:
+        return read_choice(asked, paper_named(text), paper_names(), settings.paper);
+    case SettingName::size:
+        return read_interval<rules::size_value>(asked, size_bounds, "10 to 12 (points)",
+                                                settings.size);
+    case SettingName::margins:
+        return read_interval<rules::margins_value>(asked, margin_bounds, "0.5 to 1 (inches)",
+                                                   settings.margins);
+    case SettingName::dates_as:
+        return read_choice(asked, date_form_named(text), date_form_names(), settings.dates_as);
+    case SettingName::language:
+        return read_language(asked, settings.language);
+    case SettingName::updated:
+        return read_updated(asked, settings.updated);
+    case SettingName::words:
+        return read_words(asked, settings.words);
+    case SettingName::accept:
+        return read_accept(asked, settings.accept);
+    case SettingName::hyphenate:
+        return read_hyphenate(asked, settings.hyphenate);
+    }
+}
+
+}
+
+void read_setting(SettingName name, const Node& node, Settings& settings,
+                  Diagnostics& diagnostics) {
+    const Asked asked{node, JoinedValue{node.value}, diagnostics};
+    const Place before = set_at(name, settings);
+    if (before.line != 0)
+        return diagnostics.error(node.label.place,
+                                 in_quotes(node.label.text) + " is set twice, first in line " +
+                                     std::to_string(before.line) + "; keep one of them");
+    read_value(name, asked, settings);
+}
+
+}

@@ -1,0 +1,77 @@
+// What a section holds, told from the labels of its entries and from its title.
+#include "compiler/model/build_steps.hpp"
+
+#include "compiler/model/section_titles.hpp"
+#include "compiler/source/suggest.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace quoin {
+namespace {
+
+struct Evidence {
+    std::map<Holds, std::size_t> votes; // labels that may stand there, for each kind
+    std::size_t known = 0;              // labels of entries, or near enough to be slips of them
+    std::size_t unknown = 0;
+    bool names_an_entry = false; // `role`, `project` and the like
+
+    bool tells_nothing() const { return known == 0 && unknown == 0; }
+    // Labels of the writer's own outnumber the known ones, which will be so by chance.
+    bool looks_grouped() const { return unknown > known && !names_an_entry; }
+};
+
+std::vector<std::string_view> entry_labels() {
+    std::vector<std::string_view> labels;
+    for (const Word& word : vocabulary())
+        if (!word.kinds.empty()) labels.push_back(word.label);
+    return labels;
+}
+
+void weigh(const Node& node, Evidence& evidence) {
+    const Word* word = find_word(node.label.text);
+    if (word && std::holds_alternative<Directive>(word->means)) return;
+    if (word && !word->kinds.empty()) {
+        const auto* name = std::get_if<FieldName>(&word->means);
+        evidence.names_an_entry = evidence.names_an_entry || (name && names_entry(*name));
+    } else if (const auto near = nearest(node.label.text, entry_labels())) {
+        word = find_word(*near);
+    } else {
+        ++evidence.unknown;
+        return;
+    }
+    ++evidence.known;
+    for (const std::string_view name : holds_names()) {
+        const Holds kind = *holds_named(name);
+        if (word->kinds.has(kind)) ++evidence.votes[kind];
+    }
+}
+
+std::vector<Holds> leading(const std::map<Holds, std::size_t>& votes) {
+    std::size_t most = 0;
+    for (const auto& [kind, count] : votes)
+        most = std::max(most, count);
+    std::vector<Holds> kinds;
+    for (const auto& [kind, count] : votes)
+        if (count == most) kinds.push_back(kind);
+    return kinds;
+}
+
+}
+
+std::optional<Holds> infer_holds(std::span<const Nodes> blocks, const std::string& title) {
+    Evidence evidence;
+    for (const Nodes block : blocks)
+        for (const Node& node : block)
+            if (node.kind == Node::Kind::field) weigh(node, evidence);
+    const auto usual = usual_holds(title);
+    if (evidence.tells_nothing()) return usual.value_or(Holds::other);
+    if (usual && has_groups(*usual) && !evidence.names_an_entry) return usual;
+    if (evidence.known == 0 && usual) return usual;
+    if (!usual && evidence.looks_grouped()) return Holds::skills;
+    const auto kinds = leading(evidence.votes);
+    if (usual && std::ranges::find(kinds, *usual) != kinds.end()) return usual;
+    return kinds.size() == 1 ? std::optional{kinds.front()} : std::nullopt;
+}
+
+}

@@ -1,0 +1,167 @@
+// The résumé as typed data: what each thing is, not how it looks.
+#pragma once
+
+#include "compiler/model/dates.hpp"
+#include "compiler/model/text.hpp"
+#include "compiler/source/place.hpp"
+
+#include <cstdint>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace quoin {
+
+enum class Holds {
+    education,
+    experience,
+    projects,
+    activities,
+    skills,
+    honors,
+    credentials,
+    languages,
+    publications,
+    prose,
+    other
+};
+
+enum class FieldName {
+    // heading
+    name,
+    pronouns,
+    headline,
+    address,
+    phone,
+    email,
+    link,
+    // entries
+    school,
+    place,
+    degree,
+    major,
+    minor,
+    graduation,
+    dates,
+    gpa,
+    honors,
+    courses,
+    activities,
+    thesis,
+    role,
+    employer,
+    note,
+    project,
+    course,
+    with,
+    activity,
+    award,
+    by,
+    credential,
+    issuer,
+    expires,
+    publication,
+    text,
+    title,
+    detail,
+    group // a group of skills or languages: its label is the writer's own
+};
+
+// Pieces kept for, or left out of, the builds that ask for a tag.
+struct Tags {
+    std::vector<std::string> only;   // `{lab}`
+    std::vector<std::string> except; // `{!lab}`
+
+    bool empty() const { return only.empty() && except.empty(); }
+};
+
+struct Field {
+    FieldName name{};
+    Text label; // groups only
+    std::variant<Text, std::vector<Text>, DateRange>
+        value; // items for honors, courses, activities, groups
+    Tags tags;
+    Place label_place;
+    Place place; // of the value
+};
+
+struct Bullet {
+    Text text;
+    int level = 1; // 1 or 2
+    Tags tags;
+    Place place; // of the text
+};
+
+struct Entry {
+    std::vector<Field> fields; // in source order
+    std::vector<Bullet> bullets;
+    std::vector<Entry> further; // experience only: further positions at the same employer
+    Tags tags;
+    Place place;
+
+    const Field* find(FieldName name) const; // the first; null if there is none
+};
+
+struct Section {
+    Text title;
+    Holds holds = Holds::other;
+    bool side = false; // for the narrow column of a two-column theme
+    std::vector<Entry> entries;
+    Tags tags;
+    Place place; // of the title
+};
+
+enum class Stage { undergraduate, recent_graduate, graduate_applicant, experienced };
+enum class Paper { letter, a4 };
+
+struct Interval { // a pinned setting has least == most
+    double least = 0;
+    double most = 0;
+
+    bool operator==(const Interval&) const = default;
+};
+
+template<typename T>
+struct Setting { // a value with the place it was set at; line 0 when it is the default
+    T value{};
+    Place place;
+
+    const T* operator->() const { return &value; }
+    const T& operator*() const { return value; }
+    bool stated() const { return place.line != 0; }
+};
+
+struct Acceptance {
+    std::string check;
+    std::string reason;
+    Place place;
+};
+
+struct Settings {
+    Setting<Stage> stage{Stage::undergraduate, {}};
+    Setting<int> pages{1, {}};
+    Setting<std::string> theme; // empty: the house theme
+    Setting<Paper> paper{Paper::letter, {}};
+    Setting<Interval> size{{10, 12}, {}};    // pt
+    Setting<Interval> margins{{0.5, 1}, {}}; // inch
+    Setting<DateForm> dates_as{DateForm::short_month, {}};
+    Setting<std::string> language{"en-US", {}}; // BCP 47
+    Setting<std::optional<Date>> updated;
+    Setting<bool> hyphenate{false, {}};
+    std::vector<std::string> words;
+    std::vector<Acceptance> accept;
+};
+
+struct Resume {
+    Settings settings;
+    std::vector<Field> heading; // name, pronouns, headline, address, phone, email, link
+    std::vector<Section> sections;
+    std::vector<std::filesystem::path> files; // all that were read, the first file first
+
+    const Field* find(FieldName name) const; // in the heading
+};
+
+}
