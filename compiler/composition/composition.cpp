@@ -1,0 +1,49 @@
+// The order of the whole: heading, sections, running head.
+#include "compiler/composition/composition.hpp"
+
+#include "compiler/composition/composer.hpp"
+
+#include <algorithm>
+
+namespace quoin {
+
+namespace {
+
+std::size_t errors_in(const Diagnostics& diagnostics) {
+    return static_cast<std::size_t>(
+        std::ranges::count(diagnostics.all(), Severity::error, &Diagnostic::severity));
+}
+
+std::string name_of(const Resume& resume) {
+    const Field* field = resume.find(FieldName::name);
+    const Text* text = field ? std::get_if<Text>(&field->value) : nullptr;
+    return text ? text->plain() : std::string();
+}
+
+}
+
+Composer::Composer(const Resume& resume, const Theme& theme, Fonts& fonts, Diagnostics& diagnostics)
+    : resume_(resume), theme_(theme), shaper_(theme, fonts, *resume.settings.language, diagnostics),
+      name_(name_of(resume)) {}
+
+Composition Composer::run() {
+    add_element(StructureType::document, 0);
+    add_heading();
+    for (const Section& section : resume_.sections)
+        add_section(section);
+    add_running_head();
+    out_.title = name_ + ", résumé";
+    out_.author = name_;
+    out_.language = *resume_.settings.language;
+    return std::move(out_);
+}
+
+std::optional<Composition> compose(const Resume& resume, const Theme& theme, Fonts& fonts,
+                                   Diagnostics& diagnostics) {
+    const std::size_t errors_before = errors_in(diagnostics);
+    Composition composition = Composer(resume, theme, fonts, diagnostics).run();
+    if (errors_in(diagnostics) != errors_before) return std::nullopt;
+    return composition;
+}
+
+}

@@ -1,0 +1,108 @@
+// The composed résumé: every paragraph shaped, in reading order, with the structure it belongs to.
+// Lengths are in em of the text size, for the text size is not yet known.
+#pragma once
+
+#include "compiler/fonts/fonts.hpp"
+#include "compiler/fonts/shape.hpp"
+#include "compiler/model/resume.hpp"
+#include "compiler/source/diagnostics.hpp"
+#include "compiler/theme/theme.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace quoin {
+
+// Standard structure types of ISO 32000-1, section 14.8.4.
+enum class StructureType { document, sect, h1, h2, h3, p, l, li, lbl, lbody, link, span };
+
+struct Element {
+    StructureType type{};
+    std::uint32_t parent = 0; // the document element, 0, is its own parent
+    std::string uri;          // links
+    std::string contents;     // links: what a screen reader says
+};
+
+// Glyphs of one face, size, colour and structure element.
+struct Run {
+    std::uint32_t element = 0;
+    const Face* face = nullptr;
+    double size = 1; // ratio of the text size
+    Colour colour;
+    double tracking = 0; // em of its own size, added after each glyph
+    bool underline = false;
+    std::string text; // what the glyphs stand for; Glyph::text_begin counts in it
+    std::vector<Glyph> glyphs;
+};
+
+// A place where a line may end: after glyph `glyph - 1` of run `run`, that is before its glyph
+// `glyph`; never before the first glyph. The glyphs of the spaces before it stay on the ended
+// line, where they hang past its measure.
+struct BreakPoint {
+    std::uint32_t run = 0;
+    std::uint32_t glyph = 0;
+    double penalty = 0;  // as Knuth & Plass: 0 neutral, positive to avoid
+    bool hyphen = false; // a hyphen (U+00AD) is set if the line ends here
+};
+
+// What a text gives up when room is short: nothing, its words, or the items of a list, which
+// separators part.
+enum class TextPart { fixed, words, item, separator };
+
+struct Origin { // of bytes [begin, end) of a paragraph's text, its label's left out
+    std::size_t begin = 0, end = 0;
+    TextPart part{};
+    bool marked = false; // the writer's marks or a link hold it together
+    Place place;         // where its length is end - begin, byte for byte
+};
+
+struct Paragraph {
+    std::uint32_t element = 0; // the block-level element: a heading, P or LBody's P
+    StyleName style{};
+    GapName gap{}; // opened above
+    Align align = Align::left;
+    double size = 1;                // ratio: line height is leading × size
+    double indent = 0;              // em, of every line
+    double hang = 0;                // em: the first `label_runs` runs start at indent - hang
+    std::uint32_t label_runs = 0;   // a bullet with its space: no part of the line's measure
+    double ascent = 0, descent = 0; // em, of the largest run
+    RuleAt rule = RuleAt::none;
+    double rule_thickness = 0, rule_gap = 0; // pt, em
+    Colour rule_colour;
+    bool keep_with_next = false; // no page break after it: headings, and heads of entries
+    std::vector<Run> runs;
+    std::vector<BreakPoint> breaks; // in order; the paragraph's end is not among them
+    std::vector<std::uint32_t>
+        hyphen_glyphs; // one a run, the hyphen's glyph, where breaks ask for it
+    Place place;       // of the text it came from
+    std::vector<Origin> origins; // in order
+    std::uint32_t entry = 0;     // it belongs to, from 1; a further position counts as one; 0: none
+    std::uint32_t bullet = 0; // of its entry, from 1; inner ones share the number of the one above
+    bool spare = false;       // of an entry that goes first: a high school beside a college
+};
+
+struct Outline { // a bookmark, at a section's heading
+    std::string title;
+    std::uint32_t paragraph = 0;
+};
+
+struct Composition {
+    std::vector<Element> elements;     // parents before children, in reading order
+    std::vector<Paragraph> paragraphs; // in reading order
+    std::vector<Outline> outlines;
+    std::string title;    // for the document: "Ottoline Brandt, résumé"
+    std::string author;   // the name
+    std::string language; // BCP 47
+    // On the pages from the second on, an artifact; no runs if there is none. Where its last run is
+    // the figures 0 to 9, the page's number is set from them in that run's place.
+    Paragraph running_head;
+};
+
+// None if a character is in no font of the theme: reported at its place, by name.
+std::optional<Composition> compose(const Resume& resume, const Theme& theme, Fonts& fonts,
+                                   Diagnostics& diagnostics);
+
+}

@@ -1,0 +1,57 @@
+// The name, the headline, the contact lines; the head of further pages.
+#include "compiler/composition/composer.hpp"
+
+#include <utility>
+
+namespace quoin {
+
+namespace {
+
+std::vector<const PatternLine*> patterns(const Form& form, bool running_head) {
+    std::vector<const PatternLine*> lines;
+    for (const PatternLine& line : form.lines)
+        if ((line.style == StyleName::running_head) == running_head) lines.push_back(&line);
+    return lines;
+}
+
+GapName gap_above(StyleName style, StyleName before, bool first) {
+    if (first) return GapName::none;
+    if (style == StyleName::contact)
+        return before == StyleName::contact ? GapName::line : GapName::contact;
+    return GapName::header;
+}
+
+}
+
+void Composer::add_heading() {
+    in_heading_ = true;
+    auto before = StyleName::name;
+    bool has_name = false;
+    const auto lines =
+        expand(patterns(theme_.heading, false), resume_.heading, *resume_.settings.dates_as);
+    for (const ExpandedLine& line : lines) {
+        const bool heading = line.style == StyleName::name && !has_name;
+        has_name = has_name || heading;
+        const std::uint32_t element =
+            add_element(heading ? StructureType::h1 : StructureType::p, 0);
+        add_paragraph(line.text, line.style, gap_above(line.style, before, out_.paragraphs.empty()),
+                      element);
+        before = line.style;
+    }
+    in_heading_ = false;
+}
+
+void Composer::add_running_head() {
+    if (*resume_.settings.pages < 2) return;
+    for (const PatternLine* pattern : patterns(theme_.heading, true)) {
+        auto lines = expand({&pattern, 1}, resume_.heading, *resume_.settings.dates_as);
+        if (lines.empty() || lines.front().style != StyleName::running_head) return;
+        LineText& text = lines.front().text; // the fields it leaves out come after it
+        for (TextPiece& piece : text.pieces)
+            piece.link.reset(); // an artifact holds no links
+        out_.running_head = make_paragraph(text, StyleName::running_head, 0);
+        out_.running_head.breaks.clear();
+    }
+}
+
+}

@@ -1,0 +1,28 @@
+// How gladly a line may end at each place.
+#pragma once
+
+#include "compiler/theme/theme.hpp"
+
+#include <cstddef>
+#include <string_view>
+#include <vector>
+
+namespace quoin {
+
+struct LineEnd {
+    std::size_t offset = 0; // bytes; of the next line's first character
+    double penalty = 0;
+    bool hyphen = false;
+};
+
+struct LineEndText {
+    std::string_view text;
+    std::vector<std::size_t> soft_hyphens;  // where U+00AD stood before it was taken out
+    std::vector<std::size_t> literal_bytes; // begin, end, begin, end … of the pattern's own words
+    StyleName style{};
+    bool english = false;
+};
+
+std::vector<LineEnd> line_ends(const LineEndText& text);
+
+}

@@ -1,0 +1,50 @@
+// The text of one paragraph before it is shaped: pieces with their marks, links and places.
+#pragma once
+
+#include "compiler/composition/composition.hpp"
+#include "compiler/model/resume.hpp"
+#include "compiler/model/text.hpp"
+#include "compiler/source/place.hpp"
+#include "compiler/theme/theme.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace quoin {
+
+struct TextPiece {
+    enum class Kind { value, literal, page }; // literal: the pattern's own words
+    Kind kind = Kind::value;
+    std::string text;
+    Marks pattern_marks;               // turn the style's weight and slant round
+    Marks marks;                       // the writer's: strong is bold whatever surrounds it
+    std::optional<std::uint32_t> link; // index into LineText::links
+    TextPart part = TextPart::fixed;
+    Place place;
+};
+
+struct LineText {
+    std::vector<TextPiece> pieces;
+    std::vector<std::string> links; // URIs
+
+    bool empty() const { return pieces.empty(); }
+    void append(const Text& text, TextPart part = TextPart::fixed);
+};
+
+struct ExpandedLine {
+    StyleName style{};
+    LineText text;
+};
+
+bool has_value(const Field& field);
+LineText value_text(const Field& field, DateForm dates_as);
+
+// The lines that patterns make of fields: each line that has a value to print, once, or once for
+// each group of skills. A field that no pattern prints gets a line of its own: nothing is lost.
+std::vector<ExpandedLine> expand(std::span<const PatternLine* const> patterns,
+                                 std::span<const Field> fields, DateForm dates_as);
+
+}

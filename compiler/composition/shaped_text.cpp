@@ -1,0 +1,164 @@
+// Pieces of like looks are shaped as one text, so that kerning and ligatures cross their seams.
+#include "compiler/composition/shaped_text.hpp"
+
+#include "compiler/composition/characters.hpp"
+#include "compiler/composition/line_ends.hpp"
+#include "compiler/fonts/shape.hpp"
+#include "compiler/source/utf8.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string_view>
+#include <utility>
+
+namespace quoin {
+
+namespace {
+
+constexpr std::string_view soft_hyphen = "\u00AD";
+
+ShapingFeatures features_of(const Style& style, const std::string& language) {
+    return {style.caps == Caps::small, style.figures == Figures::oldstyle, language};
+}
+
+}
+
+struct TextShaper::Segment {
+    const Face* face = nullptr;
+    bool underline = false;
+    std::optional<std::uint32_t> link;
+    bool page = false;
+    std::size_t begin = 0; // bytes of the paragraph's text
+    std::size_t end = 0;
+
+    bool looks_like(const Segment& other) const {
+        return face == other.face && underline == other.underline && link == other.link &&
+               page == other.page;
+    }
+};
+
+struct TextShaper::Segmented {
+    std::string text; // without soft hyphens
+    std::vector<Segment> segments;
+    std::vector<std::size_t> soft_hyphens;
+    std::vector<std::size_t> literal_bytes;
+    std::vector<Origin> origins;
+};
+
+namespace {
+
+// The break before byte `offset` of a run, as the index of the glyph that begins there; none if
+// it lies within a glyph. `glyph` goes on from the break before.
+std::optional<std::uint32_t> glyph_at(const Run& run, std::size_t offset, std::uint32_t& glyph) {
+    if (offset == run.text.size()) return static_cast<std::uint32_t>(run.glyphs.size());
+    while (glyph < run.glyphs.size() && run.glyphs[glyph].text_begin < offset)
+        ++glyph;
+    if (glyph < run.glyphs.size() && run.glyphs[glyph].text_begin == offset) return glyph;
+    return std::nullopt;
+}
+
+// `begins` holds where each run begins in the paragraph's text.
+std::vector<BreakPoint> break_points(const std::vector<LineEnd>& ends, const std::vector<Run>& runs,
+                                     const std::vector<std::size_t>& begins) {
+    std::vector<BreakPoint> points;
+    std::uint32_t run = 0, glyph = 0;
+    for (const LineEnd& end : ends) {
+        while (run < runs.size() && begins[run] + runs[run].text.size() < end.offset) {
+            ++run;
+            glyph = 0;
+        }
+        if (run == runs.size()) break;
+        const auto at = glyph_at(runs[run], end.offset - begins[run], glyph);
+        if (at && *at > 0) points.push_back({run, *at, end.penalty, end.hyphen});
+    }
+    return points;
+}
+
+}
+
+const Face* TextShaper::face_for(std::string_view cluster, FaceStyle style, Place place) {
+    if (const Face* face = faces_.face_for(cluster, style)) return face;
+    if (missing_.insert(std::string(cluster)).second)
+        diagnostics_.error(place,
+                           fmt::format("no font of theme '{}' has the character '{}' (U+{:04X})",
+                                       theme_.name, cluster,
+                                       static_cast<std::uint32_t>(first_character(cluster).code)));
+    return nullptr;
+}
+
+void TextShaper::add_piece(const TextPiece& piece, const Style& style, Segmented& out) {
+    const std::string text =
+        style.caps == Caps::all ? upper_case(piece.text, language_) : piece.text;
+    const FaceStyle face_style{(style.bold != piece.pattern_marks.strong) || piece.marks.strong,
+                               (style.italic != piece.pattern_marks.emphasis) !=
+                                   piece.marks.emphasis};
+    for (std::size_t at = 0; at < text.size();) {
+        const std::string_view rest = std::string_view(text).substr(at);
+        if (rest.starts_with(soft_hyphen)) {
+            out.soft_hyphens.push_back(out.text.size());
+            at += soft_hyphen.size();
+            continue;
+        }
+        std::string_view cluster = rest.substr(0, first_cluster_length(rest));
+        cluster = cluster.substr(0, cluster.find(soft_hyphen));
+        Place place = piece.place;
+        if (place.length == text.size()) { // it maps byte for byte to the source
+            place.column += static_cast<std::uint32_t>(at);
+            place.length = static_cast<std::uint32_t>(cluster.size());
+        }
+        Segment segment{face_for(cluster, face_style, place), piece.marks.underline, piece.link,
+                        piece.kind == TextPiece::Kind::page,  out.text.size(),       0};
+        if (out.segments.empty() || !out.segments.back().looks_like(segment))
+            out.segments.push_back(segment);
+        out.text += cluster;
+        out.segments.back().end = out.text.size();
+        at += cluster.size();
+    }
+}
+
+TextShaper::Segmented TextShaper::segment(const LineText& text, const Style& style) {
+    Segmented out;
+    for (const TextPiece& piece : text.pieces) {
+        const std::size_t begin = out.text.size();
+        add_piece(piece, style, out);
+        out.origins.push_back({begin, out.text.size(), piece.part,
+                               piece.link.has_value() || piece.marks != Marks{}, piece.place});
+        if (piece.kind != TextPiece::Kind::literal) continue;
+        out.literal_bytes.push_back(begin);
+        out.literal_bytes.push_back(out.text.size());
+    }
+    return out;
+}
+
+ShapedText TextShaper::shape(const LineText& text, StyleName style_name, double size) {
+    const Style& style = theme_.style(style_name);
+    const ShapingFeatures features = features_of(style, language_);
+    const Segmented parts = segment(text, style);
+    ShapedText shaped;
+    std::vector<std::size_t> begins;
+    for (const Segment& part : parts.segments) {
+        if (!part.face) continue; // reported: nothing will be set
+        Run run;
+        run.face = part.face;
+        run.size = size;
+        run.colour = style.colour;
+        run.tracking = style.tracking;
+        run.underline = part.underline;
+        run.text = parts.text.substr(part.begin, part.end - part.begin);
+        run.glyphs = quoin::shape(*part.face, run.text, features);
+        shaped.runs.push_back(std::move(run));
+        shaped.links.push_back(part.link);
+        begins.push_back(part.begin);
+    }
+    shaped.origins = parts.origins;
+    LineEndText ends{parts.text, parts.soft_hyphens, parts.literal_bytes, style_name,
+                     language_.starts_with("en")};
+    shaped.breaks = break_points(line_ends(ends), shaped.runs, begins);
+    if (std::ranges::any_of(shaped.breaks, &BreakPoint::hyphen))
+        for (const Run& run : shaped.runs)
+            shaped.hyphen_glyphs.push_back(quoin::shape(*run.face, "\u2011", features).front().id);
+    return shaped;
+}
+
+}

@@ -1,0 +1,49 @@
+// The text of one paragraph shaped into runs, with the places where its lines may end.
+#pragma once
+
+#include "compiler/composition/composition.hpp"
+#include "compiler/composition/line_text.hpp"
+#include "compiler/composition/theme_faces.hpp"
+#include "compiler/source/diagnostics.hpp"
+#include "compiler/theme/theme.hpp"
+
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace quoin {
+
+struct ShapedText {
+    std::vector<Run> runs;
+    std::vector<std::optional<std::uint32_t>> links; // one a run: index into LineText::links
+    std::vector<BreakPoint> breaks;
+    std::vector<std::uint32_t> hyphen_glyphs; // one a run, if a break asks for one
+    std::vector<Origin> origins;
+};
+
+class TextShaper {
+public:
+    TextShaper(const Theme& theme, Fonts& fonts, std::string language, Diagnostics& diagnostics)
+        : theme_(theme), faces_(theme, fonts, diagnostics), language_(std::move(language)),
+          diagnostics_(diagnostics) {}
+
+    // `size` is a ratio of the text size. A character that is in no face is reported, once.
+    ShapedText shape(const LineText& text, StyleName style, double size);
+
+private:
+    struct Segment;
+    struct Segmented;
+
+    Segmented segment(const LineText& text, const Style& style);
+    void add_piece(const TextPiece& piece, const Style& style, Segmented& out);
+    const Face* face_for(std::string_view cluster, FaceStyle style, Place place);
+
+    const Theme& theme_;
+    ThemeFaces faces_;
+    std::string language_;
+    Diagnostics& diagnostics_;
+    std::set<std::string, std::less<>> missing_;
+};
+
+}
