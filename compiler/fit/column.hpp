@@ -1,0 +1,66 @@
+// The column of lines, top to bottom, and its cutting into pages. Heights are kept as sums of what
+// a setting multiplies, so that they can be had for any setting.
+//
+// The first baseline of a page lies one ascent below the top margin; each other lies leading × the
+// size of its paragraph below the last, and lower by the gap above a paragraph's first line. A rule
+// with its gap takes its own room. The last line's descent stays above the bottom margin.
+#pragma once
+
+#include "compiler/composition/composition.hpp"
+#include "compiler/fit/comfort.hpp"
+#include "compiler/fit/fit.hpp"
+
+#include <array>
+#include <cstddef>
+#include <span>
+#include <vector>
+
+namespace quoin {
+
+struct Height {
+    double fixed = 0;  // em of the text size
+    double lines = 0;  // em, times leading
+    GapCounts gaps{};  // em, times a gap
+    double points = 0; // pt
+
+    double at(const PageSetting& setting) const;
+};
+
+struct ColumnLine {
+    const Paragraph* paragraph = nullptr;
+    std::uint32_t paragraph_index = 0;
+    std::uint32_t line = 0; // of the paragraph
+    std::uint32_t lines = 0;
+
+    bool is_first() const { return line == 0; }
+    bool is_last() const { return line + 1 == lines; }
+};
+
+struct Column {
+    std::vector<ColumnLine> lines;
+    const Paragraph* running_head = nullptr; // null if there is none
+};
+
+Column make_column(const Composition& composition, std::span<const int> line_counts);
+
+// From the top margin down to the baseline of the page's first line; `page` counts from 0.
+Height to_first_baseline(const Column& column, std::size_t line, std::size_t page);
+// From the baseline above to the baseline of `line`.
+Height to_baseline(const Column& column, std::size_t line);
+// From the last baseline to the bottom margin.
+Height below_baseline(const Column& column, std::size_t line);
+// Of lines [begin, end) set on one page.
+Height page_height(const Column& column, std::size_t begin, std::size_t end, std::size_t page);
+
+// Between two lines, the second of index `line`: no heading parted from what it heads, two lines at
+// least of a paragraph, and of an entry, on either side.
+bool may_break_before(const Column& column, std::size_t line);
+
+// The first line of each page, every page as full as it can be; at least one line a page.
+std::vector<std::size_t> page_begins(const Column& column, const PageSetting& setting);
+
+// By how much what is left for the last of so many pages is higher than that page, in pt; 0 if all
+// of it fits.
+double height_beyond(const Column& column, const PageSetting& setting, std::size_t pages);
+
+}

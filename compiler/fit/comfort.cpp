@@ -1,0 +1,102 @@
+// The measure that fit.hpp describes.
+#include "compiler/fit/comfort.hpp"
+
+#include <algorithm>
+
+namespace quoin {
+
+namespace {
+
+constexpr double points_per_inch = 72;
+
+Preference within(const Preference& preference, double least, double most) {
+    Preference held;
+    held.least = std::clamp(preference.least, least, most);
+    held.most = std::clamp(preference.most, held.least, most);
+    held.preferred = std::clamp(preference.preferred, held.least, held.most);
+    return held;
+}
+
+PageSetting setting_of(const Choices& choices, double Preference::*which) {
+    PageSetting setting;
+    setting.paper_width = choices.paper_width;
+    setting.paper_height = choices.paper_height;
+    setting.size = choices.size.*which;
+    setting.side_margin = choices.side.*which;
+    setting.top_margin = choices.top.*which;
+    setting.bottom_margin = choices.bottom.*which;
+    setting.leading = choices.leading.*which;
+    for (std::size_t i = 0; i < gap_count; ++i)
+        setting.gaps[i] = choices.gaps[i].*which;
+    return setting;
+}
+
+double squared_share(double value, const Preference& preference) {
+    if (range(preference) <= 0) return 0;
+    const double share = (preference.preferred - value) / range(preference);
+    return share * share;
+}
+
+}
+
+Choices choices_of(const Theme& theme, const Settings& settings) {
+    Choices choices;
+    const bool a4 = *settings.paper == Paper::a4;
+    choices.paper_width = a4 ? 210 / 25.4 * points_per_inch : 612;
+    choices.paper_height = a4 ? 297 / 25.4 * points_per_inch : 792;
+    choices.size = within(theme.size, settings.size->least, settings.size->most);
+    const double least = settings.margins->least * points_per_inch;
+    const double most = settings.margins->most * points_per_inch;
+    choices.side = within(theme.side_margin, least, most);
+    choices.top = within(theme.top_margin, least, most);
+    choices.bottom = within(theme.bottom_margin, least, most);
+    choices.leading = theme.leading;
+    choices.gaps = theme.gaps;
+    return choices;
+}
+
+PageSetting preferred_setting(const Choices& choices) {
+    return setting_of(choices, &Preference::preferred);
+}
+
+PageSetting least_setting(const Choices& choices) {
+    return setting_of(choices, &Preference::least);
+}
+
+PageSetting opened_setting(PageSetting setting, const Choices& choices, double share) {
+    for (std::size_t i = 0; i < gap_count; ++i) {
+        const Preference& gap = choices.gaps[i];
+        setting.gaps[i] = gap.preferred + share * (gap.most - gap.preferred);
+    }
+    return setting;
+}
+
+double range(const Preference& preference) {
+    return preference.preferred - preference.least;
+}
+
+double gap_room(const Choices& choices, const GapCounts& counts) {
+    double room = 0;
+    for (std::size_t i = 0; i < gap_count; ++i)
+        room += counts[i] * range(choices.gaps[i]);
+    return room;
+}
+
+double discomfort(const PageSetting& setting, const Choices& choices, const GapCounts& counts) {
+    const double scale = setting.size / choices.size.preferred; // leading and gaps in points
+    double sum = size_weight * squared_share(setting.size, choices.size) +
+                 squared_share(setting.side_margin, choices.side) +
+                 squared_share(setting.top_margin, choices.top) +
+                 squared_share(setting.bottom_margin, choices.bottom) +
+                 scale * scale * squared_share(setting.leading, choices.leading);
+    const double room = gap_room(choices, counts);
+    for (std::size_t i = 0; i < gap_count; ++i) {
+        const Preference& gap = choices.gaps[i];
+        if (room <= 0 || setting.gaps[i] > gap.preferred) continue;
+        const double weight = counts[i] * range(gap) / room;
+        sum += weight * scale * scale * squared_share(setting.gaps[i], gap);
+    }
+    return sum;
+}
+
+}

@@ -1,0 +1,212 @@
+// Lines to baselines, runs to places on them. The vertical is that of compiler/fit/column.hpp.
+#include "compiler/pages/pages.hpp"
+
+#include "compiler/fit/column.hpp"
+#include "compiler/paragraph/paragraph_lines.hpp"
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <utility>
+
+namespace quoin {
+
+namespace {
+
+bool is_after(Line::Position a, Line::Position b) {
+    return a.run != b.run ? a.run > b.run : a.glyph > b.glyph;
+}
+
+// Of the line's glyphs in one run, the first and the one past the last.
+std::pair<std::uint32_t, std::uint32_t> glyphs_in(const Paragraph& paragraph, const Line& line,
+                                                  std::uint32_t run) {
+    const auto size = static_cast<std::uint32_t>(paragraph.runs[run].glyphs.size());
+    return {run == line.begin.run ? line.begin.glyph : 0,
+            run == line.end.run ? std::min(line.end.glyph, size) : size};
+}
+
+std::uint32_t runs_end(const Paragraph& paragraph, const Line& line) {
+    return static_cast<std::uint32_t>(
+        std::min<std::size_t>(paragraph.runs.size(), std::size_t{line.end.run} + 1));
+}
+
+// The line's end without its last spaces.
+Line::Position visible_end(const Paragraph& paragraph, const Line& line) {
+    Line::Position end = line.begin;
+    for (std::uint32_t r = line.begin.run; r < runs_end(paragraph, line); ++r) {
+        const auto [first, past] = glyphs_in(paragraph, line, r);
+        for (std::uint32_t g = first; g < past; ++g)
+            if (!is_space(paragraph.runs[r], paragraph.runs[r].glyphs[g])) end = {r, g + 1};
+    }
+    return end;
+}
+
+constexpr std::string_view figures = "0123456789";
+
+Line glyphs_of(std::uint32_t run, std::size_t begin, std::size_t end) {
+    Line line;
+    line.begin = {run, static_cast<std::uint32_t>(begin)};
+    line.end = {run, static_cast<std::uint32_t>(end)};
+    return line;
+}
+
+// The running head run by run, the figures of the page's number in the place of the ten figures.
+std::vector<Line> running_head_pieces(const std::vector<Run>& runs, std::size_t number) {
+    std::vector<Line> pieces;
+    for (std::uint32_t r = 0; r < runs.size(); ++r) {
+        if (r + 1 < runs.size() || runs[r].text != figures ||
+            runs[r].glyphs.size() != figures.size()) {
+            pieces.push_back(glyphs_of(r, 0, runs[r].glyphs.size()));
+            continue;
+        }
+        for (const char figure : std::to_string(number)) {
+            const auto glyph = static_cast<std::size_t>(figure - '0');
+            pieces.push_back(glyphs_of(r, glyph, glyph + 1));
+        }
+    }
+    return pieces;
+}
+
+double full_width(const Paragraph& paragraph, const Line& line) { // em, end spaces too
+    double width = 0;
+    for (std::uint32_t r = line.begin.run; r < runs_end(paragraph, line); ++r) {
+        const auto [first, past] = glyphs_in(paragraph, line, r);
+        for (std::uint32_t g = first; g < past; ++g)
+            width += advance(paragraph.runs[r], paragraph.runs[r].glyphs[g]);
+    }
+    return width;
+}
+
+class PageMaker {
+public:
+    PageMaker(const Composition& composition, const Fit& fit)
+        : composition_(composition), fit_(fit), setting_(fit.setting) {}
+
+    Pages run() {
+        std::vector<int> counts;
+        for (const std::vector<Line>& lines : fit_.lines)
+            counts.push_back(static_cast<int>(lines.size()));
+        const Column column = make_column(composition_, counts);
+        std::vector<std::size_t> begins = page_begins(column, setting_);
+        Pages pages{setting_.paper_width, setting_.paper_height, {}};
+        pages.pages.resize(std::max<std::size_t>(begins.size(), 1));
+        begins.push_back(column.lines.size());
+        for (std::size_t page = 0; page + 1 < begins.size(); ++page) {
+            page_ = &pages.pages[page];
+            if (page > 0 && column.running_head != nullptr)
+                set_running_head(*column.running_head, page + 1);
+            set_lines(column, begins[page], begins[page + 1], page);
+        }
+        return pages;
+    }
+
+private:
+    double top() const { return setting_.paper_height - setting_.top_margin; }
+    double left(const Paragraph& paragraph) const {
+        return setting_.side_margin + paragraph.indent * setting_.size;
+    }
+    double room(const Paragraph& paragraph) const {
+        return setting_.paper_width - setting_.side_margin - left(paragraph);
+    }
+
+    void set_lines(const Column& column, std::size_t begin, std::size_t end, std::size_t page) {
+        double down = 0;
+        for (std::size_t i = begin; i < end; ++i) {
+            const Height step =
+                i == begin ? to_first_baseline(column, i, page) : to_baseline(column, i);
+            down += step.at(setting_);
+            set_line(column.lines[i], top() - down);
+        }
+    }
+
+    void set_line(const ColumnLine& at, double y) {
+        const Paragraph& paragraph = *at.paragraph;
+        const Line& line = fit_.lines[at.paragraph_index][at.line];
+        const double spare = room(paragraph) - line.width * setting_.size;
+        double x = left(paragraph);
+        if (paragraph.align == Align::centre) x += spare / 2;
+        if (paragraph.align == Align::right) x += spare;
+        if (at.is_first()) set_label(paragraph, at.paragraph_index, x, y);
+        set_text(paragraph, at.paragraph_index, line, x, y);
+        if (at.is_first() && paragraph.rule == RuleAt::above) set_rule(paragraph, y, 1);
+        if (at.is_last() && paragraph.rule == RuleAt::below) set_rule(paragraph, y, -1);
+    }
+
+    void set_label(const Paragraph& paragraph, std::uint32_t index, double x, double y) {
+        if (paragraph.label_runs == 0) return;
+        Line label;
+        label.end = {paragraph.label_runs, 0};
+        set_text(paragraph, index, label, x - paragraph.hang * setting_.size, y);
+    }
+
+    void set_text(const Paragraph& paragraph, std::uint32_t index, const Line& line, double x,
+                  double y) {
+        const Line::Position visible = visible_end(paragraph, line);
+        const std::size_t before = page_->runs.size();
+        for (std::uint32_t r = line.begin.run; r < runs_end(paragraph, line); ++r) {
+            PlacedRun placed;
+            placed.paragraph = index;
+            placed.run = r;
+            std::tie(placed.begin, placed.end) = glyphs_in(paragraph, line, r);
+            if (placed.begin >= placed.end) continue;
+            placed.x = x;
+            placed.y = y;
+            placed.word_space = line.word_space * setting_.size;
+            x += set_run(paragraph.runs[r], placed, visible);
+        }
+        if (line.hyphen && page_->runs.size() > before) page_->runs.back().hyphen = true;
+    }
+
+    // Gives the advance of all the run's glyphs on the line.
+    double set_run(const Run& run, PlacedRun placed, Line::Position visible) {
+        placed.size = run.size * setting_.size;
+        double width = 0;
+        for (std::uint32_t g = placed.begin; g < placed.end; ++g) {
+            width += advance(run, run.glyphs[g]) * setting_.size;
+            if (is_space(run, run.glyphs[g])) width += placed.word_space;
+            const Line::Position after{placed.run, g + 1};
+            if (!is_after(after, visible)) placed.width = width;
+            if (after.run == visible.run && after.glyph == visible.glyph)
+                placed.width -= run.tracking * placed.size; // none after a line's last glyph
+        }
+        page_->runs.push_back(placed);
+        return width;
+    }
+
+    // `side` is 1 above the text and -1 below it.
+    void set_rule(const Paragraph& paragraph, double baseline, int side) {
+        const double text = side > 0 ? paragraph.ascent : paragraph.descent;
+        const double away =
+            (text + paragraph.rule_gap) * setting_.size + paragraph.rule_thickness / 2;
+        page_->rules.push_back({left(paragraph), baseline + side * away, room(paragraph),
+                                paragraph.rule_thickness, paragraph.rule_colour});
+    }
+
+    void set_running_head(const Paragraph& head, std::size_t number) {
+        const std::vector<Line> pieces = running_head_pieces(head.runs, number);
+        double spare = room(head);
+        for (const Line& piece : pieces)
+            spare -= full_width(head, piece) * setting_.size;
+        double x = left(head);
+        if (head.align == Align::centre) x += spare / 2;
+        if (head.align == Align::right) x += spare;
+        for (const Line& piece : pieces) {
+            set_text(head, running_head_index, piece, x, top() - head.ascent * setting_.size);
+            x += full_width(head, piece) * setting_.size;
+        }
+    }
+
+    const Composition& composition_;
+    const Fit& fit_;
+    const PageSetting& setting_;
+    Page* page_ = nullptr;
+};
+
+}
+
+Pages make_pages(const Composition& composition, const Fit& fit) {
+    return PageMaker(composition, fit).run();
+}
+
+}

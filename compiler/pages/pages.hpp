@@ -1,0 +1,43 @@
+// Pages: everything at its place. Points from the page's lower left corner, as PDF has them.
+#pragma once
+
+#include "compiler/composition/composition.hpp"
+#include "compiler/fit/fit.hpp"
+
+#include <cstdint>
+#include <vector>
+
+namespace quoin {
+
+// The paragraph of runs that belong to `Composition::running_head`: an artifact.
+constexpr std::uint32_t running_head_index = 0xFFFFFFFF;
+
+struct PlacedRun { // glyphs [begin, end) of one run on one line
+    std::uint32_t paragraph = 0;
+    std::uint32_t run = 0;
+    std::uint32_t begin = 0, end = 0;
+    double x = 0, y = 0;   // of the first glyph's origin, on the baseline
+    double size = 0;       // pt
+    double word_space = 0; // pt, added at each space
+    double width = 0;    // pt, advance, for links and underlines; without spaces at the line's end
+    bool hyphen = false; // a hyphen (U+00AD) follows the last glyph
+};
+
+struct PlacedRule {                                // decoration: an artifact
+    double x = 0, y = 0, width = 0, thickness = 0; // y of its middle
+    Colour colour;
+};
+
+struct Page {
+    std::vector<PlacedRun> runs; // in reading order
+    std::vector<PlacedRule> rules;
+};
+
+struct Pages {
+    double width = 0, height = 0; // pt
+    std::vector<Page> pages;
+};
+
+Pages make_pages(const Composition& composition, const Fit& fit);
+
+}
