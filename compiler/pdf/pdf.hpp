@@ -1,0 +1,20 @@
+// The tagged PDF: PDF 1.7 (ISO 32000-1) as PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2).
+#pragma once
+
+#include "compiler/composition/composition.hpp"
+#include "compiler/model/dates.hpp"
+#include "compiler/pages/pages.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace quoin {
+
+// The file's bytes; the same input gives the same bytes. `time`, seconds since 1970, is the date
+// the document bears; none if it shall bear none. Throws std::runtime_error on a font that cannot
+// be subset or embedded.
+std::string write_pdf(const Composition& composition, const Pages& pages,
+                      std::optional<std::int64_t> time);
+
+}
