@@ -1,0 +1,159 @@
+#include "compiler/commands/command_line.hpp"
+
+#include "compiler/commands/set.hpp"
+#include "compiler/source/suggest.hpp"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <exception>
+#include <string>
+#include <vector>
+
+namespace quoin {
+
+namespace {
+
+constexpr const char* version_text =
+    "quoin 0.1.0\n"
+    "Copyright (C) 2026 The quoin authors\n"
+    "MIT License: free to use, change and share, without warranty\n";
+
+constexpr const char* exit_text =
+    "Exit status: 0 done, 1 errors, 2 wrong use, 3 it does not fit the page.";
+
+// Help as GNU programs lay it out; CLI11's own layout is kept but for headings and the usage line.
+class HelpLayout : public CLI::Formatter {
+public:
+    HelpLayout() {
+        column_width(26);
+        label("REQUIRED", "");
+    }
+
+    std::string make_help(const CLI::App* app, std::string name,
+                          CLI::AppFormatMode mode) const override {
+        return make_usage(app, name) + make_description(app) + make_groups(app, mode) +
+               make_subcommands(app, mode) + '\n' + make_footer(app) + '\n';
+    }
+
+    std::string make_usage(const CLI::App* app, std::string name) const override {
+        if (app->get_parent() == nullptr) return "Usage: quoin VERB [OPTION]... [FILE]...\n";
+        return fmt::format("Usage: quoin {} [OPTION]... FILE...\n",
+                           name.substr(name.rfind(' ') + 1));
+    }
+
+    std::string make_positionals(const CLI::App*) const override { return {}; }
+    std::string make_option_opts(const CLI::Option* option) const override {
+        return option->get_type_size() == 0 ? "" : ' ' + option->get_type_name();
+    }
+};
+
+CLI::Validator paper_name() {
+    return CLI::Validator(
+        [](const std::string& given) {
+            if (given == "letter" || given == "a4") return std::string{};
+            return fmt::format("unknown paper size '{}'; expected letter or a4", given);
+        },
+        "");
+}
+
+void add_set(CLI::App& app, SetRequest& request) {
+    CLI::App* set = app.add_subcommand("set", "Typeset a résumé as a tagged one-page PDF.");
+    set->group("Verbs");
+    set->add_option("files", request.inputs)->required();
+    set->add_option("-o,--output", request.output,
+                    "write the PDF to FILE, or each of several into the folder FILE")
+        ->type_name("FILE");
+    set->add_option("--for", request.choices.tags, "keep what is tagged TAG; may be repeated")
+        ->type_name("TAG")
+        ->expected(1)
+        ->take_all();
+    set->add_option("--theme", request.choices.theme, "the theme's name, or a path to a theme file")
+        ->type_name("NAME");
+    set->add_option("--paper", request.paper, "letter or a4")
+        ->type_name("SIZE")
+        ->check(paper_name());
+    set->add_option("--plain", request.plain,
+                    "write the text for a portal's form to FILE; without -o, no PDF is written")
+        ->type_name("FILE");
+    set->add_option("--deps", request.deps, "write what the outputs depend on to FILE, for make")
+        ->type_name("FILE");
+    set->footer(
+        "A FILE of - is standard input, and as an output standard output. Without -o the PDF\n"
+        "goes beside its source: draft.resume to draft.pdf.\n\n" +
+        std::string(exit_text));
+}
+
+// The options of `app` and, for the top level, its verbs: what a mistyped word may have meant.
+std::vector<std::string> known_words(const CLI::App& app) {
+    std::vector<std::string> words;
+    for (const CLI::Option* option : app.get_options())
+        for (const std::string& name : option->get_lnames())
+            words.push_back("--" + name);
+    for (const CLI::App* verb : app.get_subcommands(nullptr))
+        words.push_back(verb->get_name());
+    return words;
+}
+
+std::string describe(const CLI::App& app, const CLI::ParseError& fault) {
+    const auto chosen = app.get_subcommands();
+    const CLI::App& level = chosen.empty() ? app : *chosen.front();
+    const std::vector<std::string> extra = app.remaining(true);
+    if (!extra.empty()) {
+        const std::string& word = extra.front();
+        const std::vector<std::string> known = known_words(level);
+        const std::vector<std::string_view> candidates(known.begin(), known.end());
+        const auto meant = nearest(word, candidates);
+        const char* kind = word.starts_with('-') ? "option" : chosen.empty() ? "verb" : "argument";
+        return fmt::format("unknown {} '{}'{}", kind, word,
+                           meant ? fmt::format("; did you mean '{}'?", *meant) : "");
+    }
+    if (chosen.empty()) return "a verb is required";
+    if (dynamic_cast<const CLI::RequiredError*>(&fault) != nullptr)
+        return "a résumé file is required; use - for standard input";
+    return fault.what();
+}
+
+int report_wrong_use(const CLI::App& app, const CLI::ParseError& fault) {
+    const auto chosen = app.get_subcommands();
+    const std::string verb = chosen.empty() ? "" : ' ' + chosen.front()->get_name();
+    fmt::print(stderr, "quoin{}: {}\nTry 'quoin{} --help' for more information.\n", verb,
+               describe(app, fault), verb);
+    return static_cast<int>(ExitCode::wrong_use);
+}
+
+int parse_and_run(int argc, char** argv) {
+    CLI::App app("Typeset and check résumés written in plain text.", "quoin");
+    app.formatter(std::make_shared<HelpLayout>());
+    app.set_version_flag("--version", version_text, "print the version and exit");
+    app.set_help_flag("--help", "print this help and exit");
+    app.require_subcommand(1);
+    app.footer("'quoin VERB --help' says more of a verb.\n\n" + std::string(exit_text));
+
+    SetRequest set_request;
+    add_set(app, set_request);
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::Success& success) {
+        return app.exit(success);
+    } catch (const CLI::ParseError& fault) {
+        return report_wrong_use(app, fault);
+    }
+    return static_cast<int>(run_set(set_request));
+}
+
+}
+
+int run_command_line(int argc, char** argv) {
+    try {
+        return parse_and_run(argc, argv);
+    } catch (const std::exception& fault) {
+        fmt::print(stderr,
+                   "quoin: internal error: {}\nThis is a fault in quoin; please report it.\n",
+                   fault.what());
+    }
+    return static_cast<int>(ExitCode::errors);
+}
+
+}

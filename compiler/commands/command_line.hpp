@@ -1,0 +1,16 @@
+// The command line: `quoin VERB …` to the verb's request, faults to exit codes.
+#pragma once
+
+namespace quoin {
+
+enum class ExitCode : int {
+    done = 0,
+    errors = 1,    // in the résumé, or in reading and writing files
+    wrong_use = 2, // of the command line or the environment
+    does_not_fit = 3,
+};
+
+// Never throws: what escapes a verb is reported as a fault of quoin's own.
+int run_command_line(int argc, char** argv);
+
+}

@@ -1,0 +1,94 @@
+#include "compiler/commands/outputs.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <set>
+#include <system_error>
+
+namespace quoin {
+
+namespace {
+
+std::string with_suffix(const std::string& input, const char* suffix) {
+    return std::filesystem::path(input).replace_extension(suffix).string();
+}
+
+// `given` is a file for one input and a folder for several.
+std::string place_of(const std::string& given, const std::string& input, const char* suffix,
+                     bool several) {
+    if (given.empty() || !several) return given;
+    return (std::filesystem::path(given) /
+            with_suffix(std::filesystem::path(input).filename().string(), suffix))
+        .string();
+}
+
+bool same_file(const std::string& a, const std::string& b) {
+    std::error_code fault;
+    return std::filesystem::equivalent(a, b, fault) && !fault;
+}
+
+bool is_file(const std::string& target) {
+    return !target.empty() && target != "-";
+}
+
+std::optional<std::string> check_folders(const SetRequest& request) {
+    for (const auto& [option, given] : {std::pair("-o", &request.output),
+                                        {"--plain", &request.plain},
+                                        {"--deps", &request.deps}}) {
+        std::error_code fault;
+        if (!given->empty() && !std::filesystem::is_directory(*given, fault))
+            return fmt::format(
+                "'{}' is not a folder; with several files, {} names the folder they go to", *given,
+                option);
+    }
+    return std::nullopt;
+}
+
+std::optional<std::string> check_targets(const SetRequest& request,
+                                         const std::vector<Outputs>& outputs) {
+    std::set<std::string> taken;
+    for (const Outputs& one : outputs) {
+        if (!one.deps.empty() && !is_file(one.pdf) && !is_file(one.plain))
+            return "--deps needs an output that is a file; name one with -o";
+        for (const std::string& target : {one.pdf, one.plain, one.deps}) {
+            if (target.empty()) continue;
+            if (!taken.insert(std::filesystem::path(target).lexically_normal().string()).second)
+                return fmt::format("two outputs would be written to '{}'", target);
+            const auto overwritten =
+                std::ranges::find_if(request.inputs, [&](const std::string& input) {
+                    return input != "-" && same_file(input, target);
+                });
+            if (overwritten != request.inputs.end())
+                return fmt::format(
+                    "'{}' is a source and would be overwritten; name another output with -o",
+                    target);
+        }
+    }
+    return std::nullopt;
+}
+
+Outputs outputs_of(const SetRequest& request, const std::string& input, bool several) {
+    Outputs one{place_of(request.output, input, ".pdf", several),
+                place_of(request.plain, input, ".txt", several),
+                place_of(request.deps, input, ".d", several)};
+    if (request.output.empty() && request.plain.empty())
+        one.pdf = input == "-" ? "-" : with_suffix(input, ".pdf");
+    return one;
+}
+
+}
+
+std::optional<std::string> plan_outputs(const SetRequest& request, std::vector<Outputs>& outputs) {
+    const bool several = request.inputs.size() > 1;
+    if (several && std::ranges::count(request.inputs, "-") > 0)
+        return "standard input is one résumé; give - alone";
+    if (several)
+        if (auto fault = check_folders(request)) return fault;
+    for (const std::string& input : request.inputs)
+        outputs.push_back(outputs_of(request, input, several));
+    return check_targets(request, outputs);
+}
+
+}

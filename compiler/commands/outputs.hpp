@@ -1,0 +1,20 @@
+// Where the outputs of one call go.
+#pragma once
+
+#include "compiler/commands/set.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace quoin {
+
+struct Outputs { // of one input; empty: not written; `-`: standard output
+    std::string pdf, plain, deps;
+};
+
+// One Outputs for each input, or what is wrong with the request: several inputs and no folder, two
+// outputs of one name, an output that would overwrite a source.
+std::optional<std::string> plan_outputs(const SetRequest& request, std::vector<Outputs>& outputs);
+
+}

@@ -1,0 +1,61 @@
+#include "compiler/commands/typeset.hpp"
+
+#include "compiler/model/build.hpp"
+#include "compiler/selection/select.hpp"
+#include "compiler/source/suggest.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace quoin {
+
+namespace {
+
+// A mistyped tag would quietly leave out all that is tagged, so it is worth a word.
+void warn_of_unused_tags(const Resume& resume, const Choices& choices, std::uint32_t file,
+                         Diagnostics& diagnostics) {
+    const std::vector<std::string> used = tags_of(resume);
+    const std::vector<std::string_view> candidates(used.begin(), used.end());
+    for (const std::string& tag : choices.tags) {
+        if (std::ranges::find(used, tag) != used.end()) continue;
+        const auto meant = nearest(tag, candidates);
+        diagnostics.warning(Place{file, 0, 0, 0},
+                            fmt::format("nothing here is tagged '{}'{}", tag,
+                                        meant ? fmt::format("; did you mean '{}'?", *meant) : ""));
+    }
+}
+
+std::optional<Theme> theme_for(const Resume& resume, const Choices& choices, Sources& sources,
+                               std::uint32_t file, const std::filesystem::path& folder,
+                               Diagnostics& diagnostics) {
+    const std::filesystem::path themes = folder / "themes";
+    if (choices.theme)
+        return read_theme(sources, themes, *choices.theme, "", {file, 0, 0, 0}, diagnostics);
+    const auto& setting = resume.settings.theme;
+    return read_theme(sources, themes, setting->empty() ? house_theme : *setting,
+                      sources.file(file).path.parent_path(), setting.place, diagnostics);
+}
+
+}
+
+std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,
+                               const std::filesystem::path& folder, Fonts& fonts,
+                               Diagnostics& diagnostics) {
+    auto resume = build_resume(sources, file, diagnostics);
+    if (!resume) return std::nullopt;
+    warn_of_unused_tags(*resume, choices, file, diagnostics);
+    if (choices.paper) resume->settings.paper.value = *choices.paper;
+
+    auto theme = theme_for(*resume, choices, sources, file, folder, diagnostics);
+    if (!theme) return std::nullopt;
+    Resume selected = select(*resume, choices.tags);
+    auto composition = compose(selected, *theme, fonts, diagnostics);
+    if (!composition) return std::nullopt;
+    auto fitted = fit(*composition, *theme, selected.settings);
+    return Typeset{std::move(selected), std::move(*theme), std::move(*composition),
+                   std::move(fitted)};
+}
+
+}

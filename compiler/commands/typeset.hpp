@@ -1,0 +1,40 @@
+// The way through, from a source file to a fitted page: each stage once, in order. Every verb that
+// needs the page comes through here, so that no two can disagree about it.
+#pragma once
+
+#include "compiler/composition/composition.hpp"
+#include "compiler/fit/fit.hpp"
+#include "compiler/fonts/fonts.hpp"
+#include "compiler/model/resume.hpp"
+#include "compiler/source/diagnostics.hpp"
+#include "compiler/source/source.hpp"
+#include "compiler/theme/theme.hpp"
+
+#include <cstdint>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace quoin {
+
+struct Choices { // what the command line asks for over the résumé's own settings
+    std::vector<std::string> tags;
+    std::optional<std::string> theme;
+    std::optional<Paper> paper;
+};
+
+struct Typeset {
+    Resume resume; // as selected
+    Theme theme;
+    Composition composition;
+    std::variant<Fit, Overflow> fit;
+};
+
+// `folder` is data_folder(). None if there was an error; every error is reported.
+std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,
+                               const std::filesystem::path& folder, Fonts& fonts,
+                               Diagnostics& diagnostics);
+
+}
