@@ -1,0 +1,72 @@
+"""Programs that read a PDF's words, as employers' portals and people's viewers do.
+
+Each reader takes a PDF and gives its text. READERS holds those that are on this machine:
+
+    pdftotext, in its three ways of ordering   poppler-utils
+    mutool                                     mupdf-tools
+    pdfminer                                   python3-pdfminer
+    pdfbox                                     libpdfbox2-java and a Java runtime
+    pdf.js                                     npm pdfjs-dist 4, its folder named by QUOIN_PDFJS
+
+poppler and MuPDF are required; the others are used where they are found and named where they are not.
+"""
+
+import importlib.util
+import os
+import pathlib
+
+from common import has, run
+
+JAVA = pathlib.Path("/usr/share/java")
+JARS = [JAVA / f"{name}.jar" for name in ("pdfbox2", "pdfbox2-tools", "fontbox2", "commons-logging")]
+PDFJS = pathlib.Path(os.environ.get("QUOIN_PDFJS", "/usr/lib/node_modules/pdfjs-dist"))
+PDFJS_READER = pathlib.Path(__file__).with_name("pdfjs_text.mjs")
+
+
+def _output(command):
+    done = run(command)
+    if done.returncode != 0:
+        raise RuntimeError(f"{command[0]}: {done.stderr.decode(errors='replace').strip()}")
+    return done.stdout.decode("utf-8")
+
+
+def pdftotext(pdf, *options):
+    return _output(["pdftotext", "-enc", "UTF-8", *options, pdf, "-"])
+
+
+def mutool(pdf):
+    return _output(["mutool", "draw", "-q", "-F", "txt", pdf])
+
+
+def pdfminer(pdf):
+    from pdfminer.high_level import extract_text
+
+    return extract_text(str(pdf))
+
+
+def pdfbox(pdf):
+    return _output(["java", "-Djava.awt.headless=true", "-cp", ":".join(map(str, JARS)),
+                    "org.apache.pdfbox.tools.ExtractText", "-encoding", "UTF-8", "-console", pdf])
+
+
+def pdfjs(pdf):
+    return _output(["node", PDFJS_READER, PDFJS, pdf])
+
+
+READERS = {
+    "pdftotext": pdftotext,
+    "pdftotext -layout": lambda pdf: pdftotext(pdf, "-layout"),
+    "pdftotext -raw": lambda pdf: pdftotext(pdf, "-raw"),
+    "mutool": mutool,
+}
+
+MISSING = []
+for name, reader, present in (
+    ("pdfminer", pdfminer, importlib.util.find_spec("pdfminer") is not None),
+    ("pdfbox", pdfbox, has("java") and all(jar.exists() for jar in JARS)),
+    ("pdf.js", pdfjs, has("node") and (PDFJS / "legacy" / "build" / "pdf.mjs").exists()),
+):
+    if present:
+        READERS[name] = reader
+    else:
+        MISSING.append(name)

@@ -1,0 +1,58 @@
+"""What a theme prints beside the résumé's own words: separators, captions and bullet signs.
+
+A theme file is labelled lines; a line whose value holds `{field}` is a pattern, and what stands in it
+outside of `{…}` is printed as it stands (with `[…]` for what may be missing, `*…*` and `/…/` for looks,
+and `\\` before a character that is meant itself).
+"""
+
+import pathlib
+import re
+
+from common import THEMES
+from expected_words import normalise
+
+HOUSE_THEME = "turnstone"
+# Between the items of `honors:` and the like, which the source parts with `;`.
+BETWEEN_ITEMS = {";", ","}
+
+
+def theme_path(source):
+    """The theme file that a résumé asks for."""
+    found = re.search(r"^theme:\s*(\S.*?)\s*$", source.read_text(encoding="utf-8"), re.M | re.I)
+    name = found.group(1) if found else HOUSE_THEME
+    if "/" in name or name.endswith(".theme"):
+        return source.parent / name
+    return THEMES / f"{name}.theme"
+
+
+def literals(pattern):
+    """The printed stretches of a pattern, in order: '*{role}*[, {place}]' gives [', ']."""
+    kept = []
+    pattern = re.sub(r"\\(.)", lambda m: kept.append(m.group(1)) or chr(0xE000 + len(kept) - 1), pattern)
+    stretches = re.split(r"\{[^}]*\}|[\[\]]", re.sub(r"[*/]", "", pattern))
+    return [re.sub("[\ue000-\uf8ff]", lambda m: kept[ord(m.group()) - 0xE000], s) for s in stretches if s]
+
+
+class ThemeLiterals:
+    """fragments: what may stand beside or between words; signs: bullets; head: the running head."""
+
+    def __init__(self, path):
+        self.fragments = set(BETWEEN_ITEMS)
+        self.signs = {"•", "-"}
+        self.head = None  # its fields, in order, or None
+        for label, value in self.lines(pathlib.Path(path)):
+            if label in ("bullet", "inner-bullet"):
+                self.signs.add(normalise(value.split("(")[0].strip()))
+            elif "{" in value:
+                for stretch in literals(value):
+                    self.fragments.update(normalise(stretch).split())
+                if label == "running-head":
+                    self.head = re.findall(r"\{([^}]*)\}", value)
+
+    @staticmethod
+    def lines(path):
+        text = re.sub(r"\n[ \t]+", " ", path.read_text(encoding="utf-8"))
+        for line in text.split("\n"):
+            found = re.match(r"([^#:][^:]*?)\s*:\s*(.*)$", line)
+            if found:
+                yield found.group(1).lower(), found.group(2)
