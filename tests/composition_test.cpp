@@ -383,6 +383,12 @@ TEST_CASE("how gladly a line ends") {
     CHECK(ends("one of many", bullet, true) == "4:0 7:40 ");
     CHECK(ends("one of many", bullet, false) == "4:0 7:0 ");
     CHECK(ends("The sea", bullet, true) == "4:40 ");
+    CHECK(ends("Ellery State ferries", bullet, true) == "7:60 13:0 ");
+    CHECK(ends("“Ángel Ó Dálaigh”, mate", bullet, true) == "10:60 13:60 25:0 ");
+    CHECK(ends("9 sites, 212 quadrats", bullet, true) == "2:40 9:0 13:40 ");
+    CHECK(ends("GPA 3.62 · Fellow of Note; Prize (2026)", line, true) ==
+          "4:160 17:100 24:140 28:0 34:100 ");
+    CHECK(ends("a, Dublin Core, b", line, true) == "3:40 10:60 16:0 ");
     CHECK(ends("well-kept boats", bullet, true) == "5:120 10:0 ");
     CHECK(ends("Port Ellery", contact, true) == "5:1000 ");
     CHECK(ends("Port Ellery", title, true) == "5:60 ");
@@ -435,7 +441,7 @@ TEST_CASE("bullets line up") {
     CHECK(outer.hang == doctest::Approx(0.8));
     CHECK(inner.indent - inner.hang == doctest::Approx(outer.indent));
     // a hang too small for the sign and its space gives way
-    const Paragraph& tight =
+    const Paragraph tight =
         compose(entry("experience", "role: Mate\n- One"), "bullet: •••\nbullet-hang: 0.4\n")
             .paragraphs.at(3);
     CHECK(tight.hang > 0.4);
