@@ -39,4 +39,16 @@ struct atext
 struct dot_atom : pegtl::list<pegtl::plus<atext>, pegtl::one<'.'>> {};
 struct address_value : pegtl::seq<dot_atom, pegtl::one<'@'>, dot_atom, pegtl::eof> {};
 
+// The whole of RFC 5322, section 3.4.1, without comments and folds: a quoted string may stand
+// before the `@` (section 3.2.4) and a domain literal after it
+struct quoted_pair : pegtl::seq<pegtl::one<'\\'>, pegtl::range<' ', '~'>> {};
+struct quoted_text : pegtl::sor<quoted_pair, pegtl::one<' ', '!'>, pegtl::range<'#', '['>,
+                                pegtl::range<']', '~'>> {};
+struct quoted_string : pegtl::seq<pegtl::one<'"'>, pegtl::star<quoted_text>, pegtl::one<'"'>> {};
+struct domain_text : pegtl::sor<pegtl::range<'!', 'Z'>, pegtl::range<'^', '~'>> {};
+struct domain_literal : pegtl::seq<pegtl::one<'['>, pegtl::plus<domain_text>, pegtl::one<']'>> {};
+struct local_part : pegtl::sor<dot_atom, quoted_string> {};
+struct addr_spec
+    : pegtl::seq<local_part, pegtl::one<'@'>, pegtl::sor<dot_atom, domain_literal>, pegtl::eof> {};
+
 }

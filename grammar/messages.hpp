@@ -272,6 +272,10 @@ struct hash;
 struct channels;
 struct field_name;
 struct field_end;
+struct coordinate;
+struct close_path;
+struct outlines;
+struct end_of_path;
 struct escaped;
 struct strong_end;
 struct emphasis_end;
@@ -280,34 +284,62 @@ struct end_of_pattern;
 }
 
 template<>
-inline constexpr std::string_view message<theme::preferred> = "expected a number such as 10.8, found '{}'";
+inline constexpr std::string_view message<theme::preferred> =
+    "expected a number such as 10.8, found '{}'";
 template<>
-inline constexpr std::string_view message<theme::least> = "expected the least value, as in '10.8 (10..12)', found '{}'";
+inline constexpr std::string_view message<theme::least> =
+    "expected the least value, as in '10.8 (10..12)', found '{}'";
 template<>
-inline constexpr std::string_view message<theme::dots> = "expected '..' between the bounds, as in '10.8 (10..12)', found '{}'";
+inline constexpr std::string_view message<theme::dots> =
+    "expected '..' between the bounds, as in '10.8 (10..12)', found '{}'";
 template<>
-inline constexpr std::string_view message<theme::most> = "expected the greatest value, as in '10.8 (10..12)', found '{}'";
+inline constexpr std::string_view message<theme::most> =
+    "expected the greatest value, as in '10.8 (10..12)', found '{}'";
 template<>
-inline constexpr std::string_view message<theme::closing_bracket> = "expected ')' after the bounds, found '{}'";
+inline constexpr std::string_view message<theme::closing_bracket> =
+    "expected ')' after the bounds, found '{}'";
 template<>
-inline constexpr std::string_view message<theme::end_of_value> = "expected nothing after the value, found '{}'";
+inline constexpr std::string_view message<theme::end_of_value> =
+    "expected nothing after the value, found '{}'";
 template<>
-inline constexpr std::string_view message<theme::hash> = "expected a colour such as #1a2b3c, found '{}'";
+inline constexpr std::string_view message<theme::hash> =
+    "expected a colour such as #1a2b3c, found '{}'";
 template<>
-inline constexpr std::string_view message<theme::channels> = "expected six hexadecimal digits, as in #1a2b3c, found '{}'";
+inline constexpr std::string_view message<theme::channels> =
+    "expected six hexadecimal digits, as in #1a2b3c, found '{}'";
 template<>
-inline constexpr std::string_view message<theme::field_name> = "expected a field's name, as in '{role}', found '{}'";
+inline constexpr std::string_view message<theme::coordinate> =
+    "expected a number from 0 to 100, found '{}'";
 template<>
-inline constexpr std::string_view message<theme::field_end> = "expected '}' after the field's name, found '{}'";
+inline constexpr std::string_view message<theme::close_path> =
+    "expected 'Z' to end the outline, or 'L' or 'C' to go on with it, found '{}'";
 template<>
-inline constexpr std::string_view message<theme::escaped> = "expected a character after '\\', found '{}'";
+inline constexpr std::string_view message<theme::outlines> =
+    "expected an outline such as 'M 10 10 L 90 10 L 90 90 Z', found '{}'";
 template<>
-inline constexpr std::string_view message<theme::strong_end> = "expected '*' to end the strong text, found '{}'";
+inline constexpr std::string_view message<theme::end_of_path> =
+    "expected a further outline, which opens with 'M', found '{}'";
 template<>
-inline constexpr std::string_view message<theme::emphasis_end> = "expected '/' to end the emphasis, found '{}'; a '/' to be printed is written '\\/'";
+inline constexpr std::string_view message<theme::field_name> =
+    "expected a field's name, as in '{role}', found '{}'";
 template<>
-inline constexpr std::string_view message<theme::group_end> = "expected ']' to end the group, found '{}'";
+inline constexpr std::string_view message<theme::field_end> =
+    "expected '}' after the field's name, found '{}'";
 template<>
-inline constexpr std::string_view message<theme::end_of_pattern> = "expected the pattern to go on, found '{}'; a sign to be printed is written after '\\', and groups nest two deep at most";
+inline constexpr std::string_view message<theme::escaped> =
+    "expected a character after '\\', found '{}'";
+template<>
+inline constexpr std::string_view message<theme::strong_end> =
+    "expected '*' to end the strong text, found '{}'";
+template<>
+inline constexpr std::string_view message<theme::emphasis_end> =
+    "expected '/' to end the emphasis, found '{}'; a '/' to be printed is written '\\/'";
+template<>
+inline constexpr std::string_view message<theme::group_end> =
+    "expected ']' to end the group, found '{}'";
+template<>
+inline constexpr std::string_view message<theme::end_of_pattern> =
+    "expected the pattern to go on, found '{}'; a sign to be printed is written after '\\', and "
+    "groups nest two deep at most";
 
 }

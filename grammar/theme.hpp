@@ -32,6 +32,22 @@ struct hash : pegtl::one<'#'> {};
 struct channels : pegtl::rep<6, pegtl::xdigit> {};
 struct colour : pegtl::must<hash, channels, end_of_value> {};
 
+// `M 10 20 L 90 20 C 95 20 95 25 90 30 Z`: an icon's outline, the steps and letters of SVG 1.1 path
+// data (section 8.3) in absolute places
+
+struct coordinate : number {};
+struct parted : pegtl::star<pegtl::sor<pegtl::blank, pegtl::one<','>>> {};
+struct point : pegtl::seq<pegtl::must<coordinate>, parted, pegtl::must<coordinate>, parted> {};
+struct move_to : pegtl::seq<pegtl::one<'M'>, parted, point> {};
+struct line_to : pegtl::seq<pegtl::one<'L'>, parted, point> {};
+struct curve_to : pegtl::seq<pegtl::one<'C'>, parted, point, point, point> {};
+struct close_path : pegtl::seq<pegtl::one<'Z'>, parted> {};
+struct outline
+    : pegtl::seq<move_to, pegtl::plus<pegtl::sor<line_to, curve_to>>, pegtl::must<close_path>> {};
+struct outlines : pegtl::plus<outline> {};
+struct end_of_path : pegtl::eof {};
+struct path : pegtl::seq<pegtl::must<outlines>, pegtl::must<end_of_path>> {};
+
 // `*{role}*[, /{employer}/][, {dates}]`
 //
 // The rules carry how many groups may still open and whether strong and emphasis may, so that what

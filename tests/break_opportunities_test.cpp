@@ -174,6 +174,23 @@ bool starts_character(std::string_view text, std::size_t offset) {
 }
 
 TEST_SUITE("break opportunities") {
+    TEST_CASE("a date range as it is printed is never broken") {
+        // Every form of `dates-as`, its spaces U+00A0 and its dash U+2013.
+        for (const char* range :
+             {"Jun\u00A02026\u00A0–\u00A0Aug\u00A02026",
+              "June\u00A02026\u00A0–\u00A0August\u00A02026", "06/2026\u00A0–\u00A008/2026",
+              "2026-06\u00A0–\u00A02026-08", "Jun\u00A02026\u00A0–\u00A0Present",
+              "Summer\u00A02026\u00A0–\u00A0Fall\u00A02026", "2024\u00A0–\u00A02026",
+              "May\u00A02027\u00A0(expected)"}) {
+            CAPTURE(range);
+            CHECK(quoin::break_opportunities(range).empty());
+            const std::string in_line = "Intern · " + std::string(range) + " · Astoria";
+            const std::size_t begin = in_line.find(range);
+            for (const std::size_t at : quoin::break_opportunities(in_line))
+                CHECK((at <= begin || at > begin + std::string(range).size()));
+        }
+    }
+
     TEST_CASE("Annex #14: every line of LineBreakTest.txt 15.0.0 but the 22 known ones") {
         const std::vector<Published> tests = published_tests();
         REQUIRE(tests.size() == 7654);

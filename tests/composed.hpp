@@ -70,7 +70,7 @@ inline Fonts& fonts() {
     return *all;
 }
 
-// `theme` is lines on top of the house theme.
+// `theme` is lines on top of tests/fixtures/plain.theme, which stays when the house theme changes.
 inline Result try_compose(const std::string& markup, const std::string& theme = "") {
     Sources sources;
     Result result;
@@ -82,8 +82,9 @@ inline Result try_compose(const std::string& markup, const std::string& theme = 
         faults += format(fault, sources) + '\n';
     CAPTURE(faults);
     REQUIRE(resume);
-    const auto theme_file =
-        sources.add("test.theme", "based-on: turnstone\n\n" + theme, result.diagnostics);
+    const auto theme_file = sources.add(
+        "test.theme", "based-on: " QUOIN_SOURCE_FOLDER "/tests/fixtures/plain.theme\n\n" + theme,
+        result.diagnostics);
     REQUIRE(theme_file);
     const auto read =
         read_theme(sources, *theme_file, std::filesystem::path(QUOIN_DATA_FOLDER) / "themes",

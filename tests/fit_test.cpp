@@ -5,6 +5,7 @@
 #include "compiler/fit/comfort.hpp"
 #include "compiler/fit/nearest_point.hpp"
 #include "compiler/paragraph/paragraph_lines.hpp"
+#include "tests/fit_reference.hpp"
 #include "tests/synthetic.hpp"
 
 #include <doctest/doctest.h>
@@ -15,7 +16,6 @@
 #include <variant>
 #include <vector>
 
-using quoin::Choices;
 using quoin::Composition;
 using quoin::Fit;
 using quoin::GapCounts;
@@ -25,143 +25,28 @@ using quoin::PageSetting;
 using quoin::Paragraph;
 using quoin::Preference;
 using quoin::RuleAt;
+using quoin::SettingChoices;
 using quoin::Settings;
 using quoin::Theme;
+using quoin::fit_reference::gap_counts;
+using quoin::fit_reference::greedy_counts;
+using quoin::fit_reference::holds_on_one_page;
+using quoin::fit_reference::left_at_foot;
+using quoin::fit_reference::lines_of;
+using quoin::fit_reference::measure_of;
+using quoin::fit_reference::PlainLine;
 using quoin::synthetic::add_paragraph;
 using quoin::synthetic::resume;
 using quoin::synthetic::theme;
 
 namespace {
 
-double measure_of(const PageSetting& setting) {
-    return (setting.paper_width - 2 * setting.side_margin) / setting.size;
-}
-
-// First come, first set: the fewest lines there can be.
-std::vector<int> greedy_counts(const Composition& composition, double measure) {
-    std::vector<int> counts;
-    for (const Paragraph& paragraph : composition.paragraphs)
-        counts.push_back(
-            quoin::MeasuredParagraph(paragraph, std::min(measure, 30.0)).line_count(measure));
-    return counts;
-}
-
-struct PlainLine {
-    const Paragraph* paragraph;
-    int line, lines;
-};
-
-std::vector<PlainLine> lines_of(const Composition& composition, const std::vector<int>& counts) {
-    std::vector<PlainLine> lines;
-    for (std::size_t i = 0; i < counts.size(); ++i)
-        for (int line = 0; line < counts[i]; ++line)
-            lines.push_back({&composition.paragraphs[i], line, counts[i]});
-    return lines;
-}
-
-// How far above the bottom margin the last line's descent ends; negative if below it.
-double left_at_foot(const std::vector<PlainLine>& lines, std::size_t begin, std::size_t end,
-                    const PageSetting& at) {
-    double y = at.paper_height - at.top_margin;
-    for (std::size_t i = begin; i < end; ++i) {
-        const Paragraph& paragraph = *lines[i].paragraph;
-        if (i == begin) {
-            y -= paragraph.ascent * at.size;
-        } else {
-            y -= at.leading * paragraph.size * at.size;
-            if (lines[i].line == 0) y -= at.gaps[std::size_t(paragraph.gap)] * at.size;
-            const Paragraph& above = *lines[i - 1].paragraph;
-            if (above.rule == RuleAt::below && lines[i - 1].line + 1 == lines[i - 1].lines)
-                y -= above.rule_gap * at.size + above.rule_thickness;
-        }
-        if (paragraph.rule == RuleAt::above && lines[i].line == 0)
-            y -= paragraph.rule_gap * at.size + paragraph.rule_thickness;
-    }
-    const Paragraph& last = *lines[end - 1].paragraph;
-    y -= last.descent * at.size;
-    if (last.rule == RuleAt::below) y -= last.rule_gap * at.size + last.rule_thickness;
-    return y - at.bottom_margin;
-}
-
-GapCounts gap_counts(const Composition& composition) {
-    GapCounts counts{};
-    for (std::size_t i = 1; i < composition.paragraphs.size(); ++i)
-        if (composition.paragraphs[i].gap != GapName::none)
-            ++counts[std::size_t(composition.paragraphs[i].gap)];
-    return counts;
-}
-
-bool holds_on_one_page(const std::vector<PlainLine>& lines, const PageSetting& setting) {
-    return left_at_foot(lines, 0, lines.size(), setting) >= -1e-6;
-}
-
-// Two lines at least of a paragraph on either side of a page's end: common practice; here, of an
-// entry with its bullets too.
-bool is_legal_cut(const std::vector<PlainLine>& lines, std::size_t cut) {
-    const auto starts_entry = [&](std::size_t i) {
-        const GapName gap = lines[i].paragraph->gap;
-        return lines[i].line == 0 && gap != GapName::bullet && gap != GapName::line;
-    };
-    if (lines[cut].line == 0 && lines[cut - 1].paragraph->keep_with_next) return false;
-    if (lines[cut].line != 0 && (lines[cut].line < 2 || lines[cut].lines - lines[cut].line < 2))
-        return false;
-    if (starts_entry(cut)) return true;
-    std::size_t before = cut, after = cut;
-    while (before > 0 && !starts_entry(before))
-        --before;
-    while (after < lines.size() && (after == cut || !starts_entry(after)))
-        ++after;
-    return cut - before >= 2 && after - cut >= 2;
-}
-
-bool holds_on_two_pages(const std::vector<PlainLine>& lines, const PageSetting& setting) {
-    for (std::size_t cut = 1; cut < lines.size(); ++cut)
-        if (is_legal_cut(lines, cut) && left_at_foot(lines, 0, cut, setting) >= -1e-6 &&
-            left_at_foot(lines, cut, lines.size(), setting) >= -1e-6)
-            return true;
-    return false;
-}
-
-bool holds(const std::vector<PlainLine>& lines, const PageSetting& setting, int pages) {
-    return pages == 1 ? holds_on_one_page(lines, setting) : holds_on_two_pages(lines, setting);
-}
-
-double along(const Preference& preference, int step, int steps) { // from least to preferred
-    return preference.least + (preference.preferred - preference.least) * step / steps;
-}
-
-// The least discomfort of all grid settings that hold the content.
-double best_of_grid(const Composition& composition, const Choices& choices, int pages) {
-    double best = std::numeric_limits<double>::infinity();
-    const GapCounts counts = gap_counts(composition);
-    constexpr int fine = 8, coarse = 4;
-    for (int size = 0; size <= fine; ++size) {
-        for (int side = 0; side <= fine; ++side) {
-            PageSetting setting = quoin::preferred_setting(choices);
-            setting.size = along(choices.size, size, fine);
-            setting.side_margin = along(choices.side, side, fine);
-            const std::vector<PlainLine> lines =
-                lines_of(composition, greedy_counts(composition, measure_of(setting)));
-            for (int rest = 0; rest < 5 * 5 * 5 * 5; ++rest) {
-                setting.top_margin = along(choices.top, rest % 5, coarse);
-                setting.bottom_margin = along(choices.bottom, rest / 5 % 5, coarse);
-                setting.leading = along(choices.leading, rest / 25 % 5, coarse);
-                for (std::size_t gap = 0; gap < quoin::gap_count; ++gap)
-                    setting.gaps[gap] = along(choices.gaps[gap], rest / 125 % 5, coarse);
-                const double here = quoin::discomfort(setting, choices, counts);
-                if (here < best && holds(lines, setting, pages)) best = here;
-            }
-        }
-    }
-    return best;
-}
-
 void check_in_bounds(double value, const Preference& bounds) {
     CHECK(value >= bounds.least - 1e-12);
     CHECK(value <= bounds.most + 1e-12);
 }
 
-void check_setting(const PageSetting& setting, const Choices& choices) {
+void check_setting(const PageSetting& setting, const SettingChoices& choices) {
     check_in_bounds(setting.size, choices.size);
     check_in_bounds(setting.side_margin, choices.side);
     check_in_bounds(setting.top_margin, choices.top);
@@ -192,7 +77,7 @@ double jittered(double value, const Preference& within, double share, std::mt199
     return std::clamp(moved, within.least, within.most);
 }
 
-PageSetting neighbour(const PageSetting& of, const Choices& choices, double share,
+PageSetting neighbour(const PageSetting& of, const SettingChoices& choices, double share,
                       std::mt19937& random) {
     PageSetting setting = of;
     setting.size = jittered(of.size, choices.size, share, random);
@@ -230,9 +115,9 @@ TEST_CASE("no setting of a grid, nor near by, is more comfortable than the fit's
     for (unsigned seed = 0; seed < 20; ++seed) {
         CAPTURE(seed);
         const Composition composition = resume(seed, 3 + seed % 2, 5 + seed % 3);
-        const Choices choices = quoin::choices_of(varied_theme(seed), settings_for(1));
+        const SettingChoices choices = quoin::choices_of(varied_theme(seed), settings_for(1));
         const GapCounts counts = gap_counts(composition);
-        const double grid = best_of_grid(composition, choices, 1);
+        const double grid = quoin::fit_reference::best_on_one_page(composition, choices, {});
         const auto result = quoin::fit(composition, varied_theme(seed), settings_for(1));
         if (std::holds_alternative<Overflow>(result)) {
             CHECK(grid == std::numeric_limits<double>::infinity());
@@ -278,7 +163,7 @@ TEST_CASE("one quantity free to give: it gives what is needed, down to its least
         if (free == 2) stiff.bottom_margin = theme().bottom_margin;
         if (free == 3) stiff.leading = theme().leading;
         if (free == 4) stiff.gaps = theme().gaps;
-        const Choices choices = quoin::choices_of(stiff, settings_for(1));
+        const SettingChoices choices = quoin::choices_of(stiff, settings_for(1));
         Composition composition;
         int fits = 0, given = 0;
         for (int lines = 0; lines < 800; ++lines) {
@@ -307,15 +192,14 @@ TEST_CASE("two pages: as comfortable as the best of a grid") {
     for (unsigned seed = 20; seed < 25; ++seed) {
         CAPTURE(seed);
         const Composition composition = resume(seed, 6 + seed % 3, 6);
-        const Choices choices = quoin::choices_of(theme(), settings_for(2));
+        const SettingChoices choices = quoin::choices_of(theme(), settings_for(2));
         const auto result = quoin::fit(composition, theme(), settings_for(2));
         REQUIRE(std::holds_alternative<Fit>(result));
         const Fit& fit = std::get<Fit>(result);
         check_setting(fit.setting, choices);
         check_lines(composition, fit);
-        CHECK(holds_on_two_pages(lines_of(composition, counts_of(fit)), fit.setting));
-        const double best = quoin::discomfort(fit.setting, choices, gap_counts(composition));
-        CHECK(best <= best_of_grid(composition, choices, 2) + 1e-9);
+        const double best = quoin::fit_reference::cost_of(composition, choices, fit);
+        CHECK(best <= quoin::fit_reference::best_on_two_pages(composition, choices, {}) + 1e-9);
         tight += best > 1e-9;
     }
     CHECK(tight >= 2);
@@ -404,10 +288,46 @@ TEST_CASE("the writer's settings hold, whatever the theme prefers") {
     }
 }
 
+TEST_CASE("what the résumé allows goes before what the theme does, even where they do not meet") {
+    struct Case {
+        quoin::Interval size, margins;
+        quoin::Preference expected_size, expected_side; // pt
+    };
+    // the theme: size 11 (10..12), side margin 64 (36..72) pt
+    const Case cases[] = {
+        {{10, 12}, {0.5, 1}, {10, 11, 12}, {36, 64, 72}},
+        {{10.5, 10.8}, {0.6, 0.8}, {10.5, 10.8, 10.8}, {43.2, 57.6, 57.6}},
+        {{11.5, 12}, {0.95, 1}, {11.5, 11.5, 12}, {68.4, 68.4, 72}},
+        {{12, 12}, {0.5, 0.5}, {12, 12, 12}, {36, 36, 36}},
+    };
+    const auto check = [](const Preference& found, const Preference& expected) {
+        CHECK(found.least == doctest::Approx(expected.least));
+        CHECK(found.preferred == doctest::Approx(expected.preferred));
+        CHECK(found.most == doctest::Approx(expected.most));
+    };
+    for (const Case& each : cases) {
+        Settings settings;
+        settings.size.value = each.size;
+        settings.margins.value = each.margins;
+        const SettingChoices choices = quoin::choices_of(theme(), settings);
+        check(choices.size, each.expected_size);
+        check(choices.side, each.expected_side);
+    }
+    Theme narrow = theme(); // its own bounds lie wholly below what the résumé asks for
+    narrow.size = {10, 10.2, 10.4};
+    narrow.side_margin = {36, 40, 44};
+    Settings settings;
+    settings.size.value = {11, 11.5};
+    settings.margins.value = {0.75, 0.8};
+    const SettingChoices choices = quoin::choices_of(narrow, settings);
+    check(choices.size, {11, 11, 11});
+    check(choices.side, {54, 54, 54});
+}
+
 TEST_CASE("paper, in points") {
     // Letter 8.5 × 11 in; A4 210 × 297 mm (ISO 216); 72 points to the inch.
     Settings settings;
-    Choices choices = quoin::choices_of(theme(), settings);
+    SettingChoices choices = quoin::choices_of(theme(), settings);
     CHECK(choices.paper_width == 612);
     CHECK(choices.paper_height == 792);
     settings.paper.value = quoin::Paper::a4;
@@ -436,7 +356,7 @@ TEST_CASE("nothing to set") {
 }
 
 TEST_CASE("discomfort, a worked example") {
-    const Choices choices = quoin::choices_of(theme(), settings_for(1));
+    const SettingChoices choices = quoin::choices_of(theme(), settings_for(1));
     GapCounts counts{};
     counts[3] = 4; // section gaps can give 4 × 0.5 em, entry gaps 2 × 0.35 em
     counts[5] = 2;

@@ -106,8 +106,8 @@ Cost cost_of(const Flat& flat, const std::vector<End>& ends, double room) {
         if (width > room + 1e-9) total.cost = infinity;
         if (end.at < flat.advances.size())
             total.cost += 100 * std::pow((room - width) / room, 2) + end.penalty / 10;
-        else if (begin > 0 && one_word(flat, begin) && width < room / 4)
-            total.cost += 25;
+        else if (begin > 0 && width < room / 4)
+            total.cost += one_word(flat, begin) ? 25 : 12 * (room / 4 - width) / (room / 4);
         begin = end.at;
     }
     return total;

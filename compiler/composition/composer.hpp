@@ -17,7 +17,8 @@ namespace quoin {
 
 class Composer {
 public:
-    Composer(const Resume& resume, const Theme& theme, Fonts& fonts, Diagnostics& diagnostics);
+    Composer(const Resume& resume, const Theme& theme, Fonts& fonts, Diagnostics& diagnostics,
+             const Hyphenation* hyphenation);
 
     Composition run();
 
@@ -27,6 +28,8 @@ private:
     void add_running_head();
 
     // sections.cpp
+    bool is_side(const Section& section) const;
+    ColumnSpan span_of(Region region) const;
     void add_section(const Section& section);
     void add_entry(const Entry& entry, const Form& form, bool further, std::uint32_t section,
                    GapName gap);
@@ -41,6 +44,7 @@ private:
     Paragraph make_paragraph(const LineText& text, StyleName style, std::uint32_t element);
     void add_label(Paragraph& paragraph, std::string_view sign, int level, std::uint32_t element);
     void place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text);
+    std::uint32_t add_icon(const std::string& name, const Style& style);
     std::string link_contents(const std::string& uri, const std::string& words) const;
     double size_of(StyleName style) const;
 
@@ -50,6 +54,7 @@ private:
     std::string name_;
     Composition out_;
     std::uint32_t entries_ = 0;
+    Region region_{};         // of what is being added
     bool in_heading_ = false; // its links are the writer's own
 };
 

@@ -14,6 +14,10 @@ std::size_t errors_in(const Diagnostics& diagnostics) {
         std::ranges::count(diagnostics.all(), Severity::error, &Diagnostic::severity));
 }
 
+bool divides_words(const Settings& settings, const Theme& theme) {
+    return settings.hyphenate.stated() ? *settings.hyphenate : theme.hyphenate;
+}
+
 std::string name_of(const Resume& resume) {
     const Field* field = resume.find(FieldName::name);
     const Text* text = field ? std::get_if<Text>(&field->value) : nullptr;
@@ -22,15 +26,23 @@ std::string name_of(const Resume& resume) {
 
 }
 
-Composer::Composer(const Resume& resume, const Theme& theme, Fonts& fonts, Diagnostics& diagnostics)
-    : resume_(resume), theme_(theme), shaper_(theme, fonts, *resume.settings.language, diagnostics),
+Composer::Composer(const Resume& resume, const Theme& theme, Fonts& fonts, Diagnostics& diagnostics,
+                   const Hyphenation* hyphenation)
+    : resume_(resume), theme_(theme),
+      shaper_(theme, fonts, *resume.settings.language, diagnostics,
+              divides_words(resume.settings, theme) ? hyphenation : nullptr),
       name_(name_of(resume)) {}
 
 Composition Composer::run() {
     add_element(StructureType::document, 0);
     add_heading();
-    for (const Section& section : resume_.sections)
-        add_section(section);
+    const bool two_columns = std::ranges::any_of(
+        resume_.sections, [this](const Section& section) { return is_side(section); });
+    for (const bool side : {false, true}) { // one whole column after the other
+        region_ = !two_columns ? Region::whole : side ? Region::side : Region::main;
+        for (const Section& section : resume_.sections)
+            if (is_side(section) == side) add_section(section);
+    }
     add_running_head();
     out_.title = name_ + ", résumé";
     out_.author = name_;
@@ -39,9 +51,9 @@ Composition Composer::run() {
 }
 
 std::optional<Composition> compose(const Resume& resume, const Theme& theme, Fonts& fonts,
-                                   Diagnostics& diagnostics) {
+                                   Diagnostics& diagnostics, const Hyphenation* hyphenation) {
     const std::size_t errors_before = errors_in(diagnostics);
-    Composition composition = Composer(resume, theme, fonts, diagnostics).run();
+    Composition composition = Composer(resume, theme, fonts, diagnostics, hyphenation).run();
     if (errors_in(diagnostics) != errors_before) return std::nullopt;
     return composition;
 }

@@ -34,7 +34,8 @@ struct Run {
     Colour colour;
     double tracking = 0; // em of its own size, added after each glyph
     bool underline = false;
-    std::string text; // what the glyphs stand for; Glyph::text_begin counts in it
+    std::optional<std::uint32_t> icon; // drawn over its one glyph, a space
+    std::string text;                  // what the glyphs stand for; Glyph::text_begin counts in it
     std::vector<Glyph> glyphs;
 };
 
@@ -59,29 +60,55 @@ struct Origin { // of bytes [begin, end) of a paragraph's text, its label's left
     Place place;         // where its length is end - begin, byte for byte
 };
 
+// Which of the page's columns a paragraph stands in: the heading goes across the whole page.
+enum class Region { whole, main, side };
+
+// A column as the page's measure has it, all in em: linear, as the fit needs it.
+struct ColumnSpan {
+    double less = 0;  // taken off the measure before it is shared out
+    double share = 1; // of the rest
+    double left_share = 0, left = 0;
+
+    double width(double measure) const { return (measure - less) * share; }
+    double begin(double measure) const { return (measure - less) * left_share + left; }
+};
+
 struct Paragraph {
     std::uint32_t element = 0; // the block-level element: a heading, P or LBody's P
     StyleName style{};
     GapName gap{}; // opened above
     Align align = Align::left;
-    double size = 1;                // ratio: line height is leading × size
-    double indent = 0;              // em, of every line
-    double hang = 0;                // em: the first `label_runs` runs start at indent - hang
+    Region region{};
+    ColumnSpan span;
+    double size = 1;      // ratio: line height is leading × size
+    double indent = 0;    // em, of every line
+    double hang = 0;      // em: the first `label_runs` runs start at indent - hang
+    double turn_over = 0; // em, so much further left the first line begins
+    bool hang_punctuation = false;
     std::uint32_t label_runs = 0;   // a bullet with its space: no part of the line's measure
     double ascent = 0, descent = 0; // em, of the largest run
     RuleAt rule = RuleAt::none;
     double rule_thickness = 0, rule_gap = 0; // pt, em
+    double rule_length = 0;                  // em; 0: the column's width
     Colour rule_colour;
     bool keep_with_next = false; // no page break after it: headings, and heads of entries
     std::vector<Run> runs;
     std::vector<BreakPoint> breaks; // in order; the paragraph's end is not among them
     std::vector<std::uint32_t>
-        hyphen_glyphs; // one a run, the hyphen's glyph, where breaks ask for it
-    Place place;       // of the text it came from
+        hyphen_glyphs;           // one a run, the hyphen's glyph, where breaks ask for it
+    Place place;                 // of the text it came from
     std::vector<Origin> origins; // in order
     std::uint32_t entry = 0;     // it belongs to, from 1; a further position counts as one; 0: none
     std::uint32_t bullet = 0; // of its entry, from 1; inner ones share the number of the one above
     bool spare = false;       // of an entry that goes first: a high school beside a college
+};
+
+// The side of an icon's square, as a ratio of the height of the capitals beside it.
+constexpr double icon_side = 1.25;
+
+struct Icon {
+    Path path;
+    Colour colour;
 };
 
 struct Outline { // a bookmark, at a section's heading
@@ -93,6 +120,7 @@ struct Composition {
     std::vector<Element> elements;     // parents before children, in reading order
     std::vector<Paragraph> paragraphs; // in reading order
     std::vector<Outline> outlines;
+    std::vector<Icon> icons;
     std::string title;    // for the document: "Ottoline Brandt, résumé"
     std::string author;   // the name
     std::string language; // BCP 47
@@ -101,8 +129,13 @@ struct Composition {
     Paragraph running_head;
 };
 
-// None if a character is in no font of the theme: reported at its place, by name.
+class Hyphenation;
+
+// None if a character is in no font of the theme: reported at its place, by name. English words are
+// divided where `hyphenation` has it, if the résumé asks for that or, where it says nothing, the
+// theme.
 std::optional<Composition> compose(const Resume& resume, const Theme& theme, Fonts& fonts,
-                                   Diagnostics& diagnostics);
+                                   Diagnostics& diagnostics,
+                                   const Hyphenation* hyphenation = nullptr);
 
 }

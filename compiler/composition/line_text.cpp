@@ -174,6 +174,10 @@ bool Expander::add(std::span<const PatternPiece> pieces, std::optional<std::size
             out.pieces.push_back(std::move(text));
             break;
         }
+        case PatternPiece::Kind::icon:
+            out.pieces.push_back(plain_piece(TextPiece::Kind::icon, "\u00A0", pattern_place_));
+            out.pieces.back().icon = piece.literal;
+            break;
         case PatternPiece::Kind::field:
         case PatternPiece::Kind::label:
             any = add_field(piece, which, out) || any;

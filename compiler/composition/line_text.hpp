@@ -16,8 +16,9 @@
 namespace quoin {
 
 struct TextPiece {
-    enum class Kind { value, literal, page }; // literal: the pattern's own words
+    enum class Kind { value, literal, page, icon }; // literal: the pattern's own words
     Kind kind = Kind::value;
+    std::string icon; // its name; the text is the space it is drawn over
     std::string text;
     Marks pattern_marks;               // turn the style's weight and slant round
     Marks marks;                       // the writer's: strong is bold whatever surrounds it

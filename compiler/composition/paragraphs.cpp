@@ -89,7 +89,14 @@ void Composer::place_runs(Paragraph& paragraph, const ShapedText& shaped, const 
         }
         paragraph.runs.push_back(shaped.runs[run]);
         paragraph.runs.back().element = element;
+        if (!shaped.icons[run].empty())
+            paragraph.runs.back().icon = add_icon(shaped.icons[run], theme_.style(paragraph.style));
     }
+}
+
+std::uint32_t Composer::add_icon(const std::string& name, const Style& style) {
+    out_.icons.push_back({theme_.icons.at(name), style.icon_colour.value_or(style.colour)});
+    return static_cast<std::uint32_t>(out_.icons.size() - 1);
 }
 
 Paragraph Composer::make_paragraph(const LineText& text, StyleName style_name,
@@ -103,7 +110,11 @@ Paragraph Composer::make_paragraph(const LineText& text, StyleName style_name,
     paragraph.rule = style.rule;
     paragraph.rule_thickness = style.rule_thickness;
     paragraph.rule_gap = style.rule_gap;
+    paragraph.rule_length = style.rule_length;
     paragraph.rule_colour = style.rule_colour;
+    paragraph.turn_over = style.turn_over;
+    paragraph.indent = style.turn_over;
+    paragraph.hang_punctuation = theme_.hang_punctuation;
     paragraph.place = first_place(text);
     ShapedText shaped = shaper_.shape(text, style_name, paragraph.size);
     place_runs(paragraph, shaped, text);
@@ -118,6 +129,9 @@ Paragraph& Composer::add_paragraph(const LineText& text, StyleName style, GapNam
                                    std::uint32_t element) {
     Paragraph paragraph = make_paragraph(text, style, element);
     paragraph.gap = gap;
+    paragraph.region = region_;
+    paragraph.span = span_of(region_);
+    if (style != StyleName::section && !in_heading_) paragraph.indent += theme_.body_indent;
     return out_.paragraphs.emplace_back(std::move(paragraph));
 }
 
@@ -136,7 +150,9 @@ void Composer::add_label(Paragraph& paragraph, std::string_view sign, int level,
 
     const auto added = static_cast<std::uint32_t>(shaped.runs.size());
     paragraph.hang = std::max(theme_.bullet_hang, natural_width(shaped.runs));
-    paragraph.indent = theme_.bullet_indent + theme_.bullet_hang * (level - 1) + paragraph.hang;
+    paragraph.turn_over = 0;
+    paragraph.indent = theme_.body_indent + theme_.bullet_indent +
+                       theme_.bullet_hang * (level - 1) + paragraph.hang;
     paragraph.label_runs = added;
     for (BreakPoint& point : paragraph.breaks)
         point.run += added;

@@ -34,6 +34,27 @@ std::vector<const PatternLine*> patterns(const Form& form, bool further) {
 
 }
 
+bool Composer::is_side(const Section& section) const {
+    return theme_.two_columns &&
+           (section.side ||
+            std::ranges::find(theme_.side_sections, section.holds) != theme_.side_sections.end());
+}
+
+ColumnSpan Composer::span_of(Region region) const {
+    const double gap = theme_.column_gap, side = theme_.side_width;
+    switch (region) {
+    case Region::main:
+        return theme_.side_left ? ColumnSpan{gap, 1 - side, side, gap}
+                                : ColumnSpan{gap, 1 - side, 0, 0};
+    case Region::side:
+        return theme_.side_left ? ColumnSpan{gap, side, 0, 0}
+                                : ColumnSpan{gap, side, 1 - side, gap};
+    case Region::whole:
+        break;
+    }
+    return {};
+}
+
 void Composer::add_section(const Section& section) {
     if (std::ranges::all_of(section.entries, prints_nothing)) return;
     const std::uint32_t element = add_element(StructureType::sect, 0);

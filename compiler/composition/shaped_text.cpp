@@ -7,8 +7,11 @@
 #include "compiler/source/utf8.hpp"
 
 #include <fmt/format.h>
+#include <utf8proc.h>
 
 #include <algorithm>
+#include <cmath>
+#include <iterator>
 #include <string_view>
 #include <utility>
 
@@ -18,8 +21,27 @@ namespace {
 
 constexpr std::string_view soft_hyphen = "\u00AD";
 
+// Names, titles and contacts are never divided.
+bool is_running_text(StyleName style) {
+    return style == StyleName::text || style == StyleName::line || style == StyleName::bullet;
+}
+
+void add_soft_hyphens(std::vector<std::size_t>& offsets, const std::vector<std::size_t>& more) {
+    std::vector<std::size_t> all;
+    std::ranges::set_union(offsets, more, std::back_inserter(all));
+    offsets = std::move(all);
+}
+
 ShapingFeatures features_of(const Style& style, const std::string& language) {
     return {style.caps == Caps::small, style.figures == Figures::oldstyle, language};
+}
+
+// The space that an icon is drawn over is as wide as the icon and its gap.
+void widen_for_icon(Run& run, double gap) {
+    if (run.glyphs.empty()) return;
+    const double units = run.face->units_per_em();
+    run.glyphs.front().advance =
+        static_cast<std::int32_t>(std::lround(icon_side * run.face->cap_height() + gap * units));
 }
 
 }
@@ -29,12 +51,13 @@ struct TextShaper::Segment {
     bool underline = false;
     std::optional<std::uint32_t> link;
     bool page = false;
+    std::string icon;
     std::size_t begin = 0; // bytes of the paragraph's text
     std::size_t end = 0;
 
     bool looks_like(const Segment& other) const {
         return face == other.face && underline == other.underline && link == other.link &&
-               page == other.page;
+               page == other.page && icon.empty() && other.icon.empty();
     }
 };
 
@@ -44,9 +67,22 @@ struct TextShaper::Segmented {
     std::vector<std::size_t> soft_hyphens;
     std::vector<std::size_t> literal_bytes;
     std::vector<Origin> origins;
+    bool right_to_left = false; // of the letters, the last was
+    bool parted = false;        // and a space came after it
 };
 
 namespace {
+
+bool is_right_to_left(const Character& character) {
+    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(character.code));
+    return property->bidi_class == UTF8PROC_BIDI_CLASS_R ||
+           property->bidi_class == UTF8PROC_BIDI_CLASS_AL;
+}
+
+bool is_left_to_right(const Character& character) {
+    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(character.code));
+    return property->bidi_class == UTF8PROC_BIDI_CLASS_L;
+}
 
 // The break before byte `offset` of a run, as the index of the glyph that begins there; none if
 // it lies within a glyph. `glyph` goes on from the break before.
@@ -87,6 +123,26 @@ const Face* TextShaper::face_for(std::string_view cluster, FaceStyle style, Plac
     return nullptr;
 }
 
+// Lines run from left to right, and so would words that are read the other way: one word stands
+// right, several would be read in the wrong order.
+void TextShaper::check_direction(std::string_view cluster, Place place, Segmented& out) {
+    const Character character = first_character(cluster);
+    if (is_right_to_left(character)) {
+        if (out.right_to_left && out.parted)
+            diagnostics_.error(place,
+                               fmt::format("from '{}' (U+{:04X}) on, words that are read from "
+                                           "right to left would stand in the wrong order: "
+                                           "write them in Latin letters",
+                                           cluster, static_cast<std::uint32_t>(character.code)));
+        out.right_to_left = true;
+        out.parted = false;
+    } else if (is_left_to_right(character)) {
+        out.right_to_left = out.parted = false;
+    } else if (character.code == U' ') {
+        out.parted = true;
+    }
+}
+
 void TextShaper::add_piece(const TextPiece& piece, const Style& style, Segmented& out) {
     const std::string text =
         style.caps == Caps::all ? upper_case(piece.text, language_) : piece.text;
@@ -107,8 +163,14 @@ void TextShaper::add_piece(const TextPiece& piece, const Style& style, Segmented
             place.column += static_cast<std::uint32_t>(at);
             place.length = static_cast<std::uint32_t>(cluster.size());
         }
-        Segment segment{face_for(cluster, face_style, place), piece.marks.underline, piece.link,
-                        piece.kind == TextPiece::Kind::page,  out.text.size(),       0};
+        check_direction(cluster, place, out);
+        Segment segment{face_for(cluster, face_style, place),
+                        piece.marks.underline,
+                        piece.link,
+                        piece.kind == TextPiece::Kind::page,
+                        piece.icon,
+                        out.text.size(),
+                        0};
         if (out.segments.empty() || !out.segments.back().looks_like(segment))
             out.segments.push_back(segment);
         out.text += cluster;
@@ -131,10 +193,16 @@ TextShaper::Segmented TextShaper::segment(const LineText& text, const Style& sty
     return out;
 }
 
+bool TextShaper::is_english() const {
+    return language_ == "en" || language_.starts_with("en-");
+}
+
 ShapedText TextShaper::shape(const LineText& text, StyleName style_name, double size) {
     const Style& style = theme_.style(style_name);
     const ShapingFeatures features = features_of(style, language_);
-    const Segmented parts = segment(text, style);
+    Segmented parts = segment(text, style);
+    if (hyphenation_ && is_english() && is_running_text(style_name))
+        add_soft_hyphens(parts.soft_hyphens, hyphenation_->points(parts.text));
     ShapedText shaped;
     std::vector<std::size_t> begins;
     for (const Segment& part : parts.segments) {
@@ -147,13 +215,14 @@ ShapedText TextShaper::shape(const LineText& text, StyleName style_name, double 
         run.underline = part.underline;
         run.text = parts.text.substr(part.begin, part.end - part.begin);
         run.glyphs = quoin::shape(*part.face, run.text, features);
+        if (!part.icon.empty()) widen_for_icon(run, theme_.icon_gap);
         shaped.runs.push_back(std::move(run));
         shaped.links.push_back(part.link);
+        shaped.icons.push_back(part.icon);
         begins.push_back(part.begin);
     }
     shaped.origins = parts.origins;
-    LineEndText ends{parts.text, parts.soft_hyphens, parts.literal_bytes, style_name,
-                     language_.starts_with("en")};
+    LineEndText ends{parts.text, parts.soft_hyphens, parts.literal_bytes, style_name, is_english()};
     shaped.breaks = break_points(line_ends(ends), shaped.runs, begins);
     if (std::ranges::any_of(shaped.breaks, &BreakPoint::hyphen))
         for (const Run& run : shaped.runs)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "compiler/composition/composition.hpp"
+#include "compiler/composition/hyphenation.hpp"
 #include "compiler/composition/line_text.hpp"
 #include "compiler/composition/theme_faces.hpp"
 #include "compiler/source/diagnostics.hpp"
@@ -17,6 +18,7 @@ namespace quoin {
 struct ShapedText {
     std::vector<Run> runs;
     std::vector<std::optional<std::uint32_t>> links; // one a run: index into LineText::links
+    std::vector<std::string> icons;                  // one a run: its name, or empty
     std::vector<BreakPoint> breaks;
     std::vector<std::uint32_t> hyphen_glyphs; // one a run, if a break asks for one
     std::vector<Origin> origins;
@@ -24,9 +26,11 @@ struct ShapedText {
 
 class TextShaper {
 public:
-    TextShaper(const Theme& theme, Fonts& fonts, std::string language, Diagnostics& diagnostics)
+    // Words are divided if there is a `hyphenation`.
+    TextShaper(const Theme& theme, Fonts& fonts, std::string language, Diagnostics& diagnostics,
+               const Hyphenation* hyphenation)
         : theme_(theme), faces_(theme, fonts, diagnostics), language_(std::move(language)),
-          diagnostics_(diagnostics) {}
+          diagnostics_(diagnostics), hyphenation_(hyphenation) {}
 
     // `size` is a ratio of the text size. A character that is in no face is reported, once.
     ShapedText shape(const LineText& text, StyleName style, double size);
@@ -36,13 +40,16 @@ private:
     struct Segmented;
 
     Segmented segment(const LineText& text, const Style& style);
+    bool is_english() const;
     void add_piece(const TextPiece& piece, const Style& style, Segmented& out);
+    void check_direction(std::string_view cluster, Place place, Segmented& out);
     const Face* face_for(std::string_view cluster, FaceStyle style, Place place);
 
     const Theme& theme_;
     ThemeFaces faces_;
     std::string language_;
     Diagnostics& diagnostics_;
+    const Hyphenation* hyphenation_;
     std::set<std::string, std::less<>> missing_;
 };
 

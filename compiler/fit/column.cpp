@@ -2,62 +2,29 @@
 #include "compiler/fit/column.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace quoin {
 
 namespace {
-
-constexpr double slack = 1e-6; // pt, for rounding; a hundredth of a point is visible at no size
 
 void add_rule(Height& height, const Paragraph& paragraph) {
     height.fixed += paragraph.rule_gap;
     height.points += paragraph.rule_thickness;
 }
 
-void add(Height& height, const Height& more) {
-    height.fixed += more.fixed;
-    height.lines += more.lines;
-    height.points += more.points;
+// The least of each part.
+Height least_of(const Height& a, const Height& b) {
+    Height least{
+        std::min(a.fixed, b.fixed), std::min(a.lines, b.lines), {}, std::min(a.points, b.points)};
     for (std::size_t i = 0; i < gap_count; ++i)
-        height.gaps[i] += more.gaps[i];
+        least.gaps[i] = std::min(a.gaps[i], b.gaps[i]);
+    return least;
 }
 
 bool has_rule(const ColumnLine& line, RuleAt where) {
     return line.paragraph->rule == where &&
            (where == RuleAt::above ? line.is_first() : line.is_last());
-}
-
-double text_height(const PageSetting& setting) {
-    return setting.paper_height - setting.top_margin - setting.bottom_margin + slack;
-}
-
-// Whether a line belongs to the same entry as the one above it.
-bool goes_on(const Column& column, std::size_t line) {
-    const ColumnLine& at = column.lines[line];
-    const GapName gap = at.paragraph->gap;
-    return !at.is_first() || gap == GapName::bullet || gap == GapName::line;
-}
-
-// The line after the last that fits on a page from `begin`.
-std::size_t lines_that_fit(const Column& column, const PageSetting& setting, std::size_t begin,
-                           std::size_t page) {
-    double height = 0;
-    for (std::size_t i = begin; i < column.lines.size(); ++i) {
-        height +=
-            (i == begin ? to_first_baseline(column, i, page) : to_baseline(column, i)).at(setting);
-        if (height + below_baseline(column, i).at(setting) > text_height(setting)) return i;
-    }
-    return column.lines.size();
-}
-
-std::size_t page_end(const Column& column, const PageSetting& setting, std::size_t begin,
-                     std::size_t page) {
-    const std::size_t fit = lines_that_fit(column, setting, begin, page);
-    std::size_t end = fit;
-    while (end > begin && end < column.lines.size() && !may_break_before(column, end))
-        --end;
-    if (end > begin) return end;
-    return std::max(fit, begin + 1); // what must stay together fills more than a page
 }
 
 }
@@ -69,15 +36,42 @@ double Height::at(const PageSetting& setting) const {
     return em * setting.size + points;
 }
 
-Column make_column(const Composition& composition, std::span<const int> line_counts) {
+Height& Height::add(const Height& more, double times) {
+    fixed += times * more.fixed;
+    lines += times * more.lines;
+    points += times * more.points;
+    for (std::size_t i = 0; i < gap_count; ++i)
+        gaps[i] += times * more.gaps[i];
+    return *this;
+}
+
+namespace {
+
+Column column_without(const Composition& composition, std::span<const int> line_counts,
+                      std::optional<Region> other) {
     Column column;
     for (std::uint32_t p = 0; p < composition.paragraphs.size(); ++p) {
+        if (composition.paragraphs[p].region == other) continue;
         const auto lines = static_cast<std::uint32_t>(line_counts[p]);
         for (std::uint32_t line = 0; line < lines; ++line)
             column.lines.push_back({&composition.paragraphs[p], p, line, lines});
     }
     if (!composition.running_head.runs.empty()) column.running_head = &composition.running_head;
     return column;
+}
+
+}
+
+Column make_column(const Composition& composition, std::span<const int> line_counts) {
+    return column_without(composition, line_counts, std::nullopt);
+}
+
+std::vector<Column> make_columns(const Composition& composition, std::span<const int> line_counts) {
+    const bool two = std::ranges::find(composition.paragraphs, Region::side, &Paragraph::region) !=
+                     composition.paragraphs.end();
+    if (!two) return {make_column(composition, line_counts)};
+    return {column_without(composition, line_counts, Region::side),
+            column_without(composition, line_counts, Region::main)};
 }
 
 Height to_first_baseline(const Column& column, std::size_t line, std::size_t page) {
@@ -119,33 +113,55 @@ Height page_height(const Column& column, std::size_t begin, std::size_t end, std
     if (begin == end) return height;
     height = to_first_baseline(column, begin, page);
     for (std::size_t i = begin + 1; i < end; ++i)
-        add(height, to_baseline(column, i));
-    add(height, below_baseline(column, end - 1));
-    return height;
+        height.add(to_baseline(column, i));
+    return height.add(below_baseline(column, end - 1));
+}
+
+ColumnHeights::ColumnHeights(const Column& column) : column_(column) {
+    down_.reserve(column.lines.size());
+    Height down;
+    for (std::size_t i = 0; i < column.lines.size(); ++i) {
+        if (i > 0) down.add(to_baseline(column, i));
+        down_.push_back(down);
+    }
+}
+
+Height ColumnHeights::page(std::size_t begin, std::size_t end) const {
+    if (begin == end) return {};
+    return to_first_baseline(column_, begin, begin > 0 ? 1 : 0)
+        .add(down_[end - 1])
+        .add(down_[begin], -1)
+        .add(below_baseline(column_, end - 1));
+}
+
+Height ColumnHeights::least_of_a_break() const {
+    Height least;
+    for (std::size_t i = 1; i < column_.lines.size(); ++i) {
+        const Height added = to_first_baseline(column_, i, 1)
+                                 .add(below_baseline(column_, i - 1))
+                                 .add(to_baseline(column_, i), -1);
+        least = i == 1 ? added : least_of(least, added);
+    }
+    return least;
+}
+
+bool goes_on(const Column& column, std::size_t line) {
+    const ColumnLine& at = column.lines[line];
+    const GapName gap = at.paragraph->gap;
+    return !at.is_first() || gap == GapName::bullet || gap == GapName::line;
 }
 
 bool may_break_before(const Column& column, std::size_t line) {
     const ColumnLine& at = column.lines[line];
-    if (at.is_first() && line > 0 && column.lines[line - 1].paragraph->keep_with_next) return false;
+    const auto heads_more = [&](std::size_t i) {
+        return column.lines[i].paragraph->keep_with_next && column.lines[i].is_last();
+    };
+    if (at.is_first() && line > 0 && heads_more(line - 1)) return false;
     if (!at.is_first() && (at.line < 2 || at.lines - at.line < 2)) return false;
-    return !goes_on(column, line) || (line >= 2 && goes_on(column, line - 1) &&
-                                      line + 1 < column.lines.size() && goes_on(column, line + 1));
-}
-
-std::vector<std::size_t> page_begins(const Column& column, const PageSetting& setting) {
-    std::vector<std::size_t> begins;
-    for (std::size_t at = 0; at < column.lines.size();) {
-        begins.push_back(at);
-        at = page_end(column, setting, at, begins.size() - 1);
-    }
-    return begins;
-}
-
-double height_beyond(const Column& column, const PageSetting& setting, std::size_t pages) {
-    const std::vector<std::size_t> begins = page_begins(column, setting);
-    if (begins.size() <= pages) return 0;
-    const Height left = page_height(column, begins[pages - 1], column.lines.size(), pages - 1);
-    return std::max(0.0, left.at(setting) - text_height(setting));
+    if (!goes_on(column, line)) return true;
+    const bool two_before = line >= 2 && goes_on(column, line - 1) && !heads_more(line - 2);
+    const bool two_after = line + 1 < column.lines.size() && goes_on(column, line + 1);
+    return two_before && two_after;
 }
 
 }

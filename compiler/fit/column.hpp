@@ -1,5 +1,5 @@
-// The column of lines, top to bottom, and its cutting into pages. Heights are kept as sums of what
-// a setting multiplies, so that they can be had for any setting.
+// The column of lines, top to bottom, and where it may be cut. Heights are kept as sums of what a
+// setting multiplies, so that they can be had for any setting.
 //
 // The first baseline of a page lies one ascent below the top margin; each other lies leading × the
 // size of its paragraph below the last, and lower by the gap above a paragraph's first line. A rule
@@ -24,6 +24,7 @@ struct Height {
     double points = 0; // pt
 
     double at(const PageSetting& setting) const;
+    Height& add(const Height& more, double times = 1);
 };
 
 struct ColumnLine {
@@ -43,6 +44,10 @@ struct Column {
 
 Column make_column(const Composition& composition, std::span<const int> line_counts);
 
+// Where a composition has two columns, each with the heading above it, the main one first; else the
+// one that make_column gives.
+std::vector<Column> make_columns(const Composition& composition, std::span<const int> line_counts);
+
 // From the top margin down to the baseline of the page's first line; `page` counts from 0.
 Height to_first_baseline(const Column& column, std::size_t line, std::size_t page);
 // From the baseline above to the baseline of `line`.
@@ -52,15 +57,25 @@ Height below_baseline(const Column& column, std::size_t line);
 // Of lines [begin, end) set on one page.
 Height page_height(const Column& column, std::size_t begin, std::size_t end, std::size_t page);
 
-// Between two lines, the second of index `line`: no heading parted from what it heads, two lines at
-// least of a paragraph, and of an entry, on either side.
+// The same for many pages of one column.
+class ColumnHeights {
+public:
+    explicit ColumnHeights(const Column& column);
+
+    Height page(std::size_t begin, std::size_t end) const;
+    // No page break adds less to the height of the whole.
+    Height least_of_a_break() const;
+
+private:
+    const Column& column_;
+    std::vector<Height> down_; // the first line's baseline to each line's
+};
+
+// Whether a line belongs to the same entry as the one above it.
+bool goes_on(const Column& column, std::size_t line);
+
+// Between two lines, the second of index `line`: no heading parted from what it heads; two lines at
+// least of a paragraph on either side, and of an entry, its head not counted.
 bool may_break_before(const Column& column, std::size_t line);
-
-// The first line of each page, every page as full as it can be; at least one line a page.
-std::vector<std::size_t> page_begins(const Column& column, const PageSetting& setting);
-
-// By how much what is left for the last of so many pages is higher than that page, in pt; 0 if all
-// of it fits.
-double height_beyond(const Column& column, const PageSetting& setting, std::size_t pages);
 
 }

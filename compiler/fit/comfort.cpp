@@ -17,7 +17,7 @@ Preference within(const Preference& preference, double least, double most) {
     return held;
 }
 
-PageSetting setting_of(const Choices& choices, double Preference::*which) {
+PageSetting setting_of(const SettingChoices& choices, double Preference::*which) {
     PageSetting setting;
     setting.paper_width = choices.paper_width;
     setting.paper_height = choices.paper_height;
@@ -39,8 +39,8 @@ double squared_share(double value, const Preference& preference) {
 
 }
 
-Choices choices_of(const Theme& theme, const Settings& settings) {
-    Choices choices;
+SettingChoices choices_of(const Theme& theme, const Settings& settings) {
+    SettingChoices choices;
     const bool a4 = *settings.paper == Paper::a4;
     choices.paper_width = a4 ? 210 / 25.4 * points_per_inch : 612;
     choices.paper_height = a4 ? 297 / 25.4 * points_per_inch : 792;
@@ -55,19 +55,17 @@ Choices choices_of(const Theme& theme, const Settings& settings) {
     return choices;
 }
 
-PageSetting preferred_setting(const Choices& choices) {
+PageSetting preferred_setting(const SettingChoices& choices) {
     return setting_of(choices, &Preference::preferred);
 }
 
-PageSetting least_setting(const Choices& choices) {
+PageSetting least_setting(const SettingChoices& choices) {
     return setting_of(choices, &Preference::least);
 }
 
-PageSetting opened_setting(PageSetting setting, const Choices& choices, double share) {
-    for (std::size_t i = 0; i < gap_count; ++i) {
-        const Preference& gap = choices.gaps[i];
-        setting.gaps[i] = gap.preferred + share * (gap.most - gap.preferred);
-    }
+PageSetting opened_setting(PageSetting setting, const SettingChoices& choices, double share) {
+    for (std::size_t i = 0; i < gap_count; ++i)
+        setting.gaps[i] += share * (choices.gaps[i].most - setting.gaps[i]);
     return setting;
 }
 
@@ -75,14 +73,15 @@ double range(const Preference& preference) {
     return preference.preferred - preference.least;
 }
 
-double gap_room(const Choices& choices, const GapCounts& counts) {
+double gap_room(const SettingChoices& choices, const GapCounts& counts) {
     double room = 0;
     for (std::size_t i = 0; i < gap_count; ++i)
         room += counts[i] * range(choices.gaps[i]);
     return room;
 }
 
-double discomfort(const PageSetting& setting, const Choices& choices, const GapCounts& counts) {
+double discomfort(const PageSetting& setting, const SettingChoices& choices,
+                  const GapCounts& counts) {
     const double scale = setting.size / choices.size.preferred; // leading and gaps in points
     double sum = size_weight * squared_share(setting.size, choices.size) +
                  squared_share(setting.side_margin, choices.side) +

@@ -7,8 +7,10 @@
 
 namespace quoin {
 
-// The theme's preferences, held within what the résumé's settings allow.
-struct Choices {
+// The theme's preferences, held within what the résumé's settings allow: where the two do not meet,
+// the nearest value that the résumé allows. Settings so read never contradict each other: their
+// own bounds, 10 to 12 pt and 0.5 to 1 inch, leave 6.5 inches on letter paper for a measure.
+struct SettingChoices {
     double paper_width = 0, paper_height = 0; // pt
     Preference size, side, top, bottom;       // pt
     Preference leading;
@@ -17,20 +19,21 @@ struct Choices {
 
 using GapCounts = std::array<double, gap_count>; // how often each gap opens
 
-Choices choices_of(const Theme& theme, const Settings& settings);
+SettingChoices choices_of(const Theme& theme, const Settings& settings);
 
-PageSetting preferred_setting(const Choices& choices);
-PageSetting least_setting(const Choices& choices);
-// Its gaps opened by `share` of the way from preferred to most.
-PageSetting opened_setting(PageSetting setting, const Choices& choices, double share);
+PageSetting preferred_setting(const SettingChoices& choices);
+PageSetting least_setting(const SettingChoices& choices);
+// Its gaps opened by `share` of their way to most.
+PageSetting opened_setting(PageSetting setting, const SettingChoices& choices, double share);
 
 // From preferred to least.
 double range(const Preference& preference);
 
 // The em that the gaps give between preferred and least, all together.
-double gap_room(const Choices& choices, const GapCounts& counts);
+double gap_room(const SettingChoices& choices, const GapCounts& counts);
 
-double discomfort(const PageSetting& setting, const Choices& choices, const GapCounts& counts);
+double discomfort(const PageSetting& setting, const SettingChoices& choices,
+                  const GapCounts& counts);
 
 constexpr double size_weight = 4;
 

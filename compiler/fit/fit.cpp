@@ -1,8 +1,10 @@
-// The search over numbers of lines, and over the cut of two pages; for each, the nearest point.
+// The search over numbers of lines and page breaks, the most promising first; for each, the nearest
+// point.
 #include "compiler/fit/fit.hpp"
 
 #include "compiler/fit/column.hpp"
 #include "compiler/fit/comfort.hpp"
+#include "compiler/fit/page_breaks.hpp"
 #include "compiler/fit/polyhedron.hpp"
 #include "compiler/paragraph/paragraph_lines.hpp"
 
@@ -32,15 +34,32 @@ struct Change {
     int lines = 0;
 };
 
+using Begins = std::vector<std::vector<std::size_t>>; // of the pages, for each column
+
+struct ColumnHeight {
+    std::optional<Region> other; // whose paragraphs stand in another column
+    Height height;
+};
+
+// Measures from one change to the next: every paragraph keeps its number of lines.
+struct Stretch {
+    double measure = 0;      // the least
+    std::size_t changes = 0; // made up to it
+    HalfSpace wide;          // the settings of such measures
+    Height height;           // of all lines in one column
+    Vector point{};          // the most comfortable that might hold them
+    double bound = 0;        // its discomfort
+};
+
 struct Found {
     Vector point{};
-    double discomfort = std::numeric_limits<double>::infinity();
+    double cost = std::numeric_limits<double>::infinity();
     double measure = 0; // no line needs a wider one
 };
 
 class Fitter {
 public:
-    Fitter(const Composition& composition, const Choices& choices)
+    Fitter(const Composition& composition, const SettingChoices& choices)
         : composition_(composition), choices_(choices), space_(choices),
           narrowest_(measure_of(preferred_setting(choices))),
           widest_(measure_of(least_setting(choices))) {
@@ -51,15 +70,25 @@ public:
 
     std::variant<Fit, Overflow> run(std::size_t pages) {
         const PageSetting least = least_setting(choices_);
-        const Column column = column_at(widest_);
-        const std::size_t needed = page_begins(column, least).size();
-        if (needed > pages) return Overflow{lines_in(height_beyond(column, least, pages), least)};
-        if (needed <= 2)
-            if (const std::optional<Fit> fit = best(needed)) return *fit;
+        std::size_t needed = 0;
+        double beyond = 0;
+        for (const Column& column : columns_at(widest_)) {
+            needed = std::max(needed, page_begins(column, least).size());
+            beyond = std::max(beyond, height_beyond(column, least, pages));
+        }
+        if (needed > pages) return Overflow{lines_in(beyond, least)};
+        if (paragraphs_.empty()) return Fit{preferred_setting(choices_), {}, {}, {}};
+        if (const std::optional<Fit> fit = best(needed)) return *fit;
         return evenly_tightened(needed);
     }
 
-    Fit smallest() const { return Fit{least_setting(choices_), lines_at(widest_)}; }
+    Fit smallest() const {
+        const PageSetting least = least_setting(choices_);
+        Begins begins;
+        for (const Column& column : columns_at(widest_))
+            begins.push_back(full_page_begins(column, least));
+        return fit_of(least, widest_, std::move(begins));
+    }
 
 private:
     std::vector<int> counts_at(double measure) const {
@@ -69,7 +98,16 @@ private:
         return counts;
     }
 
-    Column column_at(double measure) const { return make_column(composition_, counts_at(measure)); }
+    std::vector<Column> columns_at(double measure) const {
+        return make_columns(composition_, counts_at(measure));
+    }
+
+    Fit fit_of(const PageSetting& setting, double measure, Begins begins) const {
+        Fit fit{setting, lines_at(measure), {}, {}};
+        if (!begins.empty()) fit.page_begins = std::move(begins.front());
+        if (begins.size() > 1) fit.side_begins = std::move(begins.back());
+        return fit;
+    }
 
     std::vector<Change> changes() const {
         std::vector<Change> changes;
@@ -81,62 +119,169 @@ private:
         return changes;
     }
 
-    // The best for every set of line counts there is, by rising measure.
+    // What might hold the content on so many pages, the most comfortable first.
+    std::vector<Stretch> stretches(const std::vector<Change>& all, std::size_t pages) const {
+        std::vector<int> counts(paragraphs_.size());
+        for (std::size_t i = 0; i < counts.size(); ++i)
+            counts[all[i].paragraph] = all[i].lines;
+        std::vector<ColumnHeight> columns = heights_of(make_columns(composition_, counts), pages);
+        std::vector<Stretch> found;
+        for (std::size_t i = counts.size() - 1; i < all.size(); ++i) {
+            int& lines = counts[all[i].paragraph];
+            const Paragraph& paragraph = composition_.paragraphs[all[i].paragraph];
+            for (ColumnHeight& column : columns)
+                if (paragraph.region != column.other)
+                    column.height.lines += (all[i].lines - lines) * paragraph.size;
+            lines = all[i].lines;
+            if (i + 1 < all.size() && all[i + 1].measure == all[i].measure) continue;
+            Stretch stretch;
+            stretch.measure = all[i].measure;
+            stretch.changes = i + 1;
+            stretch.wide = space_.wide_enough(stretch.measure);
+            std::vector<HalfSpace> bounds{stretch.wide};
+            for (const ColumnHeight& column : columns)
+                bounds.push_back(space_.has_room(column.height, static_cast<double>(pages)));
+            if (!all_reachable(bounds)) continue;
+            stretch.point = space_.most_comfortable(std::move(bounds));
+            stretch.bound = discomfort(stretch.point);
+            found.push_back(stretch);
+        }
+        std::stable_sort(found.begin(), found.end(),
+                         [](const Stretch& a, const Stretch& b) { return a.bound < b.bound; });
+        return found;
+    }
+
+    // Of all lines, and the least that page breaks add.
+    std::vector<ColumnHeight> heights_of(const std::vector<Column>& columns,
+                                         std::size_t pages) const {
+        std::vector<ColumnHeight> all;
+        for (const Column& column : columns) {
+            const ColumnHeights heights(column);
+            all.push_back({{}, heights.page(0, column.lines.size())});
+            all.back().height.add(heights.least_of_a_break(), static_cast<double>(pages) - 1);
+        }
+        if (all.size() > 1) {
+            all.front().other = Region::side;
+            all.back().other = Region::main;
+        }
+        return all;
+    }
+
+    bool all_reachable(const std::vector<HalfSpace>& half_spaces) const {
+        return std::ranges::all_of(
+            half_spaces, [&](const HalfSpace& half) { return space_.is_reachable(half); });
+    }
+
     std::optional<Fit> best(std::size_t pages) const {
         Found best;
-        std::vector<int> counts(paragraphs_.size());
         const std::vector<Change> all = changes();
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            counts[all[i].paragraph] = all[i].lines;
-            if (i + 1 < all.size() && all[i + 1].measure == all[i].measure) continue;
-            const HalfSpace wide = space_.wide_enough(all[i].measure);
-            if (!space_.is_reachable(wide) || comfort_bound(wide) >= best.discomfort) break;
-            const Column column = make_column(composition_, counts);
-            if (pages < 2)
-                improve(best, {wide, space_.holds(page_height(column, 0, column.lines.size(), 0))},
-                        all[i].measure);
+        for (const Stretch& stretch : stretches(all, pages)) {
+            if (stretch.bound >= best.cost) break;
+            if (pages < 2) {
+                best = {stretch.point, stretch.bound, stretch.measure};
+                break;
+            }
+            std::vector<int> counts(paragraphs_.size());
+            for (std::size_t i = 0; i < stretch.changes; ++i)
+                counts[all[i].paragraph] = all[i].lines;
+            const std::vector<Column> columns = make_columns(composition_, counts);
+            if (pages == 2 && columns.size() == 1)
+                try_two_pages(best, columns.front(), stretch);
             else
-                improve_two_pages(best, column, wide, all[i].measure);
+                try_pages(best, columns, stretch, pages);
         }
-        if (best.measure == 0 && !paragraphs_.empty()) return std::nullopt;
+        if (best.measure == 0) return std::nullopt;
         return finished(best, pages);
     }
 
-    void improve(Found& best, const std::vector<HalfSpace>& half_spaces, double measure) const {
+    void improve(Found& best, const std::vector<HalfSpace>& half_spaces, double measure,
+                 double cost) const {
         for (const HalfSpace& half : half_spaces)
-            if (!space_.is_reachable(half) || comfort_bound(half) >= best.discomfort) return;
+            if (!space_.is_reachable(half) || comfort_bound(half) + cost >= best.cost) return;
         const Vector point = space_.most_comfortable(half_spaces);
-        if (discomfort(point) < best.discomfort) best = {point, discomfort(point), measure};
+        if (discomfort(point) + cost < best.cost) best = {point, discomfort(point) + cost, measure};
     }
 
-    void improve_two_pages(Found& best, const Column& column, const HalfSpace& wide,
-                           double measure) const {
+    void try_two_pages(Found& best, const Column& column, const Stretch& stretch) const {
         const std::size_t end = column.lines.size();
+        const ColumnHeights heights(column);
         for (std::size_t cut = end; cut-- > 1;) {
             if (!may_break_before(column, cut)) continue;
             improve(best,
-                    {wide, space_.holds(page_height(column, 0, cut, 0)),
-                     space_.holds(page_height(column, cut, end, 1))},
-                    measure);
+                    {stretch.wide, space_.holds(heights.page(0, cut)),
+                     space_.holds(heights.page(cut, end))},
+                    stretch.measure, break_cost(column, cut));
         }
+    }
+
+    // Breaks for a point, a point for those breaks, until they stay.
+    void try_pages(Found& best, const std::vector<Column>& columns, const Stretch& stretch,
+                   std::size_t pages) const {
+        constexpr int most_rounds = 6;
+        Vector point = stretch.point;
+        Begins before;
+        for (int round = 0; round < most_rounds; ++round) {
+            const PageSetting setting = space_.setting(point);
+            Begins begins;
+            std::vector<HalfSpace> half_spaces{stretch.wide};
+            double cost = 0;
+            for (const Column& column : columns) {
+                begins.push_back(
+                    page_begins(column, setting, missing_height(column, setting, pages)));
+                if (begins.back().size() > pages) return;
+                cost += add_pages(half_spaces, column, begins.back());
+            }
+            if (begins == before || !all_reachable(half_spaces)) return;
+            improve(best, half_spaces, stretch.measure, cost);
+            point = space_.most_comfortable(std::move(half_spaces));
+            before = std::move(begins);
+        }
+    }
+
+    // The settings that hold a column's pages; gives what their breaks cost.
+    double add_pages(std::vector<HalfSpace>& half_spaces, const Column& column,
+                     const std::vector<std::size_t>& begins) const {
+        const ColumnHeights heights(column);
+        double cost = 0;
+        for (std::size_t i = 0; i < begins.size(); ++i) {
+            const bool last = i + 1 == begins.size();
+            const std::size_t end = last ? column.lines.size() : begins[i + 1];
+            half_spaces.push_back(space_.holds(heights.page(begins[i], end)));
+            if (!last) cost += break_cost(column, end);
+        }
+        return cost;
     }
 
     std::optional<Fit> finished(const Found& found, std::size_t pages) const {
         PageSetting setting = space_.setting(found.point);
         const double measure = std::max(found.measure, measure_of(setting));
-        const Column column = column_at(measure);
-        if (page_begins(column, setting).size() > pages) return std::nullopt;
-        if (pages == 1) open_gaps(setting, column);
-        return Fit{setting, lines_at(measure)};
+        const std::vector<Column> columns = columns_at(measure);
+        Begins begins;
+        double share = 1;
+        for (const Column& column : columns) {
+            begins.push_back(page_begins(column, setting));
+            if (begins.back().size() > pages) return std::nullopt;
+            share = std::min(share, gap_share(setting, column, begins.back()));
+        }
+        if (share > 0) setting = opened_setting(setting, choices_, share);
+        return fit_of(setting, measure, std::move(begins));
     }
 
-    void open_gaps(PageSetting& setting, const Column& column) const {
-        const Height height = page_height(column, 0, column.lines.size(), 0);
-        const double left =
-            setting.paper_height - setting.top_margin - setting.bottom_margin - height.at(setting);
-        const double opened = height.at(opened_setting(setting, choices_, 1)) - height.at(setting);
-        if (left < 0.001 || opened <= 0) return; // pt
-        setting = opened_setting(setting, choices_, std::min(1.0, left / opened));
+    // Of their way to most, that the gaps of a column's pages may open; none if one is full.
+    double gap_share(const PageSetting& setting, const Column& column,
+                     const std::vector<std::size_t>& begins) const {
+        const PageSetting most = opened_setting(setting, choices_, 1);
+        const PageHeights heights(column, setting), opened(column, most);
+        double share = begins.size() > 1 ? 0.5 : 1;
+        for (std::size_t i = 0; i < begins.size(); ++i) {
+            const std::size_t end = i + 1 < begins.size() ? begins[i + 1] : column.lines.size();
+            const double height = heights.height(begins[i], end);
+            const double left = heights.room() - height;
+            if (left < 0.001) return 0; // pt
+            const double more = opened.height(begins[i], end) - height;
+            if (more > left) share = std::min(share, left / more);
+        }
+        return share;
     }
 
     // Everything by one share of the way from preferred to least, the smallest that will do.
@@ -144,7 +289,9 @@ private:
         double low = 0, high = 1;
         const auto fits = [&](double share) {
             const PageSetting setting = tightened(share);
-            return page_begins(column_at(measure_of(setting)), setting).size() <= pages;
+            return std::ranges::all_of(columns_at(measure_of(setting)), [&](const Column& column) {
+                return page_begins(column, setting).size() <= pages;
+            });
         };
         if (fits(0)) high = 0;
         while (high - low > 1e-9) {
@@ -152,7 +299,7 @@ private:
             (fits(middle) ? high : low) = middle;
         }
         const PageSetting setting = tightened(high);
-        return Fit{setting, lines_at(measure_of(setting))};
+        return fit_of(setting, measure_of(setting), {});
     }
 
     PageSetting tightened(double share) const {
@@ -177,7 +324,7 @@ private:
     }
 
     const Composition& composition_;
-    const Choices& choices_;
+    const SettingChoices& choices_;
     SettingSpace space_;
     double narrowest_, widest_; // measures within reach, em
     std::vector<MeasuredParagraph> paragraphs_;
@@ -186,13 +333,13 @@ private:
 }
 
 Fit draft_fit(const Composition& composition, const Theme& theme, const Settings& settings) {
-    const Choices choices = choices_of(theme, settings);
+    const SettingChoices choices = choices_of(theme, settings);
     return Fitter(composition, choices).smallest();
 }
 
 std::variant<Fit, Overflow> fit(const Composition& composition, const Theme& theme,
                                 const Settings& settings) {
-    const Choices choices = choices_of(theme, settings);
+    const SettingChoices choices = choices_of(theme, settings);
     const auto pages = static_cast<std::size_t>(std::max(*settings.pages, 1));
     return Fitter(composition, choices).run(pages);
 }

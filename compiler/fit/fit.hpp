@@ -12,9 +12,19 @@
 // one point nearest to the preferred setting. Numbers of lines depend on the measure in em alone
 // and change at finitely many measures; the best of these nearest points is the best there is.
 //
-// What height is left on a single page opens the gaps, all by one share of the way to their most;
-// the rest stays at the foot. Fewer pages come before comfort. Beyond two pages the fit is good,
-// not proven best.
+// Of two pages or more a setting holds the content if some legal page breaks do, and what is least
+// is discomfort and the cost of those breaks (compiler/fit/page_breaks.hpp) together, the room at
+// the foot of a page apart. Up to two pages every break is tried, and the best is proven; beyond,
+// the nearest point for given breaks and the cheapest breaks at that point are found in turn, for
+// each set of line numbers that could still do better: good, not proven best. Fewer pages come
+// before comfort.
+//
+// Two columns, each with the heading above it, are two such contents under one setting: both must
+// be held. Their lines, too, depend on the page's measure in em alone. On one page the best is
+// proven; on more it is found as beyond two pages.
+//
+// What height is left opens the gaps, all by one share of their way to their most: on a single page
+// the whole way if there is room, on several half of it. The rest stays at the foot.
 #pragma once
 
 #include "compiler/composition/composition.hpp"
@@ -22,6 +32,7 @@
 #include "compiler/theme/theme.hpp"
 
 #include <array>
+#include <cstddef>
 #include <cstdint>
 #include <variant>
 #include <vector>
@@ -50,6 +61,12 @@ struct Line { // glyphs [begin, end) of a paragraph, its label's left out
 struct Fit {
     PageSetting setting;
     std::vector<std::vector<Line>> lines; // one a paragraph
+    // The first line of each page, counting all lines of all paragraphs. If empty, the pages are
+    // cut where compiler/fit/page_breaks.hpp has it cheapest.
+    std::vector<std::size_t> page_begins{};
+    // Of two columns, page_begins counts the lines of the heading and the main column, and this
+    // those of the heading and the narrow one.
+    std::vector<std::size_t> side_begins{};
 };
 
 // Nothing within the bounds holds it. At the smallest setting (every quantity at its least) all
@@ -63,7 +80,7 @@ struct Overflow {
 std::variant<Fit, Overflow> fit(const Composition& composition, const Theme& theme,
                                 const Settings& settings);
 
-// At the smallest setting, on as many pages as it takes.
+// At the smallest setting, on as many pages as it takes, each as full as it can be.
 Fit draft_fit(const Composition& composition, const Theme& theme, const Settings& settings);
 
 }

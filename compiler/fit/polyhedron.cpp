@@ -26,7 +26,7 @@ double held(double value, const Preference& within) {
 
 }
 
-SettingSpace::SettingSpace(const Choices& choices) : choices_(choices) {
+SettingSpace::SettingSpace(const SettingChoices& choices) : choices_(choices) {
     // In points, leading and gaps of the least size give less than those of the preferred.
     const double scale = choices.size.least / choices.size.preferred;
     least_ = {size_factor, 1, 1, 1, scale, scale};
@@ -42,18 +42,23 @@ HalfSpace SettingSpace::wide_enough(double measure) const {
 }
 
 HalfSpace SettingSpace::holds(const Height& page) const {
-    double em = page.fixed + page.lines * choices_.leading.preferred;
+    return has_room(page, 1);
+}
+
+HalfSpace SettingSpace::has_room(const Height& height, double pages) const {
+    double em = height.fixed + height.lines * choices_.leading.preferred;
     for (std::size_t i = 0; i < gap_count; ++i)
-        em += page.gaps[i] * choices_.gaps[i].preferred;
+        em += height.gaps[i] * choices_.gaps[i].preferred;
     const double preferred_size = choices_.size.preferred;
     HalfSpace half;
     half.normal[size] = em * range(choices_.size) / size_factor;
-    half.normal[top] = range(choices_.top);
-    half.normal[bottom] = range(choices_.bottom);
-    half.normal[leading] = preferred_size * page.lines * range(choices_.leading);
-    half.normal[gaps] = preferred_size * gap_room(choices_, page.gaps);
-    half.bound = choices_.top.preferred + choices_.bottom.preferred + preferred_size * em +
-                 page.points - choices_.paper_height;
+    half.normal[top] = pages * range(choices_.top);
+    half.normal[bottom] = pages * range(choices_.bottom);
+    half.normal[leading] = preferred_size * height.lines * range(choices_.leading);
+    half.normal[gaps] = preferred_size * gap_room(choices_, height.gaps);
+    half.bound =
+        pages * (choices_.top.preferred + choices_.bottom.preferred - choices_.paper_height) +
+        preferred_size * em + height.points;
     return half;
 }
 

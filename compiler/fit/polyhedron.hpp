@@ -11,11 +11,13 @@ namespace quoin {
 
 class SettingSpace {
 public:
-    explicit SettingSpace(const Choices& choices);
+    explicit SettingSpace(const SettingChoices& choices);
 
     // The settings whose lines are at least so wide; that hold such a page.
     HalfSpace wide_enough(double measure) const;
     HalfSpace holds(const Height& page) const;
+    // So many pages have room for such a height together.
+    HalfSpace has_room(const Height& height, double pages) const;
     // Whether even the least setting is in it.
     bool is_reachable(const HalfSpace& half_space) const;
 
@@ -24,7 +26,7 @@ public:
     PageSetting setting(const Vector& point) const;
 
 private:
-    Choices choices_;
+    SettingChoices choices_;
     Vector least_{}; // the point of the least setting
 };
 

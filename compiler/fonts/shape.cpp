@@ -91,6 +91,21 @@ std::vector<Run> itemise(std::span<const InputCharacter> characters) {
     return runs;
 }
 
+// Words and the spaces between them are shaped apart: a face that kerns against the space (Vollkorn
+// does, `y` before it and `w` after) can leave so little that readers run two words together.
+std::vector<Run> part_at_spaces(std::span<const Run> runs,
+                                std::span<const InputCharacter> characters) {
+    std::vector<Run> parts;
+    for (const Run& run : runs)
+        for (std::size_t i = run.begin; i < run.end; ++i) {
+            const bool goes_on =
+                i > run.begin && (characters[i].code == ' ') == (characters[i - 1].code == ' ');
+            if (!goes_on) parts.push_back({i, i, run.script});
+            parts.back().end = i + 1;
+        }
+    return parts;
+}
+
 // A cluster's characters among its glyphs: one each while they last and the rest with the last
 // glyph; with fewer characters than glyphs the first has them all.
 void share_out(std::span<Glyph> glyphs, std::span<const InputCharacter> characters) {
@@ -165,6 +180,26 @@ std::vector<hb_feature_t> feature_list(const ShapingFeatures& features) {
     return list;
 }
 
+// Two slashes are not kerned: a face that lets them overlap by a fifth of an em (Lato does) has
+// readers part `https:/` from what follows. HarfBuzz takes time for each range of a feature in
+// each other, so text with more of them than any résumé has is not kerned at all.
+void leave_slashes_apart(std::span<const hb_codepoint_t> codes, const Run& run,
+                         std::vector<hb_feature_t>& list) {
+    constexpr std::size_t most_ranges = 64;
+    constexpr hb_tag_t kerning = HB_TAG('k', 'e', 'r', 'n');
+    const std::size_t before = list.size();
+    for (std::size_t i = run.begin; i + 1 < run.end; ++i) {
+        const std::size_t begin = i;
+        while (i + 1 < run.end && codes[i] == '/' && codes[i + 1] == '/')
+            ++i;
+        if (i > begin)
+            list.push_back({kerning, 0, static_cast<unsigned>(begin), static_cast<unsigned>(i)});
+    }
+    if (list.size() - before <= most_ranges) return;
+    list.resize(before);
+    list.push_back({kerning, 0, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END});
+}
+
 void shape_run(hb_buffer_t* buffer, const Face& face, const Run& run,
                std::span<const hb_codepoint_t> codes, const ShapingFeatures& features) {
     // The face's OpenType tables alone: what else a HarfBuzz can shape by differs between builds.
@@ -182,7 +217,8 @@ void shape_run(hb_buffer_t* buffer, const Face& face, const Run& run,
     hb_buffer_set_language(buffer,
                            hb_language_from_string(features.language.data(),
                                                    static_cast<int>(features.language.size())));
-    const std::vector<hb_feature_t> list = feature_list(features);
+    std::vector<hb_feature_t> list = feature_list(features);
+    leave_slashes_apart(codes, run, list);
     hb_shape_full(face.hb_font(), buffer, list.data(), static_cast<unsigned>(list.size()),
                   shapers.data());
 }
@@ -199,7 +235,7 @@ std::vector<Glyph> shape(const Face& face, std::string_view text, const ShapingF
     for (const InputCharacter& character : characters)
         codes.push_back(character.code);
     glyphs.reserve(characters.size());
-    for (const Run& run : itemise(characters)) {
+    for (const Run& run : part_at_spaces(itemise(characters), characters)) {
         shape_run(buffer.get(), face, run, codes, features);
         append_run(buffer.get(), run, characters, glyphs);
     }

@@ -2,9 +2,11 @@
 #include "compiler/pages/pages.hpp"
 
 #include "compiler/fit/column.hpp"
+#include "compiler/fit/page_breaks.hpp"
 #include "compiler/paragraph/paragraph_lines.hpp"
 
 #include <algorithm>
+#include <array>
 #include <string>
 #include <string_view>
 #include <tuple>
@@ -78,6 +80,23 @@ double full_width(const Paragraph& paragraph, const Line& line) { // em, end spa
     return width;
 }
 
+constexpr double least_margin = 36; // pt
+
+// Em by which a line that opens with a quotation mark hangs out, so that its letters stand in line
+// with those above (common practice: most of the mark, not all).
+double hanging_share(const Paragraph& paragraph, const Line& line) {
+    constexpr double share = 0.7;
+    constexpr std::array<std::string_view, 6> signs = {"“", "‘", "\"", "'", "«", "‹"};
+    if (line.begin.run >= paragraph.runs.size()) return 0;
+    const Run& run = paragraph.runs[line.begin.run];
+    if (line.begin.glyph >= run.glyphs.size()) return 0;
+    const Glyph& glyph = run.glyphs[line.begin.glyph];
+    const std::string_view text = std::string_view(run.text).substr(glyph.text_begin);
+    const bool hangs =
+        std::ranges::any_of(signs, [&](std::string_view sign) { return text.starts_with(sign); });
+    return hangs ? share * advance(run, glyph) : 0;
+}
+
 class PageMaker {
 public:
     PageMaker(const Composition& composition, const Fit& fit)
@@ -87,44 +106,67 @@ public:
         std::vector<int> counts;
         for (const std::vector<Line>& lines : fit_.lines)
             counts.push_back(static_cast<int>(lines.size()));
-        const Column column = make_column(composition_, counts);
-        std::vector<std::size_t> begins = page_begins(column, setting_);
         Pages pages{setting_.paper_width, setting_.paper_height, {}};
-        pages.pages.resize(std::max<std::size_t>(begins.size(), 1));
-        begins.push_back(column.lines.size());
-        for (std::size_t page = 0; page + 1 < begins.size(); ++page) {
-            page_ = &pages.pages[page];
-            if (page > 0 && column.running_head != nullptr)
-                set_running_head(*column.running_head, page + 1);
-            set_lines(column, begins[page], begins[page + 1], page);
-        }
+        pages.pages.resize(1);
+        const std::vector<Column> columns = make_columns(composition_, counts);
+        for (const Column& column : columns)
+            set_column(column, &column != &columns.front(), pages.pages);
         return pages;
     }
 
 private:
-    double top() const { return setting_.paper_height - setting_.top_margin; }
-    double left(const Paragraph& paragraph) const {
-        return setting_.side_margin + paragraph.indent * setting_.size;
-    }
-    double room(const Paragraph& paragraph) const {
-        return setting_.paper_width - setting_.side_margin - left(paragraph);
+    // The heading above a second column stands already.
+    void set_column(const Column& column, bool second, std::vector<Page>& pages) {
+        std::vector<std::size_t> begins = second ? fit_.side_begins : fit_.page_begins;
+        if (begins.empty()) begins = page_begins(column, setting_);
+        for (std::size_t page = pages.size(); page < begins.size(); ++page) {
+            pages.emplace_back();
+            page_ = &pages.back();
+            if (column.running_head != nullptr) set_running_head(*column.running_head, page + 1);
+        }
+        begins.push_back(column.lines.size());
+        for (std::size_t page = 0; page + 1 < begins.size(); ++page) {
+            page_ = &pages[page];
+            set_lines(column, begins[page], begins[page + 1], page, second);
+        }
     }
 
-    void set_lines(const Column& column, std::size_t begin, std::size_t end, std::size_t page) {
+    double measure() const { // em
+        return (setting_.paper_width - 2 * setting_.side_margin) / setting_.size;
+    }
+    double top() const { return setting_.paper_height - setting_.top_margin; }
+    double left(const Paragraph& paragraph) const {
+        return setting_.side_margin +
+               (paragraph.span.begin(measure()) + paragraph.indent) * setting_.size;
+    }
+    // What may hang past the text and leave half an inch.
+    double free_margin() const { return std::max(0.0, setting_.side_margin - least_margin); }
+    double room(const Paragraph& paragraph) const {
+        return (paragraph.span.width(measure()) - paragraph.indent) * setting_.size;
+    }
+
+    void set_lines(const Column& column, std::size_t begin, std::size_t end, std::size_t page,
+                   bool heading_stands) {
         double down = 0;
         for (std::size_t i = begin; i < end; ++i) {
             const Height step =
                 i == begin ? to_first_baseline(column, i, page) : to_baseline(column, i);
             down += step.at(setting_);
-            set_line(column.lines[i], top() - down);
+            const bool stands =
+                heading_stands && column.lines[i].paragraph->region == Region::whole;
+            if (!stands) set_line(column.lines[i], top() - down);
         }
     }
 
     void set_line(const ColumnLine& at, double y) {
         const Paragraph& paragraph = *at.paragraph;
         const Line& line = fit_.lines[at.paragraph_index][at.line];
-        const double spare = room(paragraph) - line.width * setting_.size;
-        double x = left(paragraph);
+        const double outset = at.is_first() ? paragraph.turn_over * setting_.size : 0;
+        const double spare = room(paragraph) + outset - line.width * setting_.size;
+        double x = left(paragraph) - outset;
+        if (paragraph.hang_punctuation && paragraph.align != Align::centre &&
+            paragraph.align != Align::right)
+            x -= std::min(hanging_share(paragraph, line) * setting_.size, free_margin());
         if (paragraph.align == Align::centre) x += spare / 2;
         if (paragraph.align == Align::right) x += spare;
         if (at.is_first()) set_label(paragraph, at.paragraph_index, x, y);
@@ -153,6 +195,7 @@ private:
             placed.x = x;
             placed.y = y;
             placed.word_space = line.word_space * setting_.size;
+            if (const auto icon = paragraph.runs[r].icon) set_icon(*icon, paragraph.runs[r], x, y);
             x += set_run(paragraph.runs[r], placed, visible);
         }
         if (line.hyphen && page_->runs.size() > before) page_->runs.back().hyphen = true;
@@ -174,12 +217,24 @@ private:
         return width;
     }
 
+    // Its middle at the middle of the capitals beside it.
+    void set_icon(std::uint32_t icon, const Run& run, double x, double y) {
+        const double capitals =
+            run.size * setting_.size * run.face->cap_height() / run.face->units_per_em();
+        const double side = icon_side * capitals;
+        page_->icons.push_back({icon, x, y + (capitals - side) / 2, side});
+    }
+
     // `side` is 1 above the text and -1 below it.
     void set_rule(const Paragraph& paragraph, double baseline, int side) {
         const double text = side > 0 ? paragraph.ascent : paragraph.descent;
         const double away =
             (text + paragraph.rule_gap) * setting_.size + paragraph.rule_thickness / 2;
-        page_->rules.push_back({left(paragraph), baseline + side * away, room(paragraph),
+        const double outset = paragraph.turn_over * setting_.size;
+        double length = room(paragraph) + outset;
+        if (paragraph.rule_length > 0)
+            length = std::min(length, paragraph.rule_length * setting_.size);
+        page_->rules.push_back({left(paragraph) - outset, baseline + side * away, length,
                                 paragraph.rule_thickness, paragraph.rule_colour});
     }
 
@@ -207,6 +262,13 @@ private:
 
 Pages make_pages(const Composition& composition, const Fit& fit) {
     return PageMaker(composition, fit).run();
+}
+
+void mark_end(Pages& pages, const PageSetting& setting, std::size_t page) {
+    constexpr double thickness = 1; // pt
+    constexpr Colour signal{0xb0, 0x30, 0x20};
+    const double y = setting.bottom_margin - thickness;
+    pages.pages.at(page - 1).rules.push_back({0, y, pages.width, thickness, signal});
 }
 
 }

@@ -4,6 +4,7 @@
 #include "compiler/composition/composition.hpp"
 #include "compiler/fit/fit.hpp"
 
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -28,9 +29,16 @@ struct PlacedRule {                                // decoration: an artifact
     Colour colour;
 };
 
+struct PlacedIcon {         // decoration: an artifact
+    std::uint32_t icon = 0; // of the composition
+    double x = 0, y = 0;    // of its square's lower left corner
+    double size = 0;        // of its square's side
+};
+
 struct Page {
     std::vector<PlacedRun> runs; // in reading order
     std::vector<PlacedRule> rules;
+    std::vector<PlacedIcon> icons;
 };
 
 struct Pages {
@@ -39,5 +47,8 @@ struct Pages {
 };
 
 Pages make_pages(const Composition& composition, const Fit& fit);
+
+// A rule across the whole paper under the text of a draft's last allowed page, counted from 1.
+void mark_end(Pages& pages, const PageSetting& setting, std::size_t page);
 
 }

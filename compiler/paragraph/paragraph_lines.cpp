@@ -21,6 +21,9 @@ Line::Position skip_empty_runs(const Paragraph& paragraph, Line::Position at) {
 // Stretched beyond this, spaces are holes: better ragged.
 constexpr double loosest_tolerance = 8;
 
+// To break into exactly so many lines takes time with their square; no résumé has such a paragraph.
+constexpr std::size_t most_lines_to_count = 40;
+
 bool is_before(Line::Position a, Line::Position b) {
     return a.run != b.run ? a.run < b.run : a.glyph < b.glyph;
 }
@@ -41,10 +44,16 @@ bool begins_cluster(const Run& run, std::uint32_t glyph) {
     return after.text_length > 0 && after.text_begin != run.glyphs[glyph - 1].text_begin;
 }
 
-// The least measure that leaves `room` after the indent.
-double measure_for(double room, double indent) {
-    double measure = room + indent;
-    while (measure - indent < room)
+// What the page's measure leaves for the text.
+double room_in(const Paragraph& paragraph, double measure) {
+    return paragraph.span.width(measure) - paragraph.indent;
+}
+
+// The least measure that leaves `room`.
+double measure_for(const Paragraph& paragraph, double room) {
+    const ColumnSpan& span = paragraph.span;
+    double measure = (room + paragraph.indent) / span.share + span.less;
+    while (room_in(paragraph, measure) < room)
         measure = std::nextafter(measure, std::numeric_limits<double>::infinity());
     return measure;
 }
@@ -98,7 +107,8 @@ double advance(const Run& run, const Glyph& glyph) {
 MeasuredParagraph::MeasuredParagraph(const Paragraph& paragraph, double narrowest)
     : paragraph_(paragraph) {
     add_stops();
-    add_word_stops(narrowest - paragraph.indent);
+    add_word_stops(room_in(paragraph, narrowest));
+    stops_.front().at_next.width = paragraph.turn_over; // the first line has so much more room
 }
 
 void MeasuredParagraph::add_stops() {
@@ -194,18 +204,18 @@ int MeasuredParagraph::count(double room) const {
 }
 
 int MeasuredParagraph::line_count(double measure) const {
-    return count(measure - paragraph_.indent);
+    return count(room_in(paragraph_, measure));
 }
 
 // Where alone the number of lines can change: at the width of a possible line.
 std::vector<double> MeasuredParagraph::critical_measures(double least, double most) const {
     std::vector<double> measures;
-    const double room = most - paragraph_.indent;
+    const double room = room_in(paragraph_, most);
     for (std::size_t from = 0; from + 1 < stops_.size(); ++from) {
         for (std::size_t to = from + 1; to < stops_.size(); ++to) {
             if (stops_[to].at_end.width - stops_[from].at_next.width > room) break;
             if (stops_[to].word_width > 0 && from < stops_[to].word) continue;
-            const double measure = measure_for(width(from, to), paragraph_.indent);
+            const double measure = measure_for(paragraph_, width(from, to));
             if (measure > least && measure <= most) measures.push_back(measure);
         }
     }
@@ -237,8 +247,10 @@ double MeasuredParagraph::cost(std::size_t from, std::size_t to, double room) co
         const double shortfall = std::max(0.0, room - width(from, to)) / room;
         return 100 * shortfall * shortfall + penalty;
     }
+    const double quarter = room / 4;
+    if (from == 0 || width(from, to) >= quarter) return 0;
     const bool one_word = stops_[to].at_end.spaces == stops_[from].at_next.spaces;
-    return from > 0 && one_word && width(from, to) < room / 4 ? runt_cost : 0;
+    return one_word ? runt_cost : short_cost * (1 - width(from, to) / quarter);
 }
 
 // The breaking of fewest lines and, among those, of least cost.
@@ -284,6 +296,7 @@ std::vector<std::size_t> MeasuredParagraph::justified(double room) const {
         BreakingRules rules;
         rules.tolerance = tolerance;
         Breaking breaking = break_justified(items, room, rules);
+        if (breaking.breaks.size() != wanted && wanted > most_lines_to_count) return {};
         if (breaking.breaks.size() != wanted) {
             rules.lines = wanted;
             breaking = break_justified(items, room, rules);
@@ -319,7 +332,7 @@ void MeasuredParagraph::add_items(std::vector<Item>& items, std::size_t from,
 }
 
 std::vector<Line> MeasuredParagraph::lines(double measure) const {
-    const double room = measure - paragraph_.indent;
+    const double room = room_in(paragraph_, measure);
     std::vector<std::size_t> ends;
     if (paragraph_.align == Align::justified) ends = justified(room);
     const bool is_justified = !ends.empty();
@@ -333,6 +346,7 @@ std::vector<Line> MeasuredParagraph::lines(double measure) const {
                                        : 0;
         if (is_justified && spaces > 0 && (!is_forced(to) || line.width > room))
             line.word_space = (room - line.width) / static_cast<double>(spaces);
+        if (from == 0) line.width += paragraph_.turn_over;
         lines.push_back(line);
         from = to;
     }

@@ -1,5 +1,6 @@
 // A composed paragraph at any measure: how few lines hold it, and which lines look best. Widths
-// are in em of the text size; a measure is that of the page's text, the indent still in it.
+// are in em of the text size; a measure is that of the page's text, of which a column has its
+// share, the indent still in it.
 #pragma once
 
 #include "compiler/composition/composition.hpp"
@@ -26,8 +27,10 @@ struct LineStep {
 // The cost of a ragged line is the sum of
 // - 100 × the square of its shortfall as a share of the measure, unless it is the last,
 // - a tenth of the penalty of the break it ends at,
-// - `runt_cost` if it is the last of several and one word, shorter than a quarter of the measure.
+// - if it is the last of several and shorter than a quarter of the measure: `runt_cost` for one
+//   word; for more, `short_cost` × what it lacks of that quarter, as a share of it.
 constexpr double runt_cost = 25;
+constexpr double short_cost = 12;
 
 // A paragraph measured once. Its lines are
 // - as few as any breaking has, word spaces at their natural width;

@@ -67,31 +67,6 @@ std::size_t first_byte_shown(std::string_view line, std::size_t place, std::size
     return at;
 }
 
-std::string excerpt_of(const Place& place, const Sources& sources) {
-    const std::string_view line = sources.file(place.file).line(place.line);
-    const std::size_t start =
-        place.column == 0 ? 0 : std::min<std::size_t>(place.column - 1, line.size());
-    const std::size_t column = place.column == 0 ? 0 : sources.display_column(place) - 1;
-    const std::size_t first = first_byte_shown(line, start, column);
-    const auto first_place = static_cast<std::uint32_t>(first + 1);
-    const std::size_t offset = sources.display_column({place.file, place.line, first_place, 0}) - 1;
-
-    const Piece before = shown(line.substr(first, start - first), offset, excerpt_columns);
-    const Piece marked =
-        shown(line.substr(start, place.length), column, excerpt_columns - before.columns);
-    const std::string_view rest = line.substr(start + marked.bytes);
-    const Piece after =
-        shown(rest, column + marked.columns, excerpt_columns - before.columns - marked.columns);
-
-    const std::string lead = first > 0 ? std::string(cut) : std::string();
-    std::string text = "\n  " + lead + before.text + marked.text + after.text;
-    if (after.bytes < rest.size()) text += cut;
-    if (place.column == 0) return text;
-    const std::size_t indent = 2 + (first > 0 ? 1 : 0) + before.columns;
-    const std::size_t tail = std::max<std::size_t>(marked.columns, 1) - 1;
-    return text + '\n' + std::string(indent, ' ') + '^' + std::string(tail, '~');
-}
-
 }
 
 void Diagnostics::error(Place place, std::string text) {
@@ -119,14 +94,44 @@ void Diagnostics::sort() {
                      [&](const Diagnostic& a, const Diagnostic& b) { return key(a) < key(b); });
 }
 
-std::string format(const Diagnostic& diagnostic, const Sources& sources, bool excerpt) {
-    const Place& place = diagnostic.place;
+std::string location(const Place& place, const Sources& sources) {
     std::string text = sources.file(place.file).name + ':';
     if (place.line != 0) text += fmt::format("{}:", place.line);
     if (place.line != 0 && place.column != 0)
         text += fmt::format("{}:", sources.display_column(place));
-    text += fmt::format(" {}: {}", severity_name(diagnostic.severity), diagnostic.text);
-    if (excerpt && place.line != 0) text += excerpt_of(place, sources);
+    return text;
+}
+
+std::string excerpt(const Place& place, const Sources& sources) {
+    const std::string_view line = sources.file(place.file).line(place.line);
+    const std::size_t start =
+        place.column == 0 ? 0 : std::min<std::size_t>(place.column - 1, line.size());
+    const std::size_t column = place.column == 0 ? 0 : sources.display_column(place) - 1;
+    const std::size_t first = first_byte_shown(line, start, column);
+    const auto first_place = static_cast<std::uint32_t>(first + 1);
+    const std::size_t offset = sources.display_column({place.file, place.line, first_place, 0}) - 1;
+
+    const Piece before = shown(line.substr(first, start - first), offset, excerpt_columns);
+    const Piece marked =
+        shown(line.substr(start, place.length), column, excerpt_columns - before.columns);
+    const std::string_view rest = line.substr(start + marked.bytes);
+    const Piece after =
+        shown(rest, column + marked.columns, excerpt_columns - before.columns - marked.columns);
+
+    const std::string lead = first > 0 ? std::string(cut) : std::string();
+    std::string text = "\n  " + lead + before.text + marked.text + after.text;
+    if (after.bytes < rest.size()) text += cut;
+    if (place.column == 0) return text;
+    const std::size_t indent = 2 + (first > 0 ? 1 : 0) + before.columns;
+    const std::size_t tail = std::max<std::size_t>(marked.columns, 1) - 1;
+    return text + '\n' + std::string(indent, ' ') + '^' + std::string(tail, '~');
+}
+
+std::string format(const Diagnostic& diagnostic, const Sources& sources, bool with_excerpt) {
+    const Place& place = diagnostic.place;
+    std::string text = location(place, sources) +
+                       fmt::format(" {}: {}", severity_name(diagnostic.severity), diagnostic.text);
+    if (with_excerpt && place.line != 0) text += excerpt(place, sources);
     return text;
 }
 

@@ -35,9 +35,14 @@ private:
     std::vector<Diagnostic> all_;
 };
 
-// "file:line:column: error: text" (GNU Coding Standards, section 4.4); with `excerpt`, the source
+// "file:line:column: error: text" (GNU Coding Standards, section 4.4); with an excerpt, the source
 // line and a caret below it on two further lines.
-std::string format(const Diagnostic& diagnostic, const Sources& sources, bool excerpt = false);
+std::string format(const Diagnostic& diagnostic, const Sources& sources, bool with_excerpt = false);
+
+// "file:line:column:", as much of it as the place knows.
+std::string location(const Place& place, const Sources& sources);
+// A line feed, the source line, and where the place has a column a caret on a line of its own.
+std::string excerpt(const Place& place, const Sources& sources);
 
 // A message of grammar/messages.hpp with its `{}` replaced by what was found, cut to a readable
 // length.

@@ -40,8 +40,20 @@ struct PatternState {
         pieces.push_back(std::move(piece));
     }
 
+    void add_icon(std::string_view name) {
+        PatternPiece piece;
+        piece.kind = PatternPiece::Kind::icon;
+        piece.literal = name;
+        levels.back().push_back(std::move(piece));
+    }
+
     void add_name(std::string_view name, std::size_t offset) {
+        constexpr std::string_view icon = "-icon";
         const auto match = std::ranges::find(names, name, &PatternName::name);
+        if (match == names.end() && name.ends_with(icon)) {
+            name.remove_suffix(icon.size());
+            return add_icon(name);
+        }
         if (match == names.end()) {
             unknown.push_back({offset, std::string(name)});
             return;

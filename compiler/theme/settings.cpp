@@ -1,6 +1,7 @@
 // Tables of the settings: label, what it sets, bounds.
 #include "compiler/theme/settings.hpp"
 
+#include "compiler/model/vocabulary.hpp"
 #include "compiler/model/wording.hpp"
 
 #include <fmt/format.h>
@@ -60,6 +61,12 @@ struct NumberSetting {
 constexpr NumberSetting number_settings[] = {
     {"bullet-indent", [](Theme& theme) -> double& { return theme.bullet_indent; }, {0, 3, "em"}},
     {"bullet-hang", [](Theme& theme) -> double& { return theme.bullet_hang; }, {0.4, 3, "em"}},
+    {"body-indent", [](Theme& theme) -> double& { return theme.body_indent; }, {0, 8, "em"}},
+    {"side-width",
+     [](Theme& theme) -> double& { return theme.side_width; },
+     {0.2, 0.5, "of the columns' width"}},
+    {"column-gap", [](Theme& theme) -> double& { return theme.column_gap; }, {1, 6, "em"}},
+    {"icon-gap", [](Theme& theme) -> double& { return theme.icon_gap; }, {0, 2, "em"}},
 };
 
 struct WordsSetting {
@@ -79,26 +86,71 @@ void read_family(const ThemeLine& line, Theme& theme, Diagnostics&) {
     theme.family_place = line.place;
 }
 
-// Families parted by commas.
-void read_fallback(const ThemeLine& line, Theme& theme, Diagnostics&) {
-    const std::string list = line.value.joined();
-    theme.fallback.clear();
-    theme.fallback_places.clear();
+std::vector<std::string> parted_by_commas(const std::string& list) {
+    std::vector<std::string> items;
     for (std::size_t begin = 0; begin <= list.size();) {
         const std::size_t end = std::min(list.find(',', begin), list.size());
         const std::size_t first = std::min(list.find_first_not_of(" \t", begin), end);
         const std::size_t last = list.find_last_not_of(" \t", end - (end > first ? 1 : 0));
-        if (first < end) {
-            theme.fallback.push_back(list.substr(first, last + 1 - first));
-            theme.fallback_places.push_back(line.place);
-        }
+        if (first < end) items.push_back(list.substr(first, last + 1 - first));
         begin = end + 1;
+    }
+    return items;
+}
+
+void read_fallback(const ThemeLine& line, Theme& theme, Diagnostics&) {
+    theme.fallback = parted_by_commas(line.value.joined());
+    theme.fallback_places.assign(theme.fallback.size(), line.place);
+}
+
+void read_side_sections(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
+    theme.side_sections.clear();
+    for (const std::string& name : parted_by_commas(line.value.joined())) {
+        if (const auto holds = holds_named(name)) {
+            theme.side_sections.push_back(*holds);
+            continue;
+        }
+        if (name == "none") continue;
+        const auto known = holds_names();
+        diagnostics.error(line.place,
+                          fmt::format("no section holds '{}': expected some of {}, or none{}", name,
+                                      fmt::join(known, ", "), did_you_mean(name, known)));
     }
 }
 
-void read_hyphenate(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
-    constexpr std::string_view words[] = {"no", "yes"};
-    if (const auto choice = read_choice(line, words, diagnostics)) theme.hyphenate = *choice == 1;
+constexpr std::string_view no_yes[] = {"no", "yes"};
+constexpr std::string_view one_two[] = {"one", "two"};
+constexpr std::string_view right_left[] = {"right", "left"};
+constexpr std::string_view none_drawn[] = {"none", "drawn"};
+
+struct EitherSetting { // the first word or the second
+    std::string_view label;
+    std::span<const std::string_view> words;
+    bool& (*of)(Theme&);
+};
+
+constexpr EitherSetting either_settings[] = {
+    {"hyphenate", no_yes, [](Theme& theme) -> bool& { return theme.hyphenate; }},
+    {"hang-punctuation", no_yes, [](Theme& theme) -> bool& { return theme.hang_punctuation; }},
+    {"columns", one_two, [](Theme& theme) -> bool& { return theme.two_columns; }},
+    {"side", right_left, [](Theme& theme) -> bool& { return theme.side_left; }},
+    {"icons", none_drawn, [](Theme& theme) -> bool& { return theme.draws_icons; }},
+};
+
+// Text may be set in it, so it is held to what text needs.
+bool is_dark_enough(const Colour& colour, const ThemeLine& line, Diagnostics& diagnostics) {
+    const double contrast = contrast_on_white(colour);
+    if (contrast >= least_contrast) return true;
+    diagnostics.error(line.place,
+                      fmt::format("'{}' has a contrast of {:.2f}:1 on white, and text needs "
+                                  "{:.1f}:1 to be read by all: choose a darker colour",
+                                  line.value.joined(), contrast, least_contrast));
+    return false;
+}
+
+void read_accent(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
+    const auto colour = read_colour(line, diagnostics);
+    if (colour && is_dark_enough(*colour, line, diagnostics)) theme.accent = colour;
 }
 
 struct OwnSetting {
@@ -109,7 +161,8 @@ struct OwnSetting {
 constexpr OwnSetting own_settings[] = {
     {"family", read_family},
     {"fallback", read_fallback},
-    {"hyphenate", read_hyphenate},
+    {"accent", read_accent},
+    {"side-sections", read_side_sections},
     {"based-on", [](const ThemeLine&, Theme&, Diagnostics&) {}}, // read before all else
 };
 
@@ -141,6 +194,7 @@ constexpr StyleNumber style_numbers[] = {
      [](Style& style) -> double& { return style.rule_thickness; },
      {0.25, 2, "pt"}},
     {"rule-gap", [](Style& style) -> double& { return style.rule_gap; }, {0, 1, "em"}},
+    {"turn-over", [](Style& style) -> double& { return style.turn_over; }, {0, 4, "em"}},
 };
 
 struct StyleChoice {
@@ -168,32 +222,49 @@ constexpr StyleChoice style_choices[] = {
      [](Style& style, std::size_t index) { style.rule = static_cast<RuleAt>(index); }},
 };
 
+bool says(const ThemeLine& line, std::string_view word) {
+    return line.value.joined() == word;
+}
+
 void read_text_colour(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    style.accent = says(line, "accent");
+    if (style.accent) return;
     const auto colour = read_colour(line, diagnostics);
-    if (!colour) return;
-    const double contrast = contrast_on_white(*colour);
-    if (contrast >= least_contrast) {
-        style.colour = *colour;
-        return;
-    }
-    diagnostics.error(line.place,
-                      fmt::format("'{}' has a contrast of {:.2f}:1 on white, and text needs "
-                                  "{:.1f}:1 to be read by all: choose a darker colour",
-                                  line.value.joined(), contrast, least_contrast));
+    if (colour && is_dark_enough(*colour, line, diagnostics)) style.colour = *colour;
 }
 
 void read_rule_colour(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    style.rule_accent = says(line, "accent");
+    if (style.rule_accent) return;
     if (const auto colour = read_colour(line, diagnostics)) style.rule_colour = *colour;
 }
 
-struct StyleColour {
+// An icon says what the text beside it says, and is drawn as dark as that.
+void read_icon_colour(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    style.icon_accent = says(line, "accent");
+    if (style.icon_accent) return;
+    const auto colour = read_colour(line, diagnostics);
+    if (colour && is_dark_enough(*colour, line, diagnostics)) style.icon_colour = colour;
+}
+
+void read_rule_length(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    constexpr Bounds bounds{0.5, 60, "em"};
+    if (says(line, "full"))
+        style.rule_length = 0;
+    else if (const auto length = read_number(line, bounds, diagnostics))
+        style.rule_length = *length;
+}
+
+struct OwnStyleSetting {
     std::string_view label;
     void (*read)(const ThemeLine&, Style&, Diagnostics&);
 };
 
-constexpr StyleColour style_colours[] = {
+constexpr OwnStyleSetting own_style_settings[] = {
     {"colour", read_text_colour},
     {"rule-colour", read_rule_colour},
+    {"icon-colour", read_icon_colour},
+    {"rule-length", read_rule_length},
 };
 
 constexpr std::string_view style_names[style_count] = {
@@ -218,12 +289,16 @@ void read_theme_setting(const ThemeLine& line, Theme& theme, Diagnostics& diagno
             number->of(theme) = *value;
     } else if (const auto* words = find_row(words_settings, line.label)) {
         words->of(theme) = line.value.joined();
+    } else if (const auto* either = find_row(either_settings, line.label)) {
+        if (const auto choice = read_choice(line, either->words, diagnostics))
+            either->of(theme) = *choice == 1;
     } else if (const auto* own = find_row(own_settings, line.label)) {
         own->read(line, theme, diagnostics);
     } else {
         std::vector<std::string_view> labels;
         add_labels(words_settings, labels);
         add_labels(own_settings, labels);
+        add_labels(either_settings, labels);
         add_labels(preference_settings, labels);
         add_labels(number_settings, labels);
         report_unknown(line, "of a theme", labels, diagnostics);
@@ -237,13 +312,13 @@ void read_style_setting(const ThemeLine& line, Style& style, Diagnostics& diagno
     } else if (const auto* choice = find_row(style_choices, line.label)) {
         if (const auto index = read_choice(line, choice->words, diagnostics))
             choice->set(style, *index);
-    } else if (const auto* colour = find_row(style_colours, line.label)) {
-        colour->read(line, style, diagnostics);
+    } else if (const auto* own = find_row(own_style_settings, line.label)) {
+        own->read(line, style, diagnostics);
     } else {
         std::vector<std::string_view> labels;
         add_labels(style_numbers, labels);
         add_labels(style_choices, labels);
-        add_labels(style_colours, labels);
+        add_labels(own_style_settings, labels);
         report_unknown(line, "of a style", labels, diagnostics);
     }
 }

@@ -5,6 +5,7 @@
 #include "compiler/model/wording.hpp"
 #include "compiler/syntax/parse.hpp"
 #include "compiler/theme/forms.hpp"
+#include "compiler/theme/icons.hpp"
 #include "compiler/theme/settings.hpp"
 #include "compiler/theme/values.hpp"
 
@@ -12,6 +13,7 @@
 
 #include <algorithm>
 #include <set>
+#include <span>
 #include <system_error>
 #include <utility>
 
@@ -28,6 +30,7 @@ using ThemeBlock = std::vector<ThemeLine>;
 struct OpenBlock { // what the lines under it belong to
     std::optional<StyleName> style;
     std::optional<FormName> form;
+    std::optional<std::string> icon;
     bool skip = false; // its opening line was wrong
 };
 
@@ -38,6 +41,9 @@ public:
 
     bool read(const fs::path& path, Place asked_at);
     void read_file(std::uint32_t file);
+    void add_shared_icons();
+    void drop_undrawn_icons();
+    void resolve_accents();
     void check_whole(); // that nothing is missing, nothing too small, no field lost
     std::optional<fs::path> find(const std::string& name, const fs::path& from_folder,
                                  Place asked_at);
@@ -63,15 +69,6 @@ private:
     std::uint32_t file_ = 0; // the last that was read whole: the theme's own
 };
 
-std::vector<std::string> themes_in(const fs::path& folder) {
-    std::vector<std::string> names;
-    std::error_code fault;
-    for (const auto& entry : fs::directory_iterator(folder, fault))
-        if (entry.path().extension() == ".theme") names.push_back(entry.path().stem().string());
-    std::ranges::sort(names);
-    return names;
-}
-
 bool is_path(const std::string& name) {
     return name.find('/') != std::string::npos || name.ends_with(".theme");
 }
@@ -85,7 +82,7 @@ std::optional<fs::path> ThemeReader::find(const std::string& name, const fs::pat
         diagnostics_.error(asked_at, fmt::format("there is no theme file '{}'", name));
         return std::nullopt;
     }
-    const auto names = themes_in(folder_);
+    const auto names = theme_names(folder_);
     const std::vector<std::string_view> known(names.begin(), names.end());
     diagnostics_.error(asked_at,
                        fmt::format("there is no theme '{}': expected one of {}, or a path to a "
@@ -122,7 +119,8 @@ void ThemeReader::read_file(std::uint32_t file) {
         blocks.push_back(lines_of(nodes));
     for (const SectionTree& section : tree.sections)
         diagnostics_.error(section.opening.place,
-                           "a theme has no sections: expected 'style: NAME' or 'form: NAME'");
+                           "a theme has no sections: expected 'style: NAME', 'form: NAME' "
+                           "or 'icon: NAME'");
 
     read_base(blocks, path.parent_path());
     theme_.files.push_back(path);
@@ -159,6 +157,12 @@ void ThemeReader::read_base(const std::vector<ThemeBlock>& blocks, const fs::pat
 
 void ThemeReader::open_block(const ThemeLine& line, OpenBlock& block) {
     block = {};
+    if (line.label == "icon") {
+        block.icon = read_icon_name(line, diagnostics_);
+        block.skip = !block.icon;
+        if (block.icon) theme_.icons[*block.icon] = {}; // as a form, replaced whole
+        return;
+    }
     if (line.label == "style") {
         block.style = read_style_name(line, diagnostics_);
         block.skip = !block.style;
@@ -170,8 +174,8 @@ void ThemeReader::open_block(const ThemeLine& line, OpenBlock& block) {
 }
 
 void ThemeReader::read_line(const ThemeLine& line, OpenBlock& block) {
-    const bool opens = line.label == "style" || line.label == "form";
-    if (opens || (!block.form && !block.skip)) {
+    const bool opens = line.label == "style" || line.label == "form" || line.label == "icon";
+    if (opens || (!block.form && !block.icon && !block.skip)) {
         const std::string key =
             fmt::format("{}:{}", block.style && !opens ? name_of(*block.style) : "",
                         opens ? line.label + ':' + line.value.joined() : line.label);
@@ -192,10 +196,69 @@ void ThemeReader::read_line(const ThemeLine& line, OpenBlock& block) {
         read_style_setting(line, theme_.styles[static_cast<std::size_t>(*block.style)],
                            diagnostics_);
         if (line.label == "size") size_places_[*block.style] = line.place;
-    } else if (block.form)
+    } else if (block.icon)
+        read_icon_line(line, theme_.icons[*block.icon], diagnostics_);
+    else if (block.form)
         read_form_line(line, *block.form, form_of(*block.form), diagnostics_);
     else
         read_theme_setting(line, theme_, diagnostics_);
+}
+
+// The drawings that all themes share. A theme's own of the same name stands.
+void ThemeReader::add_shared_icons() {
+    if (!theme_.draws_icons) return;
+    const fs::path path = folder_ / "icons";
+    const auto file = sources_.read(path, diagnostics_);
+    if (!file) return;
+    theme_.files.push_back(path);
+    const Tree tree = parse(sources_, *file, diagnostics_, Braces::text);
+    for (const Block& nodes : tree.heading) {
+        const ThemeBlock lines = lines_of(nodes);
+        if (lines.empty()) continue;
+        if (lines.front().label != "icon") {
+            diagnostics_.error(
+                lines.front().label_place,
+                fmt::format("expected 'icon: NAME', found '{}'", lines.front().label));
+            continue;
+        }
+        const auto name = read_icon_name(lines.front(), diagnostics_);
+        if (!name || theme_.icons.contains(*name)) continue;
+        for (const ThemeLine& line : std::span(lines).subspan(1))
+            read_icon_line(line, theme_.icons[*name], diagnostics_);
+    }
+}
+
+void drop_icons(std::vector<PatternPiece>& pieces) {
+    std::erase_if(pieces, [](PatternPiece& piece) {
+        drop_icons(piece.group);
+        return piece.kind == PatternPiece::Kind::icon;
+    });
+}
+
+void ThemeReader::drop_undrawn_icons() {
+    if (theme_.draws_icons) return;
+    for (PatternLine& line : theme_.heading.lines)
+        drop_icons(line.pieces);
+    for (auto& [holds, form] : theme_.forms)
+        for (PatternLine& line : form.lines)
+            drop_icons(line.pieces);
+}
+
+void ThemeReader::resolve_accents() {
+    for (std::size_t index = 0; index < style_count; ++index) {
+        Style& style = theme_.styles[index];
+        if (!style.accent && !style.rule_accent && !style.icon_accent) continue;
+        if (!theme_.accent) {
+            diagnostics_.error(Place{file_, 0, 0, 0},
+                               fmt::format("style '{}' is set in the theme's accent, and theme "
+                                           "'{}' has no 'accent'",
+                                           name_of(static_cast<StyleName>(index)), theme_.name));
+            return;
+        }
+        if (style.accent) style.colour = *theme_.accent;
+        if (style.rule_accent) style.rule_colour = *theme_.accent;
+        if (style.icon_accent) style.icon_colour = theme_.accent;
+    }
 }
 
 // Text smaller than 10 pt is never set, whatever the theme.
@@ -228,6 +291,7 @@ void ThemeReader::check_whole() {
         if (!given)
             diagnostics_.error(place, fmt::format("theme '{}' has no '{}'", theme_.name, label));
     if (theme_.size.most > 0) check_sizes();
+    check_icons(theme_, diagnostics_);
     if (!theme_.heading.lines.empty()) check_form(theme_.heading, {}, place, diagnostics_);
     for (const std::string_view name : holds_names()) {
         const FormName form{holds_named(name)};
@@ -249,12 +313,24 @@ std::size_t errors_in(const Diagnostics& diagnostics) {
 
 std::optional<Theme> finish(ThemeReader& reader, std::size_t errors_before,
                             Diagnostics& diagnostics) {
+    reader.add_shared_icons();
+    reader.drop_undrawn_icons();
+    reader.resolve_accents();
     // A line left out for its error would be reported again as missing.
     if (errors_in(diagnostics) == errors_before) reader.check_whole();
     if (errors_in(diagnostics) != errors_before) return std::nullopt;
     return reader.take();
 }
 
+}
+
+std::vector<std::string> theme_names(const fs::path& folder) {
+    std::vector<std::string> names;
+    std::error_code fault;
+    for (const auto& entry : fs::directory_iterator(folder, fault))
+        if (entry.path().extension() == ".theme") names.push_back(entry.path().stem().string());
+    std::ranges::sort(names);
+    return names;
 }
 
 std::optional<Theme> read_theme(Sources& sources, const std::filesystem::path& folder,

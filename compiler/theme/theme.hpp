@@ -46,11 +46,24 @@ struct Style {
     double tracking = 0; // em of its own size; at most 1/12, beyond which readers split words
     Colour colour;
     Align align = Align::left;
+    double turn_over = 0; // em of the text size, that lines after the first are set in by
     RuleAt rule = RuleAt::none;
     double rule_thickness = 0.5; // pt
+    double rule_length = 0;      // em of the text size, from the margin; 0: the column's width
     double rule_gap = 0.2;       // em, from the rule to the text's nearest edge
     Colour rule_colour;
+    std::optional<Colour> icon_colour; // none: that of the text
+    // What is in the theme's accent, whose colour is known when all is read.
+    bool accent = false, rule_accent = false, icon_accent = false;
 };
+
+// One step of an icon's outline, in a square of 100 by 100, x to the right and y down.
+struct PathStep {
+    enum class Kind { move, line, curve, close };
+    Kind kind = Kind::close;
+    std::array<double, 6> at{}; // move, line: x, y; curve: two control points, then its end
+};
+using Path = std::vector<PathStep>; // filled by the even-odd rule
 
 // Gaps open above a paragraph; the first paragraph on a page has none.
 enum class GapName { none, header, contact, section, heading, entry, line, bullet };
@@ -61,11 +74,12 @@ constexpr std::size_t gap_count = 8;
 // `{field}` is a field's value; `[…]` is printed only if every field in it has a value, and once
 // for each value of a repeated field; `*…*` and `/…/` are strong and emphasis; a separator left
 // over at the line's start is dropped; anything else is printed as it stands. `{label}` is the
-// label of a skills group; `{page}`, for running heads alone, the page's number.
+// label of a skills group; `{page}`, for running heads alone, the page's number; `{phone-icon}` the
+// drawing of that name, where the theme draws icons.
 struct PatternPiece {
-    enum class Kind { literal, field, label, page, group };
+    enum class Kind { literal, field, label, page, icon, group };
     Kind kind = Kind::literal;
-    std::string literal;             // literal
+    std::string literal;             // literal; the name of an icon
     FieldName field{};               // field; `label` is the label of a skills group
     Marks marks;                     // literal, field, label, page
     std::vector<PatternPiece> group; // group
@@ -97,7 +111,18 @@ struct Theme {
     std::string bullet = "•", inner_bullet = "–"; // first and second level
     double bullet_indent = 0;                     // em, from the margin to the bullet
     double bullet_hang = 0;                       // em, from the bullet to its text
+    double body_indent = 0; // em, of all that stands under a section's heading
     bool hyphenate = false;
+    bool hang_punctuation = false; // at the margins, so that the edge of the letters is even
+    bool two_columns = false;      // under the heading: a main one and a narrow one at its side
+    bool side_left = false;
+    double side_width = 1.0 / 3;      // of the two columns' width together
+    double column_gap = 2;            // em, between them
+    std::vector<Holds> side_sections; // set in the narrow column beside those that ask for it
+    std::optional<Colour> accent;
+    bool draws_icons = false;
+    double icon_gap = 0.35; // em, from an icon to its text
+    std::map<std::string, Path, std::less<>> icons;
     Form heading;
     std::map<Holds, Form> forms;
     std::vector<std::filesystem::path> files; // read for it
@@ -115,6 +140,9 @@ std::optional<Theme> read_theme(Sources& sources, const std::filesystem::path& f
 // The theme in a file that is read already. One that it is based on is looked for in the same way.
 std::optional<Theme> read_theme(Sources& sources, std::uint32_t file,
                                 const std::filesystem::path& folder, Diagnostics& diagnostics);
+
+// The names of the themes in a folder, in alphabetical order.
+std::vector<std::string> theme_names(const std::filesystem::path& folder);
 
 constexpr const char* house_theme = "turnstone";
 
