@@ -1,6 +1,7 @@
 // The parts of a PDF, each against its standard.
 #include "compiler/pdf/digest.hpp"
 #include "compiler/pdf/metadata.hpp"
+#include "compiler/pdf/object_streams.hpp"
 #include "compiler/pdf/objects.hpp"
 #include "compiler/pdf/output_intent.hpp"
 #include "compiler/pdf/subset_font.hpp"
@@ -13,6 +14,7 @@
 #include <limits>
 #include <map>
 #include <string>
+#include <vector>
 
 using namespace quoin;
 
@@ -77,6 +79,22 @@ TEST_SUITE("pdf parts") {
         CHECK(holds(map, "1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n"));
     }
 
+    TEST_CASE("ToUnicode: the range of the same examples; a range keeps to one high byte") {
+        std::vector<std::string> letters(0x180);
+        std::map<std::uint32_t, std::string_view> texts;
+        for (std::uint32_t code = 0; code <= 0x5E; ++code)
+            texts[code] = letters[code] = std::string(1, static_cast<char>(0x20 + code));
+        CHECK(holds(to_unicode_cmap(texts), "1 beginbfrange\n<0000><005E><0020>\nendbfrange\n"));
+        texts.clear();
+        for (const std::uint32_t code : {0xFEU, 0xFFU, 0x100U, 0x101U, 0x103U})
+            texts[code] = letters[code] = std::string(1, static_cast<char>('a' + code - 0xFE));
+        const std::string map = to_unicode_cmap(texts);
+        CHECK(holds(map, "2 beginbfrange\n<00FE><00FF><0061>\n<0100><0101><0063>\nendbfrange\n"));
+        CHECK(holds(map, "1 beginbfchar\n<0103><0066>\nendbfchar\n"));
+        // the text's own high byte: U+00FF, U+0100
+        CHECK(holds(to_unicode_cmap({{1, "\u00FF"}, {2, "\u0100"}}), "2 beginbfchar\n"));
+    }
+
     TEST_CASE("ToUnicode: blocks of a hundred at most") {
         std::map<std::uint32_t, std::string_view> texts;
         for (std::uint32_t code = 1; code <= 201; ++code)
@@ -101,8 +119,8 @@ TEST_SUITE("pdf parts") {
         const auto with = [](std::int64_t time) {
             return xmp_packet({"Title", "Author", "en", time});
         };
-        CHECK(holds(with(0), "<xmp:CreateDate>1970-01-01T00:00:00Z</xmp:CreateDate>"));
-        CHECK(holds(with(951827696), "<xmp:ModifyDate>2000-02-29T12:34:56Z</xmp:ModifyDate>"));
+        CHECK(holds(with(0), "xmp:CreateDate=\"1970-01-01T00:00:00Z\""));
+        CHECK(holds(with(951827696), "xmp:ModifyDate=\"2000-02-29T12:34:56Z\""));
         CHECK(holds(with(253402300799), "9999-12-31T23:59:59Z"));
         CHECK_THROWS_AS(with(253402300800), std::runtime_error);
         CHECK_THROWS_AS(with(-1), std::runtime_error);
@@ -152,5 +170,23 @@ TEST_SUITE("pdf parts") {
         // PDF/A-2, 6.1.2 and 6.1.3
         CHECK(file("a").starts_with("%PDF-1.7\n%"));
         CHECK(file("a").ends_with("%%EOF\n"));
+    }
+
+    TEST_CASE("object and cross-reference streams: ISO 32000-1, 7.5.7 and 7.5.8") {
+        PdfFile pdf;
+        for (int i = 0; i < 9; ++i)
+            pdf.add({{"S", PdfName{"Span"}}, {"Parts", PdfArray{PdfReal{0.5}, PdfReal{7}}}});
+        const PdfReference pages = pdf.reserve();
+        pdf.set(pages, {{"Type", PdfName{"Pages"}}, {"Kids", PdfArray{}}, {"Count", 0}});
+        const std::string file =
+            pdf.write(pdf.add({{"Type", PdfName{"Catalog"}}, {"Pages", pages}}), pdf.add({}));
+        CHECK(holds(file, "/Type /ObjStm"));
+        CHECK(holds(file, "/Type /XRef"));
+        CHECK_FALSE(holds(file, "trailer"));
+        // 14.4: both strings of a new file's identifier are the same
+        const std::size_t at = file.rfind("/ID [<") + 6;
+        CHECK(file.substr(at, 32) == file.substr(at + 34, 32));
+        CHECK(file.substr(at + 66, 2) == ">]");
+        CHECK_THROWS(with_object_streams("no PDF"));
     }
 }

@@ -163,4 +163,30 @@ void ContentStream::rectangle(double x, double y, double width, double height) {
     operation("re f");
 }
 
+void ContentStream::path_move(double x, double y) {
+    number(x, position_decimals);
+    number(y, position_decimals);
+    operation("m");
+}
+
+void ContentStream::path_line(double x, double y) {
+    number(x, position_decimals);
+    number(y, position_decimals);
+    operation("l");
+}
+
+void ContentStream::path_curve(double x1, double y1, double x2, double y2, double x3, double y3) {
+    for (const double place : {x1, y1, x2, y2, x3, y3})
+        number(place, position_decimals);
+    operation("c");
+}
+
+void ContentStream::path_close() {
+    operation("h");
+}
+
+void ContentStream::path_fill() {
+    operation("f*");
+}
+
 }

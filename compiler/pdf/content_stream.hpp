@@ -31,6 +31,13 @@ public:
 
     void rectangle(double x, double y, double width, double height); // filled
 
+    // A path of outlines, filled by the even-odd rule.
+    void path_move(double x, double y);
+    void path_line(double x, double y);
+    void path_curve(double x1, double y1, double x2, double y2, double x3, double y3);
+    void path_close();
+    void path_fill();
+
     const std::string& bytes() const { return bytes_; }
 
 private:

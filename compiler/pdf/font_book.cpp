@@ -20,7 +20,8 @@ double as_written(double width) {
 }
 
 PdfReference write_program(const Face& face, const SubsetFont& subset, PdfFile& file) {
-    if (face.is_cff()) return file.add_stream({{"Subtype", PdfName{"OpenType"}}}, subset.program);
+    if (face.is_cff())
+        return file.add_stream({{"Subtype", PdfName{"CIDFontType0C"}}}, subset.program);
     return file.add_stream({{"Length1", static_cast<std::int64_t>(subset.program.size())}},
                            subset.program);
 }

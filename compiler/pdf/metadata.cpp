@@ -13,8 +13,6 @@ namespace quoin {
 
 namespace {
 
-constexpr const char* producer = "quoin";
-
 // A character that XML 1.0 (section 2.2) has no place for becomes U+FFFD, as does malformed UTF-8.
 bool fits_xml(char32_t c) {
     return c == '\t' || c == '\n' || c == '\r' || (c >= 0x20 && c != 0xFFFE && c != 0xFFFF);
@@ -69,68 +67,65 @@ std::string printed(const char* form, std::int64_t time) {
                        clock.minute, clock.second);
 }
 
-std::string property(const std::string& name, const std::string& value) {
-    return "<" + name + ">" + value + "</" + name + ">\n";
+std::string element(const std::string& name, const std::string& content) {
+    return "<" + name + ">" + content + "</" + name + ">";
 }
 
 std::string list(const std::string& name, const std::string& kind, const std::string& item) {
-    return property(name, "<rdf:" + kind + ">" + item + "</rdf:" + kind + ">");
+    return element(name, element("rdf:" + kind, item));
 }
 
 std::string item(const std::string& value) {
     return "<rdf:li>" + escape(value) + "</rdf:li>";
 }
 
+// Simple properties are written as attributes, which is shorter and means the same.
 constexpr std::string_view packet_begin =
-    "<?xpacket begin=\"\xEF\xBB\xBF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n"
-    "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n"
-    "<rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n"
+    "<?xpacket begin=\"\xEF\xBB\xBF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>"
+    "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">"
+    "<rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">"
     "<rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\""
-    " xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\" xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\""
+    " xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\""
     " xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\""
     " xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\""
     " xmlns:pdfaExtension=\"http://www.aiim.org/pdfa/ns/extension/\""
     " xmlns:pdfaSchema=\"http://www.aiim.org/pdfa/ns/schema#\""
-    " xmlns:pdfaProperty=\"http://www.aiim.org/pdfa/ns/property#\">\n";
+    " xmlns:pdfaProperty=\"http://www.aiim.org/pdfa/ns/property#\""
+    " pdfaid:part=\"2\" pdfaid:conformance=\"A\" pdfuaid:part=\"1\"";
 
-constexpr std::string_view identification =
-    "<pdfaid:part>2</pdfaid:part>\n<pdfaid:conformance>A</pdfaid:conformance>\n"
-    "<pdfuaid:part>1</pdfuaid:part>\n"
-    "<pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType=\"Resource\">\n"
-    "<pdfaSchema:schema>PDF/UA identification schema</pdfaSchema:schema>\n"
-    "<pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>\n"
-    "<pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>\n"
-    "<pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType=\"Resource\">\n"
-    "<pdfaProperty:name>part</pdfaProperty:name>\n"
-    "<pdfaProperty:valueType>Integer</pdfaProperty:valueType>\n"
-    "<pdfaProperty:category>internal</pdfaProperty:category>\n"
-    "<pdfaProperty:description>Part of ISO 14289</pdfaProperty:description>\n"
-    "</rdf:li></rdf:Seq></pdfaSchema:property>\n"
-    "</rdf:li></rdf:Bag></pdfaExtension:schemas>\n";
+constexpr std::string_view extension_schema =
+    "<pdfaExtension:schemas><rdf:Bag><rdf:li><rdf:Description"
+    " pdfaSchema:schema=\"PDF/UA identification schema\""
+    " pdfaSchema:namespaceURI=\"http://www.aiim.org/pdfua/ns/id/\""
+    " pdfaSchema:prefix=\"pdfuaid\"><pdfaSchema:property><rdf:Seq><rdf:li"
+    " pdfaProperty:name=\"part\" pdfaProperty:valueType=\"Integer\""
+    " pdfaProperty:category=\"internal\" pdfaProperty:description=\"Part of ISO 14289\"/>"
+    "</rdf:Seq></pdfaSchema:property></rdf:Description></rdf:li></rdf:Bag>"
+    "</pdfaExtension:schemas>";
 
 constexpr std::string_view packet_end =
-    "</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"w\"?>";
+    "</rdf:Description></rdf:RDF></x:xmpmeta><?xpacket end=\"w\"?>";
 
 }
 
 std::string xmp_packet(const Metadata& metadata) {
     std::string packet(packet_begin);
+    if (metadata.time) {
+        const std::string date = printed("{:04}-{:02}-{:02}T{:02}:{:02}:{:02}Z", *metadata.time);
+        packet += " xmp:CreateDate=\"" + date + "\" xmp:ModifyDate=\"" + date + '"';
+    }
+    packet += '>';
     packet += list("dc:title", "Alt",
                    "<rdf:li xml:lang=\"x-default\">" + escape(metadata.title) + "</rdf:li>");
     if (!metadata.author.empty()) packet += list("dc:creator", "Seq", item(metadata.author));
     packet += list("dc:language", "Bag", item(metadata.language));
-    packet += property("pdf:Producer", producer);
-    if (metadata.time) {
-        const std::string date = printed("{:04}-{:02}-{:02}T{:02}:{:02}:{:02}Z", *metadata.time);
-        packet += property("xmp:CreateDate", date) + property("xmp:ModifyDate", date);
-    }
-    packet += identification;
+    packet += extension_schema;
     packet += packet_end;
     return packet;
 }
 
 PdfDictionary info_dictionary(const Metadata& metadata) {
-    PdfDictionary info{{"Title", PdfText{metadata.title}}, {"Producer", PdfText{producer}}};
+    PdfDictionary info{{"Title", PdfText{metadata.title}}};
     if (!metadata.author.empty()) info.push_back({"Author", PdfText{metadata.author}});
     if (metadata.time) {
         const PdfText date{printed("D:{:04}{:02}{:02}{:02}{:02}{:02}Z", *metadata.time)};

@@ -2,6 +2,7 @@
 #include "compiler/pdf/objects.hpp"
 
 #include "compiler/pdf/digest.hpp"
+#include "compiler/pdf/object_streams.hpp"
 #include "compiler/pdf/unicode.hpp"
 
 #include <podofo/podofo.h>
@@ -154,39 +155,37 @@ PdfReference PdfFile::add(const PdfDictionary& value) {
     return object;
 }
 
-void PdfFile::set_stream(PdfReference object, const PdfDictionary& value, std::string_view bytes,
-                         Compression compression) {
+void PdfFile::set_stream(PdfReference object, const PdfDictionary& value, std::string_view bytes) {
     set(object, value);
     translate_errors([&] {
-        PoDoFo::TVecFilters filters;
-        if (compression == Compression::flate) filters.push_back(PoDoFo::ePdfFilter_FlateDecode);
+        const PoDoFo::TVecFilters filters{PoDoFo::ePdfFilter_FlateDecode};
         (*objects_)[object].GetStream()->Set(bytes.data(),
                                              static_cast<PoDoFo::pdf_long>(bytes.size()), filters);
     });
 }
 
-PdfReference PdfFile::add_stream(const PdfDictionary& value, std::string_view bytes,
-                                 Compression compression) {
+PdfReference PdfFile::add_stream(const PdfDictionary& value, std::string_view bytes) {
     const PdfReference object = reserve();
-    set_stream(object, value, bytes, compression);
+    set_stream(object, value, bytes);
     return object;
 }
 
-// Written to memory, for the library does not tell of a full disk.
+// Written to memory, for the library does not tell of a full disk. Its own object streams are not
+// to be had, and its cross-reference streams are faulty.
 std::string PdfFile::write(PdfReference catalog, PdfReference info) {
     std::string file = translate_errors([&] {
         PoDoFo::PdfObject trailer{
             PdfVariant(convert(PdfDictionary{{"Root", catalog}, {"Info", info}}))};
         PoDoFo::PdfWriter writer(&objects_->all, &trailer);
         writer.SetPdfVersion(PoDoFo::ePdfVersion_1_7);
-        writer.SetWriteMode(PoDoFo::ePdfWriteMode_Clean); // PDF/A-2, 6.1.9: `obj` on its own line
+        writer.SetWriteMode(PoDoFo::ePdfWriteMode_Clean); // the other one runs reals together
         PoDoFo::PdfRefCountedBuffer buffer;
         PoDoFo::PdfOutputDevice device(&buffer);
         writer.Write(&device);
         return std::string(buffer.GetBuffer(), device.GetLength());
     });
     identify(file);
-    return file;
+    return with_object_streams(file);
 }
 
 void append_number(std::string& text, double value, int decimals) {

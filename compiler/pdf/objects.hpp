@@ -68,8 +68,6 @@ struct PdfEntry {
     PdfValue value;
 };
 
-enum class Compression { none, flate };
-
 // What the library refuses comes back as std::runtime_error.
 class PdfFile {
 public:
@@ -81,10 +79,9 @@ public:
     PdfReference reserve(); // an object to be set later
     void set(PdfReference object, const PdfDictionary& value);
     PdfReference add(const PdfDictionary& value);
-    PdfReference add_stream(const PdfDictionary& value, std::string_view bytes,
-                            Compression compression = Compression::flate);
-    void set_stream(PdfReference object, const PdfDictionary& value, std::string_view bytes,
-                    Compression compression = Compression::flate);
+    // Streams are compressed with Flate; write() leaves the catalog's metadata readable.
+    PdfReference add_stream(const PdfDictionary& value, std::string_view bytes);
+    void set_stream(PdfReference object, const PdfDictionary& value, std::string_view bytes);
 
     // The whole file, PDF 1.7, with a file identifier made from its bytes.
     std::string write(PdfReference catalog, PdfReference info);

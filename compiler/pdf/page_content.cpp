@@ -39,6 +39,7 @@ private:
     void show(const ShownGlyph& glyph, const Run& run, const PlacedRun& placed);
     void decorate(const Page& page);
     void underline(const PlacedRun& placed);
+    void draw(const PlacedIcon& placed);
 
     const Composition& composition_;
     std::size_t number_;
@@ -111,6 +112,32 @@ void PageWriter::underline(const PlacedRun& placed) {
     stream_.rectangle(placed.x, middle - height / 2, placed.width, height);
 }
 
+void PageWriter::draw(const PlacedIcon& placed) {
+    const Icon& icon = composition_.icons.at(placed.icon);
+    const double scale = placed.size / 100;
+    const auto x = [&](double at) { return placed.x + scale * at; };
+    const auto y = [&](double at) { return placed.y + placed.size - scale * at; };
+    stream_.set_colour(icon.colour);
+    for (const PathStep& step : icon.path) {
+        const auto& at = step.at;
+        switch (step.kind) {
+        case PathStep::Kind::move:
+            stream_.path_move(x(at[0]), y(at[1]));
+            break;
+        case PathStep::Kind::line:
+            stream_.path_line(x(at[0]), y(at[1]));
+            break;
+        case PathStep::Kind::curve:
+            stream_.path_curve(x(at[0]), y(at[1]), x(at[2]), y(at[3]), x(at[4]), y(at[5]));
+            break;
+        case PathStep::Kind::close:
+            stream_.path_close();
+            break;
+        }
+    }
+    stream_.path_fill();
+}
+
 void PageWriter::decorate(const Page& page) {
     stream_.begin_artifact("/Type/Layout");
     for (const PlacedRule& rule : page.rules) {
@@ -119,11 +146,13 @@ void PageWriter::decorate(const Page& page) {
     }
     for (const PlacedRun& placed : page.runs)
         underline(placed);
+    for (const PlacedIcon& placed : page.icons)
+        draw(placed);
     stream_.end_marked();
 }
 
 std::string PageWriter::write(const Page& page) {
-    bool decorated = !page.rules.empty();
+    bool decorated = !page.rules.empty() || !page.icons.empty();
     for (const PlacedRun& placed : page.runs) {
         const std::uint32_t element = element_of(composition_, placed);
         if (element_ != element) {

@@ -157,9 +157,8 @@ PdfReference DocumentWriter::write_outlines() {
 
 std::string DocumentWriter::write(std::optional<std::int64_t> time) {
     const Metadata metadata{composition_.title, composition_.author, composition_.language, time};
-    const PdfReference xmp =
-        file_.add_stream({{"Type", PdfName{"Metadata"}}, {"Subtype", PdfName{"XML"}}},
-                         xmp_packet(metadata), Compression::none);
+    const PdfReference xmp = file_.add_stream(
+        {{"Type", PdfName{"Metadata"}}, {"Subtype", PdfName{"XML"}}}, xmp_packet(metadata));
     PdfDictionary catalog{{"Type", PdfName{"Catalog"}},
                           {"Pages", write_pages()},
                           {"StructTreeRoot", structure_.write()},

@@ -1,4 +1,4 @@
-// Subsets by hb-subset, without all that only shaping and screens need.
+// Subsets by hb-subset, without hints, for a page is not read at sizes that need them.
 #include "compiler/pdf/subset_font.hpp"
 
 #include "compiler/pdf/digest.hpp"
@@ -7,8 +7,8 @@
 #include <hb-subset.h>
 
 #include <array>
-#include <cmath>
 #include <memory>
+#include <span>
 #include <stdexcept>
 
 namespace quoin {
@@ -27,43 +27,59 @@ using Plan = std::unique_ptr<hb_subset_plan_t, Destroy<hb_subset_plan_destroy>>;
 using HbFace = std::unique_ptr<hb_face_t, Destroy<hb_face_destroy>>;
 using Blob = std::unique_ptr<hb_blob_t, Destroy<hb_blob_destroy>>;
 
-constexpr std::array dropped = {
-    HB_TAG('G', 'S', 'U', 'B'), HB_TAG('G', 'P', 'O', 'S'), HB_TAG('G', 'D', 'E', 'F'),
-    HB_TAG('k', 'e', 'r', 'n'), HB_TAG('n', 'a', 'm', 'e'), HB_TAG('p', 'o', 's', 't'),
-    HB_TAG('O', 'S', '/', '2'), HB_TAG('D', 'S', 'I', 'G'), HB_TAG('g', 'a', 's', 'p'),
-    HB_TAG('S', 'T', 'A', 'T'), HB_TAG('M', 'A', 'T', 'H'), HB_TAG('B', 'A', 'S', 'E'),
-    HB_TAG('J', 'S', 'T', 'F'), HB_TAG('V', 'O', 'R', 'G'), HB_TAG('v', 'h', 'e', 'a'),
-    HB_TAG('v', 'm', 't', 'x'), HB_TAG('h', 'd', 'm', 'x'), HB_TAG('V', 'D', 'M', 'X'),
-    HB_TAG('L', 'T', 'S', 'H'), HB_TAG('F', 'F', 'T', 'M'), HB_TAG('m', 'e', 't', 'a')};
+// What an embedded program needs of a face (ISO 32000-1, 9.9), and the only tables that the
+// subsetter sees: to look through a whole family's cmap and layout rules takes it longer than all
+// the rest.
+constexpr std::array<hb_tag_t, 4> metrics = {HB_TAG('h', 'e', 'a', 'd'), HB_TAG('h', 'h', 'e', 'a'),
+                                             HB_TAG('h', 'm', 't', 'x'),
+                                             HB_TAG('m', 'a', 'x', 'p')};
+constexpr std::array<hb_tag_t, 2> glyf_outlines = {HB_TAG('l', 'o', 'c', 'a'),
+                                                   HB_TAG('g', 'l', 'y', 'f')};
+constexpr std::array<hb_tag_t, 1> cff_outlines = {HB_TAG('C', 'F', 'F', ' ')};
 
-Input make_input(const Face& face, const std::vector<std::uint32_t>& glyphs) {
+void copy_tables(hb_face_t* from, std::span<const hb_tag_t> tags, hb_face_t* to) {
+    for (const hb_tag_t tag : tags)
+        hb_face_builder_add_table(to, tag, Blob(hb_face_reference_table(from, tag)).get());
+}
+
+HbFace bare_face(const Face& face) {
+    HbFace bare(hb_face_builder_create());
+    copy_tables(face.hb_face(), metrics, bare.get());
+    if (face.is_cff())
+        copy_tables(face.hb_face(), cff_outlines, bare.get());
+    else
+        copy_tables(face.hb_face(), glyf_outlines, bare.get());
+    return bare;
+}
+
+Input make_input(const std::vector<std::uint32_t>& glyphs) {
     Input input(hb_subset_input_create_or_fail());
     if (!input) throw std::bad_alloc();
     // Subroutines of a whole font cost a subset more than they save, once it is compressed.
-    hb_subset_input_set_flags(input.get(), HB_SUBSET_FLAGS_NO_HINTING |
-                                               HB_SUBSET_FLAGS_NOTDEF_OUTLINE |
-                                               HB_SUBSET_FLAGS_DESUBROUTINIZE);
+    hb_subset_input_set_flags(input.get(),
+                              HB_SUBSET_FLAGS_NO_HINTING | HB_SUBSET_FLAGS_DESUBROUTINIZE);
     hb_set_t* const kept = hb_subset_input_glyph_set(input.get());
     for (const std::uint32_t glyph : glyphs)
         hb_set_add(kept, glyph);
-    hb_set_t* const tables = hb_subset_input_set(input.get(), HB_SUBSET_SETS_DROP_TABLE_TAG);
-    for (const hb_tag_t tag : dropped)
-        hb_set_add(tables, tag);
-    // A CIDFont's glyphs are found without it (ISO 32000-1, 9.7.4.2), but an OpenType font program
-    // shall have one (table 126).
-    if (!face.is_cff()) hb_set_add(tables, HB_TAG('c', 'm', 'a', 'p'));
     return input;
 }
 
-std::vector<double> glyph_widths(hb_face_t* subset, int units_per_em) {
-    struct FontDestroy {
-        void operator()(hb_font_t* font) const { hb_font_destroy(font); }
-    };
-    const std::unique_ptr<hb_font_t, FontDestroy> font(hb_font_create(subset));
-    std::vector<double> widths(hb_face_get_glyph_count(subset));
+std::vector<double> glyph_widths(const Face& face, const hb_map_t* old_of) {
+    std::vector<double> widths(hb_map_get_population(old_of));
     for (std::uint32_t glyph = 0; glyph < widths.size(); ++glyph)
-        widths[glyph] = hb_font_get_glyph_h_advance(font.get(), glyph) * 1000.0 / units_per_em;
+        widths[glyph] = hb_font_get_glyph_h_advance(face.hb_font(), hb_map_get(old_of, glyph)) *
+                        1000.0 / face.units_per_em();
     return widths;
+}
+
+// With CFF outlines the table that has them is a font program by itself (table 126), and the sfnt
+// around it says nothing more than the dictionaries do.
+std::string font_program(hb_face_t* subset, bool is_cff) {
+    const Blob blob(is_cff ? hb_face_reference_table(subset, HB_TAG('C', 'F', 'F', ' '))
+                           : hb_face_reference_blob(subset));
+    unsigned length = 0;
+    const char* const bytes = hb_blob_get_data(blob.get(), &length);
+    return {bytes, length};
 }
 
 [[noreturn]] void refuse(const Face& face) {
@@ -74,8 +90,9 @@ std::vector<double> glyph_widths(hb_face_t* subset, int units_per_em) {
 }
 
 SubsetFont subset_font(const Face& face, const std::vector<std::uint32_t>& glyphs) {
-    const Input input = make_input(face, glyphs);
-    const Plan plan(hb_subset_plan_create_or_fail(face.hb_face(), input.get()));
+    const Input input = make_input(glyphs);
+    const HbFace bare = bare_face(face);
+    const Plan plan(hb_subset_plan_create_or_fail(bare.get(), input.get()));
     if (!plan) refuse(face);
     const HbFace subset(hb_subset_plan_execute_or_fail(plan.get()));
     if (!subset) refuse(face);
@@ -86,13 +103,9 @@ SubsetFont subset_font(const Face& face, const std::vector<std::uint32_t>& glyph
         font.glyph_of[glyph] = hb_map_get(new_of, glyph);
         if (font.glyph_of[glyph] == HB_MAP_VALUE_INVALID) refuse(face);
     }
-    const Blob blob(hb_face_reference_blob(subset.get()));
-    unsigned length = 0;
-    const char* const bytes = hb_blob_get_data(blob.get(), &length);
-    if (length == 0) refuse(face);
-    font.program.assign(bytes, length);
-    const HbFace reloaded(hb_face_create(blob.get(), 0)); // the built face has no glyph count yet
-    font.widths = glyph_widths(reloaded.get(), face.units_per_em());
+    font.program = font_program(subset.get(), face.is_cff());
+    if (font.program.empty()) refuse(face);
+    font.widths = glyph_widths(face, hb_subset_plan_new_to_old_glyph_mapping(plan.get()));
     return font;
 }
 

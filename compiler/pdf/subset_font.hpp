@@ -11,7 +11,7 @@
 namespace quoin {
 
 struct SubsetFont {
-    std::string program;                             // an sfnt, with glyf or CFF outlines
+    std::string program;                             // an sfnt with glyf outlines, or CFF alone
     std::map<std::uint32_t, std::uint32_t> glyph_of; // by the face's glyph id: the subset's
     std::vector<double> widths;                      // of the subset's glyphs, in 1/1000 em
 };

@@ -1,13 +1,13 @@
-"""PDF/A-2a: clauses of ISO 19005-2:2011 (A); and what both standards build on: clauses of
+"""PDF/A-2a: clauses of ISO 19005-2:2011 (A) from 6.2 on; and what both standards build on: clauses of
 ISO 32000-1:2008 (PDF) and the PDF Association's guide to structure types."""
 
 import re
 
 import pikepdf
 
-from pdf_reading import Annotation, Element, raw_objects, same
-from pdf_ua_conditions import (A_NS, DC, HEADINGS, STANDARD_TYPES, condition, glyph_count, mapped,
-                               property_text)
+from pdf_reading import Annotation, Element, same
+from pdf_ua_conditions import (A_NS, DC, HEADINGS, LANGUAGE, STANDARD_TYPES, condition, glyph_count,
+                               mapped, property_text, wrong_widths)
 
 # "Tagged PDF Best Practice Guide: Syntax" 1.0, as far as a résumé goes: children of each type, and
 # whether it holds content itself.
@@ -26,6 +26,24 @@ CHILDREN = {
 
 
 # Structure and annotations
+
+
+@condition("A 6.3.1", "an annotation is of a type that is not allowed")
+def _(d):
+    # ISO 32000-1, table 169, without those of sound, film and space
+    allowed = {"/Text", "/Link", "/FreeText", "/Line", "/Square", "/Circle", "/Polygon", "/PolyLine",
+               "/Highlight", "/Underline", "/Squiggly", "/StrikeOut", "/Stamp", "/Caret", "/Ink", "/Popup",
+               "/FileAttachment", "/Widget", "/PrinterMark", "/TrapNet", "/Watermark", "/Redact"}
+    return [str(a.get("/Subtype")) for _, a in d.annotations() if a.get("/Subtype") not in allowed]
+
+
+@condition("A 6.3.3", "an annotation that needs an appearance has none")
+def _(d):
+    def has_area(a):
+        left, bottom, right, top = (float(v) for v in a.Rect)
+        return left != right or bottom != top
+    return [str(a.Subtype) for _, a in d.annotations()
+            if a.Subtype not in ("/Link", "/Popup") and has_area(a) and "/N" not in a.get("/AP", {})]
 
 
 @condition("A 6.3.2", "an annotation is not set to print, or is hidden")
@@ -71,6 +89,43 @@ def _(d):
 
 
 # Fonts
+
+
+@condition("A 6.2.11.3.2", "a CIDFontType2 has no CIDToGIDMap, or another font has one")
+def _(d):
+    return [str(f.dictionary.BaseFont) for f in d.fonts()
+            if (f.cid_font.Subtype == "/CIDFontType2") != ("/CIDToGIDMap" in f.cid_font)]
+
+
+@condition("A 6.2.11.3.3", "a CMap is neither embedded nor one of ISO 32000-1, table 118")
+def _(d):
+    predefined = {"/Identity-H", "/Identity-V"}  # of the table's, those that any script can use
+    return [str(f.dictionary.BaseFont) for f in d.fonts()
+            if not isinstance(f.dictionary.Encoding, pikepdf.Stream)
+            and f.dictionary.Encoding not in predefined]
+
+
+@condition("A 6.2.11.2", "a font program's key or Subtype is not that of its kind")
+def _(d):
+    # ISO 32000-1, table 126
+    wrong = []
+    for font in d.fonts():
+        descriptor = font.cid_font.get("/FontDescriptor", {})
+        if "/FontFile3" in descriptor:
+            right = descriptor.FontFile3.get("/Subtype") in ("/CIDFontType0C", "/OpenType")
+        else:
+            right = "/FontFile2" in descriptor and font.cid_font.Subtype == "/CIDFontType2"
+        if not right:
+            wrong.append(str(font.dictionary.BaseFont))
+    return wrong
+
+
+condition("A 6.2.11.5", "a width differs from the font program's by more than 1/1000 em")(wrong_widths)
+
+
+@condition("A 6.2.11.8", "the glyph .notdef is shown")
+def _(d):
+    return any(code == 0 for _, code, _ in d.shown())
 
 
 @condition("A 6.2.11.4.1", "a font program is missing or cannot be read")
@@ -144,68 +199,110 @@ def _(d):
          <= set(page.obj.get("/Resources", {}).get("/Font", {}).keys())]
 
 
-# PDF/A: the file's bytes
+# ISO 32000-1, table 51.
+OPERATORS = set("""b B b* B* BDC BI BMC BT BX c cm CS cs d d0 d1 Do DP EI EMC ET EX f F f* G g gs h i ID j
+    J K k l m M MP n q Q re RG rg ri s S SC sc SCN scn sh T* Tc Td TD Tf Tj TJ TL Tm Tr Ts Tw Tz v w W W*
+    y ' " """.split()) | {"INLINE IMAGE"}
 
 
-@condition("A 6.1.2", "the header is not %PDF-1.n and a comment of four bytes above 127")
+@condition("A 6.2.2 operators", "a content stream has an operator that ISO 32000-1 does not define")
 def _(d):
-    return re.match(rb"%PDF-1\.[0-7](\r\n|\r|\n)%[\x80-\xff]{4}", d.raw) is None
+    return sorted(set().union(*(page.operators for page in d.page_faults)) - OPERATORS)
 
 
-@condition("A 6.1.3 ID", "the trailer has no ID")
+def resources(d, kind):
+    for page in d.pdf.pages:
+        found = page.obj.get("/Resources", {}).get(kind, {})
+        yield from (found[key] for key in found.keys())
+
+
+@condition("A 6.2.5", "an ExtGState has a transfer function or a halftone's origin or phase")
 def _(d):
-    identifier = d.pdf.trailer.get("/ID", [])
-    return len(identifier) != 2 or not all(bytes(part) for part in identifier)
+    return [key for state in resources(d, "/ExtGState") for key in ("/TR", "/HTP", "/HTO") if key in state] \
+        + ["/TR2" for state in resources(d, "/ExtGState") if state.get("/TR2", "/Default") != "/Default"]
 
 
-@condition("A 6.1.3 Encrypt", "the file is encrypted")
+@condition("A 6.2.8", "an image has Alternates, OPI or Interpolate")
 def _(d):
-    return "/Encrypt" in d.pdf.trailer
+    return [key for image in resources(d, "/XObject") if image.get("/Subtype") == "/Image"
+            for key in ("/Alternates", "/OPI", "/Interpolate")
+            if key in image and image.get(key) is not False]
 
 
-@condition("A 6.1.3 EOF", "something follows the last %%EOF")
+@condition("A 6.2.9", "an XObject is PostScript, or a form with OPI, Ref or PS")
 def _(d):
-    return re.search(rb"%%EOF(\r\n|\r|\n)?\Z", d.raw) is None
+    return [str(form.get("/Subtype")) for form in resources(d, "/XObject")
+            if form.get("/Subtype") == "/PS" or form.get("/Subtype2") == "/PS" or
+            form.get("/Subtype") == "/Form" and {"/OPI", "/Ref", "/PS"} & set(form.keys())]
 
 
-@condition("A 6.1.6", "a hexadecimal string has an odd count of digits, or another character")
+# ISO 32000-1, tables 136 and 137.
+BLEND_MODES = {f"/{name}" for name in """Normal Compatible Multiply Screen Overlay Darken Lighten ColorDodge
+    ColorBurn HardLight SoftLight Difference Exclusion Hue Saturation Color Luminosity""".split()}
+
+
+@condition("A 6.2.10", "a blend mode is not one of ISO 32000-1")
 def _(d):
-    strings = [s for o in raw_objects(d) for s in o.hex_strings]
-    strings += [s for p in d.pdf.pages for content in contents(p.obj)
-                for s in re.findall(rb"(?<!<)<([^<>]*)>(?!>)", content)]
-    return [s[:20] for s in strings
-            if re.fullmatch(rb"([0-9A-Fa-f]{2})*", re.sub(rb"\s", b"", s)) is None]
+    return [str(state.BM) for state in resources(d, "/ExtGState")
+            if "/BM" in state and state.BM not in BLEND_MODES]
 
 
-def contents(page):
-    streams = page.get("/Contents", [])
-    streams = streams if isinstance(streams, pikepdf.Array) else [streams]
-    return [stream.read_bytes() for stream in streams]
+# PDF/A: what a document may do
 
 
-@condition("A 6.1.7.1", "a stream's Length is not the count of its bytes")
+def actions(d):
+    """Every action that the document holds."""
+    return [o for o in d.dictionaries() if "/S" in o and
+            (o.get("/Type") == "/Action" or {"/URI", "/D", "/F", "/JS", "/N"} & set(o.keys()))]
+
+
+@condition("A 6.4.1", "a form's fields are drawn by the viewer, or act")
 def _(d):
-    return [o.number for o in raw_objects(d) if not o.length_is_exact]
+    return [key for key in ("/NeedAppearances",) if d.root.get("/AcroForm", {}).get(key, False)] + \
+        ["/A" for _, a in d.annotations() if a.get("/Subtype") == "/Widget" and {"/A", "/AA"} & set(a.keys())]
 
 
-@condition("A 6.1.7.2", "a stream is compressed by LZW")
+@condition("A 6.4.2", "there is an XFA form")
 def _(d):
-    return [o.objgen[0] for o in d.pdf.objects if isinstance(o, pikepdf.Stream)
-            and "LZWDecode" in str(o.get("/Filter", ""))]
+    return "/XFA" in d.root.get("/AcroForm", {}) or "/NeedsRendering" in d.root
 
 
-@condition("A 6.1.9", "obj or endobj is not set off as it should be")
+@condition("A 6.5.1", "an action is of a type that is not allowed")
 def _(d):
-    eol = b"\r\n"
-    return [o.number for o in raw_objects(d)
-            if re.match(rb"\d+ \d+ obj$", d.raw[o.start:o.after_obj]) is None
-            or d.raw[o.start - 1] not in eol or d.raw[o.after_obj] not in eol
-            or d.raw[o.before_endobj - 1] not in eol or d.raw[o.after_endobj] not in eol]
+    allowed = {"/GoTo", "/GoToR", "/GoToE", "/Thread", "/URI", "/SubmitForm", "/Named"}
+    named = {"/NextPage", "/PrevPage", "/FirstPage", "/LastPage"}
+    return [str(a.S) for a in actions(d)
+            if a.S not in allowed or a.S == "/Named" and a.get("/N") not in named]
 
 
-@condition("A 6.1.13", "q is nested more than 28 deep")
+@condition("A 6.5.2", "the catalog or a page has actions of its own")
 def _(d):
-    return any(page.deepest_q > 28 for page in d.page_faults)
+    return [1 for o in [d.root, *(page.obj for page in d.pdf.pages)] if "/AA" in o]
+
+
+@condition("A 6.8", "a file is attached that is not described, or is no PDF/A")
+def _(d):
+    # whether what is attached conforms is not this checker's to say: it takes none
+    return "/EmbeddedFiles" in d.root.get("/Names", {}) or any("/EF" in o for o in d.dictionaries())
+
+
+@condition("A 6.9", "optional content has a configuration without a name, or one that acts by itself")
+def _(d):
+    properties = d.root.get("/OCProperties", {})
+    configurations = [properties[k] for k in ("/D",) if k in properties]
+    configurations += list(properties.get("/Configs", []))
+    return [1 for c in configurations if "/Name" not in c or "/AS" in c]
+
+
+@condition("A 6.10", "there are alternate presentations")
+def _(d):
+    return "/AlternatePresentations" in d.root.get("/Names", {}) or \
+        any("/PresSteps" in page.obj for page in d.pdf.pages)
+
+
+@condition("A 6.11", "the document states requirements of its viewer")
+def _(d):
+    return "/Requirements" in d.root
 
 
 # PDF/A: metadata and logical structure
@@ -222,15 +319,32 @@ def _(d):
     return metadata.get("/Type") != "/Metadata" or metadata.get("/Subtype") != "/XML"
 
 
+@condition("A 6.6.2.1 packet", "the XMP packet's header states bytes or encoding, or it is not UTF-8")
+def _(d):
+    if "/Metadata" not in d.root:
+        return True
+    data = d.root.Metadata.read_bytes()
+    header = re.match(rb"\s*<\?xpacket[^>]*\?>", data)
+    try:
+        data.decode("utf-8")
+    except UnicodeDecodeError:
+        return True
+    return header is None or re.search(rb"\b(bytes|encoding)\s*=", header.group()) is not None
+
+
 @condition("A 6.6.2.3.1", "an XMP property is in no predefined schema and not described")
 def _(d):
     tree = d.xmp()
     if tree is None:
         return True
     schema, prop = "{http://www.aiim.org/pdfa/ns/schema#}", "{http://www.aiim.org/pdfa/ns/property#}"
-    described = {(s.findtext(schema + "namespaceURI"), name.text)
-                 for s in tree.iter() if s.find(schema + "namespaceURI") is not None
-                 for name in s.iter(prop + "name")}
+
+    def value(node, name):  # an element's or an attribute's: XMP means the same by both
+        return node.get(name) or node.findtext(name)
+
+    described = {(value(s, schema + "namespaceURI"), value(p, prop + "name"))
+                 for s in tree.iter() if value(s, schema + "namespaceURI")
+                 for p in s.iter() if value(p, prop + "name")}
     return [name for space, name in d.xmp_properties()
             if space not in PREDEFINED and (space, name) not in described]
 
@@ -248,3 +362,14 @@ def _(d):
 @condition("A 6.7.3.3", "there is no structure tree")
 def _(d):
     return "/StructTreeRoot" not in d.root or not d.elements
+
+
+@condition("A 6.7.3.4", "a structure type is not mapped to a standard one")
+def _(d):
+    return [e.type for e in d.elements if mapped(d, e.type) not in STANDARD_TYPES]
+
+
+@condition("A 6.7.4", "a Lang is no language tag")
+def _(d):
+    stated = [o.Lang for o in [d.root, *(e.object for e in d.elements)] if "/Lang" in o]
+    return [str(tag) for tag in stated if str(tag) and LANGUAGE.match(str(tag)) is None]

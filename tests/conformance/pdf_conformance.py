@@ -10,16 +10,22 @@ clause of ISO 32000-1:2008.
 
 import sys
 
-import pdf_a_conditions  # registers its conditions
+import pikepdf
+
+import pdf_a_conditions  # these two register their conditions
+import pdf_a_file_conditions
 from pdf_reading import Document
 from pdf_ua_conditions import CONDITIONS
 
-assert pdf_a_conditions
+assert pdf_a_conditions and pdf_a_file_conditions
 
 
 def failures(raw):
     """(number, what fails, where) of each failed condition."""
-    document = Document(raw)
+    try:
+        document = Document(raw)
+    except pikepdf.PdfError as error:
+        return [("A 6.1.4", "the file cannot be read", str(error))]
     found = []
     for number, failure, check in CONDITIONS:
         where = check(document)

@@ -1,13 +1,17 @@
 """A PDF as the conformance checker needs it: its raw syntax, structure, shown text, fonts, XMP."""
 
 import io
+import logging
 import re
 import xml.etree.ElementTree as xml
 from dataclasses import dataclass, field
 
 import pikepdf
+from fontTools.cffLib import CFFFontSet
 from fontTools.pens.basePen import NullPen
 from fontTools.ttLib import TTFont
+
+logging.getLogger("fontTools").setLevel(logging.ERROR)  # else it remarks on a font's date
 
 RDF = "{http://www.w3.org/1999/02/22-rdf-syntax-ns#}"
 XML = "{http://www.w3.org/XML/1998/namespace}"
@@ -49,10 +53,47 @@ class PageFaults:
     deepest_q: int = 0
     colours: set = field(default_factory=set)
     fonts: set = field(default_factory=set)
+    operators: set = field(default_factory=set)
 
 
 def same(a, b):
     return a is not None and b is not None and a.objgen == b.objgen and a.objgen != (0, 0)
+
+
+class Sfnt:
+    """A font program of TrueType or OpenType."""
+
+    def __init__(self, data):
+        self._font = TTFont(io.BytesIO(data))
+        self.count = self._font["maxp"].numGlyphs
+        self._scale = 1000 / self._font["head"].unitsPerEm
+
+    def widths(self, glyph):
+        """In 1/1000 em, by each table that has them."""
+        found = [self._font["hmtx"][self._font.getGlyphName(glyph)][0] * self._scale]
+        if "CFF " in self._font:
+            found.append(cff_width(self._font["CFF "].cff, glyph) * self._scale)
+        return found
+
+
+class BareCff:
+    """A font program of CFF alone."""
+
+    def __init__(self, data):
+        self._set = CFFFontSet()
+        self._set.decompile(io.BytesIO(data), None)
+        self.count = len(self._set.topDictIndex[0].charset)
+        self._scale = 1000 * self._set.topDictIndex[0].FontMatrix[0]
+
+    def widths(self, glyph):
+        return [cff_width(self._set, glyph) * self._scale]
+
+
+def cff_width(cff, glyph):
+    top = cff.topDictIndex[0]
+    drawing = top.CharStrings[top.charset[glyph]]
+    drawing.draw(NullPen())
+    return drawing.width
 
 
 class Font:
@@ -72,7 +113,8 @@ class Font:
         if self.program_object is None:
             return None
         try:
-            return TTFont(io.BytesIO(self.program_object.read_bytes()))
+            data = self.program_object.read_bytes()
+            return BareCff(data) if self.program_object.get("/Subtype") == "/CIDFontType0C" else Sfnt(data)
         except Exception:
             return None
 
@@ -102,18 +144,6 @@ class Font:
                 for code in range(int(low, 16), int(high, 16) + 1):
                     start = decode(units)
                     found[code] = start[:-1] + chr(ord(start[-1]) + code - int(low, 16))
-        return found
-
-    def program_widths(self, glyph):
-        """In 1/1000 em, by each table of the program that has one."""
-        scale = 1000 / self.program["head"].unitsPerEm
-        name = self.program.getGlyphName(glyph)
-        found = [self.program["hmtx"][name][0] * scale]
-        if "CFF " in self.program:
-            top = self.program["CFF "].cff.topDictIndex[0]
-            drawing = top.CharStrings[self.program.getGlyphOrder()[glyph]]
-            drawing.draw(NullPen())
-            found.append(drawing.width * scale)
         return found
 
 
@@ -156,6 +186,20 @@ class Document:
             for code in event.codes:
                 yield self.font(event.font), code, event
 
+    def dictionaries(self):
+        """Every dictionary, streams' ones and those inside others too."""
+        def walk(value):
+            if isinstance(value, (pikepdf.Dictionary, pikepdf.Stream)):
+                yield value
+                inner = [value[key] for key in value.keys()]
+            else:
+                inner = list(value) if isinstance(value, pikepdf.Array) else []
+            for one in inner:
+                if isinstance(one, pikepdf.Object) and not one.is_indirect:
+                    yield from walk(one)
+        for top in self.pdf.objects:
+            yield from walk(top)
+
     def annotations(self):
         for page in self.pdf.pages:
             for annotation in page.obj.get("/Annots", []):
@@ -185,7 +229,7 @@ class Document:
         tree, found = self.xmp(), {}
         if tree is None:
             return found
-        for description in tree.iter(RDF + "Description"):
+        for description in tree.iterfind(f".//{RDF}RDF/{RDF}Description"):
             for key, value in description.attrib.items():
                 if not key.startswith(RDF):
                     found[tuple(key[1:].split("}"))] = value
@@ -238,6 +282,7 @@ class Document:
         for instruction in pikepdf.parse_content_stream(page):
             operands = instruction.operands
             operator = str(instruction.operator)
+            faults.operators.add(operator)
             if operator in ("BMC", "BDC"):
                 mark = self._mark(operands, resources)
                 if mark["artifact"] and any(m["mcid"] is not None for m in stack):
@@ -298,6 +343,23 @@ def tokens(data, position=0, end=None):
         jump = yield start, data[start:position]
         if jump is not None:
             position = jump
+
+
+def contents(page):
+    """The content streams of a page."""
+    streams = page.get("/Contents", [])
+    streams = streams if isinstance(streams, pikepdf.Array) else [streams]
+    return [stream.read_bytes() for stream in streams]
+
+
+def object_streams(document):
+    """The syntax of the objects in each object stream, unpacked."""
+    found = []
+    head = rb"(\d+) (\d+) obj\s*<<(?:(?!endobj).){0,200}?/Type\s*/ObjStm"
+    for match in re.finditer(head, document.raw, re.S):
+        stream = document.pdf.get_object(int(match[1]), int(match[2]))
+        found.append(stream.read_bytes()[int(stream.First):])
+    return found
 
 
 @dataclass

@@ -20,6 +20,8 @@ STANDARD_TYPES = set("""Document Part Art Sect Div BlockQuote Caption TOC TOCI I
     P H H1 H2 H3 H4 H5 H6 L LI Lbl LBody Table TR TH TD THead TBody TFoot Span Quote Note Reference
     BibEntry Code Link Annot Ruby RB RT RP Warichu WT WP Figure Formula Form""".split())
 HEADINGS = {"H1", "H2", "H3", "H4", "H5", "H6"}
+
+
 def condition(number, failure):
     def register(check):
         CONDITIONS.append((number, failure, check))
@@ -240,10 +242,17 @@ def _(d):
     wrong = []
     for _, annotation in d.annotations():
         element = element_of_annotation(d, annotation)
-        if annotation.Subtype not in ("/Link", "/Widget", "/Popup") and not annotation.get("/Contents") \
-                and (element is None or "/Alt" not in element.object):
+        described = str(annotation.get("/Contents", "")) != ""
+        if annotation.Subtype not in ("/Link", "/Widget", "/Popup") and not described and (
+                element is None or "/Alt" not in element.object):
             wrong.append(str(annotation.Subtype))
     return wrong
+
+
+@condition("UA 28-002", "an annotation is in no structure element")
+def _(d):
+    return [str(a.Subtype) for _, a in d.annotations()
+            if a.Subtype != "/Popup" and element_of_annotation(d, a) is None]
 
 
 @condition("UA 28-008", "a page with annotations has no Tabs")
@@ -277,6 +286,15 @@ def _(d):
                    if not (f.unicode or {}).get(code)})
 
 
+@condition("UA 31-001", "a CIDFont's CIDSystemInfo and its CMap's have other names")
+def _(d):
+    # an Identity CMap goes with any Adobe collection; this checker reads no other
+    return [str(f.dictionary.BaseFont) for f in d.fonts()
+            if f.dictionary.get("/Encoding") not in ("/Identity-H", "/Identity-V")
+            or not {"/Registry", "/Ordering", "/Supplement"}
+            <= set(f.cid_font.get("/CIDSystemInfo", {}).keys())]
+
+
 @condition("UA 31-004", "CIDToGIDMap is neither a stream nor Identity")
 def _(d):
     return [str(f.dictionary.BaseFont) for f in d.fonts() if f.cid_font.Subtype == "/CIDFontType2"
@@ -296,7 +314,7 @@ def _(d):
 
 
 def glyph_count(font):
-    return font.program["maxp"].numGlyphs
+    return font.program.count
 
 
 @condition("UA 31-011", "a shown glyph is not in the font program")
@@ -304,15 +322,17 @@ def _(d):
     return sorted({code for f, code, _ in d.shown() if f.program and code >= glyph_count(f)})
 
 
-@condition("UA 31-016", "a width differs from the font program's by more than 1/1000 em")
-def _(d):
+def wrong_widths(d):
     wrong = set()
     for font, code in {(f, code) for f, code, _ in d.shown()}:
         if font.program and code < glyph_count(font):
             stated = font.widths.get(code, float(font.cid_font.get("/DW", 1000)))
-            if any(abs(stated - true) > 1 for true in font.program_widths(code)):
+            if any(abs(stated - true) > 1 for true in font.program.widths(code)):
                 wrong.add(f"{font.dictionary.BaseFont} {code}")
     return sorted(wrong)
+
+
+condition("UA 31-016", "a width differs from the font program's by more than 1/1000 em")(wrong_widths)
 
 
 @condition("UA 31-027", "a font has no ToUnicode")
