@@ -1,0 +1,129 @@
+// The tense of the opening verb and of the verbs joined to it by a comma or "and".
+#include "compiler/language/reading.hpp"
+
+namespace quoin {
+namespace {
+
+namespace w = word_class;
+using Opening = BulletReading::Opening;
+
+class Judge {
+public:
+    Judge(const Sentence& sentence, const OpeningReading& opening, BulletReading& reading)
+        : s_(sentence), opening_(opening), reading_(reading) {}
+
+    void run() {
+        note(opening_.verb, opening_.tense);
+        if (!is_led_by_verb()) return;
+        bare_verb_follows_ = opening_.kind == Opening::weak;
+        last_verb_ = opening_.last;
+        infinitive_ = s_.is_word(opening_.last, {"to"}); // Hired to run
+        for (std::size_t i = opening_.last + 1; i < s_.size(); ++i) {
+            if (s_.is(i, w::relative) && !s_.is_number(i + 1)) return;
+            if (s_.is_word(i, {"to"}) && s_.forms(i + 1).base) infinitive_ = true;
+            if (s_.token(i).depth > 0 || s_.token(i).title) continue;
+            if (s_.token(i).kind == TokenKind::stop) return; // a clause of its own
+            if (joins(i)) judge_joined(i);
+        }
+    }
+
+private:
+    bool is_led_by_verb() const {
+        switch (opening_.kind) {
+        case Opening::past_verb:
+        case Opening::present_verb:
+        case Opening::either_tense:
+        case Opening::gerund:
+        case Opening::auxiliary:
+        case Opening::weak:
+        case Opening::person:
+        case Opening::participle:
+            return true;
+        default:
+            return false;
+        }
+    }
+
+    bool joins(std::size_t i) const {
+        const TokenKind kind = s_.token(i).kind;
+        return kind == TokenKind::comma || s_.is(i, w::conjunction);
+    }
+
+    void note(std::size_t i, VerbTense tense) {
+        const Extent extent = s_.token(i).extent;
+        if (tense == VerbTense::present || tense == VerbTense::neither)
+            reading_.wrong_for_ended.push_back(extent);
+        if (tense == VerbTense::past || tense == VerbTense::neither)
+            reading_.wrong_for_current.push_back(extent);
+    }
+
+    void judge_joined(std::size_t joiner) {
+        std::size_t i = joiner + 1;
+        if (joins(i)) return; // the last of several joiners is the one that counts
+        const bool adjacent = last_verb_ + 1 == joiner || is_joined_to_last(joiner);
+        i = s_.past_adverbs(i);
+        const VerbTense tense = s_.is(i, w::be) ? be_tense(i) : tense_of(i, adjacent);
+        if (tense == VerbTense::none) return;
+        note(i, tense);
+        last_verb_ = i;
+    }
+
+    // Write, test, and ship; Set up and take down: nothing but joiners and particles between.
+    bool is_joined_to_last(std::size_t joiner) const {
+        for (std::size_t i = last_verb_ + 1; i < joiner; ++i)
+            if (!joins(i) && !s_.is(i, w::particle)) return false;
+        return true;
+    }
+
+    VerbTense be_tense(std::size_t i) const {
+        if (!s_.is_participle(i + 1) || s_.is(i + 1, w::determiner)) return VerbTense::none;
+        return s_.is(i, w::past_be)      ? VerbTense::past
+               : s_.is(i, w::present_be) ? VerbTense::present
+                                         : VerbTense::none;
+    }
+
+    // Where nothing but a verb can stand; a list of things may hold words that look like verbs.
+    VerbTense tense_of(std::size_t i, bool adjacent) const {
+        const VerbForms& forms = s_.forms(i);
+        if (forms.none() || forms.either_tense() || s_.token(i).title) return VerbTense::none;
+        if (s_.token(i).depth > 0) return VerbTense::none;
+        const std::size_t next = i + 1;
+        const bool object = s_.starts_object(next) && !is_span_of_time(next);
+        if (forms.past && !forms.present())
+            return adjacent || s_.starts_object(next) || preposition_after_past(i)
+                       ? VerbTense::past
+                       : VerbTense::none;
+        if (forms.gerund) return VerbTense::none;
+        if (!forms.present() || bare_verb_follows_ || infinitive_) return VerbTense::none;
+        if (adjacent && (object || mostly_verb(*forms.verb))) return VerbTense::present;
+        return object ? VerbTense::present : VerbTense::none;
+    }
+
+    bool is_span_of_time(std::size_t i) const {
+        return s_.is_number(i) && (is_time_noun(s_.word(i + 1)) || s_.ends_phrase(i + 1));
+    }
+
+    // `Greet guests and responded to questions`: no adjective stands before a preposition, unless
+    // it goes with a participle before it (`forms filled in and filed by hand`).
+    bool preposition_after_past(std::size_t i) const {
+        if (!s_.is(i + 1, w::preposition) || s_.is_word(i + 1, {"by"})) return false;
+        for (std::size_t k = last_verb_ + 1; k < i; ++k)
+            if (s_.is_participle(k)) return false;
+        return true;
+    }
+
+    const Sentence& s_;
+    const OpeningReading& opening_;
+    BulletReading& reading_;
+    std::size_t last_verb_ = 0;
+    bool bare_verb_follows_ = false; // Helped count and sort
+    bool infinitive_ = false;        // to plan and run
+};
+
+}
+
+void judge_tense(const Sentence& sentence, const OpeningReading& opening, BulletReading& reading) {
+    Judge(sentence, opening, reading).run();
+}
+
+}

@@ -1,0 +1,353 @@
+// Forms of verbs against WordNet's list of exceptions, and the reading of bullets against labelled
+// ones (tests/proof/README.md), whose labels are English grammar and common practice.
+#include "compiler/language/language.hpp"
+#include "compiler/language/tokens.hpp"
+#include "compiler/language/verb_forms.hpp"
+#include "compiler/model/text.hpp"
+#include "compiler/proof/bullet_wording.hpp"
+
+#include <doctest/doctest.h>
+
+#include <array>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <set>
+#include <sstream>
+#include <string>
+#include <vector>
+
+namespace quoin {
+
+namespace {
+
+using Opening = BulletReading::Opening;
+
+const Language& language() {
+    static const Language one{std::filesystem::path(QUOIN_DATA_FOLDER)};
+    return one;
+}
+
+// Precision, recall and their harmonic mean, from the counts of right, false and missed answers.
+struct Score {
+    int right = 0, wrong = 0, missed = 0;
+
+    double precision() const { return right / double(right + wrong); }
+    double recall() const { return right / double(right + missed); }
+    double f1() const { return 2 * precision() * recall() / (precision() + recall()); }
+};
+
+struct Labelled {
+    std::string context, text;
+    std::set<std::string> labels;
+};
+
+std::vector<Labelled> labelled(const std::string& name) {
+    std::ifstream file(std::string(QUOIN_SOURCE_FOLDER) + "/tests/proof/" + name);
+    std::vector<Labelled> all;
+    std::string line;
+    std::getline(file, line); // the header
+    while (std::getline(file, line)) {
+        std::istringstream columns(line);
+        Labelled one;
+        std::string labels, label;
+        std::getline(columns, one.context, '\t');
+        std::getline(columns, one.text, '\t');
+        std::getline(columns, labels, '\t');
+        std::istringstream list(labels);
+        while (std::getline(list, label, ','))
+            if (label != "-") one.labels.insert(label);
+        all.push_back(std::move(one));
+    }
+    return all;
+}
+
+BulletReading read(const std::string& markup) {
+    const auto length = static_cast<std::uint32_t>(markup.size());
+    Diagnostics diagnostics;
+    const Text text = read_text(Value{{Slice{markup, Place{0, 1, 1, length}}}}, diagnostics);
+    return read_wording(text, language());
+}
+
+std::set<std::string> labels_of(const BulletReading& reading, const std::string& context) {
+    std::set<std::string> labels;
+    const auto& wrong = context == "ended" ? reading.wrong_for_ended : reading.wrong_for_current;
+    if (!wrong.empty()) labels.insert("tense");
+    if (reading.opening == Opening::no_verb) labels.insert("action-verb");
+    if (reading.opening == Opening::weak) labels.insert("weak-opening");
+    if (!reading.first_person.empty()) labels.insert("first-person");
+    if (!reading.passive.empty()) labels.insert("passive");
+    if (!reading.has_figure) labels.insert("figure");
+    return labels;
+}
+
+constexpr std::array all_labels{"tense",        "action-verb", "weak-opening",
+                                "first-person", "passive",     "figure"};
+
+std::map<std::string, Score> score(const std::vector<Labelled>& bullets) {
+    std::map<std::string, Score> scores;
+    for (const Labelled& bullet : bullets) {
+        const auto found = labels_of(read(bullet.text), bullet.context);
+        for (const std::string label : all_labels) {
+            const bool here = found.contains(label), wanted = bullet.labels.contains(label);
+            scores[label].right += here && wanted;
+            scores[label].wrong += here && !wanted;
+            scores[label].missed += !here && wanted;
+        }
+    }
+    return scores;
+}
+
+struct Bars {
+    double precision = 0.95, recall = 0.85;
+};
+
+using ByLabel = std::map<std::string, Bars>;
+
+// Nothing of single bullets is shown: the half held back is for the verdict only. `lowered` are
+// the bars that differ.
+void check_bars(const std::string& name, const ByLabel& lowered = {}) {
+    const auto bullets = labelled(name);
+    REQUIRE(bullets.size() >= 240);
+    for (const auto& [label, one] : score(bullets)) {
+        MESSAGE(name << ": " << label << ": precision " << one.precision() << ", recall "
+                     << one.recall() << " (" << one.right << " right, " << one.wrong << " false, "
+                     << one.missed << " missed)");
+        const auto own = lowered.find(label);
+        const Bars bars = own == lowered.end() ? Bars{} : own->second;
+        CHECK(one.precision() >= bars.precision);
+        CHECK(one.recall() >= bars.recall);
+    }
+}
+
+std::string word_of(const std::string& text, Extent extent) {
+    return text.substr(extent.offset, extent.length);
+}
+
+}
+
+// 8 relevant and 10 not returned, 20 exist: the textbook example of precision and recall.
+TEST_CASE("precision, recall and F1 are those of the worked example") {
+    const Score example{8, 10, 12};
+    CHECK(example.precision() == doctest::Approx(0.444).epsilon(0.001));
+    CHECK(example.recall() == doctest::Approx(0.400));
+    CHECK(example.f1() == doctest::Approx(0.421).epsilon(0.001));
+}
+
+TEST_CASE("labelled bullets: the half that rules were written with") {
+    check_bars("bullets_tuning.tsv");
+}
+
+TEST_CASE("labelled bullets: the half held back") {
+    // Tense's precision and action-verb's recall are under the bar here, and no rule may be tuned
+    // on this half: these floors only keep them from falling. A half freshly written has to judge
+    // the rules that come next.
+    const ByLabel lowered{{"tense", {0.88, 0.85}}, {"action-verb", {0.95, 0.82}}};
+    check_bars("bullets_held_back.tsv", lowered);
+}
+
+// WordNet 3.0, verb.exc: every irregular form leads to its base, but where the form is a base too.
+TEST_CASE("every exception of WordNet has its base") {
+    int seen = 0;
+    for (const VerbException& row : verb_exceptions()) {
+        const VerbForms forms = verb_forms(row.form);
+        CAPTURE(row.form);
+        if (!verb_forms(row.base).base || !verb_forms(row.base).prefix.empty())
+            continue; // bases that index.verb has as phrases only
+        REQUIRE(!forms.none());
+        if (forms.base || forms.verb->base == row.base) ++seen;
+    }
+    CHECK(seen >= 1800);
+}
+
+// Merriam-Webster's principal parts, and WordNet's verb.exc where it has them.
+TEST_CASE("principal parts") {
+    struct Case {
+        std::string_view base, past;
+    };
+    for (const Case& one : std::initializer_list<Case>{{"lead", "led"},
+                                                       {"oversee", "oversaw"},
+                                                       {"build", "built"},
+                                                       {"plan", "planned"},
+                                                       {"admit", "admitted"},
+                                                       {"budget", "budgeted"},
+                                                       {"edit", "edited"},
+                                                       {"develop", "developed"},
+                                                       {"carry", "carried"},
+                                                       {"play", "played"},
+                                                       {"free", "freed"},
+                                                       {"dye", "dyed"},
+                                                       {"tie", "tied"},
+                                                       {"picnic", "picnicked"},
+                                                       {"stop", "stopped"},
+                                                       {"audit", "audited"},
+                                                       {"refactor", "refactored"},
+                                                       {"onboard", "onboarded"},
+                                                       {"upskill", "upskilled"},
+                                                       {"crowdsource", "crowdsourced"},
+                                                       {"triage", "triaged"},
+                                                       {"prototype", "prototyped"},
+                                                       {"benchmark", "benchmarked"},
+                                                       {"architect", "architected"},
+                                                       {"run", "ran"},
+                                                       {"write", "wrote"},
+                                                       {"cut", "cut"},
+                                                       {"fix", "fixed"},
+                                                       {"sew", "sewed"}}) {
+        CAPTURE(one.base);
+        CHECK(language().past_of(one.base) == std::string(one.past));
+        CHECK(language().base_of(one.past) == std::string(one.base));
+    }
+    CHECK(gerund_form("run") == "running");
+    CHECK(gerund_form("tie") == "tying");
+    CHECK(gerund_form("free") == "freeing");
+    CHECK(third_person("teach") == "teaches");
+    CHECK(third_person("carry") == "carries");
+    CHECK(language().past_of("co-leads") == "co-led");
+    CHECK(language().base_of("cross-trained") == "cross-train");
+    CHECK(!language().base_of("estuary"));
+}
+
+// Those that WordNet's verb.exc lacks, for no form of theirs is irregular in spelling.
+TEST_CASE("verbs whose past is their base fit both tenses") {
+    for (const std::string base :
+         {"bid",  "broadcast", "cast", "cost",   "cut",    "fit",    "forecast",
+          "hit",  "input",     "let",  "offset", "output", "put",    "quit",
+          "read", "reset",     "set",  "shut",   "split",  "spread", "upset"}) {
+        CAPTURE(base);
+        CHECK(verb_forms(base).either_tense());
+        const BulletReading reading = read(base + " 40 of them");
+        CHECK(reading.opening == Opening::either_tense);
+        CHECK(reading.wrong_for_ended.empty());
+        CHECK(reading.wrong_for_current.empty());
+    }
+}
+
+// Some few share their past with another verb: fed, of feed and of fee.
+TEST_CASE("every form that is made is a form of its verb") {
+    std::size_t alike = 0;
+    for (const VerbEntry& verb : verb_entries()) {
+        if (verb.base.size() < 3) continue;
+        CAPTURE(verb.base);
+        const VerbForms past = verb_forms(past_form(verb.base));
+        REQUIRE(!past.none());
+        CHECK(!verb_forms(gerund_form(verb.base)).none());
+        CHECK(!verb_forms(third_person(verb.base)).none());
+        alike += past.verb->base == verb.base;
+    }
+    CHECK(alike + 60 >= verb_entries().size());
+}
+
+TEST_CASE("tokens") {
+    struct Case {
+        std::string_view text;
+        std::vector<std::string_view> tokens;
+    };
+    for (const Case& one : std::initializer_list<Case>{
+             {"Co-led 12-hour I/O labs", {"Co-led", "12-hour", "I/O", "labs"}},
+             {"Saved $1.2M, 18%", {"Saved", "$1.2M", ",", "18%"}},
+             {"open 24/7 at 6 a.m.", {"open", "24/7", "at", "6", "a.m", "."}},
+             {"Designed/built C++ (R&D)", {"Designed", "/", "built", "C++", "(", "R&D", ")"}},
+             {"team\u2019s 401(k)", {"team\u2019s", "401(k)"}},
+             {"2\u20133 \u201Cyes\u201D", {"2\u20133", "\u201C", "yes", "\u201D"}}}) {
+        const Tokens tokens = read_tokens(one.text, {});
+        std::vector<std::string_view> texts;
+        for (const Token& token : tokens)
+            texts.push_back(one.text.substr(token.extent.offset, token.extent.length));
+        CHECK(texts == one.tokens);
+    }
+}
+
+TEST_CASE("openings") {
+    struct Case {
+        std::string text;
+        Opening opening;
+        std::string verb;
+    };
+    for (const Case& one : std::initializer_list<Case>{
+             {"Counted 14 seals", Opening::past_verb, "Counted"},
+             {"Carefully counted 14 seals", Opening::past_verb, "counted"},
+             {"Co-led 3 dives", Opening::past_verb, "Co-led"},
+             {"Cross-trained 4 clerks", Opening::past_verb, "Cross-trained"},
+             {"Fact-check 4 stories", Opening::present_verb, "Fact-check"},
+             {"Lead guitarist for a pit band", Opening::no_verb, "Lead"},
+             {"Lead a pit band", Opening::present_verb, "Lead"},
+             {"Research assistant to a professor", Opening::no_verb, "Research"},
+             {"Design of 3 tanks", Opening::no_verb, "Design"},
+             {"Design 3 tanks", Opening::present_verb, "Design"},
+             {"14 tanks cleaned", Opening::no_verb, "14"},
+             {"\"Tides\", a radio play", Opening::no_verb, "\""},
+             {"Counting seals", Opening::gerund, "Counting"},
+             {"Counting of seals", Opening::no_verb, "Counting"},
+             {"To count seals", Opening::infinitive, "To count"},
+             {"Responsible for 3 tanks", Opening::weak, "Responsible for"},
+             {"Took an active part in dives", Opening::weak, "Took an active part in"},
+             {"Gained hands-on experience", Opening::weak, "Gained hands-on experience"},
+             {"Was selected for a cohort", Opening::auxiliary, "Was selected"},
+             {"Selected from 90 applicants", Opening::participle, "Selected"},
+             {"I count seals", Opening::person, "I count"},
+             {"Zorbled 3 tanks", Opening::unsure, "Zorbled"}}) {
+        CAPTURE(one.text);
+        const BulletReading reading = language().read_bullet(one.text);
+        CHECK(reading.opening == one.opening);
+        CHECK(word_of(one.text, reading.verb) == one.verb);
+    }
+}
+
+TEST_CASE("joined verbs, and those that are not") {
+    struct Case {
+        std::string text;
+        std::string wrong_for_ended, wrong_for_current; // the last of each
+    };
+    for (const Case& one : std::initializer_list<Case>{
+             {"Sold ads and manage 3 reps", "manage", "Sold"},
+             {"Sell ads, write copy, and trained 3 reps", "Sell", "trained"},
+             {"Wrote tools that read logs and report faults", "", "Wrote"},
+             {"Ran drills to plan routes and time 4 boats", "", "Ran"},
+             {"Ran drills (and manage a boat)", "", "Ran"},
+             {"Cut and scored a film", "", "scored"},
+             {"Kept stock by counting and logging 40 parts", "", "Kept"},
+             {"Helped count and sort 40 parts", "", "Helped"},
+             {"Tended goats and sheep", "", "Tended"},
+             {"Serve coffee and baked goods", "Serve", ""},
+             {"Managing 3 tanks", "Managing", "Managing"}}) {
+        CAPTURE(one.text);
+        const BulletReading reading = language().read_bullet(one.text);
+        const auto last = [&](const std::vector<Extent>& extents) {
+            return extents.empty() ? std::string{} : word_of(one.text, extents.back());
+        };
+        CHECK(last(reading.wrong_for_ended) == one.wrong_for_ended);
+        CHECK(last(reading.wrong_for_current) == one.wrong_for_current);
+    }
+}
+
+TEST_CASE("stronger verbs for a weak opening's object") {
+    struct Case {
+        std::string text;
+        std::string first; // empty: none
+    };
+    for (const Case& one :
+         std::initializer_list<Case>{{"Responsible for training volunteers", "Trained"},
+                                     {"Responsible for stocking crash carts", "Stocked"},
+                                     {"Helped count 5,000 smolt", "Counted"},
+                                     {"Worked on the budget", "Managed"},
+                                     {"Was able to keep the lounge open", "Kept"},
+                                     {"Counted seals", ""}}) {
+        CAPTURE(one.text);
+        const auto verbs = language().stronger_verbs(one.text);
+        CHECK((verbs.empty() ? "" : verbs.front()) == one.first);
+    }
+}
+
+TEST_CASE("empty, broken and long bullets") {
+    CHECK(language().read_bullet("").opening == Opening::unsure);
+    CHECK(language().read_bullet("   ").opening == Opening::unsure);
+    CHECK(language().read_bullet("...").opening == Opening::unsure);
+    CHECK(language().read_bullet("\xFF\xFE Counted").first_person.empty());
+    std::string deep;
+    for (int i = 0; i < 20000; ++i)
+        deep += "(\"and, the team managed to lead ";
+    CHECK(language().read_bullet(deep).has_figure == false);
+}
+
+}
