@@ -1,11 +1,16 @@
 #include "compiler/commands/command_line.hpp"
 
+#include "compiler/commands/proof.hpp"
+#include "compiler/commands/scan.hpp"
 #include "compiler/commands/set.hpp"
+#include "compiler/commands/themes.hpp"
 #include "compiler/source/suggest.hpp"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <exception>
 #include <string>
@@ -39,8 +44,8 @@ public:
 
     std::string make_usage(const CLI::App* app, std::string name) const override {
         if (app->get_parent() == nullptr) return "Usage: quoin VERB [OPTION]... [FILE]...\n";
-        return fmt::format("Usage: quoin {} [OPTION]... FILE...\n",
-                           name.substr(name.rfind(' ') + 1));
+        return fmt::format("Usage: quoin {} [OPTION]...{}\n", name.substr(name.rfind(' ') + 1),
+                           app->get_option_no_throw("files") != nullptr ? " FILE..." : "");
     }
 
     std::string make_positionals(const CLI::App*) const override { return {}; }
@@ -49,11 +54,13 @@ public:
     }
 };
 
-CLI::Validator paper_name() {
+// A validator that takes one of a few words; the fault names them.
+CLI::Validator one_of(std::string what, std::vector<std::string> words) {
     return CLI::Validator(
-        [](const std::string& given) {
-            if (given == "letter" || given == "a4") return std::string{};
-            return fmt::format("unknown paper size '{}'; expected letter or a4", given);
+        [what = std::move(what), words = std::move(words)](const std::string& given) {
+            if (std::ranges::find(words, given) != words.end()) return std::string{};
+            return fmt::format("unknown {} '{}'; expected {}", what, given,
+                               fmt::join(words, " or "));
         },
         "");
 }
@@ -68,21 +75,92 @@ void add_set(CLI::App& app, SetRequest& request) {
     set->add_option("--for", request.choices.tags, "keep what is tagged TAG; may be repeated")
         ->type_name("TAG")
         ->expected(1)
+        ->allow_extra_args(false)
         ->take_all();
     set->add_option("--theme", request.choices.theme, "the theme's name, or a path to a theme file")
         ->type_name("NAME");
     set->add_option("--paper", request.paper, "letter or a4")
         ->type_name("SIZE")
-        ->check(paper_name());
+        ->check(one_of("paper size", {"letter", "a4"}));
     set->add_option("--plain", request.plain,
                     "write the text for a portal's form to FILE; without -o, no PDF is written")
         ->type_name("FILE");
+    set->add_flag("--explain", request.explain,
+                  "print why the page is set as it is, and what the next better setting lacks");
+    set->add_flag("--draft", request.draft,
+                  "set what does not fit too, as small as allowed, on as many pages as it takes");
     set->add_option("--deps", request.deps, "write what the outputs depend on to FILE, for make")
         ->type_name("FILE");
+    set->add_flag("--verify", request.verify,
+                  "read the PDF back before it is written; a word lost is an error");
     set->footer(
         "A FILE of - is standard input, and as an output standard output. Without -o the PDF\n"
         "goes beside its source: draft.resume to draft.pdf.\n\n" +
         std::string(exit_text));
+}
+
+void add_themes(CLI::App& app, ThemesRequest& request) {
+    CLI::App* themes =
+        app.add_subcommand("themes", "List the themes, or set a specimen page of one.");
+    themes->group("Verbs");
+    CLI::Option* specimen =
+        themes
+            ->add_option("--specimen", request.specimen,
+                         "set a page that shows all of a theme: its name, or a path")
+            ->type_name("NAME");
+    themes
+        ->add_option("-o,--output", request.output,
+                     "write the specimen to FILE instead of NAME.pdf")
+        ->type_name("FILE")
+        ->needs(specimen);
+    themes->footer(std::string(exit_text));
+}
+
+void add_proof(CLI::App& app, ProofRequest& request) {
+    CLI::App* proof =
+        app.add_subcommand("proof", "Proofread a résumé: what to mend, where, and why.");
+    proof->group("Verbs");
+    proof->add_option("files", request.inputs);
+    proof->add_option("--for", request.choices.tags, "proofread the build for TAG; may be repeated")
+        ->type_name("TAG")
+        ->expected(1)
+        ->allow_extra_args(false)
+        ->take_all();
+    proof->add_option("--theme", request.choices.theme, "the theme to set the page in, as for set")
+        ->type_name("NAME");
+    proof->add_option("--paper", request.paper, "letter or a4")
+        ->type_name("SIZE")
+        ->check(one_of("paper size", {"letter", "a4"}));
+    proof->add_flag("--strict", request.strict, "fail for what should be mended, too");
+    proof->add_flag("--summary", request.summary,
+                    "say in a few lines what matters most, and what is good already");
+    proof->add_flag("--mend", request.mend, "make the mends that change form alone, in the file");
+    proof->add_flag("--dry-run", request.dry_run, "with --mend, print what would change");
+    proof->add_option("--format", request.format, "text, json or sarif")
+        ->type_name("FORMAT")
+        ->check(one_of("format", {"text", "json", "sarif"}));
+    proof->add_option("--explain", request.explain, "print what the check NAME looks at, and why")
+        ->type_name("NAME");
+    proof->add_flag("--list", request.list, "print the names of all checks");
+    proof->add_flag("--reference", request.reference, "print the reference page of all checks");
+    proof->footer(
+        "A FILE of - is standard input. Findings that the résumé accepts are set aside:\n"
+        "accept: NAME (reason).\n\n"
+        "Exit status: 0 nothing that must be mended, 1 something, or errors, 2 wrong use.");
+}
+
+void add_scan(CLI::App& app, ScanRequest& request) {
+    CLI::App* scan =
+        app.add_subcommand("scan", "Tell what an applicant portal gets out of any PDF.");
+    scan->group("Verbs");
+    scan->add_option("files", request.inputs)->required();
+    scan->add_option("--format", request.format, "text, to be read, or json, for programs")
+        ->type_name("FORMAT")
+        ->check(one_of("format", {"text", "json"}));
+    scan->footer(
+        "Prints the text in reading order, what is found in it, and what is wrong. Poppler's\n"
+        "tools (Debian package poppler-utils) read each file, under limits of their own.\n\n"
+        "Exit status: 0 nothing is wrong, 1 faults or a file that cannot be read, 2 wrong use.");
 }
 
 // The options of `app` and, for the top level, its verbs: what a mistyped word may have meant.
@@ -111,7 +189,9 @@ std::string describe(const CLI::App& app, const CLI::ParseError& fault) {
     }
     if (chosen.empty()) return "a verb is required";
     if (dynamic_cast<const CLI::RequiredError*>(&fault) != nullptr)
-        return "a résumé file is required; use - for standard input";
+        return chosen.front()->get_name() == "scan"
+                   ? "a PDF file is required"
+                   : "a résumé file is required; use - for standard input";
     return fault.what();
 }
 
@@ -133,6 +213,12 @@ int parse_and_run(int argc, char** argv) {
 
     SetRequest set_request;
     add_set(app, set_request);
+    ProofRequest proof_request;
+    add_proof(app, proof_request);
+    ScanRequest scan_request;
+    add_scan(app, scan_request);
+    ThemesRequest themes_request;
+    add_themes(app, themes_request);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& success) {
@@ -140,6 +226,9 @@ int parse_and_run(int argc, char** argv) {
     } catch (const CLI::ParseError& fault) {
         return report_wrong_use(app, fault);
     }
+    if (app.got_subcommand("themes")) return static_cast<int>(run_themes(themes_request));
+    if (app.got_subcommand("scan")) return static_cast<int>(run_scan(scan_request));
+    if (app.got_subcommand("proof")) return static_cast<int>(run_proof_command(proof_request));
     return static_cast<int>(run_set(set_request));
 }
 

@@ -1,25 +1,27 @@
 #include "compiler/commands/set.hpp"
 
 #include "compiler/commands/depfile.hpp"
+#include "compiler/commands/explain_report.hpp"
 #include "compiler/commands/installation.hpp"
+#include "compiler/commands/messages.hpp"
 #include "compiler/commands/outputs.hpp"
+#include "compiler/commands/overflow_report.hpp"
+#include "compiler/commands/source_date.hpp"
+#include "compiler/fit/cuts.hpp"
 #include "compiler/fonts/fonts.hpp"
 #include "compiler/output/write_file.hpp"
 #include "compiler/pages/pages.hpp"
 #include "compiler/pdf/pdf.hpp"
 #include "compiler/plain/plain.hpp"
+#include "compiler/scan/verify.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <atomic>
-#include <charconv>
 #include <chrono>
 #include <cstdio>
-#include <cstdlib>
 #include <optional>
-#include <span>
-#include <string_view>
 #include <thread>
 #include <unistd.h>
 
@@ -29,7 +31,8 @@ namespace {
 
 struct Outcome {
     ExitCode code = ExitCode::done;
-    std::string messages; // for standard error
+    std::string messages;    // for standard error
+    std::string explanation; // that was asked for
 };
 
 struct Context { // what every input of one call shares
@@ -39,17 +42,6 @@ struct Context { // what every input of one call shares
     std::optional<std::int64_t> epoch; // SOURCE_DATE_EPOCH
     bool excerpts = false;             // messages go to a terminal
 };
-
-std::string all_messages(Diagnostics& diagnostics, const Sources& sources, bool excerpts) {
-    diagnostics.sort();
-    constexpr std::size_t most = 100; // a file that is wrong all through is not a résumé
-    std::string out;
-    const auto& all = diagnostics.all();
-    for (const Diagnostic& diagnostic : std::span(all).first(std::min(most, all.size())))
-        out += format(diagnostic, sources, excerpts) + '\n';
-    if (all.size() > most) out += fmt::format("quoin: {} more like these\n", all.size() - most);
-    return out;
-}
 
 // The date the document bears: the build's if it states one, else the day the writer says the
 // résumé was brought up to date; never the clock's.
@@ -63,19 +55,6 @@ std::optional<std::int64_t> document_time(const std::optional<std::int64_t>& epo
         std::chrono::month(static_cast<unsigned>(updated->month.value_or(1))),
         std::chrono::day(static_cast<unsigned>(updated->day.value_or(1))));
     return std::chrono::sys_seconds(std::chrono::sys_days(day)).time_since_epoch().count();
-}
-
-void report_overflow(const Overflow& overflow, const Typeset& typeset, std::uint32_t file,
-                     Diagnostics& diagnostics) {
-    const Settings& settings = typeset.resume.settings;
-    const int lines = overflow.lines_too_many;
-    diagnostics.error(
-        {file, 0, 0, 0},
-        fmt::format("{} {} too long for {} {} at {} pt and margins of {} in, the smallest "
-                    "allowed; nothing was written",
-                    lines, lines == 1 ? "line" : "lines", *settings.pages,
-                    *settings.pages == 1 ? "page" : "pages", settings.size->least,
-                    settings.margins->least));
 }
 
 struct Written { // what one input's outputs hold
@@ -103,27 +82,49 @@ std::optional<std::string> write_all(const Written& written, const Outputs& outp
     return std::nullopt;
 }
 
+Pages draft_pages(const Typeset& typeset) {
+    const Settings& settings = typeset.resume.settings;
+    const Fit draft = draft_fit(typeset.composition, typeset.theme, settings);
+    Pages pages = make_pages(typeset.composition, draft);
+    mark_end(pages, draft.setting, static_cast<std::size_t>(*settings.pages));
+    return pages;
+}
+
 ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context,
-                    const Outputs& outputs, Diagnostics& diagnostics) {
+                    const Outputs& outputs, Diagnostics& diagnostics, Diagnostics& cuts_report,
+                    std::string& explanation) {
     const auto typeset = quoin::typeset(sources, file, context.request.choices, context.data,
                                         context.fonts, diagnostics);
     if (!typeset) return ExitCode::errors;
 
     Written written;
     if (!outputs.pdf.empty()) {
-        if (const auto* overflow = std::get_if<Overflow>(&typeset->fit)) {
-            report_overflow(*overflow, *typeset, file, diagnostics);
-            return ExitCode::does_not_fit;
+        const auto* overflow = std::get_if<Overflow>(&typeset->fit);
+        if (overflow != nullptr) {
+            const Cuts cuts =
+                cheapest_cuts(typeset->composition, typeset->theme, typeset->resume.settings);
+            cuts_report = overflow_report(overflow->lines_too_many, cuts, *typeset, file,
+                                          context.request.draft);
+            if (!context.request.draft) return ExitCode::does_not_fit;
         }
-        const Pages pages = make_pages(typeset->composition, std::get<Fit>(typeset->fit));
+        const Pages pages = overflow != nullptr
+                                ? draft_pages(*typeset)
+                                : make_pages(typeset->composition, std::get<Fit>(typeset->fit));
         written.pdf = write_pdf(typeset->composition, pages,
                                 document_time(context.epoch, typeset->resume.settings));
+        if (context.request.verify &&
+            !verify_pdf(typeset->composition, *written.pdf, {file, 0, 0, 0}, diagnostics))
+            return ExitCode::errors;
     }
     if (!outputs.plain.empty()) written.plain = plain_text(typeset->composition);
     if (!outputs.deps.empty()) written.deps = deps_of(*typeset, outputs);
     if (auto fault = write_all(written, outputs)) {
         diagnostics.error({file, 0, 0, 0}, *fault);
         return ExitCode::errors;
+    }
+    if (const auto* fit = std::get_if<Fit>(&typeset->fit)) {
+        warn_of_thin_page(*typeset, *fit, file, diagnostics);
+        if (context.request.explain) explanation = explain_report(*typeset, *fit, sources, file);
     }
     return ExitCode::done;
 }
@@ -133,14 +134,18 @@ Outcome set_one(const std::string& input, const Outputs& outputs, const Context&
     Diagnostics diagnostics;
     const auto file =
         input == "-" ? sources.read_standard_input(diagnostics) : sources.read(input, diagnostics);
+    Diagnostics cuts_report; // in an order of its own
     Outcome outcome;
-    outcome.code =
-        file ? set_source(sources, *file, context, outputs, diagnostics) : ExitCode::errors;
-    outcome.messages = all_messages(diagnostics, sources, context.excerpts);
+    outcome.code = file ? set_source(sources, *file, context, outputs, diagnostics, cuts_report,
+                                     outcome.explanation)
+                        : ExitCode::errors;
+    diagnostics.sort();
+    outcome.messages = all_messages(diagnostics, sources, context.excerpts) +
+                       all_messages(cuts_report, sources, context.excerpts);
     return outcome;
 }
 
-// Each core takes the next input that is not yet taken.
+// Each hand takes the next input that is not yet taken.
 std::vector<Outcome> set_all(const std::vector<std::string>& inputs,
                              const std::vector<Outputs>& outputs, const Context& context) {
     std::vector<Outcome> outcomes(inputs.size());
@@ -152,11 +157,14 @@ std::vector<Outcome> set_all(const std::vector<std::string>& inputs,
             } catch (const std::exception& fault) {
                 outcomes[i] = {ExitCode::errors,
                                fmt::format("{}: internal error: {}; please report it\n", inputs[i],
-                                           fault.what())};
+                                           fault.what()),
+                               {}};
             }
     };
+    // a hand waits longer for its file to be safe on the disk than it works
+    constexpr std::size_t hands_for_a_core = 4;
     const std::size_t hands =
-        std::min<std::size_t>(std::thread::hardware_concurrency(), inputs.size());
+        std::min(hands_for_a_core * std::thread::hardware_concurrency(), inputs.size());
     std::vector<std::jthread> others;
     for (std::size_t hand = 1; hand < hands; ++hand)
         others.emplace_back(work);
@@ -170,23 +178,6 @@ ExitCode wrong_use(const std::string& text) {
     return ExitCode::wrong_use;
 }
 
-// https://reproducible-builds.org/specs/source-date-epoch, version 1.1: decimal seconds, or a
-// fault.
-bool read_epoch(std::optional<std::int64_t>& epoch) {
-    const char* given = std::getenv("SOURCE_DATE_EPOCH");
-    if (given == nullptr || *given == '\0') return true;
-    constexpr std::int64_t end_of_year_9999 =
-        253402300799; // PDF dates have four figures for a year
-    const std::string_view text = given;
-    std::int64_t seconds = 0;
-    const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), seconds);
-    if (fault != std::errc() || end != text.data() + text.size() || seconds < 0 ||
-        seconds > end_of_year_9999)
-        return false;
-    epoch = seconds;
-    return true;
-}
-
 }
 
 ExitCode run_set(SetRequest request) {
@@ -195,23 +186,28 @@ ExitCode run_set(SetRequest request) {
     std::vector<Outputs> outputs;
     if (const auto fault = plan_outputs(request, outputs)) return wrong_use(*fault);
     std::optional<std::int64_t> epoch;
-    if (!read_epoch(epoch))
-        return wrong_use("SOURCE_DATE_EPOCH is not a number of seconds since 1970");
+    if (!read_epoch(epoch)) return wrong_use(epoch_fault);
 
     const std::filesystem::path data = data_folder();
     Sources font_sources;
     Diagnostics font_diagnostics;
     const auto fonts = Fonts::open(font_sources, data / "fonts", font_diagnostics);
     if (!fonts) {
+        font_diagnostics.sort();
         fmt::print(stderr, "{}", all_messages(font_diagnostics, font_sources, false));
         return ExitCode::errors;
     }
 
     const Context context{request, data, *fonts, epoch, isatty(STDERR_FILENO) == 1};
     const std::vector<Outcome> outcomes = set_all(request.inputs, outputs, context);
+    // what was asked for is output, and gives way only to an output that is a document
+    const bool is_taken = std::ranges::any_of(
+        outputs, [](const Outputs& each) { return each.pdf == "-" || each.plain == "-"; });
+    std::FILE* explanations = is_taken || request.deps == "-" ? stderr : stdout;
     ExitCode worst = ExitCode::done;
     for (const Outcome& outcome : outcomes) {
         std::fwrite(outcome.messages.data(), 1, outcome.messages.size(), stderr);
+        std::fwrite(outcome.explanation.data(), 1, outcome.explanation.size(), explanations);
         // errors in a source outrank one that does not fit
         if (worst == ExitCode::done || outcome.code == ExitCode::errors)
             worst = outcome.code == ExitCode::done ? worst : outcome.code;

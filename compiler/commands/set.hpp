@@ -15,6 +15,9 @@ struct SetRequest {
     std::string plain, deps;         // empty: not asked for; for several inputs folders
     std::string paper;               // `letter` or `a4`; empty: the résumé's own
     Choices choices;
+    bool verify = false;  // read each PDF back before it takes its target's place
+    bool explain = false; // print the proof of each fit
+    bool draft = false;   // set also what does not fit, on as many pages as it takes
 };
 
 // Sets every input, on all cores when there are several, and prints messages in input order. An

@@ -1,5 +1,6 @@
 #include "compiler/commands/typeset.hpp"
 
+#include "compiler/composition/hyphenation.hpp"
 #include "compiler/model/build.hpp"
 #include "compiler/selection/select.hpp"
 #include "compiler/source/suggest.hpp"
@@ -40,22 +41,33 @@ std::optional<Theme> theme_for(const Resume& resume, const Choices& choices, Sou
 
 }
 
-std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,
-                               const std::filesystem::path& folder, Fonts& fonts,
-                               Diagnostics& diagnostics) {
+std::optional<Resume> selected_resume(Sources& sources, std::uint32_t file, const Choices& choices,
+                                      Diagnostics& diagnostics) {
     auto resume = build_resume(sources, file, diagnostics);
     if (!resume) return std::nullopt;
     warn_of_unused_tags(*resume, choices, file, diagnostics);
     if (choices.paper) resume->settings.paper.value = *choices.paper;
+    return select(*resume, choices.tags);
+}
 
-    auto theme = theme_for(*resume, choices, sources, file, folder, diagnostics);
+std::optional<Typeset> typeset_selected(Resume resume, Sources& sources, std::uint32_t file,
+                                        const Choices& choices, const std::filesystem::path& folder,
+                                        Fonts& fonts, Diagnostics& diagnostics) {
+    auto theme = theme_for(resume, choices, sources, file, folder, diagnostics);
     if (!theme) return std::nullopt;
-    Resume selected = select(*resume, choices.tags);
-    auto composition = compose(selected, *theme, fonts, diagnostics);
+    auto composition = compose(resume, *theme, fonts, diagnostics, &english_hyphenation(folder));
     if (!composition) return std::nullopt;
-    auto fitted = fit(*composition, *theme, selected.settings);
-    return Typeset{std::move(selected), std::move(*theme), std::move(*composition),
+    auto fitted = fit(*composition, *theme, resume.settings);
+    return Typeset{std::move(resume), std::move(*theme), std::move(*composition),
                    std::move(fitted)};
+}
+
+std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,
+                               const std::filesystem::path& folder, Fonts& fonts,
+                               Diagnostics& diagnostics) {
+    auto resume = selected_resume(sources, file, choices, diagnostics);
+    if (!resume) return std::nullopt;
+    return typeset_selected(std::move(*resume), sources, file, choices, folder, fonts, diagnostics);
 }
 
 }

@@ -32,7 +32,16 @@ struct Typeset {
     std::variant<Fit, Overflow> fit;
 };
 
-// `folder` is data_folder(). None if there was an error; every error is reported.
+// The first half of the way, as far as the model: what the tags asked for leave of the résumé.
+std::optional<Resume> selected_resume(Sources& sources, std::uint32_t file, const Choices& choices,
+                                      Diagnostics& diagnostics);
+
+// The second half, from there to the page.
+std::optional<Typeset> typeset_selected(Resume resume, Sources& sources, std::uint32_t file,
+                                        const Choices& choices, const std::filesystem::path& folder,
+                                        Fonts& fonts, Diagnostics& diagnostics);
+
+// All of it. `folder` is data_folder(). None if there was an error; every error is reported.
 std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,
                                const std::filesystem::path& folder, Fonts& fonts,
                                Diagnostics& diagnostics);

@@ -1,0 +1,129 @@
+#include "compiler/commands/proof.hpp"
+
+#include "compiler/commands/installation.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/commands/proof_report.hpp"
+#include "compiler/commands/source_date.hpp"
+#include "compiler/model/wording.hpp"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <exception>
+#include <unistd.h>
+
+namespace quoin {
+
+namespace {
+
+void print(const std::string& text, std::FILE* to = stdout) {
+    std::fwrite(text.data(), 1, text.size(), to);
+}
+
+ExitCode wrong_use(const std::string& text) {
+    fmt::print(stderr, "quoin proof: {}\n", text);
+    return ExitCode::wrong_use;
+}
+
+Date day_of(const std::optional<std::int64_t>& epoch) {
+    const auto now =
+        epoch
+            ? std::chrono::sys_seconds(std::chrono::seconds(*epoch))
+            : std::chrono::time_point_cast<std::chrono::seconds>(std::chrono::system_clock::now());
+    const std::chrono::year_month_day day(std::chrono::floor<std::chrono::days>(now));
+    return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
+            std::nullopt, static_cast<int>(static_cast<unsigned>(day.day()))};
+}
+
+// What is printed from the table of checks, without a résumé; none if nothing of it was asked for.
+std::optional<ExitCode> run_tables(const ProofRequest& request) {
+    if (request.list)
+        print(list_of_checks());
+    else if (request.reference)
+        print(reference_page());
+    else if (request.explain.empty())
+        return std::nullopt;
+    else if (const Check* check = find_check(request.explain))
+        print(explanation_of(*check));
+    else {
+        std::vector<std::string_view> names;
+        for (const Check* known : all_checks())
+            names.push_back(known->name);
+        return wrong_use("there is no check " + in_quotes(request.explain) +
+                         did_you_mean(request.explain, names));
+    }
+    return ExitCode::done;
+}
+
+bool fails(const Proofread& one, bool strict) {
+    if (!one.resume || one.diagnostics.has_errors()) return true;
+    return std::ranges::any_of(one.proof.findings, [&](const Finding& finding) {
+        const Weight weight = weight_of(finding);
+        return weight == Weight::must || (strict && weight == Weight::should);
+    });
+}
+
+ExitCode report_all(const ProofRequest& request, const ProofTools& tools) {
+    ExitCode code = ExitCode::done;
+    std::vector<std::unique_ptr<Proofread>> all;
+    const bool whole = request.format != "text"; // printed when all are read
+    for (const std::string& input : request.inputs) {
+        auto one = proofread(input, request.choices, tools);
+        print(all_messages(one->diagnostics, one->sources, isatty(STDERR_FILENO) == 1), stderr);
+        if (fails(*one, request.strict)) code = ExitCode::errors;
+        if (whole)
+            all.push_back(std::move(one));
+        else if (one->resume)
+            print(request.summary ? proof_summary(*one, tools.language)
+                                  : proof_text(*one, isatty(STDOUT_FILENO) == 1));
+    }
+    if (whole) {
+        const auto json = request.format == "json" ? proof_json(all) : proof_sarif(all);
+        // file names may be of any bytes
+        print(json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n');
+    }
+    return code;
+}
+
+ExitCode mend_all(const ProofRequest& request, const ProofTools& tools) {
+    ExitCode code = ExitCode::done;
+    for (const std::string& input : request.inputs) {
+        const MendOutcome outcome = mend_input(input, tools, request.dry_run);
+        print(outcome.output);
+        print(outcome.messages, stderr);
+        if (outcome.failed) code = ExitCode::errors;
+    }
+    return code;
+}
+
+}
+
+ExitCode run_proof_command(ProofRequest request) {
+    if (const auto code = run_tables(request)) return *code;
+    if (request.inputs.empty())
+        return wrong_use("a résumé file is required; use - for standard input");
+    if (request.dry_run && !request.mend) return wrong_use("--dry-run goes with --mend");
+    if (std::ranges::count(request.inputs, "-") > 1)
+        return wrong_use("standard input can be read once; give - once");
+    if (!request.paper.empty())
+        request.choices.paper = request.paper == "a4" ? Paper::a4 : Paper::letter;
+    std::optional<std::int64_t> epoch;
+    if (!read_epoch(epoch)) return wrong_use(epoch_fault);
+
+    const std::filesystem::path data = data_folder();
+    Sources font_sources;
+    Diagnostics font_diagnostics;
+    const auto fonts = Fonts::open(font_sources, data / "fonts", font_diagnostics);
+    if (!fonts) {
+        print(all_messages(font_diagnostics, font_sources, false), stderr);
+        return ExitCode::errors;
+    }
+    const Language language(data);
+    const ProofTools tools{data, *fonts, language, day_of(epoch)};
+    return request.mend ? mend_all(request, tools) : report_all(request, tools);
+}
+
+}

@@ -1,0 +1,72 @@
+// One résumé proofread, and the forms that its findings are printed in.
+#pragma once
+
+#include "compiler/commands/typeset.hpp"
+#include "compiler/language/language.hpp"
+#include "compiler/proof/proof.hpp"
+#include "compiler/source/diagnostics.hpp"
+#include "compiler/source/source.hpp"
+
+#include <nlohmann/json_fwd.hpp>
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace quoin {
+
+// What proofreading needs beside the résumé; one for all inputs of a call.
+struct ProofTools {
+    std::filesystem::path data; // data_folder()
+    Fonts& fonts;
+    const Language& language;
+    Date read_on; // SOURCE_DATE_EPOCH, else the clock's day
+};
+
+struct Proofread {
+    std::string input; // as named
+    Sources sources;
+    std::optional<std::uint32_t> file;
+    Diagnostics diagnostics;        // by place
+    std::optional<Resume> resume;   // as selected; none after an error
+    std::optional<Typeset> typeset; // none after an error in theme or fonts
+    Proof proof;
+};
+
+std::unique_ptr<Proofread> proofread(const std::string& input, const Choices& choices,
+                                     const ProofTools& tools);
+
+using Proofreads = std::span<const std::unique_ptr<Proofread>>;
+
+// "must [two-lines]: …" after its place, one a line; with `excerpts`, the source lines and why too.
+std::string proof_text(const Proofread& one, bool excerpts);
+nlohmann::ordered_json proof_json(Proofreads all);
+nlohmann::ordered_json proof_sarif(Proofreads all); // SARIF 2.1.0
+std::string proof_summary(const Proofread& one, const Language& language);
+
+// From the table of checks
+std::string list_of_checks();
+std::string explanation_of(const Check& check);
+std::string reference_page(); // grammar/checks.md
+
+// The safe mends of one input: made in place, or for `dry_run` and standard input printed.
+struct MendOutcome {
+    std::string output;   // for standard output
+    std::string messages; // for standard error
+    bool failed = false;
+};
+MendOutcome mend_input(const std::string& input, const ProofTools& tools, bool dry_run);
+
+// Columns as editors and SARIF count them, in Unicode characters from 1; of the place's begin and
+// of the character after it.
+struct CharacterColumns {
+    std::size_t begin = 1, end = 1;
+};
+CharacterColumns character_columns(const Place& place, const Sources& sources);
+
+std::string sentence_of(const Finding& finding); // what is wrong, and how to mend it
+
+}

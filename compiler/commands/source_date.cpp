@@ -1,0 +1,25 @@
+#include "compiler/commands/source_date.hpp"
+
+#include <charconv>
+#include <cstdlib>
+#include <string_view>
+#include <system_error>
+
+namespace quoin {
+
+bool read_epoch(std::optional<std::int64_t>& epoch) {
+    const char* given = std::getenv("SOURCE_DATE_EPOCH");
+    if (given == nullptr || *given == '\0') return true;
+    constexpr std::int64_t end_of_year_9999 =
+        253402300799; // PDF dates have four figures for a year
+    const std::string_view text = given;
+    std::int64_t seconds = 0;
+    const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), seconds);
+    if (fault != std::errc() || end != text.data() + text.size() || seconds < 0 ||
+        seconds > end_of_year_9999)
+        return false;
+    epoch = seconds;
+    return true;
+}
+
+}

@@ -1,0 +1,62 @@
+// Order of dates of differing precision.
+#include "compiler/proof/date_order.hpp"
+
+namespace quoin {
+
+namespace {
+
+constexpr int months_of_year = 12;
+
+// The months that a term of the season's name may take up in US colleges (common practice).
+Months widest(const Date& date) {
+    if (!date.season) return months(date);
+    const int january = date.year * months_of_year;
+    switch (*date.season) {
+    case Season::spring:
+        return {january, january + 5};
+    case Season::summer:
+        return {january + 4, january + 8};
+    case Season::autumn:
+        return {january + 7, january + 11};
+    case Season::winter:
+        break;
+    }
+    return {january - 2, january + 11}; // of the year before, or of this one's end
+}
+
+bool is_season_before(const Date& a, const Date& b) {
+    if (a.year != b.year) return a.year < b.year;
+    if (*a.season == Season::winter || *b.season == Season::winter) return false;
+    return *a.season < *b.season;
+}
+
+}
+
+bool surely_before(const Date& a, const Date& b) {
+    if (a.season && b.season) return is_season_before(a, b);
+    if (a.day && b.day && a.year == b.year && a.month == b.month) return *a.day < *b.day;
+    return widest(a).last < widest(b).first;
+}
+
+bool ends_before_start(const DateRange& range) {
+    return range.start && range.end && surely_before(*range.end, *range.start);
+}
+
+bool out_of_order(const DateRange& above, const DateRange& below) {
+    if (!above.end) return false;
+    return !below.end || surely_before(*above.end, *below.end);
+}
+
+int months_between(const Date& from, const Date& to) {
+    return months(to).first - months(from).first;
+}
+
+const Date& later(const Date& a, const Date& b) {
+    return surely_before(a, b) ? b : a;
+}
+
+bool is_over(const Date& date, const Date& day) {
+    return widest(date).last < months(day).first;
+}
+
+}

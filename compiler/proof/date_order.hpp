@@ -1,0 +1,23 @@
+// Which of two dates is the earlier, where that is sure.
+#pragma once
+
+#include "compiler/model/dates.hpp"
+
+namespace quoin {
+
+// A season may begin and end months around its calendar ones, for colleges count by terms.
+bool surely_before(const Date& a, const Date& b);
+
+bool ends_before_start(const DateRange& range);
+
+// The end of `above` is surely before that of `below`; what goes on to the present ends last.
+bool out_of_order(const DateRange& above, const DateRange& below);
+
+// Whole months from the one to the other, negative if `to` is the earlier; by their first months.
+int months_between(const Date& from, const Date& to);
+const Date& later(const Date& a, const Date& b);
+
+// The date is over on `day`: its last month is before that of `day`.
+bool is_over(const Date& date, const Date& day);
+
+}

@@ -1,0 +1,249 @@
+// Checks of schools and degrees.
+#include "compiler/model/wording.hpp"
+#include "compiler/proof/check.hpp"
+#include "compiler/proof/date_order.hpp"
+#include "compiler/proof/degree_names.hpp"
+#include "compiler/proof/gpa.hpp"
+#include "compiler/proof/walk.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <utility>
+
+namespace quoin {
+
+namespace {
+
+constexpr std::size_t most_courses = 8;
+
+const Field* date_field(const Entry& entry) {
+    const Field* graduation = entry.find(FieldName::graduation);
+    return graduation ? graduation : entry.find(FieldName::dates);
+}
+
+void visit_schools(const ProofContext& context, const std::function<void(const Entry&)>& visit) {
+    for (const Position& position : positions(context.resume, {Holds::education}))
+        visit(*position.entry);
+}
+
+bool is_college(const Entry& entry) {
+    return entry.find(FieldName::school) && !is_high_school(entry);
+}
+
+bool has_college(const ProofContext& context) {
+    bool found = false;
+    visit_schools(context, [&](const Entry& entry) { found = found || is_college(entry); });
+    return found;
+}
+
+void degree_order(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Section& section : context.resume.sections) {
+        if (section.holds != Holds::education) continue;
+        const Entry* above = nullptr;
+        for (const Entry& entry : section.entries) {
+            const DateRange* range = dates_in(date_field(entry));
+            if (!range) continue;
+            const DateRange* before = above ? dates_in(date_field(*above)) : nullptr;
+            if (before && out_of_order(*before, *range))
+                report(findings, place_of(entry),
+                       called(entry) + " is more recent than " + called(*above) +
+                           ", which stands above it",
+                       "put the most recent degree first");
+            above = &entry;
+        }
+    }
+}
+
+void degree_name(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const Entry& entry) {
+        const Field* field = entry.find(FieldName::degree);
+        const std::string name = plain_in(field);
+        const DegreeReading reading = read_degree(name);
+        if (reading.verdict != DegreeReading::Verdict::malformed) return;
+        std::vector<Edit> mend;
+        const std::string_view typed = source_at(context.sources, field->place);
+        // an apostrophe is printed in another form than it is typed in
+        if (reading.form_alone && read_degree(typed).usual == reading.usual)
+            mend.push_back({field->place, reading.usual});
+        report(findings, field->place,
+               in_quotes(name) + " is no name of a degree: it has " + reading.fault,
+               "the usual form is '" + reading.usual + "'" +
+                   (reading.form_alone ? "" : "; see which your school awards"),
+               std::move(mend));
+    });
+}
+
+void degree_type(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const Entry& entry) {
+        const Field* field = entry.find(FieldName::degree);
+        const std::string name = plain_in(field);
+        if (field && read_degree(name).verdict == DegreeReading::Verdict::type_missing)
+            report(findings, field->place, in_quotes(name) + " does not say which degree it is",
+                   "give its full name, such as 'Bachelor of Science in Biology'");
+    });
+}
+
+void graduation_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const Entry& entry) {
+        const Field* degree = entry.find(FieldName::degree);
+        if (!degree || date_field(entry)) return;
+        report(findings, degree->place, called(entry) + " has no date of graduation",
+               "add its month and year, such as 'graduation: May 2027 (expected)'");
+    });
+}
+
+void gpa_form(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const Entry& entry) {
+        const Field* field = entry.find(FieldName::gpa);
+        if (!field) return;
+        const std::string text = plain_in(field);
+        const auto gpa = read_gpa(text);
+        if (!gpa)
+            return report(findings, field->place, in_quotes(text) + " is no GPA that can be read",
+                          "write the number and its scale, such as '3.62 / 4.00'");
+        if (gpa->over_scale())
+            return report(findings, field->place, in_quotes(text) + " is over its scale",
+                          "see where the slip is");
+        if (!gpa->scale)
+            report(findings, field->place, in_quotes(text) + " does not say out of what",
+                   "add the scale: '" + text + " / 4.00'");
+        if (gpa->decimals > 2)
+            report(findings, field->place,
+                   in_quotes(text) + " has " + counted(gpa->decimals, "decimal", "decimals"),
+                   "two are enough, and rounding up past a threshold is not done");
+    });
+}
+
+void gpa_low(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const Entry& entry) {
+        const Field* field = entry.find(FieldName::gpa);
+        const auto gpa = field ? read_gpa(plain_in(field)) : std::nullopt;
+        if (gpa && gpa->is_low())
+            report(findings, field->place, in_quotes(plain_in(field)) + " is under 3.0",
+                   "leave it out, and let the work speak");
+    });
+}
+
+void gpa_unsaid(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!is_student(*context.resume.settings.stage)) return;
+    bool asked = false;
+    visit_schools(context, [&](const Entry& entry) {
+        const Field* degree = entry.find(FieldName::degree);
+        if (asked || !degree || !is_college(entry)) return;
+        asked = true; // of the first college alone
+        if (!entry.find(FieldName::gpa))
+            report(findings, degree->place, "no GPA is given for " + called(entry),
+                   "show it if it is 3.5 or over; from 3.0 it may be shown");
+    });
+}
+
+// What ended by the month of graduation from high school, in a section of activities.
+void report_school_activities(const ProofContext& context, const Date& graduation,
+                              std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {Holds::activities})) {
+        const DateRange* range = dates_in(position.entry->find(FieldName::dates));
+        if (!range || !range->end || months(*range->end).last > months(graduation).last) continue;
+        report(findings, place_of(*position.entry),
+               called(*position.entry) + " ended by the end of high school",
+               "something of your college years tells more");
+    }
+}
+
+void high_school(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!has_college(context)) return;
+    std::optional<Date> graduation;
+    visit_schools(context, [&](const Entry& entry) {
+        if (!is_high_school(entry)) return;
+        report(findings, entry.find(FieldName::school)->place,
+               in_quotes(plain_in(entry.find(FieldName::school))) +
+                   " still stands beside a college",
+               "leave it out from the second year on");
+        const DateRange* range = dates_in(date_field(entry));
+        if (range && range->end)
+            graduation = graduation ? later(*graduation, *range->end) : *range->end;
+    });
+    if (graduation) report_school_activities(context, *graduation, findings);
+}
+
+void honors_order(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto is_list = [](const Text& item, std::string_view whose) {
+        const std::string text = lower_case(item.plain());
+        return text.find(whose) != std::string::npos && has_phrase(text, "list");
+    };
+    visit_schools(context, [&](const Entry& entry) {
+        const auto* items = items_in(entry.find(FieldName::honors));
+        if (!items) return;
+        bool dean = false;
+        for (const Text& item : *items) {
+            if (dean && is_list(item, "president"))
+                report(findings, item.place(0, item.plain().size()),
+                       in_quotes(item.plain()) + " ranks above the Dean's List, which stands first",
+                       "begin with the highest honor");
+            dean = dean || is_list(item, "dean");
+        }
+    });
+}
+
+void course_count(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const Entry& entry) {
+        const Field* field = entry.find(FieldName::courses);
+        const auto* items = items_in(field);
+        if (items && items->size() > most_courses)
+            report(findings, field->place,
+                   counted(items->size(), "course is", "courses are") + " listed",
+                   "keep the eight or fewer that the employer would ask about");
+    });
+}
+
+constexpr std::array checks{
+    Check{"degree-order", Weight::must, "education", "The most recent degree stands first.",
+          "Readers take the first degree for the highest one you have or are working on.",
+          "common practice", "Jun 2025 above May 2027 (expected)",
+          "May 2027 (expected) above Jun 2025", degree_order},
+    Check{"degree-name", Weight::must, "education", "A degree bears its name as colleges award it.",
+          "A slip in the name of your own degree is the one that every reader sees.",
+          "common practice", "degree: Bachelors of Science in Biology",
+          "degree: Bachelor of Science in Biology", degree_name},
+    Check{"degree-type", Weight::must, "education", "A degree says which degree it is.",
+          "A portal matches 'Bachelor of Science' and its like, and finds none in 'Biology'.",
+          "common practice", "degree: Biology", "degree: Bachelor of Science in Biology",
+          degree_type},
+    Check{"graduation-missing", Weight::must, "education",
+          "A degree has the month and year of its graduation, past or expected.",
+          "Employers hire for a date, and a portal leaves out who has none.", "common practice",
+          "degree: Bachelor of Arts in English, and no 'graduation:'",
+          "graduation: May 2027 (expected)", graduation_missing},
+    Check{"gpa-form", Weight::must, "education",
+          "A GPA is a number with its scale, at most two decimals, and not over the scale.",
+          "Without its scale the number says nothing, and a portal refuses one over it.",
+          "common practice", "gpa: 3.625", "gpa: 3.62 / 4.00", gpa_form},
+    Check{"gpa-low", Weight::should, "education", "A GPA that is shown is 3.0 of 4 or over.",
+          "Below 3.0 it says less for you than anything else that could stand in its place.",
+          "common practice", "gpa: 2.5 / 4.0", "no 'gpa:' line", gpa_low},
+    Check{"gpa-unsaid", Weight::consider, "education",
+          "A student's or recent graduate's degree without a GPA: a reminder of the thresholds.",
+          "From 3.5 it opens doors, and some employers ask for it first.", "common practice",
+          "a GPA of 3.7 that is not shown", "gpa: 3.70 / 4.00", gpa_unsaid},
+    Check{"high-school", Weight::should, "education",
+          "Beside a college there is no high school, and no activity that ended with it.",
+          "College work has to fill the page by itself; what is older makes you look younger.",
+          "common practice", "school: North Jetty High School below a college", "the college alone",
+          high_school},
+    Check{"honors-order", Weight::consider, "education",
+          "Of the lists for grades the President's stands before the Dean's.",
+          "The first honor is the one that is read.", "common practice",
+          "honors: Dean's List; President's List", "honors: President's List; Dean's List",
+          honors_order},
+    Check{"course-count", Weight::consider, "education", "At most about eight courses are listed.",
+          "A long list hides the two that matter for this job.", "common practice",
+          "twelve courses", "six courses that the employer would ask about", course_count},
+};
+
+}
+
+std::span<const Check> education_checks() {
+    return checks;
+}
+
+}

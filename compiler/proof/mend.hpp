@@ -1,0 +1,24 @@
+// Safe mends, made in the bytes of the source file: all else stays byte for byte.
+#pragma once
+
+#include "compiler/proof/check.hpp"
+#include "compiler/source/source.hpp"
+
+#include <cstddef>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace quoin {
+
+struct Mended {
+    std::string bytes;
+    std::size_t made = 0; // edits; one that overlaps another, or that has no place of its own in
+                          // the bytes, is left for the next time
+};
+
+// Edits have their places in SourceFile::text, the bytes may have CRLF ends, a byte-order mark and
+// letters that are not in NFC.
+Mended mend(const SourceFile& file, std::vector<Edit> edits);
+
+}

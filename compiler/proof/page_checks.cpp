@@ -1,0 +1,332 @@
+// Checks of the page as `set` makes it: its lines, its room, its look.
+#include "compiler/fit/shorten.hpp"
+#include "compiler/model/wording.hpp"
+#include "compiler/pages/pages.hpp"
+#include "compiler/paragraph/paragraph_lines.hpp"
+#include "compiler/proof/check.hpp"
+#include "compiler/proof/walk.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <optional>
+#include <set>
+
+namespace quoin {
+
+namespace {
+
+constexpr double points_of_inch = 72;
+constexpr double hair = 0.005; // pt: what rounding may add
+
+const Fit* fit_of(const ProofContext& context) {
+    return context.typeset ? std::get_if<Fit>(&context.typeset->fit) : nullptr;
+}
+
+Place top(const ProofContext& context) {
+    const Field* name = context.resume.find(FieldName::name);
+    return name ? name->place : Place{};
+}
+
+double text_width(const PageSetting& setting) { // em of the text size
+    return (setting.paper_width - 2 * setting.side_margin) / setting.size;
+}
+
+bool is_running_text(StyleName style) {
+    return style == StyleName::text || style == StyleName::line || style == StyleName::bullet ||
+           style == StyleName::contact || style == StyleName::title;
+}
+
+void text_size(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr double least = 10, most = 12;
+    const Fit* fit = fit_of(context);
+    if (!fit) return;
+    std::set<StyleName> told;
+    for (const Paragraph& paragraph : context.typeset->composition.paragraphs) {
+        const double size = fit->setting.size * paragraph.size;
+        if (!is_running_text(paragraph.style) || told.contains(paragraph.style)) continue;
+        if (size >= least - hair && size <= most + hair) continue;
+        told.insert(paragraph.style);
+        report(findings, paragraph.place, fmt::format("the theme sets this in {:.1f} pt", size),
+               "10 to 12 pt are read with ease; choose a theme that keeps to them");
+    }
+}
+
+void margin_width(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr double least = 0.5 * points_of_inch, most = points_of_inch;
+    const Fit* fit = fit_of(context);
+    if (!fit) return;
+    const PageSetting& setting = fit->setting;
+    for (const double margin : {setting.side_margin, setting.top_margin, setting.bottom_margin}) {
+        if (margin >= least - hair && margin <= most + hair) continue;
+        return report(findings, top(context),
+                      fmt::format("a margin of {:.2f} in", margin / points_of_inch),
+                      "0.5 to 1 in suit every printer and every reader");
+    }
+}
+
+std::string how_many_lines(int lines) {
+    return counted(static_cast<std::size_t>(lines), "line", "lines");
+}
+
+void page_count(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!context.typeset) return;
+    const Settings& settings = context.resume.settings;
+    const std::string allowed = counted(static_cast<std::size_t>(*settings.pages), "page", "pages");
+    if (const auto* overflow = std::get_if<Overflow>(&context.typeset->fit))
+        return report(findings, top(context),
+                      how_many_lines(overflow->lines_too_many) + " too long for " + allowed,
+                      "'quoin set' names the cheapest cuts");
+    if (!is_student(*settings.stage)) return;
+    const std::size_t pages =
+        make_pages(context.typeset->composition, *fit_of(context)).pages.size();
+    if (pages > 1)
+        report(findings, settings.pages.stated() ? settings.pages.place : top(context),
+               "this takes " + counted(pages, "page", "pages"),
+               "one page is the rule for a student; two are for applications to graduate school, "
+               "'stage: graduate applicant'");
+}
+
+void page_fill(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr double enough = 2.0 / 3;
+    const Fit* fit = fit_of(context);
+    if (!fit) return;
+    const Pages pages = make_pages(context.typeset->composition, *fit);
+    if (pages.pages.size() != 1 || pages.pages.front().runs.empty()) return;
+    double lowest = pages.height;
+    for (const PlacedRun& run : pages.pages.front().runs)
+        lowest = std::min(lowest, run.y);
+    const PageSetting& setting = fit->setting;
+    const double room = pages.height - setting.top_margin - setting.bottom_margin;
+    const double filled = (pages.height - setting.top_margin - lowest) / room;
+    if (filled >= enough) return;
+    report(findings, top(context),
+           fmt::format("the text fills {:.0f} percent of the page", std::floor(filled * 100)),
+           "courses, projects, service and more bullets can fill what is left");
+}
+
+// --- lines
+
+struct SetBullet {
+    const Paragraph& paragraph;
+    const std::vector<Line>& lines;
+};
+
+void visit_set_bullets(const ProofContext& context,
+                       const std::function<void(const SetBullet&)>& visit) {
+    const Fit* fit = fit_of(context);
+    if (!fit) return;
+    const auto& paragraphs = context.typeset->composition.paragraphs;
+    for (std::size_t i = 0; i < paragraphs.size() && i < fit->lines.size(); ++i)
+        if (paragraphs[i].style == StyleName::bullet) visit({paragraphs[i], fit->lines[i]});
+}
+
+// From the beginning of one line to the paragraph's end.
+std::string text_from(const SetBullet& bullet, std::size_t line) {
+    const Line::Position begin = bullet.lines[line].begin;
+    std::string text;
+    for (std::size_t r = begin.run; r < bullet.paragraph.runs.size(); ++r) {
+        const Run& run = bullet.paragraph.runs[r];
+        std::size_t from = 0;
+        if (r == begin.run)
+            from = begin.glyph < run.glyphs.size() ? run.glyphs[begin.glyph].text_begin
+                                                   : run.text.size();
+        text += run.text.substr(std::min(from, run.text.size()));
+    }
+    text.erase(0, std::min(text.find_first_not_of(' '), text.size()));
+    return text;
+}
+
+std::size_t characters_in(std::string_view text) {
+    return static_cast<std::size_t>(std::ranges::count_if(
+        text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+}
+
+constexpr std::size_t short_word = 8; // characters, with its space
+
+// Words that a bullet goes well without.
+bool is_little_word(std::string_view word) {
+    constexpr std::array<std::string_view, 12> little{
+        "a", "an", "the", "that", "all", "own", "also", "both", "each", "very", "some", "new"};
+    return std::ranges::find(little, word) != little.end();
+}
+
+struct WordOver {
+    std::size_t letters = 0;
+    std::string word; // one that can go; empty if that is the writer's to know
+};
+
+// The fewest words, a short one or two, whose removal saves a line; none if it takes more.
+std::optional<WordOver> word_over(const SetBullet& bullet, double measure) {
+    const std::string text = text_of(bullet.paragraph);
+    std::vector<std::pair<TextRange, std::string>> cuts;
+    for (const TextRange range : removable_runs(bullet.paragraph)) {
+        std::string words = text.substr(range.begin, range.end - range.begin);
+        words.erase(0, std::min(words.find_first_not_of(" ,;"), words.size()));
+        if (!words.empty() && characters_in(words) < short_word)
+            cuts.emplace_back(range, std::move(words));
+    }
+    std::ranges::stable_sort(cuts, {}, [](const auto& cut) {
+        return std::pair(!is_little_word(cut.second), characters_in(cut.second));
+    });
+    for (const auto& [range, words] : cuts) {
+        const Paragraph shorter = without(bullet.paragraph, range);
+        if (MeasuredParagraph(shorter, measure).line_count(measure) <
+            static_cast<int>(bullet.lines.size()))
+            return WordOver{characters_in(words), is_little_word(words) ? words : ""};
+    }
+    return std::nullopt;
+}
+
+// The line breaker never leaves a short word alone where it can bring others down beside it, so
+// what is looked at is what the word costs, not where it stands.
+void one_word_over(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t most_lines = 8; // beyond that, cutting a word is no help
+    visit_set_bullets(context, [&](const SetBullet& bullet) {
+        if (bullet.lines.size() < 2 || bullet.lines.size() > most_lines) return;
+        const auto over = word_over(bullet, text_width(fit_of(context)->setting));
+        if (!over) return;
+        const std::string last = text_from(bullet, bullet.lines.size() - 1);
+        report(findings, bullet.paragraph.place,
+               "this bullet goes over its " +
+                   (bullet.lines.size() == 2 ? std::string("line")
+                                             : counted(bullet.lines.size() - 1, "line", "lines")) +
+                   " by one short word; the last holds " + in_quotes(last),
+               counted(over->letters, "letter", "letters") + " fewer " +
+                   (over->letters == 1 ? "saves" : "save") + " a line" +
+                   (over->word.empty() ? "" : ", for instance '" + over->word + "'"));
+    });
+}
+
+void two_lines(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t most = 2;
+    visit_set_bullets(context, [&](const SetBullet& bullet) {
+        // a narrow column has lines of its own
+        if (bullet.lines.size() <= most || bullet.paragraph.region == Region::side) return;
+        const std::string beyond = text_from(bullet, most);
+        const auto words = static_cast<std::size_t>(std::ranges::count(beyond, ' ')) + 1;
+        report(findings, bullet.paragraph.place,
+               "this bullet runs to " + counted(bullet.lines.size(), "line", "lines"),
+               counted(words, "word fewer makes", "words fewer make") +
+                   " it two, or make two bullets of it");
+    });
+}
+
+// --- look
+
+void emphasis(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t one_in = 5, least_words = 40;
+    std::size_t words = 0, marked = 0;
+    Place first;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.bullet && !(part.field && part.field->name == FieldName::text)) return;
+        for (const Span& span : part.text.spans) {
+            const std::size_t count = words_in(span.text).size();
+            words += count;
+            if (span.marks == Marks{} || count == 0) continue;
+            if (marked == 0) first = span.place;
+            marked += count;
+        }
+    });
+    if (words < least_words || marked * one_in <= words) return;
+    report(findings, first,
+           fmt::format("{} of {} words are bold, italic or underlined", marked, words),
+           "emphasis works where it is rare: keep it for the few figures that matter most");
+}
+
+void two_columns(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!context.typeset || !context.typeset->theme.two_columns) return;
+    const auto& paragraphs = context.typeset->composition.paragraphs;
+    const auto side = std::ranges::find(paragraphs, Region::side, &Paragraph::region);
+    if (side == paragraphs.end()) return;
+    const auto& theme = context.resume.settings.theme;
+    report(findings, theme.stated() ? theme.place : side->place,
+           "this theme sets two columns, and some portals read straight across both",
+           "for a portal use a theme of one column, or 'quoin set --plain'");
+}
+
+// Web Content Accessibility Guidelines 2.1, section 1.4.3, and its definition of relative
+// luminance.
+double linear(std::uint8_t channel) {
+    const double share = channel / 255.0;
+    return share <= 0.03928 ? share / 12.92 : std::pow((share + 0.055) / 1.055, 2.4);
+}
+
+double contrast_with_white(const Colour& colour) {
+    const double luminance =
+        0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);
+    return 1.05 / (luminance + 0.05);
+}
+
+void contrast(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr double for_large = 3, for_text = 4.5, large = 18, large_bold = 14;
+    const Fit* fit = fit_of(context);
+    if (!fit) return;
+    std::set<StyleName> told;
+    for (const Paragraph& paragraph : context.typeset->composition.paragraphs) {
+        const bool bold = context.typeset->theme.style(paragraph.style).bold;
+        for (const Run& run : paragraph.runs) {
+            const double size = fit->setting.size * run.size;
+            const bool is_large = size >= (bold ? large_bold : large);
+            const double ratio = contrast_with_white(run.colour);
+            if (ratio >= (is_large ? for_large : for_text) || told.contains(paragraph.style))
+                continue;
+            told.insert(paragraph.style);
+            report(findings, paragraph.place,
+                   fmt::format("the theme sets this in #{:02x}{:02x}{:02x}, {:.2f} to 1 against "
+                               "white",
+                               run.colour.red, run.colour.green, run.colour.blue, ratio),
+                   fmt::format("text of this size needs {} to 1; darken the colour in the theme",
+                               is_large ? for_large : for_text));
+        }
+    }
+}
+
+constexpr std::array checks{
+    Check{"text-size", Weight::must, "page", "Running text is set in 10 to 12 pt.",
+          "Smaller is skipped, larger looks like a page that had to be filled.", "common practice",
+          "a theme that sets bullets in 9 pt", "bullets in 10.5 pt", text_size},
+    Check{"margins", Weight::must, "page", "Margins are 0.5 to 1 in.",
+          "Narrower ones are cut by some printers, wider ones waste the page.", "common practice",
+          "a theme with margins of 0.3 in", "margins: 0.75", margin_width},
+    Check{"length", Weight::must, "page",
+          "The résumé fits its pages; for a student or recent graduate that is one, applications "
+          "to graduate school aside.",
+          "A reader gives it seven to ten seconds, and the second page gets none of them.",
+          "common practice", "pages: 2, for an undergraduate", "pages: 1", page_count},
+    Check{"page-fill", Weight::consider, "page", "A single page is at least two thirds full.",
+          "An empty foot asks what else there is.", "common practice", "a page that ends half way",
+          "a page that is full", page_fill},
+    Check{"one-word-over", Weight::should, "page",
+          "No bullet takes a line more for one short word, in the layout that 'set' makes.",
+          "A line is room for another fact, and a word or two can nearly always go.",
+          "common practice", "a bullet that would be on one line without 'daily'",
+          "the same bullet on one line", one_word_over},
+    Check{"two-lines", Weight::should, "page",
+          "A bullet takes two lines at most, in the layout that 'set' makes.",
+          "The third line is not read.", "common practice", "a bullet of three lines",
+          "two bullets of two lines", two_lines},
+    Check{"emphasis", Weight::should, "page",
+          "At most a fifth of the words in bullets and prose are bold, italic or underlined.",
+          "Where much stands out, nothing does.", "common practice",
+          "- *Counted 212 eelgrass quadrats* at *9 sites*",
+          "- Counted 212 eelgrass quadrats and cut entry time *18%*", emphasis},
+    Check{"two-columns", Weight::consider, "page", "The page has one column.",
+          "A portal that reads across mixes the lines of two.", "common practice",
+          "a theme of two columns", "a theme of one column", two_columns},
+    Check{"contrast", Weight::must, "page",
+          "All text stands out from white paper by 4.5 to 1, large text by 3 to 1.",
+          "Pale grey is lost in print, on a poor screen, and to weak eyes.",
+          "Web Content Accessibility Guidelines 2.1, section 1.4.3", "a theme with text in #949494",
+          "text in #595959", contrast},
+};
+
+}
+
+std::span<const Check> page_checks() {
+    return checks;
+}
+
+}

@@ -1,0 +1,148 @@
+// Checks of sections: those expected, empty ones, titles, order.
+#include "compiler/model/section_titles.hpp"
+#include "compiler/model/vocabulary.hpp"
+#include "compiler/model/wording.hpp"
+#include "compiler/proof/check.hpp"
+#include "compiler/proof/walk.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace quoin {
+
+namespace {
+
+using enum Holds;
+
+std::string_view usual_title(Holds kind) {
+    switch (kind) {
+    case education:
+        return "Education";
+    case experience:
+        return "Experience";
+    case projects:
+        return "Projects";
+    case activities:
+        return "Activities";
+    case skills:
+        return "Skills";
+    case Holds::honors:
+        return "Honors";
+    case credentials:
+        return "Certifications";
+    case languages:
+        return "Languages";
+    case publications:
+        return "Publications";
+    case prose:
+        return "Summary";
+    case other:
+        break;
+    }
+    return "";
+}
+
+Place place_for(const ProofContext& context) {
+    if (!context.resume.sections.empty()) return context.resume.sections.front().place;
+    const Field* name = context.resume.find(FieldName::name);
+    return name ? name->place : Place{};
+}
+
+void section_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Holds kind : {education, experience}) {
+        if (std::ranges::find(context.resume.sections, kind, &Section::holds) !=
+            context.resume.sections.end())
+            continue;
+        report(findings, place_for(context), "there is no section of " + std::string(name_of(kind)),
+               kind == education
+                   ? "add 'section: Education' with your school, degree and graduation"
+                   : "work without pay counts too: research, service, a family business");
+    }
+}
+
+bool is_empty(const Section& section) {
+    return std::ranges::all_of(section.entries, [](const Entry& entry) {
+        return entry.fields.empty() && entry.bullets.empty() && entry.further.empty();
+    });
+}
+
+void empty_section(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Section& section : context.resume.sections)
+        if (is_empty(section))
+            report(findings, section.place,
+                   "the section " + in_quotes(section.title.plain()) + " holds nothing",
+                   "fill it or take it out; 'set' prints no heading for it");
+}
+
+void section_twice(const ProofContext& context, std::vector<Finding>& findings) {
+    std::map<std::string, Place> seen;
+    for (const Section& section : context.resume.sections) {
+        if (!section.tags.empty()) continue; // another one for another build
+        const auto [before, is_new] =
+            seen.emplace(lower_case(section.title.plain()), section.place);
+        if (!is_new)
+            report(findings, section.place,
+                   "a second section is called " + in_quotes(section.title.plain()),
+                   "join it to the one in line " + std::to_string(before->second.line) +
+                       ", or say in the title what sets it apart");
+    }
+}
+
+void section_title(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Section& section : context.resume.sections) {
+        const std::string title = section.title.plain();
+        const std::string_view usual = usual_title(section.holds);
+        if (usual.empty() || usual_holds(title) || is_empty(section)) continue;
+        report(findings, section.place, "a portal may not know what " + in_quotes(title) + " holds",
+               "the usual title is '" + std::string(usual) + "', alone or after a word of yours");
+    }
+}
+
+// What may stand above a student's education: a line about the person.
+void education_first(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!is_student(*context.resume.settings.stage)) return;
+    const Section* above = nullptr;
+    for (const Section& section : context.resume.sections) {
+        if (section.holds == education) {
+            if (above)
+                report(findings, section.place,
+                       in_quotes(section.title.plain()) + " stands below " +
+                           in_quotes(above->title.plain()),
+                       "a student's education comes first");
+            return;
+        }
+        if (section.holds != prose && !is_empty(section) && !above) above = &section;
+    }
+}
+
+constexpr std::array checks{
+    Check{"section-missing", Weight::should, "sections",
+          "There are sections of education and of experience; of skills, see skills-missing.",
+          "Portals have a form for each and send you back to fill it by hand.", "common practice",
+          "a résumé without 'section: Experience'", "section: Experience", section_missing},
+    Check{"empty-section", Weight::must, "sections", "A section holds something.",
+          "A heading with nothing below it looks like a page that did not load.", "common practice",
+          "section: Honors, and nothing below it", "section: Honors", empty_section},
+    Check{"section-twice", Weight::should, "sections", "No two sections have one title.",
+          "A portal keeps one of the two.", "common practice",
+          "section: Experience, and again section: Experience",
+          "section: Research Experience, and section: Additional Experience", section_twice},
+    Check{"section-title", Weight::consider, "sections",
+          "A title has a word that tells what the section holds.",
+          "Portals sort what they read by titles that they know.", "common practice",
+          "section: Where I Have Been", "section: Experience", section_title},
+    Check{"education-first", Weight::consider, "sections",
+          "A student's or recent graduate's education stands first; a summary may stand above it.",
+          "Employers of students hire the degree first.", "common practice",
+          "section: Skills above section: Education", "section: Education above all others",
+          education_first},
+};
+
+}
+
+std::span<const Check> section_checks() {
+    return checks;
+}
+
+}

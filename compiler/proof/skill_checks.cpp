@@ -1,0 +1,368 @@
+// Checks of skills and languages.
+#include "compiler/model/wording.hpp"
+#include "compiler/proof/check.hpp"
+#include "compiler/proof/walk.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <optional>
+#include <set>
+#include <utility>
+
+namespace quoin {
+
+namespace {
+
+// Languages that people speak, as US résumés name them.
+constexpr std::array<std::string_view, 84> languages{"afrikaans",
+                                                     "albanian",
+                                                     "american sign language",
+                                                     "amharic",
+                                                     "arabic",
+                                                     "armenian",
+                                                     "asl",
+                                                     "azerbaijani",
+                                                     "basque",
+                                                     "bengali",
+                                                     "bosnian",
+                                                     "bulgarian",
+                                                     "burmese",
+                                                     "cantonese",
+                                                     "catalan",
+                                                     "chamorro",
+                                                     "chinese",
+                                                     "croatian",
+                                                     "czech",
+                                                     "danish",
+                                                     "dari",
+                                                     "dutch",
+                                                     "english",
+                                                     "estonian",
+                                                     "farsi",
+                                                     "filipino",
+                                                     "finnish",
+                                                     "french",
+                                                     "galician",
+                                                     "georgian",
+                                                     "german",
+                                                     "greek",
+                                                     "gujarati",
+                                                     "haitian creole",
+                                                     "hausa",
+                                                     "hawaiian",
+                                                     "hebrew",
+                                                     "hindi",
+                                                     "hmong",
+                                                     "hungarian",
+                                                     "icelandic",
+                                                     "igbo",
+                                                     "ilocano",
+                                                     "indonesian",
+                                                     "irish",
+                                                     "italian",
+                                                     "japanese",
+                                                     "khmer",
+                                                     "korean",
+                                                     "kurdish",
+                                                     "lao",
+                                                     "latin",
+                                                     "latvian",
+                                                     "lithuanian",
+                                                     "malay",
+                                                     "mandarin",
+                                                     "marathi",
+                                                     "navajo",
+                                                     "nepali",
+                                                     "norwegian",
+                                                     "pashto",
+                                                     "persian",
+                                                     "polish",
+                                                     "portuguese",
+                                                     "punjabi",
+                                                     "romanian",
+                                                     "russian",
+                                                     "samoan",
+                                                     "serbian",
+                                                     "slovak",
+                                                     "slovene",
+                                                     "somali",
+                                                     "spanish",
+                                                     "swahili",
+                                                     "swedish",
+                                                     "tagalog",
+                                                     "tamil",
+                                                     "thai",
+                                                     "tigrinya",
+                                                     "turkish",
+                                                     "ukrainian",
+                                                     "urdu",
+                                                     "vietnamese",
+                                                     "welsh"};
+
+// CEFR, ILR, and the usual words.
+constexpr std::array<std::string_view, 34> levels{"a1",
+                                                  "a2",
+                                                  "b1",
+                                                  "b2",
+                                                  "c1",
+                                                  "c2",
+                                                  "native",
+                                                  "bilingual",
+                                                  "fluent",
+                                                  "fluency",
+                                                  "proficient",
+                                                  "proficiency",
+                                                  "advanced",
+                                                  "intermediate",
+                                                  "professional",
+                                                  "working",
+                                                  "conversational",
+                                                  "basic",
+                                                  "beginner",
+                                                  "beginning",
+                                                  "elementary",
+                                                  "limited",
+                                                  "heritage",
+                                                  "ilr",
+                                                  "cefr",
+                                                  "mother tongue",
+                                                  "reading",
+                                                  "novice",
+                                                  "superior",
+                                                  "independent",
+                                                  "full",
+                                                  "business",
+                                                  "learner",
+                                                  "distinguished"};
+
+// So broad that nobody can check it or doubts it.
+constexpr std::array<std::string_view, 30> broad{"computers",
+                                                 "computer",
+                                                 "computer skills",
+                                                 "internet",
+                                                 "the internet",
+                                                 "web browsing",
+                                                 "email",
+                                                 "e-mail",
+                                                 "typing",
+                                                 "google",
+                                                 "software",
+                                                 "technology",
+                                                 "communication",
+                                                 "communication skills",
+                                                 "leadership",
+                                                 "teamwork",
+                                                 "team work",
+                                                 "hard work",
+                                                 "time management",
+                                                 "problem solving",
+                                                 "problem-solving",
+                                                 "organization",
+                                                 "people skills",
+                                                 "multitasking",
+                                                 "multi-tasking",
+                                                 "punctuality",
+                                                 "fast learner",
+                                                 "quick learner",
+                                                 "critical thinking",
+                                                 "interpersonal skills"};
+
+bool in(std::string_view word, const auto& list) {
+    return std::ranges::find(list, word) != list.end();
+}
+
+struct Skill {
+    const Field& group;
+    const Text& item;
+    bool spoken = false;   // in a group of languages that people speak
+    bool levelled = false; // the group's label is a level
+
+    std::string text() const { return item.plain(); }
+    Place place() const { return item.place(0, text().size()); }
+};
+
+bool has_level(std::string_view text) {
+    return std::ranges::any_of(levels,
+                               [&](std::string_view level) { return has_phrase(text, level); });
+}
+
+std::vector<Skill> all_skills(const Resume& resume) {
+    std::vector<Skill> all;
+    for (const Section& section : resume.sections) {
+        if (section.holds != Holds::skills && section.holds != Holds::languages) continue;
+        for (const Entry& entry : section.entries)
+            for (const Field& field : entry.fields) {
+                const auto* items = items_in(&field);
+                if (!items) continue;
+                const std::string label = lower_case(field.label.plain());
+                const bool spoken = section.holds == Holds::languages ||
+                                    has_phrase(label, "languages") ||
+                                    has_phrase(label, "language") || has_phrase(label, "spoken");
+                for (const Text& item : *items)
+                    all.push_back({field, item, spoken, has_level(label)});
+            }
+    }
+    return all;
+}
+
+// "Spanish (professional)" is Spanish; "Spanish" too.
+std::string before_parenthesis(std::string_view text) {
+    std::string head(text.substr(0, text.find('(')));
+    while (head.ends_with(' '))
+        head.pop_back();
+    return head;
+}
+
+void skills_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto lists = [](const Section& section) {
+        return section.holds == Holds::skills || section.holds == Holds::languages;
+    };
+    if (context.resume.sections.empty() || std::ranges::any_of(context.resume.sections, lists))
+        return;
+    report(findings, context.resume.sections.back().place, "there is no section of skills",
+           "name the instruments, software and languages that you can work with: "
+           "'section: Skills', then lines such as 'Laboratory: titration, PCR'");
+}
+
+void language_level(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Skill& skill : all_skills(context.resume)) {
+        const std::string text = lower_case(skill.text());
+        if (!skill.spoken || !in(before_parenthesis(text), languages)) continue;
+        if (skill.levelled || has_level(text)) continue;
+        const std::size_t open = text.find('(');
+        if (open == std::string::npos)
+            report(findings, skill.place(), in_quotes(skill.text()) + " has no level",
+                   "add one in parentheses: native, fluent, professional, conversational or basic");
+        else
+            report(findings, skill.place(),
+                   in_quotes(skill.text().substr(open)) + " is no level that readers know",
+                   "such are native, fluent, professional, conversational and basic, and those of "
+                   "CEFR (B2) and ILR (ILR 3)");
+    }
+}
+
+void skill_twice(const ProofContext& context, std::vector<Finding>& findings) {
+    std::map<std::string, Place> seen;
+    for (const Skill& skill : all_skills(context.resume)) {
+        if (!skill.group.tags.empty()) continue; // another wording for another build
+        const std::string name = lower_case(before_parenthesis(skill.text()));
+        const auto [before, is_new] = seen.emplace(name, skill.place());
+        if (!is_new && !name.empty())
+            report(findings, skill.place(),
+                   in_quotes(before_parenthesis(skill.text())) + " stands in line " +
+                       std::to_string(before->second.line) + " already",
+                   "keep it where a reader would look first");
+    }
+}
+
+// --- use
+
+constexpr std::size_t shortest_word = 4, stem = 5;
+
+// All words of the résumé but those of skills, to be asked often.
+class Corpus {
+public:
+    explicit Corpus(const Resume& resume) {
+        visit_texts(resume, [&](const TextInResume& part) {
+            if (!part.field || part.field->name != FieldName::group) add(part.text.plain());
+        });
+    }
+
+    // Short names are told from words by their capitals and signs, as in R and C++.
+    bool shows(std::string_view skill) const {
+        if (tokens_.contains(std::string(skill))) return true;
+        const std::string lower = lower_case(skill);
+        bool found = false;
+        each_word(lower, [&](std::string_view word) {
+            found = found || (word.size() >= shortest_word &&
+                              stems_.contains(std::string(word.substr(0, stem))));
+        });
+        return found;
+    }
+
+private:
+    static void each_word(std::string_view text,
+                          const std::function<void(std::string_view)>& visit) {
+        for (const WordAt& word : words_in(text))
+            for (std::size_t at = 0; at < word.word.size();) {
+                const std::size_t end = std::min(word.word.find('-', at), word.word.size());
+                visit(word.word.substr(at, end - at));
+                at = end + 1;
+            }
+    }
+
+    void add(const std::string& text) {
+        constexpr std::string_view around = " ,;.:()\"'";
+        for (std::size_t at = 0; at < text.size();) {
+            const std::size_t end = std::min(text.find(' ', at), text.size());
+            std::string token = text.substr(at, end - at);
+            token.erase(0, std::min(token.find_first_not_of(around), token.size()));
+            token.erase(token.find_last_not_of(around) + 1);
+            tokens_.insert(std::move(token));
+            at = end + 1;
+        }
+        const std::string lower = lower_case(text);
+        each_word(lower,
+                  [&](std::string_view word) { stems_.insert(std::string(word.substr(0, stem))); });
+    }
+
+    std::set<std::string> tokens_, stems_;
+};
+
+void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t most_named = 4;
+    const Corpus corpus(context.resume);
+    std::vector<std::string> unused;
+    std::optional<Place> first;
+    for (const Skill& skill : all_skills(context.resume)) {
+        const std::string name = before_parenthesis(skill.text());
+        if (skill.spoken || name.empty() || corpus.shows(name)) continue;
+        if (!first) first = skill.place();
+        unused.push_back(name);
+    }
+    if (!first) return;
+    report(findings, *first, "no entry shows " + some_of(unused, most_named) + " in use",
+           "a bullet that names what you did with it is what makes it believed");
+}
+
+void broad_skill(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Skill& skill : all_skills(context.resume))
+        if (in(lower_case(skill.text()), broad))
+            report(findings, skill.place(),
+                   in_quotes(skill.text()) + " is so broad that it tells nothing",
+                   "name the program, method or situation, or leave it out");
+}
+
+constexpr std::array checks{
+    Check{"skills-missing", Weight::should, "skills", "There is a section of skills or languages.",
+          "Portals search it first, and readers use it to see what they need not teach.",
+          "common practice", "a résumé without 'section: Skills'", "section: Skills",
+          skills_missing},
+    Check{"language-level", Weight::should, "skills",
+          "A language that people speak has a level: of CEFR, of ILR, or one of the usual words.",
+          "Without it a reader expects too much or asks too late.",
+          "Common European Framework of Reference for Languages; Interagency Language Roundtable "
+          "scale; common practice",
+          "Languages: Portuguese", "Languages: Portuguese (professional)", language_level},
+    Check{"skill-twice", Weight::should, "skills", "No skill is listed twice.",
+          "The second one takes the room of another.", "common practice",
+          "Data: R, Excel; Office: Excel", "Data: R, Excel", skill_twice},
+    Check{"skill-unused", Weight::consider, "skills",
+          "A skill, or a word of it, turns up in an entry too; languages aside.",
+          "A list anybody could type is believed where the work bears it out.", "common practice",
+          "Data: Tableau, and no bullet that mentions it", "- Charted intake in Tableau",
+          skill_unused},
+    Check{"broad-skill", Weight::consider, "skills",
+          "A skill is narrow enough to be tested: no 'computers', no 'communication'.",
+          "What everybody has sets nobody apart.", "common practice", "Computer: internet, email",
+          "Computer: QGIS, Excel pivot tables", broad_skill},
+};
+
+}
+
+std::span<const Check> skill_checks() {
+    return checks;
+}
+
+}

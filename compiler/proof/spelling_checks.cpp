@@ -1,0 +1,312 @@
+// Spelling of what the writer worded. Names, addresses, links and technical words are passed over:
+// they are in no dictionary, and no fault.
+#include "compiler/language/spelling.hpp"
+#include "compiler/model/wording.hpp"
+#include "compiler/proof/bullet_wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <unordered_set>
+
+namespace quoin {
+
+namespace {
+
+// Fields of names and figures, where no word need be one of the dictionary's.
+bool is_of_names(const Field& field) {
+    switch (field.name) {
+    case FieldName::name:
+    case FieldName::pronouns:
+    case FieldName::address:
+    case FieldName::phone:
+    case FieldName::email:
+    case FieldName::link:
+    case FieldName::school:
+    case FieldName::place:
+    case FieldName::employer:
+    case FieldName::with:
+    case FieldName::by:
+    case FieldName::issuer:
+    case FieldName::publication:
+    case FieldName::gpa:
+    case FieldName::graduation:
+    case FieldName::dates:
+    case FieldName::expires:
+        return true;
+    default:
+        return false;
+    }
+}
+
+class Known {
+public:
+    explicit Known(const Resume& resume) {
+        for (const std::string& phrase : resume.settings.words)
+            add(phrase);
+        visit_texts(resume, [&](const TextInResume& part) {
+            if (part.field && is_of_names(*part.field)) add(part.text.plain());
+        });
+    }
+
+    bool holds(std::string_view word) const {
+        std::string lower = lower_case(word);
+        if (words_.contains(lower)) return true;
+        return lower.ends_with("'s") && words_.contains(lower.substr(0, lower.size() - 2));
+    }
+
+private:
+    void add(std::string_view phrase) {
+        for (const WordAt& word : words_in(phrase))
+            words_.insert(lower_case(word.word));
+        words_.insert(lower_case(phrase));
+    }
+
+    std::unordered_set<std::string> words_;
+};
+
+bool is_upper(char c) {
+    return c >= 'A' && c <= 'Z';
+}
+
+// Node, iPad, GIS, McCarthy; not a plain small word.
+bool has_capital(std::string_view word) {
+    return std::ranges::any_of(word, is_upper);
+}
+
+bool has_inner_capital(std::string_view word) {
+    return std::ranges::any_of(word.substr(std::min<std::size_t>(1, word.size())), is_upper);
+}
+
+std::string straight(std::string_view word) { // with ' for its typographic apostrophes
+    constexpr std::string_view typographic = "\u2019";
+    std::string result(word);
+    for (std::size_t at = result.find(typographic); at != std::string::npos;
+         at = result.find(typographic, at))
+        result.replace(at, typographic.size(), "'");
+    return result;
+}
+
+struct SpelledWord {
+    std::string word;
+    std::size_t offset = 0;
+    bool opens = false; // a bullet, where any word has its capital
+};
+
+bool is_address(std::string_view text, const WordAt& word) {
+    constexpr std::size_t longest = 254; // RFC 5321, section 4.5.3.1: an address with its path
+    const std::size_t earliest = word.offset - std::min(word.offset, longest);
+    const std::string_view around = text.substr(earliest, 2 * longest);
+    const std::size_t begin = around.rfind(' ', word.offset - earliest);
+    const std::size_t from = begin == std::string_view::npos ? 0 : begin + 1;
+    const std::string_view token = around.substr(from, around.find(' ', from) - from);
+    if (token.find_first_of("@\\_#=+<>") != std::string_view::npos) return true;
+    if (token.find("://") != std::string_view::npos || token.starts_with("www.")) return true;
+    const std::size_t point = token.find('.');
+    return point != std::string_view::npos && point + 1 < token.size() &&
+           is_ascii_letter(token[point + 1]); // ellerystate.example, Node.js
+}
+
+bool has_far_letter(std::string_view word) { // beyond ASCII; a typographic apostrophe is none
+    return std::ranges::any_of(straight(word),
+                               [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
+}
+
+// de queijo, after pão
+bool is_in_foreign_phrase(const std::vector<WordAt>& words, std::size_t i) {
+    constexpr std::size_t near = 2;
+    for (std::size_t k = i - std::min(i, near); k < words.size() && k <= i + near; ++k)
+        if (has_far_letter(words[k].word)) return true;
+    return false;
+}
+
+// Words of a text that is no link, without those in links, addresses and italics.
+std::vector<SpelledWord> words_to_check(const Text& text, bool bullet) {
+    std::vector<SpelledWord> words;
+    std::size_t begin = 0;
+    std::string plain = text.plain();
+    std::vector<bool> passed(plain.size() + 1);
+    for (const Span& span : text.spans) {
+        if (span.link || span.marks.emphasis)
+            std::fill_n(passed.begin() + static_cast<std::ptrdiff_t>(begin), span.text.size(),
+                        true);
+        begin += span.text.size();
+    }
+    const auto all = words_in(plain);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const WordAt& word = all[i];
+        if (passed[word.offset] || has_digit(word.word) || is_address(plain, word)) continue;
+        if (is_in_foreign_phrase(all, i)) continue;
+        words.push_back({straight(word.word), word.offset, bullet && word.offset == 0});
+    }
+    return words;
+}
+
+// First parts that make words no dictionary can list.
+constexpr std::array<std::string_view, 50> prefixes{
+    "agro",   "anti",  "aqua",   "auto",    "bio",    "cardio", "co",    "counter", "cyber",
+    "de",     "e",     "eco",    "electro", "ethno",  "extra",  "geo",   "hydro",   "hyper",
+    "immuno", "infra", "inter",  "intra",   "macro",  "meta",   "micro", "mid",     "mini",
+    "mis",    "mono",  "multi",  "nano",    "neuro",  "non",    "over",  "patho",   "photo",
+    "poly",   "post",  "pre",    "pseudo",  "psycho", "re",     "semi",  "socio",   "sub",
+    "super",  "tele",  "thermo", "un",      "under"};
+
+// The parts of a compound that Hunspell does not know as a whole: e-filed, co-led.
+bool parts_are_right(std::string_view word, const Known& known, const Language& language) {
+    if (word.find('-') == std::string_view::npos) return false;
+    while (!word.empty()) {
+        const std::size_t end = std::min(word.find('-'), word.size());
+        const std::string_view part = word.substr(0, end);
+        const bool right = part.size() < 2 || has_capital(part) || known.holds(part) ||
+                           std::ranges::find(prefixes, part) != prefixes.end() ||
+                           language.spelled_right(part);
+        if (!right) return false;
+        word.remove_prefix(std::min(end + 1, word.size()));
+    }
+    return true;
+}
+
+// unbilled, microplastics
+bool is_right_after_prefix(const std::string& word, const Language& language) {
+    constexpr std::size_t shortest = 5;
+    return std::ranges::any_of(prefixes, [&](std::string_view prefix) {
+        return word.size() >= prefix.size() + shortest && word.starts_with(prefix) &&
+               language.spelled_right(word.substr(prefix.size()));
+    });
+}
+
+// farmworkers: two whole words of some length
+bool is_compound(const std::string& word, const Language& language) {
+    constexpr std::size_t shortest = 4, longest = 24;
+    if (word.size() > longest) return false;
+    for (std::size_t at = shortest; at + shortest <= word.size(); ++at)
+        if (language.spelled_right(word.substr(0, at)) && language.spelled_right(word.substr(at)))
+            return true;
+    return false;
+}
+
+// A form of a verb that is known is right, if the dictionary lacks it: crowdsourced.
+bool is_verb_form(std::string_view word, const Language& language) {
+    const auto past = language.past_of(word);
+    const auto base = language.base_of(word);
+    return (past && *past == word) || (base && *base == word);
+}
+
+std::string possessed(std::string_view word) {
+    return std::string(word.ends_with("'s") ? word.substr(0, word.size() - 2) : word);
+}
+
+bool is_right(const std::string& word, const Known& known, const Language& language) {
+    if (word.size() < 3 || known.holds(word) || language.spelled_right(word)) return true;
+    if (parts_are_right(word, known, language)) return true;
+    const std::string small = lower_case(word);
+    return is_right_after_prefix(small, language) ||
+           (!has_capital(word) && is_verb_form(word, language));
+}
+
+// A capital tells nothing where it opens a bullet. Elsewhere it makes a name, but for a long word
+// with a letter dropped, doubled or swapped: Managment.
+bool is_slip(const SpelledWord& spelled, std::string_view word,
+             const std::vector<std::string>& near) {
+    constexpr std::size_t long_enough = 7;
+    if (!is_upper(word.front()) || spelled.opens) return true;
+    if (near.empty() || word.size() < long_enough) return false;
+    std::string meant = near.front(), typed(word);
+    if (meant.find_first_of(" -") != std::string::npos) return false;
+    if (meant.size() == typed.size() + 1 || meant.size() + 1 == typed.size())
+        return meant.front() == typed.front() && meant.back() == typed.back();
+    std::ranges::sort(meant);
+    std::ranges::sort(typed);
+    return meant == typed;
+}
+
+bool is_two_words(const std::string& suggestion) {
+    return suggestion.find_first_of(" -") != std::string::npos;
+}
+
+// The American spelling of a British one, if it is among the words near it.
+std::string american(std::string_view word, const std::vector<std::string>& near) {
+    constexpr std::array<std::array<std::string_view, 2>, 8> endings{{{"is", "iz"},
+                                                                      {"ys", "yz"},
+                                                                      {"our", "or"},
+                                                                      {"re", "er"},
+                                                                      {"ll", "l"},
+                                                                      {"ogue", "og"},
+                                                                      {"ence", "ense"},
+                                                                      {"mme", "m"}}};
+    for (const auto& [british, turned] : endings) {
+        std::string one(word);
+        const std::size_t at = one.rfind(british);
+        if (at == std::string::npos) continue;
+        one.replace(at, british.size(), turned);
+        if (std::ranges::find(near, one) != near.end()) return one;
+    }
+    return {};
+}
+
+std::string suggestions(const std::vector<std::string>& near) {
+    if (near.empty()) return "if it is right, add it to 'words' in the settings";
+    std::vector<std::string_view> shown(
+        near.begin(),
+        near.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(3, near.size())));
+    return listed(shown) + "? If it is right as it is, add it to 'words'";
+}
+
+void check_word(const SpelledWord& spelled, const Text& text, const Known& known,
+                const Language& language, std::vector<Finding>& findings) {
+    const std::string word = possessed(spelled.word);
+    if (has_inner_capital(word) || is_right(word, known, language)) return;
+    std::vector<std::string> near = language.spellings_near(word);
+    const bool near_one = !near.empty() && !is_two_words(near.front());
+    if (!near_one && is_compound(word, language)) return;
+    if (!is_slip(spelled, word, near)) return;
+    const Place place = text.place(spelled.offset, word.size());
+    if (const std::string usual = american(word, near); !usual.empty())
+        report(findings, place, in_quotes(word) + " is not US spelling",
+               "write " + in_quotes(usual) + ", or set 'language: en-GB'");
+    else
+        report(findings, place, in_quotes(word) + " is not in the dictionary of US English",
+               suggestions(near));
+}
+
+// The dictionary of another English may not be there, and other languages are not judged.
+bool is_judged(const Resume& resume) {
+    const std::string language = lower_case(*resume.settings.language);
+    return language == "en" || language == "en-us";
+}
+
+void spelling(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!is_judged(context.resume)) return;
+    const Known known(context.resume);
+    constexpr std::size_t most = 100; // of more words the language is another
+    std::set<std::string> seen;
+    const std::size_t before = findings.size();
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (part.in_heading && part.field && part.field->name != FieldName::headline) return;
+        if (part.field && is_of_names(*part.field)) return;
+        for (const SpelledWord& word : words_to_check(part.text, part.bullet != nullptr)) {
+            if (findings.size() - before >= most || seen.size() >= 50 * most) return;
+            if (!seen.insert(word.word).second) continue;
+            check_word(word, part.text, known, context.language, findings);
+        }
+    });
+}
+
+constexpr std::array checks{
+    Check{
+        "spelling", Weight::must, "spelling",
+        "Words are in the dictionary of US English or among the trade's own. Names, employers, "
+        "schools, places, links and your 'words' are passed over, and so are words with capitals "
+        "that are not close to one of the dictionary's.",
+        "One misspelt word is reason enough to put a résumé aside, and a portal does not find it.",
+        "Hunspell's dictionary en_US", "- Recieved 14 deliveries a week",
+        "- Received 14 deliveries a week", spelling},
+};
+
+}
+
+std::span<const Check> spelling_checks() {
+    return checks;
+}
+
+}

@@ -1,0 +1,255 @@
+// Ways through the model that checks share.
+#include "compiler/proof/walk.hpp"
+
+#include "compiler/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace quoin {
+
+namespace {
+
+constexpr std::array<std::string_view, 13> small_numbers{"no",   "one",    "two",   "three", "four",
+                                                         "five", "six",    "seven", "eight", "nine",
+                                                         "ten",  "eleven", "twelve"};
+
+// By what an entry is known, the first that it has.
+constexpr std::array naming_fields{
+    FieldName::role,   FieldName::project, FieldName::activity,   FieldName::degree,
+    FieldName::school, FieldName::award,   FieldName::credential, FieldName::publication,
+    FieldName::title,  FieldName::employer};
+
+bool is_word_byte(char c) {
+    return is_ascii_letter(c) || is_figure(c) || static_cast<unsigned char>(c) >= 0x80;
+}
+
+// U+2019 within a word is its apostrophe.
+std::size_t apostrophe_at(std::string_view text, std::size_t at) {
+    if (text.substr(at).starts_with("\u2019")) return 3;
+    return text[at] == '\'' || text[at] == '-' ? 1 : 0;
+}
+
+// General punctuation, U+2000 to U+206F, and the no-break space part words.
+std::size_t sign_at(std::string_view text, std::size_t at) {
+    const std::string_view rest = text.substr(at);
+    if (rest.starts_with("\u00A0")) return 2;
+    if (rest.size() >= 3 && rest[0] == '\xE2' && (rest[1] == '\x80' || rest[1] == '\x81')) return 3;
+    return 0;
+}
+
+void visit_field(const Field& field, bool in_heading,
+                 const std::function<void(const TextInResume&)>& visit) {
+    if (!field.label.empty()) visit({field.label, &field, nullptr, in_heading});
+    if (const Text* text = text_in(&field)) visit({*text, &field, nullptr, in_heading});
+    if (const auto* items = items_in(&field))
+        for (const Text& item : *items)
+            visit({item, &field, nullptr, in_heading});
+}
+
+void visit_entry(const Entry& entry, const std::function<void(const TextInResume&)>& visit) {
+    for (const Field& field : entry.fields)
+        visit_field(field, false, visit);
+    for (const Bullet& bullet : entry.bullets)
+        visit({bullet.text, nullptr, &bullet, false});
+    for (const Entry& further : entry.further)
+        visit_entry(further, visit);
+}
+
+}
+
+const Field* Position::find(FieldName name) const {
+    const Field* own = entry->find(name);
+    return own ? own : head->find(name);
+}
+
+std::vector<Position> positions(const Resume& resume, std::initializer_list<Holds> kinds) {
+    std::vector<Position> all;
+    for (const Section& section : resume.sections) {
+        if (std::ranges::find(kinds, section.holds) == kinds.end()) continue;
+        for (const Entry& entry : section.entries) {
+            all.push_back({&section, &entry, &entry});
+            for (const Entry& further : entry.further)
+                all.push_back({&section, &entry, &further});
+        }
+    }
+    return all;
+}
+
+const Text* text_in(const Field* field) {
+    return field ? std::get_if<Text>(&field->value) : nullptr;
+}
+
+const std::vector<Text>* items_in(const Field* field) {
+    return field ? std::get_if<std::vector<Text>>(&field->value) : nullptr;
+}
+
+const DateRange* dates_in(const Field* field) {
+    return field ? std::get_if<DateRange>(&field->value) : nullptr;
+}
+
+std::string plain_in(const Field* field) {
+    const Text* text = text_in(field);
+    return text ? text->plain() : std::string{};
+}
+
+const Field* naming_field(const Entry& entry) {
+    for (const FieldName name : naming_fields)
+        if (const Field* field = entry.find(name)) return field;
+    return nullptr;
+}
+
+std::string called(const Entry& entry) {
+    const std::string name = plain_in(naming_field(entry));
+    return name.empty() ? "this entry" : in_quotes(name);
+}
+
+Place place_of(const Entry& entry) {
+    const Field* field = naming_field(entry);
+    return field ? field->place : entry.place;
+}
+
+void visit_texts(const Resume& resume, const std::function<void(const TextInResume&)>& visit) {
+    for (const Field& field : resume.heading)
+        visit_field(field, true, visit);
+    for (const Section& section : resume.sections) {
+        visit({section.title, nullptr, nullptr, false});
+        for (const Entry& entry : section.entries)
+            visit_entry(entry, visit);
+    }
+}
+
+void visit_bullets(const Resume& resume,
+                   const std::function<void(const Position&, const Bullet&)>& visit) {
+    using enum Holds;
+    for (const Position& position :
+         positions(resume, {education, experience, projects, activities, honors, other}))
+        for (const Bullet& bullet : position.entry->bullets)
+            visit(position, bullet);
+}
+
+std::vector<WordAt> words_in(std::string_view text) {
+    std::vector<WordAt> words;
+    std::size_t at = 0;
+    while (at < text.size()) {
+        if (const std::size_t sign = sign_at(text, at); sign > 0 || !is_word_byte(text[at])) {
+            at += std::max<std::size_t>(sign, 1);
+            continue;
+        }
+        std::size_t end = at;
+        while (end < text.size()) {
+            const std::size_t inner = apostrophe_at(text, end);
+            const bool joins = inner > 0 && end + inner < text.size() &&
+                               is_word_byte(text[end + inner]) && sign_at(text, end + inner) == 0;
+            if (joins)
+                end += inner;
+            else if (is_word_byte(text[end]) && sign_at(text, end) == 0)
+                ++end;
+            else
+                break;
+        }
+        words.push_back({text.substr(at, end - at), at});
+        at = end;
+    }
+    return words;
+}
+
+std::string lower_case(std::string_view text) {
+    std::string result{text};
+    for (char& c : result)
+        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
+    return result;
+}
+
+bool is_figure(char c) {
+    return c >= '0' && c <= '9';
+}
+
+bool is_ascii_letter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+bool has_digit(std::string_view text) {
+    return std::ranges::any_of(text, is_figure);
+}
+
+std::size_t find_phrase(std::string_view text, std::string_view phrase) {
+    for (std::size_t at = text.find(phrase); at != std::string_view::npos;
+         at = text.find(phrase, at + 1)) {
+        const std::size_t end = at + phrase.size();
+        const bool begins = at == 0 || !is_word_byte(text[at - 1]);
+        if (begins && (end == text.size() || !is_word_byte(text[end]))) return at;
+    }
+    return std::string_view::npos;
+}
+
+bool has_phrase(std::string_view text, std::string_view phrase) {
+    return find_phrase(text, phrase) != std::string_view::npos;
+}
+
+std::string counted(std::size_t count, std::string_view one, std::string_view several) {
+    const std::string number =
+        count < small_numbers.size() ? std::string(small_numbers.at(count)) : std::to_string(count);
+    return number + ' ' + std::string(count == 1 ? one : several);
+}
+
+std::string some_of(const std::vector<std::string>& words, std::size_t most) {
+    std::string text;
+    const std::size_t shown = std::min(words.size(), most);
+    for (std::size_t i = 0; i < shown; ++i) {
+        if (i > 0) text += i + 1 == words.size() ? " and " : ", ";
+        text += in_quotes(words[i]);
+    }
+    if (shown < words.size()) text += " and " + std::to_string(words.size() - shown) + " more";
+    return text;
+}
+
+std::string lines_listed(const std::vector<Place>& places) {
+    std::string text;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        if (i > 0) text += i + 1 == places.size() ? " and " : ", ";
+        text += std::to_string(places[i].line);
+    }
+    return text;
+}
+
+bool is_high_school(const Entry& entry) {
+    const std::string name = lower_case(plain_in(entry.find(FieldName::school)));
+    return has_phrase(name, "high school") || has_phrase(name, "secondary school");
+}
+
+bool is_student(Stage stage) {
+    return stage == Stage::undergraduate || stage == Stage::recent_graduate;
+}
+
+std::vector<Place> source_lines(const Text& text) {
+    std::vector<Place> lines;
+    for (const Span& span : text.spans) {
+        const Place& place = span.place;
+        if (place.line == 0 || place.column == 0) continue;
+        if (lines.empty() || lines.back().line != place.line || lines.back().file != place.file) {
+            lines.push_back(place);
+            continue;
+        }
+        Place& last = lines.back();
+        const std::uint32_t end = std::max(last.column + last.length, place.column + place.length);
+        last.column = std::min(last.column, place.column);
+        last.length = end - last.column;
+    }
+    return lines;
+}
+
+std::string_view source_at(const Sources& sources, const Place& place) {
+    const std::string_view line = sources.file(place.file).line(place.line);
+    if (place.column == 0) return line;
+    const std::size_t begin = std::min<std::size_t>(place.column - 1, line.size());
+    return line.substr(begin, place.length);
+}
+
+void report(std::vector<Finding>& findings, Place place, std::string text, std::string suggestion,
+            std::vector<Edit> safe_mend) {
+    findings.push_back({{}, place, std::move(text), std::move(suggestion), std::move(safe_mend)});
+}
+
+}

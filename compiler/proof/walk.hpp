@@ -1,0 +1,82 @@
+// Ways through the model that checks share: positions, texts, words, and words for messages.
+#pragma once
+
+#include "compiler/model/resume.hpp"
+#include "compiler/proof/check.hpp"
+
+#include <cstddef>
+#include <functional>
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin {
+
+// One position, project or activity. `head` holds the employer and place of a further position at
+// the same employer; it is `entry` itself for all others.
+struct Position {
+    const Section* section = nullptr;
+    const Entry* head = nullptr;
+    const Entry* entry = nullptr;
+
+    // In the entry, else in its head.
+    const Field* find(FieldName name) const;
+};
+
+std::vector<Position> positions(const Resume& resume, std::initializer_list<Holds> kinds);
+
+const Text* text_in(const Field* field); // null if it is no text
+const std::vector<Text>* items_in(const Field* field);
+const DateRange* dates_in(const Field* field);
+std::string plain_in(const Field* field); // empty if it is no text
+
+// What an entry is called: its role, project, activity, degree, …; the field, or null.
+const Field* naming_field(const Entry& entry);
+std::string called(const Entry& entry); // "'Field Survey Intern'", or "this entry"
+Place place_of(const Entry& entry);     // of what it is called by
+
+// A text of the résumé, and what it is.
+struct TextInResume {
+    const Text& text;
+    const Field* field = nullptr;   // null for titles and bullets
+    const Bullet* bullet = nullptr; // null for titles and fields
+    bool in_heading = false;
+};
+
+void visit_texts(const Resume& resume, const std::function<void(const TextInResume&)>& visit);
+void visit_bullets(const Resume& resume,
+                   const std::function<void(const Position&, const Bullet&)>& visit);
+
+struct WordAt { // letters and figures, apostrophes and hyphens within
+    std::string_view word;
+    std::size_t offset = 0;
+};
+std::vector<WordAt> words_in(std::string_view text);
+
+std::string lower_case(std::string_view text); // ASCII letters alone
+bool is_figure(char c);
+bool is_ascii_letter(char c);
+bool has_digit(std::string_view text);
+// Whether `phrase` stands in `text` between the ends of words; both lower case.
+bool has_phrase(std::string_view text, std::string_view phrase);
+std::size_t find_phrase(std::string_view text, std::string_view phrase); // npos if it does not
+
+// "one bullet", "three bullets", "14 bullets"
+std::string counted(std::size_t count, std::string_view one, std::string_view several);
+// "'a', 'b' and 2 more"
+std::string some_of(const std::vector<std::string>& words, std::size_t most);
+// "9 and 12", "9, 12 and 30"
+std::string lines_listed(const std::vector<Place>& places);
+
+bool is_high_school(const Entry& entry);
+bool is_student(Stage stage); // still at college, or just out of it
+
+// The pieces of source lines that a text was read from, in order.
+std::vector<Place> source_lines(const Text& text);
+std::string_view source_at(const Sources& sources, const Place& place);
+
+void report(std::vector<Finding>& findings, Place place, std::string text,
+            std::string suggestion = {}, std::vector<Edit> safe_mend = {});
+
+}

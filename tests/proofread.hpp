@@ -1,0 +1,98 @@
+// A résumé proofread from text, with its page, as `quoin proof` does it.
+#pragma once
+
+#include "compiler/commands/typeset.hpp"
+#include "compiler/proof/proof.hpp"
+
+#include <doctest/doctest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <functional>
+#include <iterator>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace quoin::fixtures {
+
+constexpr Date read_on{2026, 11, std::nullopt, 20}; // all tests are read on this day
+
+inline const Language& language() {
+    static const Language one{std::filesystem::path(QUOIN_DATA_FOLDER)};
+    return one;
+}
+
+inline Fonts& fonts() {
+    static Sources sources;
+    static Diagnostics diagnostics;
+    static const std::unique_ptr<Fonts> one =
+        Fonts::open(sources, std::filesystem::path(QUOIN_DATA_FOLDER) / "fonts", diagnostics);
+    REQUIRE(one != nullptr);
+    return *one;
+}
+
+inline std::string contents(const std::filesystem::path& path) {
+    std::ifstream in(path, std::ios::binary);
+    REQUIRE(in.good());
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+inline std::string clean_resume() {
+    return contents(std::filesystem::path(QUOIN_SOURCE_FOLDER) / "tests/proof/clean.resume");
+}
+
+struct ProofOf {
+    Sources sources;
+    Diagnostics diagnostics;
+    std::optional<Resume> resume;
+    std::optional<Typeset> typeset;
+    Proof proof;
+
+    std::vector<Finding> of(std::string_view check) const {
+        std::vector<Finding> found;
+        for (const Finding& finding : proof.findings)
+            if (finding.check == check) found.push_back(finding);
+        return found;
+    }
+};
+
+struct HowRead {
+    Date day = read_on;
+    bool with_page = false;
+    std::function<void(Typeset&)> change = {}; // of the page, before it is looked at
+    std::vector<std::string> tags = {};
+    std::filesystem::path path = {}; // read from there, not from the text
+};
+
+inline std::unique_ptr<ProofOf> proof_of(const std::string& text, const HowRead& reading = {}) {
+    auto one = std::make_unique<ProofOf>();
+    const auto file = reading.path.empty()
+                          ? one->sources.add("draft.resume", text, one->diagnostics)
+                          : one->sources.read(reading.path, one->diagnostics);
+    REQUIRE(file);
+    Choices choices;
+    choices.tags = reading.tags;
+    one->resume = selected_resume(one->sources, *file, choices, one->diagnostics);
+    if (!one->resume)
+        for (const Diagnostic& diagnostic : one->diagnostics.all())
+            MESSAGE(format(diagnostic, one->sources));
+    REQUIRE(one->resume);
+    if (reading.with_page) {
+        one->typeset = typeset_selected(*one->resume, one->sources, *file, choices,
+                                        QUOIN_DATA_FOLDER, fonts(), one->diagnostics);
+        REQUIRE(one->typeset);
+        if (reading.change) reading.change(*one->typeset);
+    }
+    one->proof = run_proof({.sources = one->sources,
+                            .resume = *one->resume,
+                            .typeset = one->typeset ? &*one->typeset : nullptr,
+                            .today = one->resume->settings.updated->value_or(reading.day),
+                            .language = language(),
+                            .read_on = reading.day,
+                            .everything = reading.tags.empty()});
+    return one;
+}
+
+}
