@@ -139,6 +139,7 @@ def check_samples(tally):
 
 def check_hidden(tally):
     data = searched_of(HIDING, ["zztagzz"])
+    tally.check(b"/ObjStm" not in data and b"/FlateDecode" not in data, "the search sees every object")
     tally.check(holds(data, "Castellane"), "the search finds what is there")
     for word in sorted({*re.findall(r"zz\w+zz", HIDING), "zzsourcezz", "zzoutputzz"}):
         tally.check(not holds(data, word), f"trace of {word}")

@@ -48,6 +48,12 @@ def information(pdf):
     return dict(re.split(r":\s*", row, maxsplit=1) for row in rows if ":" in row)
 
 
+def check_size(tally, name, pdf):
+    """At most 30 KB for a page in the house theme: small enough for any portal's form."""
+    pages, size = int(information(pdf)["Pages"]), pdf.stat().st_size
+    tally.check(pages > 1 or size <= 30 * 1024, f"size of {name}", f"{size} bytes")
+
+
 def check_information(tally, name, source, pdf):
     found = information(pdf)
     person = " ".join(w.text for w in expected_words.read(source).words
@@ -140,6 +146,7 @@ def main():
     for name, source, tags, pdf in SamplePdfs(tally):
         check_syntax(tally, name, pdf)
         check_fonts(tally, name, pdf)
+        check_size(tally, name, pdf)
         check_information(tally, name, source, pdf)
         root = structure(pdf)
         check_tree(tally, name, root)

@@ -1,25 +1,29 @@
 """Programs that read a PDF's words, as employers' portals and people's viewers do.
 
-Each reader takes a PDF and gives its text. READERS holds those that are on this machine:
+Each reader takes a PDF and gives its text:
 
     pdftotext, in its three ways of ordering   poppler-utils
     mutool                                     mupdf-tools
     pdfminer                                   python3-pdfminer
     pdfbox                                     libpdfbox2-java and a Java runtime
-    pdf.js                                     npm pdfjs-dist 4, its folder named by QUOIN_PDFJS
+    pdf.js                                     npm pdfjs-dist, of package.json, in build/node_modules or
+                                               the folder that QUOIN_PDFJS names
 
-poppler and MuPDF are required; the others are used where they are found and named where they are not.
+READERS holds those that are on this machine, and MISSING names the others: tests/outside/run sees to it
+that there are none.
 """
 
 import importlib.util
 import os
 import pathlib
 
-from common import has, run
+from common import ROOT, has, run
 
 JAVA = pathlib.Path("/usr/share/java")
 JARS = [JAVA / f"{name}.jar" for name in ("pdfbox2", "pdfbox2-tools", "fontbox2", "commons-logging")]
-PDFJS = pathlib.Path(os.environ.get("QUOIN_PDFJS", "/usr/lib/node_modules/pdfjs-dist"))
+# a runtime that is started for one page has no use for its second compiler
+JAVA_OPTIONS = ["-Djava.awt.headless=true", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"]
+PDFJS = pathlib.Path(os.environ.get("QUOIN_PDFJS", ROOT / "build" / "node_modules" / "pdfjs-dist"))
 PDFJS_READER = pathlib.Path(__file__).with_name("pdfjs_text.mjs")
 
 
@@ -45,7 +49,7 @@ def pdfminer(pdf):
 
 
 def pdfbox(pdf):
-    return _output(["java", "-Djava.awt.headless=true", "-cp", ":".join(map(str, JARS)),
+    return _output(["java", *JAVA_OPTIONS, "-cp", ":".join(map(str, JARS)),
                     "org.apache.pdfbox.tools.ExtractText", "-encoding", "UTF-8", "-console", pdf])
 
 
@@ -59,6 +63,12 @@ READERS = {
     "pdftotext -raw": lambda pdf: pdftotext(pdf, "-raw"),
     "mutool": mutool,
 }
+
+# Those that order words by where they stand on the page, not by where they stand in the file.
+BY_LAYOUT = {"pdftotext", "pdftotext -layout", "pdfminer"}
+
+# It puts an empty line between any two lines that are set well apart.
+PARTS_LINES = {"pdfminer"}
 
 MISSING = []
 for name, reader, present in (

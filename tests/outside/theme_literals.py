@@ -40,14 +40,23 @@ class ThemeLiterals:
         self.fragments = set(BETWEEN_ITEMS)
         self.signs = {"•", "-"}
         self.head = None  # its fields, in order, or None
-        for label, value in self.lines(pathlib.Path(path)):
-            if label in ("bullet", "inner-bullet"):
+        self.columns = 1
+        for label, value in self.inherited(pathlib.Path(path)):
+            if label == "columns":
+                self.columns = {"one": 1, "two": 2}[value]
+            elif label in ("bullet", "inner-bullet"):
                 self.signs.add(normalise(value.split("(")[0].strip()))
             elif "{" in value:
                 for stretch in literals(value):
                     self.fragments.update(normalise(stretch).split())
                 if label == "running-head":
                     self.head = re.findall(r"\{([^}]*)\}", value)
+
+    def inherited(self, path):
+        """The lines of the theme that this one is based on, and its own after them."""
+        own = list(self.lines(path))
+        base = dict(own).get("based-on")
+        return (self.inherited(path.with_name(f"{base}.theme")) if base else []) + own
 
     @staticmethod
     def lines(path):
