@@ -56,7 +56,7 @@ constexpr std::string_view words =
     "storyboarding storyboards subreddit subteam subteams sysadmin systemwide telehealth "
     "telemedicine testbed timebox timeboxed timelapse titrate titrated titrations toolchain "
     "toolkit "
-    "toolkits transcriptomics transect transects triaged triaging troubleshot turbidity typeset "
+    "toolkits transect transects triaged triaging troubleshot turbidity typeset "
     "typesetting "
     "unmoderated upcycled upcycling upsell upselling upsells upskill upskilled upskilling upsold "
     "url urls usability "
