@@ -163,7 +163,8 @@ TEST_CASE("mend: a mended file has nothing left to mend, and a second time chang
     CHECK(once != all);
     CHECK(mended(once) == once);
     // all but those over a fold
-    for (const Finding& finding : fixtures::proof_of(once)->proof.findings) {
+    const auto again = fixtures::proof_of(once);
+    for (const Finding& finding : again->proof.findings) {
         CAPTURE(finding.text);
         CHECK(finding.safe_mend.empty());
     }

@@ -167,7 +167,8 @@ TEST_CASE("two columns: side by side under the heading, the main one first") {
 }
 
 TEST_CASE("two columns over two pages: each goes on in its own column") {
-    for (const auto& [bullets, groups] : {std::pair(70, 5), {10, 70}, {70, 70}}) {
+    for (const std::pair<int, int>& counts : {std::pair(70, 5), {10, 70}, {70, 70}}) {
+        const int bullets = counts.first, groups = counts.second;
         CAPTURE(bullets);
         CAPTURE(groups);
         const Set page = set("pages: 2\n" + resume_of(bullets, groups), two_columns);
