@@ -2,6 +2,7 @@
 // from outside, in tests/outside.
 #include "compiler/commands/depfile.hpp"
 #include "compiler/commands/outputs.hpp"
+#include "tests/fixtures/run_command.hpp"
 
 #include <doctest/doctest.h>
 
@@ -11,21 +12,7 @@
 #include <fstream>
 
 using namespace quoin;
-
-namespace {
-
-std::string run(const std::string& command) {
-    std::string out;
-    std::FILE* pipe = popen(command.c_str(), "r");
-    REQUIRE(pipe != nullptr);
-    std::array<char, 256> part{};
-    while (std::fgets(part.data(), part.size(), pipe) != nullptr)
-        out += part.data();
-    pclose(pipe);
-    return out;
-}
-
-}
+using quoin::fixtures::run;
 
 TEST_CASE("depfile: one rule, and an empty rule for each prerequisite") {
     const std::string targets[] = {"a.pdf", "a.txt"};

@@ -6,6 +6,7 @@
 #include "compiler/model/build.hpp"
 #include "compiler/source/source.hpp"
 #include "compiler/theme/theme.hpp"
+#include "tests/fixtures/worked_example.hpp"
 
 #include <doctest/doctest.h>
 
@@ -16,43 +17,20 @@
 
 namespace quoin::composed {
 
-// The example of grammar/language.md's contract: every form of line once.
-inline const std::string example = R"(# Fall draft, for the wetlands internship
-name: Ottoline Brandt
-headline: Marine biology student, field survey and data skills
-address: Port Ellery, WA
-phone: (360) 555-0142
-email: ottoline.brandt@ellerystate.example
-link: ottolinebrandt.example
-stage: undergraduate
-updated: 2026-11-03
+inline const std::string example = fixtures::worked_example;
 
-section: Education
+inline std::string text_of(const Paragraph& paragraph, bool with_label = false) {
+    std::string text;
+    for (std::size_t run = with_label ? 0 : paragraph.label_runs; run < paragraph.runs.size();
+         ++run)
+        text += paragraph.runs[run].text;
+    return text;
+}
 
-school: Ellery State College
-place: Port Ellery, WA
-degree: Bachelor of Science in Marine Biology
-minor: Statistics
-graduation: May 2027 (expected)
-gpa: 3.62 / 4.00
-honors: President's List (2 terms); Dean's List (4 terms)
-courses: Benthic Ecology; GIS for Field Science; Applied Regression
-
-section: Relevant Experience
-
-role: Field Survey Intern
-employer: Salish Tidal Trust
-place: Anacortes, WA
-dates: Jun 2026 - Aug 2026
-- Counted 212 eelgrass quadrats at 9 sites and cut entry time *18%* with a
-  barcoded datasheet {lab field}
-- Trained 4 volunteers in GPS and quadrat placement {field}
-
-section: Skills
-
-Laboratory: pH meter, titration, analytical balance
-Languages: Portuguese (professional), Hindi (conversational)
-)";
+// A résumé of one entry's lines, under a section that holds `kind`.
+inline std::string entry(const std::string& kind, const std::string& lines) {
+    return "name: Ana Reyes\n\nsection: Things\nholds: " + kind + "\n\n" + lines + "\n";
+}
 
 struct Result {
     std::optional<Composition> composition;

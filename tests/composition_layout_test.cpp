@@ -23,21 +23,10 @@ using quoin::Composition;
 using quoin::Paragraph;
 using quoin::Run;
 using quoin::composed::compose;
+using quoin::composed::entry;
 using quoin::composed::example;
+using quoin::composed::text_of;
 using namespace std::string_literals;
-
-std::string text_of(const Paragraph& paragraph, bool with_label = false) {
-    std::string text;
-    for (std::size_t run = with_label ? 0 : paragraph.label_runs; run < paragraph.runs.size();
-         ++run)
-        text += paragraph.runs[run].text;
-    return text;
-}
-
-// A résumé of one entry's lines, under a section that holds `kind`.
-std::string entry(const std::string& kind, const std::string& lines) {
-    return "name: Ana Reyes\n\nsection: Things\nholds: " + kind + "\n\n" + lines + "\n";
-}
 
 }
 

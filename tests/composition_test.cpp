@@ -25,17 +25,11 @@ using quoin::Paragraph;
 using quoin::Run;
 using quoin::StructureType;
 using quoin::composed::compose;
+using quoin::composed::entry;
 using quoin::composed::example;
+using quoin::composed::text_of;
 using quoin::composed::try_compose;
 using namespace std::string_literals;
-
-std::string text_of(const Paragraph& paragraph, bool with_label = false) {
-    std::string text;
-    for (std::size_t run = with_label ? 0 : paragraph.label_runs; run < paragraph.runs.size();
-         ++run)
-        text += paragraph.runs[run].text;
-    return text;
-}
 
 std::string with_visible_spaces(std::string text) { // `~` for U+00A0
     for (std::size_t at = 0; (at = text.find("\u00A0", at)) != std::string::npos;)
@@ -66,11 +60,6 @@ std::string dump(const Composition& composition) {
         out += '\n';
     }
     return out;
-}
-
-// A résumé of one entry's lines, under a section that holds `kind`.
-std::string entry(const std::string& kind, const std::string& lines) {
-    return "name: Ana Reyes\n\nsection: Things\nholds: " + kind + "\n\n" + lines + "\n";
 }
 
 // The runs of a paragraph's text, each with its style: `b`, `i`, `u` before it.

@@ -3,6 +3,7 @@
 #include "compiler/commands/proof_report.hpp"
 #include "compiler/output/write_file.hpp"
 #include "compiler/proof/mend.hpp"
+#include "tests/fixtures/run_command.hpp"
 #include "tests/proofread.hpp"
 
 #include <array>
@@ -12,6 +13,8 @@
 namespace quoin {
 
 namespace {
+
+using fixtures::run;
 
 namespace fs = std::filesystem;
 
@@ -97,17 +100,6 @@ const MendCase cases[] = {
     {"- Re\u0301seau  of 9 A\u030Angstro\u0308m  tables\n- Fed 4 fish\n",
      "- Re\u0301seau of 9 A\u030Angstro\u0308m tables\n- Fed 4 fish\n"},
 };
-
-std::string run(const std::string& command) {
-    std::string out;
-    std::FILE* pipe = popen(command.c_str(), "r");
-    REQUIRE(pipe != nullptr);
-    std::array<char, 256> part{};
-    while (std::fgets(part.data(), part.size(), pipe) != nullptr)
-        out += part.data();
-    pclose(pipe);
-    return out;
-}
 
 }
 

@@ -2,6 +2,7 @@
 #include "compiler/model/vocabulary.hpp"
 
 #include "tests/fixtures/read_resume.hpp"
+#include "tests/fixtures/worked_example.hpp"
 
 #include <doctest/doctest.h>
 
@@ -15,6 +16,7 @@ namespace {
 using fixtures::read_below_name;
 using fixtures::read_resume;
 using fixtures::value_of;
+using fixtures::worked_example;
 
 std::string show(const Tags& tags) {
     std::string text;
@@ -55,43 +57,6 @@ std::string show(const Resume& resume) {
     }
     return text;
 }
-
-constexpr const char* worked_example = R"(# Fall draft, for the wetlands internship
-name: Ottoline Brandt
-headline: Marine biology student, field survey and data skills
-address: Port Ellery, WA
-phone: (360) 555-0142
-email: ottoline.brandt@ellerystate.example
-link: ottolinebrandt.example
-stage: undergraduate
-updated: 2026-11-03
-
-section: Education
-
-school: Ellery State College
-place: Port Ellery, WA
-degree: Bachelor of Science in Marine Biology
-minor: Statistics
-graduation: May 2027 (expected)
-gpa: 3.62 / 4.00
-honors: President's List (2 terms); Dean's List (4 terms)
-courses: Benthic Ecology; GIS for Field Science; Applied Regression
-
-section: Relevant Experience
-
-role: Field Survey Intern
-employer: Salish Tidal Trust
-place: Anacortes, WA
-dates: Jun 2026 - Aug 2026
-- Counted 212 eelgrass quadrats at 9 sites and cut entry time *18%* with a
-  barcoded datasheet {lab field}
-- Trained 4 volunteers in GPS and quadrat placement {field}
-
-section: Skills
-
-Laboratory: pH meter, titration, analytical balance
-Languages: Portuguese (professional), Hindi (conversational)
-)";
 
 constexpr const char* worked_model = R"(name: Ottoline Brandt
 headline: Marine biology student, field survey and data skills
