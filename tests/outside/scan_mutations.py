@@ -306,6 +306,8 @@ def main():
         for index, fault in hands.map(lambda i: try_one(folder, chosen.seed, i, originals),
                                       range(chosen.count)):
             tally.check(not fault, f"mutant {index} of seed {chosen.seed}", fault)
+            if (index + 1) % 1000 == 0:
+                print(f"{index + 1} of {chosen.count} scanned", file=sys.stderr)
     tally.finish()
 
 
