@@ -17,7 +17,7 @@
 namespace quoin {
 
 // Standard structure types of ISO 32000-1, section 14.8.4.
-enum class StructureType { document, sect, h1, h2, h3, p, l, li, lbl, lbody, link, span };
+enum class StructureType { document, sect, h1, h2, h3, p, l, li, lbl, lbody, link, span, annot };
 
 struct Element {
     StructureType type{};

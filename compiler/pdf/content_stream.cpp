@@ -155,6 +155,12 @@ void ContentStream::close_shown() {
     shown_.clear();
 }
 
+void ContentStream::set_graphics_state(std::string_view name) {
+    bytes_ += '/';
+    bytes_ += name;
+    operation(" gs");
+}
+
 void ContentStream::rectangle(double x, double y, double width, double height) {
     number(x, position_decimals);
     number(y, position_decimals + 1);

@@ -29,6 +29,7 @@ public:
     void show(std::uint32_t code);
     void gap(int thousandths);
 
+    void set_graphics_state(std::string_view name);
     void rectangle(double x, double y, double width, double height); // filled
 
     // A path of outlines, filled by the even-odd rule.

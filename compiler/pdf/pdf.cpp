@@ -1,8 +1,9 @@
-// The document: catalog, pages, links, bookmarks.
+// The document: catalog, pages, links, notes, bookmarks.
 #include "compiler/pdf/pdf.hpp"
 
 #include "compiler/pdf/font_book.hpp"
 #include "compiler/pdf/metadata.hpp"
+#include "compiler/pdf/note_annotations.hpp"
 #include "compiler/pdf/objects.hpp"
 #include "compiler/pdf/output_intent.hpp"
 #include "compiler/pdf/page_content.hpp"
@@ -19,12 +20,13 @@ constexpr int print_flag = 4; // of an annotation, table 165: PDF/A-2, 6.3.2 ask
 
 class DocumentWriter {
 public:
-    DocumentWriter(const Composition& composition, const Pages& pages);
+    DocumentWriter(const Composition& composition, const Pages& pages, std::span<const Note> notes);
 
     std::string write(std::optional<std::int64_t> time);
 
 private:
     PdfArray write_links(std::size_t number);
+    PdfArray write_notes(std::size_t number);
     void write_page(std::size_t number, PdfReference parent, PdfReference resources);
     PdfReference write_pages();
     PdfDictionary bookmark(const Outline& outline, std::size_t page,
@@ -33,10 +35,12 @@ private:
 
     const Composition& composition_;
     const Pages& pages_;
+    const std::span<const Note> notes_;
     PdfFile file_;
     std::vector<PdfReference> page_objects_;
     FontBook fonts_;
     StructureTree structure_;
+    NoteWriter note_writer_;
 };
 
 std::vector<PdfReference> reserve_pages(std::size_t count, PdfFile& file) {
@@ -46,10 +50,11 @@ std::vector<PdfReference> reserve_pages(std::size_t count, PdfFile& file) {
     return objects;
 }
 
-DocumentWriter::DocumentWriter(const Composition& composition, const Pages& pages)
-    : composition_(composition), pages_(pages),
+DocumentWriter::DocumentWriter(const Composition& composition, const Pages& pages,
+                               std::span<const Note> notes)
+    : composition_(composition), pages_(pages), notes_(notes),
       page_objects_(reserve_pages(pages.pages.size(), file_)), fonts_(composition, pages, file_),
-      structure_(composition, page_objects_, file_) {}
+      structure_(composition, page_objects_, file_), note_writer_(file_) {}
 
 PdfArray DocumentWriter::write_links(std::size_t number) {
     PdfArray annotations;
@@ -72,6 +77,30 @@ PdfArray DocumentWriter::write_links(std::size_t number) {
     return annotations;
 }
 
+// The words of a note before its flag, so that it is read where it stands.
+PdfArray DocumentWriter::write_notes(std::size_t number) {
+    PdfArray annotations;
+    const Page& content = pages_.pages[number];
+    if (content.runs.empty()) return annotations; // and nothing to note
+    const PlacedRun& first = content.runs.front();
+    const Face& face = *paragraph_of(composition_, first).runs.at(first.run).face;
+    const PdfReference page = page_objects_[number];
+    for (const Note& note : notes_) {
+        if (note.page != number) continue;
+        NoteObjects objects{file_.reserve(), {}, 0, 0};
+        if (!note.words.empty()) {
+            objects.words = file_.reserve();
+            objects.words_key = structure_.annotate_apart(note.element, number, objects.words);
+            annotations.push_back(objects.words);
+        }
+        objects.flag_key = structure_.annotate_apart(note.element, number, objects.flag);
+        annotations.push_back(objects.flag);
+        if (!note.words.empty()) note_writer_.write_words(note, objects, page);
+        note_writer_.write_flag(note, objects, page, face);
+    }
+    return annotations;
+}
+
 // PDF/A-2, 6.2.2: each page has its resources itself.
 void DocumentWriter::write_page(std::size_t number, PdfReference parent, PdfReference resources) {
     const std::string content =
@@ -84,8 +113,10 @@ void DocumentWriter::write_page(std::size_t number, PdfReference parent, PdfRefe
         {"Contents", file_.add_stream({}, content)},
         {"StructParents", static_cast<std::int64_t>(number)},
         {"Tabs", PdfName{"S"}}};
-    const PdfArray links = write_links(number);
-    if (!links.empty()) page.push_back({"Annots", links});
+    PdfArray annotations = write_links(number);
+    for (const PdfValue& note : write_notes(number))
+        annotations.push_back(note);
+    if (!annotations.empty()) page.push_back({"Annots", annotations});
     file_.set(page_objects_[number], page);
 }
 
@@ -175,10 +206,10 @@ std::string DocumentWriter::write(std::optional<std::int64_t> time) {
 }
 
 std::string write_pdf(const Composition& composition, const Pages& pages,
-                      std::optional<std::int64_t> time) {
+                      std::optional<std::int64_t> time, std::span<const Note> notes) {
     if (pages.pages.empty()) throw std::runtime_error("there is no page to write");
     if (composition.elements.empty()) throw std::runtime_error("there is no structure to write");
-    return DocumentWriter(composition, pages).write(time);
+    return DocumentWriter(composition, pages, notes).write(time);
 }
 
 }

@@ -2,19 +2,21 @@
 #pragma once
 
 #include "compiler/composition/composition.hpp"
-#include "compiler/model/dates.hpp"
+#include "compiler/pages/notes.hpp"
 #include "compiler/pages/pages.hpp"
 
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string>
 
 namespace quoin {
 
 // The file's bytes; the same input gives the same bytes. `time`, seconds since 1970, is the date
 // the document bears; none if it shall bear none. Throws std::runtime_error on a font that cannot
-// be subset or embedded.
+// be subset or embedded. The notes become annotations, each an element beside the words it is
+// about.
 std::string write_pdf(const Composition& composition, const Pages& pages,
-                      std::optional<std::int64_t> time);
+                      std::optional<std::int64_t> time, std::span<const Note> notes = {});
 
 }

@@ -16,6 +16,7 @@ const char* list_numbering(std::string_view label) {
     if (label.starts_with("•")) return "Disc";
     if (label.starts_with("◦") || label.starts_with("○")) return "Circle";
     if (label.starts_with("▪") || label.starts_with("■")) return "Square";
+    if (!label.empty() && label.front() >= '0' && label.front() <= '9') return "Decimal";
     return "None";
 }
 
@@ -61,21 +62,25 @@ const char* structure_name(StructureType type) {
         return "Link";
     case StructureType::span:
         return "Span";
+    case StructureType::annot:
+        return "Annot";
     }
     throw std::logic_error("a structure type without a name");
 }
 
 StructureTree::StructureTree(const Composition& composition, const std::vector<PdfReference>& pages,
                              PdfFile& file)
-    : composition_(composition), pages_(pages), file_(file), nodes_(composition.elements.size()),
-      labels_(first_labels(composition)), contents_(pages.size()) {}
+    : pages_(pages), file_(file), labels_(first_labels(composition)), contents_(pages.size()) {
+    for (const Element& element : composition.elements)
+        nodes_.push_back({element.type, element.parent, {}, {}});
+}
 
 void StructureTree::attach(std::uint32_t element) {
     Node& node = nodes_.at(element);
     if (node.object.number != 0) return;
     node.object = file_.reserve();
     if (element == 0) return;
-    const std::uint32_t parent = composition_.elements[element].parent;
+    const std::uint32_t parent = node.parent;
     if (parent >= element) throw std::logic_error("a structure element before its parent");
     attach(parent);
     nodes_[parent].children.push_back({Child::Kind::element, element, 0, {}});
@@ -95,6 +100,12 @@ int StructureTree::annotate(std::uint32_t element, std::size_t page, PdfReferenc
     nodes_[element].children.push_back({Child::Kind::annotation, 0, page, annotation});
     annotations_.push_back(element);
     return static_cast<int>(pages_.size() + annotations_.size() - 1);
+}
+
+int StructureTree::annotate_apart(std::uint32_t element, std::size_t page,
+                                  PdfReference annotation) {
+    nodes_.push_back({StructureType::annot, element, {}, {}});
+    return annotate(static_cast<std::uint32_t>(nodes_.size() - 1), page, annotation);
 }
 
 std::size_t StructureTree::first_page(const Node& node) const {
@@ -123,18 +134,16 @@ PdfValue StructureTree::child_value(const Child& child, std::size_t page) const 
 
 void StructureTree::write_element(std::uint32_t element, PdfReference root) {
     const Node& node = nodes_[element];
-    const StructureType type = composition_.elements[element].type;
     const std::size_t page = first_page(node);
     PdfArray children;
     for (const Child& child : node.children)
         children.push_back(child_value(child, page));
 
-    PdfDictionary value{
-        {"S", PdfName{structure_name(type)}},
-        {"P", element == 0 ? root : nodes_[composition_.elements[element].parent].object}};
+    PdfDictionary value{{"S", PdfName{structure_name(node.type)}},
+                        {"P", element == 0 ? root : nodes_[node.parent].object}};
     if (page != no_page) value.push_back({"Pg", pages_[page]});
     value.push_back({"K", children.size() == 1 ? children.front() : PdfValue(children)});
-    if (type == StructureType::l)
+    if (node.type == StructureType::l)
         value.push_back(
             {"A", PdfDictionary{{"O", PdfName{"List"}},
                                 {"ListNumbering", PdfName{list_numbering(labels_[element])}}}});

@@ -23,6 +23,8 @@ public:
     int mark(std::uint32_t element, std::size_t page);
     // The next annotation; gives its /StructParent key.
     int annotate(std::uint32_t element, std::size_t page, PdfReference annotation);
+    // The same in an Annot element of its own, the last so far in `element`.
+    int annotate_apart(std::uint32_t element, std::size_t page, PdfReference annotation);
 
     // None if the element has nothing on any page.
     PdfReference element(std::uint32_t element) const { return nodes_[element].object; }
@@ -37,6 +39,8 @@ private:
         PdfReference annotation;
     };
     struct Node {
+        StructureType type{};
+        std::uint32_t parent = 0;
         PdfReference object; // reserved when the element first has something to hold
         std::vector<Child> children;
     };
@@ -47,11 +51,10 @@ private:
     std::size_t first_page(const Node& node) const;
     PdfArray parent_tree() const;
 
-    const Composition& composition_;
     const std::vector<PdfReference>& pages_;
     PdfFile& file_;
-    std::vector<Node> nodes_;                          // of each element
-    std::vector<std::string_view> labels_;             // of each element that is a list
+    std::vector<Node> nodes_;              // of each element, then of the annotations' own
+    std::vector<std::string_view> labels_; // of each element that is a list
     std::vector<std::vector<std::uint32_t>> contents_; // of each page, the element of each MCID
     std::vector<std::uint32_t> annotations_;           // the element of each
 };

@@ -17,12 +17,13 @@ CHILDREN = {
     "Div": ({"Sect", "Div", "P", "L"} | HEADINGS, False),
     "L": ({"LI", "L"}, False),
     "LI": ({"Lbl", "LBody"}, False),
-    "LBody": ({"P", "L", "Span", "Link"}, True),
-    "P": ({"Span", "Link", "Lbl"}, True),
-    "Lbl": ({"Span", "Link"}, True),
-    "Link": ({"Span"}, True),
-    "Span": ({"Span", "Link"}, True),
-} | {heading: ({"Span", "Link"}, True) for heading in HEADINGS}
+    "LBody": ({"P", "L", "Span", "Link", "Annot"}, True),
+    "P": ({"Span", "Link", "Annot", "Lbl"}, True),
+    "Lbl": ({"Span", "Link", "Annot"}, True),
+    "Link": ({"Span", "Annot"}, True),
+    "Annot": ({"Span"}, True),
+    "Span": ({"Span", "Link", "Annot"}, True),
+} | {heading: ({"Span", "Link", "Annot"}, True) for heading in HEADINGS}
 
 
 # Structure and annotations

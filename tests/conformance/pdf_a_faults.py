@@ -44,6 +44,7 @@ def wrong_parent(pdf):
 # For each type a child that "Allowed children" does not list for it, and content where it holds none.
 NOT_ALLOWED = {"Document": "Span", "Sect": "LI", "L": "P", "LI": "P", "LBody": "H2", "P": "L", "Lbl": "P",
                "Link": "P", "H1": "P", "H2": "Sect"}
+NOT_IN_GROUPS = {"Document": "Annot", "L": "Annot", "LI": "Annot"}
 NO_CONTENT = ("Document", "Sect", "L")
 
 
@@ -64,7 +65,7 @@ def own_content(parent):
     return change
 
 
-for parent_type, child_type in NOT_ALLOWED.items():
+for parent_type, child_type in [*NOT_ALLOWED.items(), *NOT_IN_GROUPS.items()]:
     fault("Best Practice 1.0")(wrong_child(parent_type, child_type))
 for parent_type in NO_CONTENT:
     fault("Best Practice 1.0")(own_content(parent_type))

@@ -249,10 +249,17 @@ def _(d):
     return wrong
 
 
-@condition("UA 28-002", "an annotation is in no structure element")
+@condition("UA 28-002", "an annotation is in no structure element, or in one that is no Annot")
 def _(d):
-    return [str(a.Subtype) for _, a in d.annotations()
-            if a.Subtype != "/Popup" and element_of_annotation(d, a) is None]
+    wrong = []
+    for _, annotation in d.annotations():
+        element = element_of_annotation(d, annotation)
+        # a link has its own condition, 28-011
+        elsewhere = element is None or (annotation.Subtype not in ("/Link", "/Widget", "/PrinterMark")
+                                        and mapped(d, element.type) != "Annot")
+        if annotation.Subtype != "/Popup" and elsewhere:
+            wrong.append(str(annotation.Subtype))
+    return wrong
 
 
 @condition("UA 28-008", "a page with annotations has no Tabs")

@@ -2,7 +2,7 @@
 
 import re
 
-from pikepdf import Dictionary, Name, String
+from pikepdf import Array, Dictionary, Name, String
 
 from faults import (cid_font, content, elements, fault, first_font, first_link, to_unicode, xmp)
 
@@ -111,6 +111,19 @@ def note_without_contents(pdf):
 def note_outside_tree(pdf):
     pdf.pages[0].obj.Annots.append(Dictionary(Subtype=Name("/Text"), Rect=[0, 0, 9, 9], F=4,
                                               Contents=String("words")))
+
+
+@fault("UA 28-002")
+def note_in_paragraph(pdf):
+    page = pdf.pages[0].obj
+    note = pdf.make_indirect(Dictionary(Subtype=Name("/Text"), Rect=[0, 0, 9, 9], F=4, StructParent=9000,
+                                        Contents=String("words")))
+    page.Annots.append(note)
+    paragraph = elements(pdf, "/P")[0]
+    kids = paragraph.K if isinstance(paragraph.K, Array) else Array([paragraph.K])
+    kids.append(Dictionary(Type=Name("/OBJR"), Obj=note, Pg=page))
+    paragraph.K = kids
+    pdf.Root.StructTreeRoot.ParentTree.Nums.extend([9000, paragraph])
 
 
 @fault("UA 28-008")
