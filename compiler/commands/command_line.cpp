@@ -134,6 +134,10 @@ void add_proof(CLI::App& app, ProofRequest& request) {
     proof->add_flag("--strict", request.strict, "fail for what should be mended, too");
     proof->add_flag("--summary", request.summary,
                     "say in a few lines what matters most, and what is good already");
+    proof
+        ->add_option("--marked", request.marked,
+                     "write the page to FILE, a PDF, with every finding noted at its words")
+        ->type_name("FILE");
     proof->add_flag("--mend", request.mend, "make the mends that change form alone, in the file");
     proof->add_flag("--dry-run", request.dry_run, "with --mend, print what would change");
     proof->add_option("--format", request.format, "text, json or sarif")

@@ -5,6 +5,7 @@
 #include "compiler/commands/proof_report.hpp"
 #include "compiler/commands/source_date.hpp"
 #include "compiler/model/wording.hpp"
+#include "compiler/output/write_file.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -66,7 +67,18 @@ bool fails(const Proofread& one, bool strict) {
     });
 }
 
-ExitCode report_all(const ProofRequest& request, const ProofTools& tools) {
+// False if it could not be written, which is said.
+bool write_marked(const Proofread& one, const ProofRequest& request, const ProofTools& tools,
+                  const std::optional<std::int64_t>& epoch) {
+    if (!one.typeset) return false; // and its errors are said
+    const auto time = document_time(epoch, one.typeset->resume.settings);
+    const auto fault = write_file(request.marked, marked_proof(one, tools, time));
+    if (fault) fmt::print(stderr, "quoin proof: {}\n", *fault);
+    return !fault;
+}
+
+ExitCode report_all(const ProofRequest& request, const ProofTools& tools,
+                    const std::optional<std::int64_t>& epoch) {
     ExitCode code = ExitCode::done;
     std::vector<std::unique_ptr<Proofread>> all;
     const bool whole = request.format != "text"; // printed when all are read
@@ -74,6 +86,9 @@ ExitCode report_all(const ProofRequest& request, const ProofTools& tools) {
         auto one = proofread(input, request.choices, tools);
         print(all_messages(one->diagnostics, one->sources, isatty(STDERR_FILENO) == 1), stderr);
         if (fails(*one, request.strict)) code = ExitCode::errors;
+        if (!request.marked.empty() && !write_marked(*one, request, tools, epoch))
+            code = ExitCode::errors;
+        if (request.marked == "-") continue; // the page takes the findings' place
         if (whole)
             all.push_back(std::move(one));
         else if (one->resume)
@@ -86,6 +101,21 @@ ExitCode report_all(const ProofRequest& request, const ProofTools& tools) {
         print(json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n');
     }
     return code;
+}
+
+// What --marked does not go with.
+std::optional<ExitCode> check_marked(const ProofRequest& request) {
+    if (request.marked.empty()) return std::nullopt;
+    if (request.mend) return wrong_use("--marked and --mend do not go together");
+    if (request.inputs.size() > 1)
+        return wrong_use("--marked marks one résumé; name one file at a time");
+    std::error_code none; // a file that is not there is not the source
+    if (request.marked != "-" &&
+        std::filesystem::equivalent(request.marked, request.inputs.front(), none))
+        return wrong_use("--marked would write over the résumé itself");
+    if (request.marked == "-" && (request.format != "text" || request.summary))
+        return wrong_use("standard output holds one thing; give --marked a file");
+    return std::nullopt;
 }
 
 ExitCode mend_all(const ProofRequest& request, const ProofTools& tools) {
@@ -106,6 +136,7 @@ ExitCode run_proof_command(ProofRequest request) {
     if (request.inputs.empty())
         return wrong_use("a résumé file is required; use - for standard input");
     if (request.dry_run && !request.mend) return wrong_use("--dry-run goes with --mend");
+    if (const auto code = check_marked(request)) return *code;
     if (std::ranges::count(request.inputs, "-") > 1)
         return wrong_use("standard input can be read once; give - once");
     if (!request.paper.empty())
@@ -123,7 +154,7 @@ ExitCode run_proof_command(ProofRequest request) {
     }
     const Language language(data);
     const ProofTools tools{data, *fonts, language, day_of(epoch)};
-    return request.mend ? mend_all(request, tools) : report_all(request, tools);
+    return request.mend ? mend_all(request, tools) : report_all(request, tools, epoch);
 }
 
 }

@@ -16,6 +16,7 @@ struct ProofRequest {
     Choices choices;
     bool strict = false;    // a should fails, too
     bool summary = false;   // a few lines in place of the findings
+    std::string marked;     // write the pages with their findings to this PDF; `-`: standard output
     bool mend = false;      // make the safe mends
     bool dry_run = false;   // with `mend`: print what it would change
     bool list = false;      // print the names of all checks

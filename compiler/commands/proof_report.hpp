@@ -47,6 +47,18 @@ nlohmann::ordered_json proof_json(Proofreads all);
 nlohmann::ordered_json proof_sarif(Proofreads all); // SARIF 2.1.0
 std::string proof_summary(const Proofread& one, const Language& language);
 
+struct Verdict {
+    std::string readiness; // "ready to send"
+    std::string good;      // what is good already, parted by `;`; may be empty
+};
+Verdict verdict_of(const Proofread& one, const Language& language);
+
+// The pages of the résumé as `set` makes them (as a draft, if they are too many), every finding a
+// numbered note at its words, and a sheet behind them that lists the notes: the bytes of a tagged
+// PDF. It must have been typeset. `time` is document_time().
+std::string marked_proof(const Proofread& one, const ProofTools& tools,
+                         std::optional<std::int64_t> time);
+
 // From the table of checks
 std::string list_of_checks();
 std::string explanation_of(const Check& check);

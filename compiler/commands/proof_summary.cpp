@@ -45,7 +45,7 @@ std::size_t count_of(const std::vector<Tally>& tallies, Weight weight) {
     return count;
 }
 
-std::string verdict(const std::vector<Tally>& tallies) {
+std::string readiness(const std::vector<Tally>& tallies) {
     const std::size_t musts = count_of(tallies, Weight::must);
     const std::size_t shoulds = count_of(tallies, Weight::should);
     constexpr std::size_t few = 3;
@@ -113,15 +113,22 @@ std::string what_is_good(const Proofread& one, const std::vector<Tally>& tallies
     std::string text;
     for (const std::string& each : good)
         text += (text.empty() ? "" : "; ") + each;
-    return text.empty() ? text : fmt::format("  good already: {}\n", text);
+    return text;
 }
 
+}
+
+Verdict verdict_of(const Proofread& one, const Language& language) {
+    const std::vector<Tally> tallies = by_importance(one.proof);
+    return {readiness(tallies), what_is_good(one, tallies, language)};
 }
 
 std::string proof_summary(const Proofread& one, const Language& language) {
-    const std::vector<Tally> tallies = by_importance(one.proof);
-    return fmt::format("{}: {}\n", one.input, verdict(tallies)) + most_important(tallies) +
-           what_is_good(one, tallies, language);
+    const Verdict verdict = verdict_of(one, language);
+    std::string text = fmt::format("{}: {}\n", one.input, verdict.readiness) +
+                       most_important(by_importance(one.proof));
+    if (!verdict.good.empty()) text += fmt::format("  good already: {}\n", verdict.good);
+    return text;
 }
 
 }

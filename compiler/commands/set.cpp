@@ -19,7 +19,6 @@
 
 #include <algorithm>
 #include <atomic>
-#include <chrono>
 #include <cstdio>
 #include <optional>
 #include <thread>
@@ -42,20 +41,6 @@ struct Context { // what every input of one call shares
     std::optional<std::int64_t> epoch; // SOURCE_DATE_EPOCH
     bool excerpts = false;             // messages go to a terminal
 };
-
-// The date the document bears: the build's if it states one, else the day the writer says the
-// résumé was brought up to date; never the clock's.
-std::optional<std::int64_t> document_time(const std::optional<std::int64_t>& epoch,
-                                          const Settings& settings) {
-    if (epoch) return epoch;
-    const std::optional<Date>& updated = *settings.updated;
-    if (!updated) return std::nullopt;
-    const std::chrono::year_month_day day(
-        std::chrono::year(updated->year),
-        std::chrono::month(static_cast<unsigned>(updated->month.value_or(1))),
-        std::chrono::day(static_cast<unsigned>(updated->day.value_or(1))));
-    return std::chrono::sys_seconds(std::chrono::sys_days(day)).time_since_epoch().count();
-}
 
 struct Written { // what one input's outputs hold
     std::optional<std::string> pdf, plain, deps;
@@ -82,14 +67,6 @@ std::optional<std::string> write_all(const Written& written, const Outputs& outp
     return std::nullopt;
 }
 
-Pages draft_pages(const Typeset& typeset) {
-    const Settings& settings = typeset.resume.settings;
-    const Fit draft = draft_fit(typeset.composition, typeset.theme, settings);
-    Pages pages = make_pages(typeset.composition, draft);
-    mark_end(pages, draft.setting, static_cast<std::size_t>(*settings.pages));
-    return pages;
-}
-
 ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context,
                     const Outputs& outputs, Diagnostics& diagnostics, Diagnostics& cuts_report,
                     std::string& explanation) {
@@ -107,9 +84,7 @@ ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context
                                           context.request.draft);
             if (!context.request.draft) return ExitCode::does_not_fit;
         }
-        const Pages pages = overflow != nullptr
-                                ? draft_pages(*typeset)
-                                : make_pages(typeset->composition, std::get<Fit>(typeset->fit));
+        const Pages pages = make_pages(*typeset, fit_or_draft(*typeset));
         written.pdf = write_pdf(typeset->composition, pages,
                                 document_time(context.epoch, typeset->resume.settings));
         if (context.request.verify &&

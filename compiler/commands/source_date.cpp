@@ -1,6 +1,7 @@
 #include "compiler/commands/source_date.hpp"
 
 #include <charconv>
+#include <chrono>
 #include <cstdlib>
 #include <string_view>
 #include <system_error>
@@ -20,6 +21,18 @@ bool read_epoch(std::optional<std::int64_t>& epoch) {
         return false;
     epoch = seconds;
     return true;
+}
+
+std::optional<std::int64_t> document_time(const std::optional<std::int64_t>& epoch,
+                                          const Settings& settings) {
+    if (epoch) return epoch;
+    const std::optional<Date>& updated = *settings.updated;
+    if (!updated) return std::nullopt;
+    const std::chrono::year_month_day day(
+        std::chrono::year(updated->year),
+        std::chrono::month(static_cast<unsigned>(updated->month.value_or(1))),
+        std::chrono::day(static_cast<unsigned>(updated->day.value_or(1))));
+    return std::chrono::sys_seconds(std::chrono::sys_days(day)).time_since_epoch().count();
 }
 
 }

@@ -70,4 +70,16 @@ std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choic
     return typeset_selected(std::move(*resume), sources, file, choices, folder, fonts, diagnostics);
 }
 
+Fit fit_or_draft(const Typeset& typeset) {
+    if (const auto* fit = std::get_if<Fit>(&typeset.fit)) return *fit;
+    return draft_fit(typeset.composition, typeset.theme, typeset.resume.settings);
+}
+
+Pages make_pages(const Typeset& typeset, const Fit& fit) {
+    Pages pages = make_pages(typeset.composition, fit);
+    if (std::holds_alternative<Overflow>(typeset.fit))
+        mark_end(pages, fit.setting, static_cast<std::size_t>(*typeset.resume.settings.pages));
+    return pages;
+}
+
 }

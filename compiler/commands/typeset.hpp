@@ -6,6 +6,7 @@
 #include "compiler/fit/fit.hpp"
 #include "compiler/fonts/fonts.hpp"
 #include "compiler/model/resume.hpp"
+#include "compiler/pages/pages.hpp"
 #include "compiler/source/diagnostics.hpp"
 #include "compiler/source/source.hpp"
 #include "compiler/theme/theme.hpp"
@@ -45,5 +46,11 @@ std::optional<Typeset> typeset_selected(Resume resume, Sources& sources, std::ui
 std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,
                                const std::filesystem::path& folder, Fonts& fonts,
                                Diagnostics& diagnostics);
+
+// As it fits or, where it does not, as a draft has it.
+Fit fit_or_draft(const Typeset& typeset);
+
+// Of such a fit; a draft bears a rule at the end of its last allowed page.
+Pages make_pages(const Typeset& typeset, const Fit& fit);
 
 }

@@ -28,6 +28,17 @@ std::size_t first_cluster_length(std::string_view text) {
     return length;
 }
 
+bool is_right_to_left(char32_t code) {
+    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(code));
+    return property->bidi_class == UTF8PROC_BIDI_CLASS_R ||
+           property->bidi_class == UTF8PROC_BIDI_CLASS_AL;
+}
+
+bool is_left_to_right(char32_t code) {
+    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(code));
+    return property->bidi_class == UTF8PROC_BIDI_CLASS_L;
+}
+
 std::string upper_case(std::string_view text, const std::string& language) {
     std::string result;
     icu::StringByteSink<std::string> sink(&result);

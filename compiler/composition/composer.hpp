@@ -4,6 +4,7 @@
 #include "compiler/composition/composition.hpp"
 #include "compiler/composition/line_text.hpp"
 #include "compiler/composition/shaped_text.hpp"
+#include "compiler/composition/sheet.hpp"
 #include "compiler/model/resume.hpp"
 #include "compiler/source/diagnostics.hpp"
 #include "compiler/theme/theme.hpp"
@@ -20,7 +21,8 @@ public:
     Composer(const Resume& resume, const Theme& theme, Fonts& fonts, Diagnostics& diagnostics,
              const Hyphenation* hyphenation);
 
-    Composition run();
+    Composition run();                   // the résumé's
+    Composition run(const Sheet& sheet); // the sheet's; of the résumé, the settings
 
 private:
     // heading.cpp
@@ -36,6 +38,9 @@ private:
     void add_bullets(std::span<const Bullet> bullets, std::uint32_t section, GapName gap);
     // Gives the LBody.
     std::uint32_t add_bullet(const Bullet& bullet, std::uint32_t list, int level, GapName gap);
+
+    // sheet.cpp
+    void add_remarks(const RemarkGroup& group, std::uint32_t section);
 
     // paragraphs.cpp
     std::uint32_t add_element(StructureType type, std::uint32_t parent);

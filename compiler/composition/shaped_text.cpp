@@ -73,17 +73,6 @@ struct TextShaper::Segmented {
 
 namespace {
 
-bool is_right_to_left(const Character& character) {
-    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(character.code));
-    return property->bidi_class == UTF8PROC_BIDI_CLASS_R ||
-           property->bidi_class == UTF8PROC_BIDI_CLASS_AL;
-}
-
-bool is_left_to_right(const Character& character) {
-    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(character.code));
-    return property->bidi_class == UTF8PROC_BIDI_CLASS_L;
-}
-
 // The break before byte `offset` of a run, as the index of the glyph that begins there; none if
 // it lies within a glyph. `glyph` goes on from the break before.
 std::optional<std::uint32_t> glyph_at(const Run& run, std::size_t offset, std::uint32_t& glyph) {
@@ -127,7 +116,7 @@ const Face* TextShaper::face_for(std::string_view cluster, FaceStyle style, Plac
 // right, several would be read in the wrong order.
 void TextShaper::check_direction(std::string_view cluster, Place place, Segmented& out) {
     const Character character = first_character(cluster);
-    if (is_right_to_left(character)) {
+    if (is_right_to_left(character.code)) {
         if (out.right_to_left && out.parted)
             diagnostics_.error(place,
                                fmt::format("from '{}' (U+{:04X}) on, words that are read from "
@@ -136,7 +125,7 @@ void TextShaper::check_direction(std::string_view cluster, Place place, Segmente
                                            cluster, static_cast<std::uint32_t>(character.code)));
         out.right_to_left = true;
         out.parted = false;
-    } else if (is_left_to_right(character)) {
+    } else if (is_left_to_right(character.code)) {
         out.right_to_left = out.parted = false;
     } else if (character.code == U' ') {
         out.parted = true;

@@ -82,6 +82,15 @@ public:
         return evenly_tightened(needed);
     }
 
+    Fit preferred() const {
+        const PageSetting preferred = preferred_setting(choices_);
+        const double measure = (preferred.paper_width - 2 * preferred.side_margin) / preferred.size;
+        Begins begins;
+        for (const Column& column : columns_at(measure))
+            begins.push_back(page_begins(column, preferred));
+        return fit_of(preferred, measure, std::move(begins));
+    }
+
     Fit smallest() const {
         const PageSetting least = least_setting(choices_);
         Begins begins;
@@ -335,6 +344,11 @@ private:
 Fit draft_fit(const Composition& composition, const Theme& theme, const Settings& settings) {
     const SettingChoices choices = choices_of(theme, settings);
     return Fitter(composition, choices).smallest();
+}
+
+Fit preferred_fit(const Composition& composition, const Theme& theme, const Settings& settings) {
+    const SettingChoices choices = choices_of(theme, settings);
+    return Fitter(composition, choices).preferred();
 }
 
 std::variant<Fit, Overflow> fit(const Composition& composition, const Theme& theme,

@@ -83,4 +83,7 @@ std::variant<Fit, Overflow> fit(const Composition& composition, const Theme& the
 // At the smallest setting, on as many pages as it takes, each as full as it can be.
 Fit draft_fit(const Composition& composition, const Theme& theme, const Settings& settings);
 
+// As the theme likes it best, on as many pages as it takes: for what need not be short.
+Fit preferred_fit(const Composition& composition, const Theme& theme, const Settings& settings);
+
 }
