@@ -237,6 +237,8 @@ struct margins_value;
 struct language_value;
 struct updated_value;
 struct accept_value;
+struct foreign_value;
+struct abbreviations_value;
 }
 
 template<>
@@ -258,6 +260,14 @@ template<>
 inline constexpr std::string_view message<settings::accept_value> =
     "expected the name of a check and a reason, such as 'gpa-scale (the school gives none)', "
     "found '{}'";
+template<>
+inline constexpr std::string_view message<settings::foreign_value> =
+    "expected words and the tag of their language, such as 'Les Cahiers du littoral (fr)', several "
+    "parted by ';', found '{}'";
+template<>
+inline constexpr std::string_view message<settings::abbreviations_value> =
+    "expected an abbreviation and what it is short for, such as 'CTD (conductivity, temperature, "
+    "and depth)', several parted by ';', found '{}'";
 
 // Themes and patterns (grammar/theme.hpp)
 

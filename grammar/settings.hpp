@@ -64,4 +64,13 @@ struct acceptance : pegtl::seq<check_name, setting_blanks, pegtl::one<'('>, sett
 struct acceptance_separator : pegtl::seq<setting_blanks, pegtl::one<';'>, setting_blanks> {};
 struct accept_value : pegtl::seq<pegtl::list<acceptance, acceptance_separator>, pegtl::eof> {};
 
+// `words (their language)`, `abbreviation (what it is short for)`
+struct glossed_words : pegtl::plus<pegtl::not_one<'(', ')', ';'>> {};
+struct gloss_text : pegtl::plus<pegtl::sor<inner_parentheses, pegtl::not_one<'(', ')'>>> {};
+struct gloss
+    : pegtl::seq<glossed_words, pegtl::one<'('>, setting_blanks, gloss_text, pegtl::one<')'>> {};
+struct glosses : pegtl::seq<pegtl::list<gloss, acceptance_separator>, pegtl::eof> {};
+struct foreign_value : glosses {};
+struct abbreviations_value : glosses {};
+
 }

@@ -48,6 +48,7 @@ private:
                              std::uint32_t element);
     Paragraph make_paragraph(const LineText& text, StyleName style, std::uint32_t element);
     void add_label(Paragraph& paragraph, std::string_view sign, int level, std::uint32_t element);
+    std::uint32_t add_span(const Gloss& gloss, std::uint32_t parent);
     void place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text);
     std::uint32_t add_icon(const std::string& name, const Style& style);
     std::string link_contents(const std::string& uri, const std::string& words) const;

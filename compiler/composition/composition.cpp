@@ -29,7 +29,7 @@ std::string name_of(const Resume& resume) {
 Composer::Composer(const Resume& resume, const Theme& theme, Fonts& fonts, Diagnostics& diagnostics,
                    const Hyphenation* hyphenation)
     : resume_(resume), theme_(theme),
-      shaper_(theme, fonts, *resume.settings.language, diagnostics,
+      shaper_(theme, fonts, resume.settings, diagnostics,
               divides_words(resume.settings, theme) ? hyphenation : nullptr),
       name_(name_of(resume)) {}
 

@@ -24,6 +24,8 @@ struct Element {
     std::uint32_t parent = 0; // the document element, 0, is its own parent
     std::string uri;          // links
     std::string contents;     // links: what a screen reader says
+    std::string language;     // spans: BCP 47, where it is another than the document's
+    std::string expansion;    // spans: what an abbreviation is short for
 };
 
 // Glyphs of one face, size, colour and structure element.

@@ -55,7 +55,7 @@ std::string_view bare_address(std::string_view uri) {
 }
 
 std::uint32_t Composer::add_element(StructureType type, std::uint32_t parent) {
-    out_.elements.push_back({type, parent, {}, {}});
+    out_.elements.push_back({type, parent, {}, {}, {}, {}});
     return static_cast<std::uint32_t>(out_.elements.size() - 1);
 }
 
@@ -75,17 +75,33 @@ std::string Composer::link_contents(const std::string& uri, const std::string& w
     return "Web page " + words + ": " + std::string(address);
 }
 
+std::uint32_t Composer::add_span(const Gloss& gloss, std::uint32_t parent) {
+    const std::uint32_t element = add_element(StructureType::span, parent);
+    out_.elements[element].language = gloss.language;
+    out_.elements[element].expansion = gloss.expansion;
+    return element;
+}
+
 void Composer::place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text) {
+    std::uint32_t link = 0, span = 0; // elements, of the run before
     for (std::size_t run = 0; run < shaped.runs.size(); ++run) {
-        const auto& link = shaped.links[run];
         std::uint32_t element = paragraph.element;
-        if (link && run > 0 && shaped.links[run - 1] == link) {
-            element = paragraph.runs.back().element;
-        } else if (link) {
-            element = add_element(StructureType::link, paragraph.element);
-            out_.elements[element].uri = text.links[*link];
-            out_.elements[element].contents =
-                link_contents(text.links[*link], link_words(shaped, run));
+        if (const auto& number = shaped.links[run]) {
+            const bool goes_on = run > 0 && shaped.links[run - 1] == number;
+            if (!goes_on) {
+                link = add_element(StructureType::link, paragraph.element);
+                out_.elements[link].uri = text.links[*number];
+                out_.elements[link].contents =
+                    link_contents(text.links[*number], link_words(shaped, run));
+            }
+            element = link;
+        }
+        if (const auto& number = shaped.spans[run]) {
+            const bool goes_on = run > 0 && shaped.spans[run - 1] == number &&
+                                 shaped.links[run - 1] == shaped.links[run];
+            if (!goes_on)
+                span = add_span(resume_.settings.glosses[shaped.glossed[*number].gloss], element);
+            element = span;
         }
         paragraph.runs.push_back(shaped.runs[run]);
         paragraph.runs.back().element = element;

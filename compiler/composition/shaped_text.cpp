@@ -54,6 +54,7 @@ struct TextShaper::Segment {
     std::string icon;
     std::size_t begin = 0; // bytes of the paragraph's text
     std::size_t end = 0;
+    std::optional<std::uint32_t> span = {}; // index into ShapedText::glossed
 
     bool looks_like(const Segment& other) const {
         return face == other.face && underline == other.underline && link == other.link &&
@@ -72,6 +73,30 @@ struct TextShaper::Segmented {
 };
 
 namespace {
+
+// Parted where a glossed range begins or ends, so that it has runs of its own.
+template<typename Segments>
+Segments parted(const Segments& segments, const std::vector<GlossedRange>& ranges) {
+    Segments parts;
+    std::uint32_t next = 0;
+    for (auto rest : segments) {
+        while (next < ranges.size() && ranges[next].begin < rest.end) {
+            const GlossedRange& range = ranges[next];
+            auto part = rest;
+            part.end = std::max(rest.begin, range.begin);
+            if (part.end > part.begin) parts.push_back(part);
+            part.begin = part.end;
+            part.end = std::min(rest.end, range.end);
+            part.span = next;
+            parts.push_back(part);
+            rest.begin = part.end;
+            if (range.end > rest.end) break; // it goes on in the next segment
+            ++next;
+        }
+        if (rest.end > rest.begin) parts.push_back(rest);
+    }
+    return parts;
+}
 
 // The break before byte `offset` of a run, as the index of the glyph that begins there; none if
 // it lies within a glyph. `glyph` goes on from the break before.
@@ -193,6 +218,8 @@ ShapedText TextShaper::shape(const LineText& text, StyleName style_name, double 
     if (hyphenation_ && is_english() && is_running_text(style_name))
         add_soft_hyphens(parts.soft_hyphens, hyphenation_->points(parts.text));
     ShapedText shaped;
+    shaped.glossed = glossed_ranges(parts.text, glosses_, style.caps == Caps::all, language_);
+    parts.segments = parted(parts.segments, shaped.glossed);
     std::vector<std::size_t> begins;
     for (const Segment& part : parts.segments) {
         if (!part.face) continue; // reported: nothing will be set
@@ -208,6 +235,7 @@ ShapedText TextShaper::shape(const LineText& text, StyleName style_name, double 
         shaped.runs.push_back(std::move(run));
         shaped.links.push_back(part.link);
         shaped.icons.push_back(part.icon);
+        shaped.spans.push_back(part.span);
         begins.push_back(part.begin);
     }
     shaped.origins = parts.origins;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "compiler/composition/composition.hpp"
+#include "compiler/composition/glosses.hpp"
 #include "compiler/composition/hyphenation.hpp"
 #include "compiler/composition/line_text.hpp"
 #include "compiler/composition/theme_faces.hpp"
@@ -19,6 +20,8 @@ struct ShapedText {
     std::vector<Run> runs;
     std::vector<std::optional<std::uint32_t>> links; // one a run: index into LineText::links
     std::vector<std::string> icons;                  // one a run: its name, or empty
+    std::vector<std::optional<std::uint32_t>> spans; // one a run: index into `glossed`
+    std::vector<GlossedRange> glossed;
     std::vector<BreakPoint> breaks;
     std::vector<std::uint32_t> hyphen_glyphs; // one a run, if a break asks for one
     std::vector<Origin> origins;
@@ -27,10 +30,10 @@ struct ShapedText {
 class TextShaper {
 public:
     // Words are divided if there is a `hyphenation`.
-    TextShaper(const Theme& theme, Fonts& fonts, std::string language, Diagnostics& diagnostics,
+    TextShaper(const Theme& theme, Fonts& fonts, const Settings& settings, Diagnostics& diagnostics,
                const Hyphenation* hyphenation)
-        : theme_(theme), faces_(theme, fonts, diagnostics), language_(std::move(language)),
-          diagnostics_(diagnostics), hyphenation_(hyphenation) {}
+        : theme_(theme), faces_(theme, fonts, diagnostics), language_(*settings.language),
+          glosses_(settings.glosses), diagnostics_(diagnostics), hyphenation_(hyphenation) {}
 
     // `size` is a ratio of the text size. A character that is in no face is reported, once.
     ShapedText shape(const LineText& text, StyleName style, double size);
@@ -48,6 +51,7 @@ private:
     const Theme& theme_;
     ThemeFaces faces_;
     std::string language_;
+    std::vector<Gloss> glosses_;
     Diagnostics& diagnostics_;
     const Hyphenation* hyphenation_;
     std::set<std::string, std::less<>> missing_;

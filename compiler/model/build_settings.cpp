@@ -65,6 +65,20 @@ struct AcceptParts {
     std::vector<Part> parts;
 };
 
+struct GlossParts {
+    struct Part {
+        std::string words;
+        std::size_t offset = 0; // of its gloss
+        std::string gloss;
+    };
+    std::vector<Part> parts;
+};
+
+std::string without_end_blanks(std::string text) {
+    text.erase(text.find_last_not_of(" \t") + 1);
+    return text;
+}
+
 template<typename Rule>
 struct Action {};
 
@@ -106,9 +120,22 @@ struct Action<rules::check_name> {
 template<>
 struct Action<rules::reason> {
     static void apply(const auto& in, AcceptParts& found) {
-        found.parts.back().reason = in.string();
-        auto& reason = found.parts.back().reason;
-        reason.erase(reason.find_last_not_of(" \t") + 1);
+        found.parts.back().reason = without_end_blanks(in.string());
+    }
+};
+
+template<>
+struct Action<rules::glossed_words> {
+    static void apply(const auto& in, GlossParts& found) {
+        found.parts.push_back({without_end_blanks(in.string()), 0, {}});
+    }
+};
+
+template<>
+struct Action<rules::gloss_text> {
+    static void apply(const auto& in, GlossParts& found) {
+        found.parts.back().offset = in.position().byte;
+        found.parts.back().gloss = without_end_blanks(in.string());
     }
 };
 
@@ -204,6 +231,26 @@ void read_accept(const Asked& asked, std::vector<Acceptance>& accept) {
     }
 }
 
+void read_foreign(const Asked& asked, std::vector<Gloss>& glosses) {
+    GlossParts found;
+    if (!match<rules::foreign_value>(asked, found)) return;
+    for (auto& part : found.parts) {
+        pegtl::memory_input in(part.gloss, "");
+        if (pegtl::parse<rules::language_value>(in))
+            glosses.push_back({std::move(part.words), recommended_case(part.gloss), {}});
+        else
+            asked.diagnostics.error(asked.value.place(part.offset, part.gloss.size()),
+                                    worded(grammar::message<rules::language_value>, part.gloss));
+    }
+}
+
+void read_abbreviations(const Asked& asked, std::vector<Gloss>& glosses) {
+    GlossParts found;
+    if (!match<rules::abbreviations_value>(asked, found)) return;
+    for (auto& part : found.parts)
+        glosses.push_back({std::move(part.words), {}, std::move(part.gloss)});
+}
+
 // Where the setting was set already; line 0 if it was not, or may be set again.
 Place set_at(SettingName name, const Settings& settings) {
     switch (name) {
@@ -229,6 +276,8 @@ Place set_at(SettingName name, const Settings& settings) {
         return settings.hyphenate.place;
     case SettingName::words:
     case SettingName::accept:
+    case SettingName::foreign:
+    case SettingName::abbreviations:
         break;
     }
     return {};
@@ -264,6 +313,10 @@ void read_value(SettingName name, const Asked& asked, Settings& settings) {
         return read_accept(asked, settings.accept);
     case SettingName::hyphenate:
         return read_hyphenate(asked, settings.hyphenate);
+    case SettingName::foreign:
+        return read_foreign(asked, settings.glosses);
+    case SettingName::abbreviations:
+        return read_abbreviations(asked, settings.glosses);
     }
 }
 

@@ -140,6 +140,13 @@ struct Acceptance {
     Place place;
 };
 
+// Words in another language than the résumé's, or an abbreviation: one of the two is stated.
+struct Gloss {
+    std::string words;
+    std::string language;  // BCP 47
+    std::string expansion; // what it is short for
+};
+
 struct Settings {
     Setting<Stage> stage{Stage::undergraduate, {}};
     Setting<int> pages{1, {}};
@@ -153,6 +160,7 @@ struct Settings {
     Setting<bool> hyphenate{false, {}};
     std::vector<std::string> words;
     std::vector<Acceptance> accept;
+    std::vector<Gloss> glosses;
 };
 
 struct Resume {

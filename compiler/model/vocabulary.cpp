@@ -41,6 +41,8 @@ constexpr std::array words{
     Word{"words", S::words, V::setting, true, {}, true},
     Word{"accept", S::accept, V::setting, true, {}, true},
     Word{"hyphenate", S::hyphenate, V::setting, true, {}, false},
+    Word{"foreign", S::foreign, V::setting, true, {}, true},
+    Word{"abbreviations", S::abbreviations, V::setting, true, {}, true},
     Word{"include", D::include, V::setting, true, {}, true},
 
     Word{"section", D::section, V::text, false, {}, true},

@@ -27,7 +27,9 @@ enum class SettingName {
     updated,
     words,
     accept,
-    hyphenate
+    hyphenate,
+    foreign,
+    abbreviations
 };
 
 // Labels that are neither a field nor a setting.

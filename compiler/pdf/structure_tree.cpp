@@ -72,7 +72,8 @@ StructureTree::StructureTree(const Composition& composition, const std::vector<P
                              PdfFile& file)
     : pages_(pages), file_(file), labels_(first_labels(composition)), contents_(pages.size()) {
     for (const Element& element : composition.elements)
-        nodes_.push_back({element.type, element.parent, {}, {}});
+        nodes_.push_back(
+            {element.type, element.parent, element.language, element.expansion, {}, {}});
 }
 
 void StructureTree::attach(std::uint32_t element) {
@@ -104,7 +105,7 @@ int StructureTree::annotate(std::uint32_t element, std::size_t page, PdfReferenc
 
 int StructureTree::annotate_apart(std::uint32_t element, std::size_t page,
                                   PdfReference annotation) {
-    nodes_.push_back({StructureType::annot, element, {}, {}});
+    nodes_.push_back({StructureType::annot, element, {}, {}, {}, {}});
     return annotate(static_cast<std::uint32_t>(nodes_.size() - 1), page, annotation);
 }
 
@@ -143,6 +144,8 @@ void StructureTree::write_element(std::uint32_t element, PdfReference root) {
                         {"P", element == 0 ? root : nodes_[node.parent].object}};
     if (page != no_page) value.push_back({"Pg", pages_[page]});
     value.push_back({"K", children.size() == 1 ? children.front() : PdfValue(children)});
+    if (!node.language.empty()) value.push_back({"Lang", PdfText{std::string(node.language)}});
+    if (!node.expansion.empty()) value.push_back({"E", PdfText{std::string(node.expansion)}});
     if (node.type == StructureType::l)
         value.push_back(
             {"A", PdfDictionary{{"O", PdfName{"List"}},

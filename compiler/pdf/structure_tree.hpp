@@ -41,6 +41,7 @@ private:
     struct Node {
         StructureType type{};
         std::uint32_t parent = 0;
+        std::string_view language, expansion; // live as long as the composition
         PdfReference object; // reserved when the element first has something to hold
         std::vector<Child> children;
     };

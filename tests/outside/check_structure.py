@@ -7,9 +7,13 @@
     pdfinfo -struct-text    the structure tree, read in order, gives the expected words; its types are
                             standard ones, nested as the PDF Association's guide asks: one Document,
                             headings H1 first and no level skipped, L > LI > Lbl and LBody
+    pikepdf                 what the source says of foreign words and abbreviations: Lang and E of
+                            their spans (ISO 32000-1, 14.9.2 and 14.9.5)
 """
 
 import re
+
+import pikepdf
 
 import expected_words
 from align import Aligner
@@ -141,6 +145,25 @@ def check_headings(tally, name, levels):
     tally.check(not skips, f"headings of {name}", f"level skipped: {skips[:3]}")
 
 
+def stated_glosses(source):
+    """(key, value) for each `words (value)` of the settings whose words the résumé has elsewhere."""
+    text = re.sub(r"\n[ \t]+", " ", source.read_text(encoding="utf-8"))
+    body = re.sub(r"^(foreign|abbreviations):.*$", "", text, flags=re.M)
+    for label, value in re.findall(r"^(foreign|abbreviations):(.*)$", text, flags=re.M):
+        for words, gloss in re.findall(r"([^;()]+)\(([^)]*)\)", value):
+            if re.search(rf"(?<!\w){re.escape(words.strip())}(?!\w)", body):
+                yield ("/Lang" if label == "foreign" else "/E"), gloss.strip()
+
+
+def check_glosses(tally, name, source, pdf):
+    stated = set(stated_glosses(source))
+    with pikepdf.open(pdf) as document:
+        found = {(key, str(each[key])) for each in document.objects
+                 if isinstance(each, pikepdf.Dictionary) and each.get("/S") == "/Span"
+                 for key in ("/Lang", "/E") if key in each}
+    tally.check(found == stated, f"glosses of {name}", f"stated {stated}, found {found}")
+
+
 def main():
     tally = Tally()
     for name, source, tags, pdf in SamplePdfs(tally):
@@ -148,6 +171,7 @@ def main():
         check_fonts(tally, name, pdf)
         check_size(tally, name, pdf)
         check_information(tally, name, source, pdf)
+        check_glosses(tally, name, source, pdf)
         root = structure(pdf)
         check_tree(tally, name, root)
         words = expected_words.read(source, tags).words

@@ -21,7 +21,7 @@ import sys
 import unicodedata
 
 SETTINGS = {"stage", "pages", "theme", "paper", "size", "margins", "dates-as", "language", "updated",
-            "words", "accept", "hyphenate"}
+            "words", "accept", "hyphenate", "foreign", "abbreviations"}
 HEADING = {"name", "pronouns", "headline", "address", "phone", "email", "link"}
 DATES = {"dates", "graduation", "expires"}
 ITEMS = {"honors", "courses", "activities"}
