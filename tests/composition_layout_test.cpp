@@ -56,6 +56,24 @@ TEST_CASE("how gladly a line ends") {
     CHECK(ends("dots · dashes – x", bullet, true) == "8:0 19:0 ");
 }
 
+// The pattern's own separator parts nothing at a line's end; the writer's stays.
+TEST_CASE("what a line's end leaves out") {
+    const auto left_out = [](std::string_view text, std::vector<std::size_t> literals) {
+        std::string out;
+        for (const quoin::LineEnd& end :
+             quoin::line_ends({text, {}, std::move(literals), quoin::StyleName::line, true}))
+            out += fmt::format("{}:{} ", end.offset, end.left_out);
+        return out;
+    };
+    CHECK(left_out("WA · Jun", {2, 6}) == "6:3 ");
+    CHECK(left_out("WA | Jun", {2, 5}) == "5:2 ");
+    CHECK(left_out("WA · Jun", {}) == "6:0 ");
+    CHECK(left_out("WA, Jun", {2, 4}) == "4:0 ");
+    CHECK(left_out("WA – Jun", {2, 7}) == "7:0 ");
+    CHECK(left_out("· Jun", {0, 3}) == "3:0 "); // nothing stands before it
+    CHECK(left_out("a·b c", {1, 3}) == "5:0 ");
+}
+
 TEST_CASE("break points lie between glyphs, in order, never within a ligature or a date") {
     const std::string markup = entry(
         "experience", "role: Office *affi*nity officer\nemployer: Ellery /Ferries/\n"

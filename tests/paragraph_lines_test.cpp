@@ -63,14 +63,16 @@ struct End {
     std::size_t at = 0;
     double hyphen = 0;
     double penalty = 0;
+    std::size_t left_out = 0;
 };
 
 std::vector<End> possible_ends(const Paragraph& paragraph, const Flat& flat) {
     std::vector<End> ends;
     for (const quoin::BreakPoint& point : paragraph.breaks)
         ends.push_back({flat.run_begins[point.run] + point.glyph,
-                        point.hyphen ? hyphen_em(paragraph, point.run) : 0, point.penalty});
-    ends.push_back({flat.advances.size(), 0, 0});
+                        point.hyphen ? hyphen_em(paragraph, point.run) : 0, point.penalty,
+                        point.left_out});
+    ends.push_back({flat.advances.size(), 0, 0, 0});
     return ends;
 }
 
@@ -102,7 +104,7 @@ Cost cost_of(const Flat& flat, const std::vector<End>& ends, double room) {
     Cost total{ends.size(), 0};
     std::size_t begin = 0;
     for (const End& end : ends) {
-        const double width = natural_width(flat, begin, end.at) + end.hyphen;
+        const double width = natural_width(flat, begin, end.at - end.left_out) + end.hyphen;
         if (width > room + 1e-9) total.cost = infinity;
         if (end.at < flat.advances.size())
             total.cost += 100 * std::pow((room - width) / room, 2) + end.penalty / 10;
@@ -132,17 +134,30 @@ std::size_t flat_index(const Flat& flat, Line::Position at) {
                                            : flat.advances.size();
 }
 
-// Every glyph once and in order, the widths as stated.
+// The possible end that a line has: the next line begins there.
+End end_of(const Flat& flat, const std::vector<End>& possible, const std::vector<Line>& lines,
+           std::size_t line) {
+    const std::size_t next =
+        line + 1 < lines.size() ? flat_index(flat, lines[line + 1].begin) : flat.advances.size();
+    const auto end = std::ranges::find(possible, next, &End::at);
+    return end != possible.end() ? *end : End{next, 0, 0, 0}; // within an overlong word
+}
+
+// Every glyph once and in order, but for what a line's end leaves out; the widths as stated.
 void check_whole(const Paragraph& paragraph, const std::vector<Line>& lines) {
     const Flat flat = flatten(paragraph);
+    const std::vector<End> possible = possible_ends(paragraph, flat);
     std::size_t at = 0;
-    for (const Line& line : lines) {
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const Line& line = lines[i];
         CHECK(flat_index(flat, line.begin) == at);
         const std::size_t end = flat_index(flat, line.end);
         CHECK(end > at);
         const double hyphen = line.hyphen ? hyphen_em(paragraph, line.end.run) : 0;
         CHECK(line.width == doctest::Approx(natural_width(flat, at, end) + hyphen));
-        at = end;
+        const End chosen = end_of(flat, possible, lines, i);
+        CHECK(end + chosen.left_out == chosen.at);
+        at = chosen.at;
     }
     CHECK(at == flat.advances.size());
 }
@@ -150,11 +165,20 @@ void check_whole(const Paragraph& paragraph, const std::vector<Line>& lines) {
 std::vector<End> ends_of(const Flat& flat, const std::vector<End>& possible,
                          const std::vector<Line>& lines) {
     std::vector<End> ends;
-    for (const Line& line : lines)
-        ends.push_back(*std::find_if(possible.begin(), possible.end(), [&](const End& end) {
-            return end.at == flat_index(flat, line.end);
-        }));
+    for (std::size_t line = 0; line < lines.size(); ++line)
+        ends.push_back(end_of(flat, possible, lines, line));
     return ends;
+}
+
+// Now and then a break leaves out some of what stands between it and the one before, as it does a
+// separator.
+void leave_out_some(Paragraph& paragraph, std::mt19937& random) {
+    std::uint32_t before = 0;
+    for (quoin::BreakPoint& point : paragraph.breaks) {
+        if (random() % 3 == 0 && point.glyph > before + 2)
+            point.left_out = static_cast<std::uint32_t>(1 + random() % (point.glyph - before - 2));
+        before = point.glyph;
+    }
 }
 
 }
@@ -165,6 +189,7 @@ TEST_CASE("ragged lines: none better among all breakings of small paragraphs") {
         Paragraph text = paragraph(words(random, 1 + random() % 9, true));
         if (text.breaks.size() > 12) text.breaks.resize(12);
         text.indent = round % 3 == 0 ? 1.3 : 0;
+        if (round % 2 == 0) leave_out_some(text, random);
         const double measure = 9 + 0.1 * static_cast<double>(random() % 80);
         const Flat flat = flatten(text);
         const std::vector<End> possible = possible_ends(text, flat);

@@ -115,7 +115,8 @@ TEST_CASE("verify: the words of a composition") {
     Composition composition;
     Paragraph paragraph;
     paragraph.place = {0, 7, 3, 5};
-    for (const char* text : {"• ", "Jun\u00A02026 – ", "Aug", "ust re\u00ADport"}) {
+    paragraph.label_runs = 1;
+    for (const char* text : {"• ", "Jun\u00A02026 – ", "Aug", "ust re\u00ADport · ", "• x"}) {
         Run run;
         run.text = text;
         paragraph.runs.push_back(run);
@@ -125,7 +126,7 @@ TEST_CASE("verify: the words of a composition") {
     std::string all;
     for (const ExpectedWord& word : words)
         all += word.text + '|';
-    CHECK(all == "•|Jun|2026|–|August|report|");
+    CHECK(all == "•|Jun|2026|–|August|report|x|");
     CHECK(words.front().place == paragraph.place);
 }
 

@@ -49,6 +49,9 @@ struct BreakPoint {
     std::uint32_t glyph = 0;
     double penalty = 0;  // as Knuth & Plass: 0 neutral, positive to avoid
     bool hyphen = false; // a hyphen (U+00AD) is set if the line ends here
+    // So many glyphs before it are not set if the line ends here: a separator that parts nothing
+    // then, and its space.
+    std::uint32_t left_out = 0;
 };
 
 // What a text gives up when room is short: nothing, its words, or the items of a list, which

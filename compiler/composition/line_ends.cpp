@@ -98,6 +98,18 @@ bool ends_item(std::string_view before) {
     return before.ends_with(';') || before.ends_with("·") || before.ends_with("|");
 }
 
+// Bytes of a separator and the spaces after it at the end of `before`; 0 if it ends otherwise, or
+// if nothing stands before the separator.
+std::size_t separator_length(std::string_view before) {
+    const std::size_t end = before.find_last_not_of(' ');
+    if (end == std::string_view::npos) return 0;
+    const std::size_t space = before.find_last_of(' ', end);
+    if (space == std::string_view::npos) return 0;
+    const bool parts = is_separator(before.substr(space + 1, end - space)) &&
+                       before.find_last_not_of(' ', space) != std::string_view::npos;
+    return parts ? before.size() - space - 1 : 0;
+}
+
 // A sign that parts two things stays with what it follows.
 bool begins_with_separator(std::string_view rest) {
     constexpr std::array<std::string_view, 5> signs = {"·", "|", "–", "—", "•"};
@@ -111,6 +123,10 @@ double penalty_within(StyleName style) {
     return style == StyleName::title ? within_title_field : 0;
 }
 
+}
+
+bool is_separator(std::string_view word) {
+    return word == "·" || word == "|" || word == "•";
 }
 
 std::vector<LineEnd> line_ends(const LineEndText& text) {
@@ -132,6 +148,7 @@ std::vector<LineEnd> line_ends(const LineEndText& text) {
         LineEnd end{offset, at_soft_hyphen, hyphen};
         const std::string_view before = text.text.substr(0, offset);
         if (!hyphen) end.penalty = penalty_between(before, text.text.substr(offset), text.english);
+        if (in_literal) end.left_out = separator_length(before);
         if (!in_literal) end.penalty += penalty_within(text.style);
         if (list && !ends_item(before)) end.penalty += within_item;
         ends.push_back(end);

@@ -13,6 +13,7 @@ struct LineEnd {
     std::size_t offset = 0; // bytes; of the next line's first character
     double penalty = 0;
     bool hyphen = false;
+    std::size_t left_out = 0; // bytes before it: the pattern's separator, which parts nothing then
 };
 
 struct LineEndText {
@@ -22,6 +23,9 @@ struct LineEndText {
     StyleName style{};
     bool english = false;
 };
+
+// A sign that stands between two things and belongs to neither: a dot, a bar, a bullet.
+bool is_separator(std::string_view word);
 
 std::vector<LineEnd> line_ends(const LineEndText& text);
 

@@ -108,6 +108,18 @@ std::optional<std::uint32_t> glyph_at(const Run& run, std::size_t offset, std::u
     return std::nullopt;
 }
 
+// How many glyphs before `glyph` stand for the `length` bytes before it; 0 if the run begins within
+// them.
+std::uint32_t glyphs_before(const Run& run, std::uint32_t glyph, std::size_t length) {
+    const std::size_t end =
+        glyph < run.glyphs.size() ? run.glyphs[glyph].text_begin : run.text.size();
+    if (length == 0 || length > end) return 0;
+    std::uint32_t count = 0;
+    while (count < glyph && run.glyphs[glyph - count - 1].text_begin >= end - length)
+        ++count;
+    return count;
+}
+
 // `begins` holds where each run begins in the paragraph's text.
 std::vector<BreakPoint> break_points(const std::vector<LineEnd>& ends, const std::vector<Run>& runs,
                                      const std::vector<std::size_t>& begins) {
@@ -120,7 +132,9 @@ std::vector<BreakPoint> break_points(const std::vector<LineEnd>& ends, const std
         }
         if (run == runs.size()) break;
         const auto at = glyph_at(runs[run], end.offset - begins[run], glyph);
-        if (at && *at > 0) points.push_back({run, *at, end.penalty, end.hyphen});
+        if (at && *at > 0)
+            points.push_back(
+                {run, *at, end.penalty, end.hyphen, glyphs_before(runs[run], *at, end.left_out)});
     }
     return points;
 }

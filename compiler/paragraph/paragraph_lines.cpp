@@ -116,8 +116,10 @@ void MeasuredParagraph::add_stops() {
     stop.end = stop.next = skip_empty_runs(paragraph_, {paragraph_.label_runs, 0});
     stops_.push_back(stop);
     auto next_break = paragraph_.breaks.begin();
+    std::vector<Stop> passed{stop}; // after each glyph
     while (stop.next.run < paragraph_.runs.size()) {
         pass_glyph(stop);
+        passed.push_back(stop);
         while (next_break != paragraph_.breaks.end() &&
                is_before({next_break->run, next_break->glyph}, stop.end))
             ++next_break;
@@ -128,6 +130,11 @@ void MeasuredParagraph::add_stops() {
         stops_.push_back(stop);
         stops_.back().penalty = next_break->penalty;
         stops_.back().hyphen = next_break->hyphen;
+        if (next_break->left_out > 0 && next_break->left_out < passed.size()) {
+            const Stop& kept = passed[passed.size() - 1 - next_break->left_out];
+            stops_.back().end = kept.end;
+            stops_.back().at_end = kept.at_end;
+        }
         if (next_break->hyphen) stops_.back().hyphen_width = hyphen_width(paragraph_, stop.end.run);
     }
     stop.penalty = -infinite_penalty;

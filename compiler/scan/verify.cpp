@@ -1,5 +1,6 @@
 #include "compiler/scan/verify.hpp"
 
+#include "compiler/composition/line_ends.hpp"
 #include "compiler/scan/faults.hpp"
 #include "compiler/source/encoding.hpp"
 #include "compiler/source/utf8.hpp"
@@ -141,11 +142,14 @@ void report(const std::vector<ExpectedWord>& lost, const WordSet& read, std::str
 std::vector<ExpectedWord> expected_words(const Composition& composition) {
     std::vector<ExpectedWord> words;
     for (const Paragraph& paragraph : composition.paragraphs) {
-        std::string text;
-        for (const Run& run : paragraph.runs)
-            text += run.text;
-        for (std::string& word : words_in(text))
+        std::string label, text;
+        for (std::size_t r = 0; r < paragraph.runs.size(); ++r)
+            (r < paragraph.label_runs ? label : text) += paragraph.runs[r].text;
+        for (std::string& word : words_in(label))
             words.push_back({std::move(word), paragraph.place});
+        for (std::string& word : words_in(text))
+            if (!is_separator(word)) // left out at a line's end
+                words.push_back({std::move(word), paragraph.place});
     }
     return words;
 }
