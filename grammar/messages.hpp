@@ -258,7 +258,7 @@ inline constexpr std::string_view message<settings::updated_value> =
     "expected an ISO 8601 date, such as '2026-11-03', found '{}'";
 template<>
 inline constexpr std::string_view message<settings::accept_value> =
-    "expected the name of a check and a reason, such as 'gpa-scale (the school gives none)', "
+    "expected the name of a check and a reason, such as 'gpa-form (the school gives none)', "
     "found '{}'";
 template<>
 inline constexpr std::string_view message<settings::foreign_value> =

@@ -6,9 +6,13 @@
 #include "tests/fixtures/run_command.hpp"
 #include "tests/proofread.hpp"
 
+#include <algorithm>
 #include <array>
+#include <csignal>
 #include <cstdio>
 #include <filesystem>
+#include <optional>
+#include <sys/resource.h>
 
 namespace quoin {
 
@@ -30,6 +34,25 @@ struct Folder { // of its own, taken away at the end
         REQUIRE_FALSE(write_file(target, bytes));
         return target;
     }
+};
+
+class NoRoom { // no file may grow: what is written fails, for root too
+public:
+    NoRoom() {
+        ::getrlimit(RLIMIT_FSIZE, &limit_);
+        const rlimit none{0, limit_.rlim_max};
+        ::setrlimit(RLIMIT_FSIZE, &none);
+    }
+    ~NoRoom() {
+        ::setrlimit(RLIMIT_FSIZE, &limit_);
+        std::signal(SIGXFSZ, handler_);
+    }
+    NoRoom(const NoRoom&) = delete;
+    NoRoom& operator=(const NoRoom&) = delete;
+
+private:
+    void (*handler_)(int) = std::signal(SIGXFSZ, SIG_IGN);
+    rlimit limit_{};
 };
 
 ProofTools tools() {
@@ -93,12 +116,48 @@ const MendCase cases[] = {
      "- Fed 4 fish.\n- Fed 5 crabs. {lab}\n- Fed *6 seals.*\n"},
     {"- Fed 4 fish.\n- Fed 5 crabs\n- Fed 6 seals of Pellworth Inc.\n",
      "- Fed 4 fish\n- Fed 5 crabs\n- Fed 6 seals of Pellworth Inc.\n"},
+    // abbreviations that end a bullet, and signs that need no full stop after them
+    {"- Cut 4 boards to 1/16 in.\n- Fed 5 crabs\n- Fed 6 seals\n",
+     "- Cut 4 boards to 1/16 in.\n- Fed 5 crabs\n- Fed 6 seals\n"},
+    {"- Weighed 40 lbs.\n- Moved 3 doz.\n- Ran 9 sq. mi.\n- Fed 6 seals for 2 yrs.\n- Fed 5 "
+     "crabs\n",
+     "- Weighed 40 lbs.\n- Moved 3 doz.\n- Ran 9 sq. mi.\n- Fed 6 seals for 2 yrs.\n- Fed 5 "
+     "crabs\n"},
+    {"- Mapped 9 bays of Wash.\n- Rose at 5 a.m.\n- Fed 5 crabs\n- Fed 6 seals\n",
+     "- Mapped 9 bays of Wash.\n- Rose at 5 a.m.\n- Fed 5 crabs\n- Fed 6 seals\n"},
+    {"- Hosed 9 tanks for the wash.\n- Logged 4 crabs brought in.\n- Fed 5 crabs\n- Fed 6 seals\n"
+     "- Fed 7 eels\n",
+     "- Hosed 9 tanks for the wash\n- Logged 4 crabs brought in\n- Fed 5 crabs\n- Fed 6 seals\n"
+     "- Fed 7 eels\n"},
+    {"- Fed 4 fish, 5 crabs…\n- Wrote \"9 Tides.\"\n- Fed 5 crabs.\n- Fed 6 seals.\n",
+     "- Fed 4 fish, 5 crabs…\n- Wrote \"9 Tides.\"\n- Fed 5 crabs.\n- Fed 6 seals.\n"},
+    // a sign after tags would be an error
+    {"- Fed 4 fish {lab} .\n- Fed  5 crabs {lab} , daily\n",
+     "- Fed 4 fish {lab} .\n- Fed 5 crabs {lab} , daily\n"},
+    {"- Fed 4 fish {lab}. {lab}\n- Fed 5 crabs\n- Fed 6 seals\n",
+     "- Fed 4 fish {lab}. {lab}\n- Fed 5 crabs\n- Fed 6 seals\n"},
+    // a mark that would lose its word
+    {"- Mapped *the* the edge of 9 bays\n- Fed 4 fish\n",
+     "- Mapped *the* the edge of 9 bays\n- Fed 4 fish\n"},
+    // words that stand twice in earnest
+    {"- Taught 40 staff to log in in Spanish\n- Signed on on 9 days\n- Turned  over over 40 "
+     "stones\n",
+     "- Taught 40 staff to log in in Spanish\n- Signed on on 9 days\n- Turned over over 40 "
+     "stones\n"},
+    {"- Fed fish in in 4 tanks\n- Read 9 tides for for 3 weeks\n",
+     "- Fed fish in 4 tanks\n- Read 9 tides for 3 weeks\n"},
+    {"- Wrote \"The The Tide\" and 4 notes\n- Read /of of/ twice in in 9 weeks\n",
+     "- Wrote \"The The Tide\" and 4 notes\n- Read /of of/ twice in 9 weeks\n"},
     // letters outside ASCII before the place
     {"- Réseau  of 9 Ångström  tables\n- Fed 4 fish\n",
      "- Réseau of 9 Ångström tables\n- Fed 4 fish\n"},
     // the same with letters and accents apart (NFD): they stay apart
     {"- Re\u0301seau  of 9 A\u030Angstro\u0308m  tables\n- Fed 4 fish\n",
      "- Re\u0301seau of 9 A\u030Angstro\u0308m tables\n- Fed 4 fish\n"},
+    {"- Cafe\u0301  \u6F22  \u00E9tude, e\u0301  \u2014  \u1112\u1161\u11AB  "
+     "\U0001F469\u200D\U0001F52C\n- Fed 4 fish\n",
+     "- Cafe\u0301 \u6F22 \u00E9tude, e\u0301 \u2014 \u1112\u1161\u11AB "
+     "\U0001F469\u200D\U0001F52C\n- Fed 4 fish\n"},
 };
 
 }
@@ -189,6 +248,45 @@ TEST_CASE("mend: a file with errors stays as it is") {
     CHECK(outcome.failed);
     CHECK(outcome.messages.find("unknown label 'fone'") != std::string::npos);
     CHECK(fixtures::contents(path) == bytes);
+}
+
+TEST_CASE("mend: the good edits among bad ones, with no more questions than are allowed") {
+    std::vector<Edit> edits;
+    for (std::uint32_t line = 1; line <= 64; ++line)
+        edits.push_back({{0, line, 1, 1}, ""});
+    for (const std::vector<std::uint32_t>& bad :
+         std::initializer_list<std::vector<std::uint32_t>>{{}, {1}, {64}, {7, 8, 40}}) {
+        std::size_t questions = 0;
+        const auto are_good = [&](const std::vector<Edit>& some) {
+            ++questions;
+            return std::ranges::none_of(some, [&](const Edit& edit) {
+                return std::ranges::find(bad, edit.place.line) != bad.end();
+            });
+        };
+        std::vector<Edit> expected = edits;
+        std::erase_if(expected, [&](const Edit& edit) { return !are_good({edit}); });
+        questions = 0;
+        CHECK(good_edits(edits, 1000, are_good) == expected);
+        CHECK(questions <= 1 + bad.size() * 2 * 6); // log2 of 64
+        questions = 0;
+        CHECK(good_edits(edits, 5, are_good).size() <= expected.size());
+        CHECK(questions <= 5);
+    }
+}
+
+TEST_CASE("mend: what cannot be written is not said to be made") {
+    const Folder folder;
+    const std::string before = entry(dates, "- Fed  4 fish\n");
+    const std::string path = folder.write("draft.resume", before);
+    std::optional<MendOutcome> outcome;
+    {
+        const NoRoom no_room;
+        outcome = mend_input(path, tools(), false);
+    }
+    CHECK(outcome->failed);
+    CHECK(outcome->messages.find("cannot write") != std::string::npos);
+    CHECK(outcome->messages.find("made") == std::string::npos);
+    CHECK(fixtures::contents(path) == before);
 }
 
 TEST_CASE("mend: edits that overlap or lie within a letter are left") {

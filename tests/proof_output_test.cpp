@@ -68,7 +68,7 @@ std::string index_with(const std::string& path) {
 
 }
 
-TEST_CASE("proof output: one line for each finding, as the GNU Coding Standards have it") {
+TEST_CASE("proof output: a finding as the GNU Coding Standards have it, and once for each why") {
     const Folder folder;
     std::string text = fixtures::clean_resume();
     text.replace(text.find("(360) 555-0142"), 14, "555-0142");
@@ -78,8 +78,9 @@ TEST_CASE("proof output: one line for each finding, as the GNU Coding Standards 
     CHECK(proof_text(*one, false) ==
           path.string() +
               ":6:8: must [phone-form]: '555-0142' cannot be dialled: the area code is "
-              "missing; write it with its area code, such as '(360) 555-0142'\n" +
-              path.string() + ":9:9: note: one finding of [voicemail] set aside: checked\n");
+              "missing; write it with its area code, such as '(360) 555-0142'\n  why: " +
+              std::string(find_check("phone-form")->why) + '\n' + path.string() +
+              ":9:9: note: one finding of [voicemail] set aside: checked\n");
     const std::string full = proof_text(*one, true);
     CHECK(full.find("\n  phone: 555-0142\n         ^~~~~~~~\n  why: A number with a figure") !=
           std::string::npos);
@@ -118,6 +119,44 @@ TEST_CASE("proof output: columns") {
     CHECK(region["startColumn"] == 13);
     CHECK(region["endColumn"] == 15);
     CHECK(result["fixes"][0]["artifactChanges"][0]["replacements"][0]["deletedRegion"] == region);
+}
+
+// The same in a file whose letters stand apart from their marks (Unicode Standard Annex #15, NFD):
+// who applies a fix counts the characters that are in the file.
+TEST_CASE("proof output: columns of a file that is not in NFC") {
+    struct Case {
+        const char* opening; // of a bullet, up to the doubled space
+        std::size_t column;
+    };
+    const Case cases[] = {
+        {"- Fed cafe", 11},
+        {"- Fed caf\u00E9", 11},
+        {"- Fed cafe\u0301", 12},
+        {"- Fed e\u0301e\u0301 \u1112\u1161\u11AB", 15},
+        {"- Fed \u6F22e\u0323\u0301x\u0304", 13},
+    };
+    for (const Case& c : cases) {
+        const Folder folder;
+        CAPTURE(c.opening);
+        const std::string line = std::string(c.opening) + "  \u00E9, 4 fish";
+        const auto path = folder.write(
+            "draft.resume", "name: A B\n\nsection: Work\n\nrole: A\ndates: 2026\n" + line + '\n');
+        const auto json = proof_json(read_all(path));
+        const auto& finding = finding_of(json["files"][0]["findings"], "check", "spacing");
+        for (const auto& place : {finding["place"], finding["mend"][0]["place"]}) {
+            CHECK(place["line"] == 7);
+            CHECK(place["column"] == c.column);
+            CHECK(place["length"] == 2);
+        }
+    }
+}
+
+TEST_CASE("proof output: the columns of a file that is not UTF-8 are those of what is shown") {
+    const Folder folder;
+    const auto json = proof_json(read_all(
+        folder.write("draft.resume", "name: e\u0301 " + std::string(2000, '\xCC') + "\n")));
+    CHECK(json["files"][0]["read"] == false);
+    CHECK(json["files"][0]["messages"][1]["place"]["column"] == 10);
 }
 
 TEST_CASE("proof output: SARIF names every check, and each result its rule") {
@@ -166,11 +205,79 @@ TEST_CASE("proof output: the summary says ready or not, what matters most, and w
     const std::string good = proof_summary(*ready, fixtures::language());
     CHECK(good.find(": ready to send\n") != std::string::npos);
     CHECK(good.find("good already: a page that holds together") != std::string::npos);
-    const auto draft =
-        proofread(folder.write("other.resume", with_columns()).string(), {}, tools());
+    std::string doubled = fixtures::clean_resume();
+    doubled.insert(doubled.find(" 34 acres"), " ");
+    const auto draft = proofread(folder.write("other.resume", doubled).string(), {}, tools());
     const std::string bad = proof_summary(*draft, fixtures::language());
     CHECK(bad.find(": not ready: one thing to mend before anyone sees it\n  1. line 40: a doubled "
                    "space") != std::string::npos);
+}
+
+TEST_CASE("proof output: the summary of what is no page yet, and of what is not there") {
+    struct Case {
+        std::string text;
+        Choices choices;
+        std::string verdict, good; // `good` is all of it
+    };
+    const std::string entry =
+        "\nsection: Experience\n\nrole: Aide\nemployer: Trust\nplace: Astoria, "
+        "OR\n";
+    const Case cases[] = {
+        {"name: Al Bay\n", {}, ": not ready: ", ""},
+        {"name: Al Bay\nfone: 1\n",
+         {},
+         ": not ready: no page can be made of it yet\n  1. line 2: unknown label 'fone'",
+         ""},
+        {"name: Al \U0001F9B7 Bay\n",
+         {},
+         ": not ready: no page can be made of it yet\n  1. line 1: ",
+         ""},
+        {fixtures::clean_resume(),
+         {.tags = {}, .theme = "nosuch", .paper = {}},
+         ": not ready: no page can be made of it yet\n  1. ",
+         "12 of 12 bullets carry a figure; contact details that work; every date in place and in "
+         "order; a degree and its date as portals look for them"},
+        {"name: Al Bay\n" + entry + "dates: Jun 2025 - Aug 2025\n- Fed fish\n- Fed crabs\n",
+         {},
+         ": not ready: ",
+         "every date in place and in order; one hand from top to bottom; no slip "
+         "of spelling"},
+        {"name: Al Bay\nphone: (360) 555-0142\nemail: al.bay@ellerystate.example\naccept: "
+         "dates-missing "
+         "(they are on the transcript); spelling (art)\n" +
+             entry + "- Conuted 4 fish\n",
+         {},
+         ": ",
+         "contact details that work"},
+    };
+    for (const Case& c : cases) {
+        const Folder folder;
+        CAPTURE(c.text);
+        const auto path = folder.write("draft.resume", c.text).string();
+        const std::string summary =
+            proof_summary(*proofread(path, c.choices, tools()), fixtures::language());
+        CHECK(summary.starts_with(path + c.verdict));
+        const std::string good = c.good.empty() ? "" : "  good already: " + c.good + '\n';
+        CHECK(summary.substr(std::min(summary.find("  good already"), summary.size())) == good);
+    }
+}
+
+TEST_CASE("proof output: the summary counts what is left in words") {
+    struct Case {
+        std::string find, replace, verdict;
+    };
+    const Case cases[] = {
+        {"ottoline.brandt@ellerystate", "beachbum42@ellerystate",
+         ": ready to send, better after one more change\n"},
+        {"", "", ": ready to send\n"},
+    };
+    for (const Case& c : cases) {
+        const Folder folder;
+        std::string text = fixtures::clean_resume();
+        text.replace(text.find(c.find), c.find.size(), c.replace);
+        const auto one = proofread(folder.write("a.resume", text).string(), {}, tools());
+        CHECK(proof_summary(*one, fixtures::language()).find(c.verdict) != std::string::npos);
+    }
 }
 
 TEST_CASE("proof output: the reference page is the one in grammar/") {

@@ -103,8 +103,11 @@ std::string graduation_verdict(const std::string& value, const Date& day) {
                        "College\ndegree: Bachelor of Arts in English\n";
     if (value != "-") text += "graduation: " + value + "\n";
     const auto one = fixtures::proof_of(text, {.day = day});
-    if (!one->of("graduation-missing").empty()) return "missing";
-    return one->of("expected-past").empty() ? "ok" : "expected-in-past";
+    const auto missing = one->of("graduation-missing");
+    if (value == "-") return missing.empty() ? "ok" : "missing";
+    const std::string past = one->of("expected-past").empty() ? "" : "expected-in-past";
+    if (missing.empty()) return past.empty() ? "ok" : past;
+    return "month-missing" + (past.empty() ? "" : ',' + past);
 }
 
 std::string range_verdict(const std::string& value, const Date& day) {

@@ -247,11 +247,11 @@ TEST_CASE("settings that cannot be") {
         {"updated: 2026-13", "2:10: error: '2026-13' is not in the calendar; expected a date such "
                              "as '2026-11-03'"},
         {"accept: gpa-scale", "2:9: error: expected the name of a check and a reason, such as "
-                              "'gpa-scale (the school gives none)', found 'gpa-scale'"},
+                              "'gpa-form (the school gives none)', found 'gpa-scale'"},
         {"accept: gpa-scale ()", "2:9: error: expected the name of a check and a reason, such as "
-                                 "'gpa-scale (the school gives none)', found 'gpa-scale ()'"},
+                                 "'gpa-form (the school gives none)', found 'gpa-scale ()'"},
         {"accept: a (b) c", "2:9: error: expected the name of a check and a reason, such as "
-                            "'gpa-scale (the school gives none)', found 'a (b) c'"},
+                            "'gpa-form (the school gives none)', found 'a (b) c'"},
         {"paper: a4\n\npaper: letter",
          "4:1: error: 'paper' is set twice, first in line 2; keep one of them"},
         {"paper: a4 {lab}",

@@ -76,6 +76,18 @@ TEST_CASE("what the checks say of a bullet") {
             {"action-verb", ended, "- Member of 3 crews\n",
              "this bullet opens with 'Member', not with what you did | begin with the verb that "
              "says it"},
+            {"action-verb", ended, "- GIS maps of 3 bays\n",
+             "this bullet opens with 'GIS', not with what you did | begin with the verb that says "
+             "it"},
+            {"action-verb", ended, "- Bake sale for 3 crews\n",
+             "this bullet opens with 'Bake', not with what you did | begin with the verb that says "
+             "it"},
+            {"action-verb", current, "- Tutoring of 9 divers\n",
+             "this bullet opens with 'Tutoring', not with what you did | begin with a verb, such "
+             "as "
+             "'Tutor'"},
+            {"tense", ended, "- QA 3 builds\n",
+             "'QA' is in the present, but 'Field Intern' has ended | "},
             {"weak-opening", ended, "- Responsible for training volunteers\n",
              "'Responsible for' says that you were near the work, not what you did | begin with "
              "what you did: 'Trained', 'Led' or 'Coached', if it is true"},

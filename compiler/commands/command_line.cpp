@@ -150,7 +150,8 @@ void add_proof(CLI::App& app, ProofRequest& request) {
     proof->footer(
         "A FILE of - is standard input. Findings that the résumé accepts are set aside:\n"
         "accept: NAME (reason).\n\n"
-        "Exit status: 0 nothing that must be mended, 1 something, or errors, 2 wrong use.");
+        "Exit status: 0 nothing that must be mended, 1 something, or errors, 2 wrong use.\n"
+        "To mend is not to judge: with --mend it is 1 for errors alone, whatever is left.");
 }
 
 void add_scan(CLI::App& app, ScanRequest& request) {

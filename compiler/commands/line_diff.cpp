@@ -28,6 +28,25 @@ void put(std::string& out, char sign, std::string_view line) {
     if (!line.ends_with('\n')) out += "\n\\ No newline at end of file\n";
 }
 
+// As GNU patch takes a name apart: one with blanks ends at a tab, and one that it could take for
+// something else is in double quotes, as a string of C.
+std::string patch_name(std::string_view name) {
+    const bool odd = name.starts_with(' ') || std::ranges::any_of(name, [](char c) {
+                         return static_cast<unsigned char>(c) < 0x20 || c == '"' || c == '\\';
+                     });
+    if (!odd) return std::string(name) + (name.find(' ') == std::string_view::npos ? "" : "\t");
+    std::string quoted = "\"";
+    for (const char c : name) {
+        if (c == '"' || c == '\\')
+            (quoted += '\\') += c;
+        else if (static_cast<unsigned char>(c) < 0x20)
+            quoted += fmt::format("\\{:03o}", static_cast<unsigned char>(c));
+        else
+            quoted += c;
+    }
+    return quoted + '"';
+}
+
 struct Hunk { // lines [begin, end), from 0
     std::size_t begin = 0, end = 0;
 };
@@ -71,7 +90,7 @@ std::string line_diff(const std::string& name, std::string_view before, std::str
     const auto old_lines = lines_of(before), new_lines = lines_of(after);
     const std::vector<Hunk> hunks = hunks_of(old_lines, new_lines);
     if (hunks.empty()) return {};
-    std::string out = fmt::format("--- {0}\n+++ {0}\n", name);
+    std::string out = fmt::format("--- {0}\n+++ {0}\n", patch_name(name));
     for (const Hunk& hunk : hunks)
         put_hunk(out, hunk, old_lines, new_lines);
     return out;

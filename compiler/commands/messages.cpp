@@ -1,8 +1,11 @@
 #include "compiler/commands/messages.hpp"
 
+#include "compiler/output/write_file.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdio>
 #include <span>
 
 namespace quoin {
@@ -15,6 +18,12 @@ std::string all_messages(const Diagnostics& diagnostics, const Sources& sources,
         out += format(diagnostic, sources, excerpts) + '\n';
     if (all.size() > most) out += fmt::format("quoin: {} more like these\n", all.size() - most);
     return out;
+}
+
+bool print_output(std::string_view verb, std::string_view text) {
+    const auto fault = write_file("-", text);
+    if (fault) fmt::print(stderr, "quoin {}: {}\n", verb, *fault);
+    return !fault;
 }
 
 }

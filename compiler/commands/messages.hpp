@@ -5,10 +5,14 @@
 #include "compiler/source/source.hpp"
 
 #include <string>
+#include <string_view>
 
 namespace quoin {
 
 // One a line, in the order they are in; of very many the first, and how many more there are.
 std::string all_messages(const Diagnostics& diagnostics, const Sources& sources, bool excerpts);
+
+// To standard output, at once. False if it could not be written, which is said for the verb.
+bool print_output(std::string_view verb, std::string_view text);
 
 }

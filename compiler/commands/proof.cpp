@@ -20,8 +20,12 @@ namespace quoin {
 
 namespace {
 
-void print(const std::string& text, std::FILE* to = stdout) {
-    std::fwrite(text.data(), 1, text.size(), to);
+bool print(const std::string& text) {
+    return print_output("proof", text);
+}
+
+void print_messages(const std::string& text) {
+    std::fwrite(text.data(), 1, text.size(), stderr);
 }
 
 ExitCode wrong_use(const std::string& text) {
@@ -41,14 +45,15 @@ Date day_of(const std::optional<std::int64_t>& epoch) {
 
 // What is printed from the table of checks, without a résumé; none if nothing of it was asked for.
 std::optional<ExitCode> run_tables(const ProofRequest& request) {
+    std::string text;
     if (request.list)
-        print(list_of_checks());
+        text = list_of_checks();
     else if (request.reference)
-        print(reference_page());
+        text = reference_page();
     else if (request.explain.empty())
         return std::nullopt;
     else if (const Check* check = find_check(request.explain))
-        print(explanation_of(*check));
+        text = explanation_of(*check);
     else {
         std::vector<std::string_view> names;
         for (const Check* known : all_checks())
@@ -56,7 +61,7 @@ std::optional<ExitCode> run_tables(const ProofRequest& request) {
         return wrong_use("there is no check " + in_quotes(request.explain) +
                          did_you_mean(request.explain, names));
     }
-    return ExitCode::done;
+    return print(text) ? ExitCode::done : ExitCode::errors;
 }
 
 bool fails(const Proofread& one, bool strict) {
@@ -77,6 +82,11 @@ bool write_marked(const Proofread& one, const ProofRequest& request, const Proof
     return !fault;
 }
 
+std::string text_of(const Proofread& one, const ProofRequest& request, const ProofTools& tools) {
+    if (request.summary) return proof_summary(one, tools.language);
+    return one.resume ? proof_text(one, isatty(STDOUT_FILENO) == 1) : std::string{};
+}
+
 ExitCode report_all(const ProofRequest& request, const ProofTools& tools,
                     const std::optional<std::int64_t>& epoch) {
     ExitCode code = ExitCode::done;
@@ -84,21 +94,22 @@ ExitCode report_all(const ProofRequest& request, const ProofTools& tools,
     const bool whole = request.format != "text"; // printed when all are read
     for (const std::string& input : request.inputs) {
         auto one = proofread(input, request.choices, tools);
-        print(all_messages(one->diagnostics, one->sources, isatty(STDERR_FILENO) == 1), stderr);
+        print_messages(all_messages(one->diagnostics, one->sources, isatty(STDERR_FILENO) == 1));
         if (fails(*one, request.strict)) code = ExitCode::errors;
         if (!request.marked.empty() && !write_marked(*one, request, tools, epoch))
             code = ExitCode::errors;
         if (request.marked == "-") continue; // the page takes the findings' place
         if (whole)
             all.push_back(std::move(one));
-        else if (one->resume)
-            print(request.summary ? proof_summary(*one, tools.language)
-                                  : proof_text(*one, isatty(STDOUT_FILENO) == 1));
+        else if (!print(text_of(*one, request, tools)))
+            return ExitCode::errors;
     }
     if (whole) {
         const auto json = request.format == "json" ? proof_json(all) : proof_sarif(all);
         // file names may be of any bytes
-        print(json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n');
+        if (!print(json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) +
+                   '\n'))
+            return ExitCode::errors;
     }
     return code;
 }
@@ -118,13 +129,38 @@ std::optional<ExitCode> check_marked(const ProofRequest& request) {
     return std::nullopt;
 }
 
+// Words of the command line that would go unheard.
+std::optional<ExitCode> check_choices(const ProofRequest& request) {
+    if (request.summary && request.format != "text")
+        return wrong_use("--summary is text, and does not go with --format " + request.format);
+    if (!request.mend) return std::nullopt;
+    struct Option {
+        bool given;
+        const char* name;
+        const char* why;
+    };
+    const Option options[] = {
+        {request.format != "text", "--format", "it reports nothing"},
+        {request.summary, "--summary", "it reports nothing"},
+        {request.strict, "--strict", "it reports nothing"},
+        {!request.choices.tags.empty(), "--for", "it mends the whole file, whatever its tags"},
+        {request.choices.theme.has_value(), "--theme", "it mends the file, and sets no page"},
+        {!request.paper.empty(), "--paper", "it mends the file, and sets no page"}};
+    for (const Option& option : options)
+        if (option.given)
+            return wrong_use(
+                fmt::format("--mend does not go with {}: {}", option.name, option.why));
+    return std::nullopt;
+}
+
 ExitCode mend_all(const ProofRequest& request, const ProofTools& tools) {
     ExitCode code = ExitCode::done;
     for (const std::string& input : request.inputs) {
         const MendOutcome outcome = mend_input(input, tools, request.dry_run);
-        print(outcome.output);
-        print(outcome.messages, stderr);
+        print_messages(outcome.messages);
         if (outcome.failed) code = ExitCode::errors;
+        if (!print(outcome.output)) return ExitCode::errors;
+        print_messages(outcome.once_written);
     }
     return code;
 }
@@ -136,6 +172,7 @@ ExitCode run_proof_command(ProofRequest request) {
     if (request.inputs.empty())
         return wrong_use("a résumé file is required; use - for standard input");
     if (request.dry_run && !request.mend) return wrong_use("--dry-run goes with --mend");
+    if (const auto code = check_choices(request)) return *code;
     if (const auto code = check_marked(request)) return *code;
     if (std::ranges::count(request.inputs, "-") > 1)
         return wrong_use("standard input can be read once; give - once");
@@ -149,7 +186,7 @@ ExitCode run_proof_command(ProofRequest request) {
     Diagnostics font_diagnostics;
     const auto fonts = Fonts::open(font_sources, data / "fonts", font_diagnostics);
     if (!fonts) {
-        print(all_messages(font_diagnostics, font_sources, false), stderr);
+        print_messages(all_messages(font_diagnostics, font_sources, false));
         return ExitCode::errors;
     }
     const Language language(data);

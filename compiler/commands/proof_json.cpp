@@ -11,23 +11,23 @@ using Json = nlohmann::ordered_json;
 
 constexpr int json_version = 1; // goes up when a key changes its meaning
 
-Json place_json(const Place& place, const Sources& sources) {
-    Json json = {{"file", sources.file(place.file).name}};
+Json place_json(const Place& place, Columns& columns) {
+    Json json = {{"file", columns.sources().file(place.file).name}};
     if (place.line == 0) return json;
     json["line"] = place.line;
     if (place.column == 0) return json;
-    const CharacterColumns columns = character_columns(place, sources);
-    json["column"] = columns.begin;
-    json["length"] = columns.end - columns.begin;
+    const auto [begin, end] = columns.of(place);
+    json["column"] = begin;
+    json["length"] = end - begin;
     return json;
 }
 
-Json finding_json(const Finding& finding, const Sources& sources) {
+Json finding_json(const Finding& finding, Columns& columns) {
     const Check* check = find_check(finding.check);
     Json json = {{"check", finding.check},
                  {"weight", name_of(weight_of(finding))},
                  {"group", check ? check->group : ""},
-                 {"place", place_json(finding.place, sources)},
+                 {"place", place_json(finding.place, columns)},
                  {"text", finding.text},
                  {"suggestion", finding.suggestion},
                  {"why", check ? check->why : ""}};
@@ -35,34 +35,35 @@ Json finding_json(const Finding& finding, const Sources& sources) {
     Json mend = Json::array();
     for (const Edit& edit : finding.safe_mend)
         mend.push_back(
-            {{"place", place_json(edit.place, sources)}, {"replacement", edit.replacement}});
+            {{"place", place_json(edit.place, columns)}, {"replacement", edit.replacement}});
     if (!mend.empty()) json["mend"] = std::move(mend);
     return json;
 }
 
-Json diagnostic_json(const Diagnostic& diagnostic, const Sources& sources) {
+Json diagnostic_json(const Diagnostic& diagnostic, Columns& columns) {
     const char* severity = diagnostic.severity == Severity::error     ? "error"
                            : diagnostic.severity == Severity::warning ? "warning"
                                                                       : "note";
     return {{"severity", severity},
-            {"place", place_json(diagnostic.place, sources)},
+            {"place", place_json(diagnostic.place, columns)},
             {"text", diagnostic.text}};
 }
 
 Json file_json(const Proofread& one) {
     Json json = {{"file", one.input}, {"read", one.resume.has_value()}};
+    Columns columns(one.sources);
     json["messages"] = Json::array();
     for (const Diagnostic& diagnostic : one.diagnostics.all())
-        json["messages"].push_back(diagnostic_json(diagnostic, one.sources));
+        json["messages"].push_back(diagnostic_json(diagnostic, columns));
     json["findings"] = Json::array();
     for (std::size_t number = 1; const Finding& finding : one.proof.findings) {
         Json each = {{"number", number++}};
-        each.update(finding_json(finding, one.sources));
+        each.update(finding_json(finding, columns));
         json["findings"].push_back(std::move(each));
     }
     json["set_aside"] = Json::array();
     for (const SetAside& aside : one.proof.set_aside) {
-        Json each = finding_json(aside.finding, one.sources);
+        Json each = finding_json(aside.finding, columns);
         each["reason"] = aside.acceptance->reason;
         json["set_aside"].push_back(std::move(each));
     }

@@ -10,100 +10,247 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <filesystem>
 #include <map>
+#include <memory>
 #include <unistd.h>
+#include <utility>
 
 namespace quoin {
 
 namespace {
 
+namespace fs = std::filesystem;
+
 constexpr int most_rounds = 8; // an edit that overlapped another waits for the next round
 
-using EditsByFile = std::map<std::uint32_t, std::vector<Edit>>;
+// The bytes of every file of the résumé; standard input has the empty path.
+using Texts = std::map<fs::path, std::string>;
 
-// Of the whole résumé, whatever a build for a tag would leave out.
-EditsByFile edits_of(const Sources& sources, const Resume& resume, const ProofTools& tools) {
-    const ProofContext context{.sources = sources,
+struct Reading {
+    Sources sources;
+    Diagnostics diagnostics;
+    std::optional<std::uint32_t> file; // the one that was named
+    std::optional<Resume> resume;
+
+    void build() {
+        if (file) resume = build_resume(sources, *file, diagnostics);
+    }
+    std::size_t warnings() const {
+        return static_cast<std::size_t>(
+            std::ranges::count(diagnostics.all(), Severity::warning, &Diagnostic::severity));
+    }
+};
+
+using ReadingOwner = std::unique_ptr<Reading>;
+
+ReadingOwner first_reading(const std::string& input) {
+    auto reading = std::make_unique<Reading>();
+    reading->file = input == "-" ? reading->sources.read_standard_input(reading->diagnostics)
+                                 : reading->sources.read(input, reading->diagnostics);
+    reading->build();
+    reading->diagnostics.sort();
+    return reading;
+}
+
+Texts texts_of(const Sources& sources) {
+    Texts texts;
+    for (std::uint32_t file = 0; file < sources.size(); ++file)
+        texts.emplace(sources.file(file).path, sources.file(file).bytes);
+    return texts;
+}
+
+// The same résumé, its files as they would be.
+ReadingOwner read_again(const Reading& before, const Texts& texts) {
+    auto reading = std::make_unique<Reading>();
+    for (const auto& [path, bytes] : texts)
+        reading->sources.hold(path, bytes);
+    const SourceFile& first = before.sources.file(*before.file);
+    reading->file = first.path.empty() ? reading->sources.add(first.name, texts.at(first.path),
+                                                              reading->diagnostics)
+                                       : reading->sources.read(first.path, reading->diagnostics);
+    reading->build();
+    return reading;
+}
+
+// Of the whole résumé, whatever a build for a tag would leave out; by place.
+std::vector<Edit> edits_of(const Reading& reading, const ProofTools& tools) {
+    const Resume& resume = *reading.resume;
+    const ProofContext context{.sources = reading.sources,
                                .resume = resume,
                                .typeset = nullptr,
                                .today = resume.settings.updated->value_or(tools.read_on),
                                .language = tools.language,
                                .read_on = tools.read_on,
                                .everything = true};
-    EditsByFile edits;
+    std::vector<Edit> edits;
     for (Finding& finding : run_proof(context).findings)
-        for (Edit& edit : finding.safe_mend)
-            edits[edit.place.file].push_back(std::move(edit));
+        std::ranges::move(finding.safe_mend, std::back_inserter(edits));
+    std::ranges::stable_sort(edits, {}, &Edit::place);
     return edits;
 }
 
-struct Change {
-    std::string name; // the file's, as messages show it
-    std::string target;
-    std::string before, after;
-    std::size_t made = 0;
+struct MendedTexts {
+    Texts texts;
+    std::map<fs::path, std::size_t> made;
 };
 
-// The first file again and again until nothing is left to mend in it.
-void mend_further(const std::string& name, Change& change, const ProofTools& tools) {
-    for (int round = 1; round < most_rounds; ++round) {
-        Sources sources;
-        Diagnostics diagnostics;
-        const auto file = sources.add(name, change.after, diagnostics);
-        const auto resume = file ? build_resume(sources, *file, diagnostics) : std::nullopt;
-        if (!resume) return;
-        EditsByFile edits = edits_of(sources, *resume, tools);
-        const Mended mended = mend(sources.file(*file), std::move(edits[*file]));
-        if (mended.made == 0 || mended.bytes == change.after) return;
-        change.after = mended.bytes;
-        change.made += mended.made;
+MendedTexts mend_texts(const Sources& sources, const std::vector<Edit>& edits) {
+    std::map<fs::path, std::pair<std::uint32_t, std::vector<Edit>>> by_path;
+    for (Edit edit : edits) {
+        const fs::path& path = sources.file(edit.place.file).path;
+        auto& [file, own] =
+            by_path.try_emplace(path, edit.place.file, std::vector<Edit>{}).first->second;
+        edit.place.file = file; // a file may be taken in twice
+        own.push_back(std::move(edit));
     }
+    MendedTexts result{texts_of(sources), {}};
+    for (auto& [path, theirs] : by_path) {
+        Mended mended = mend(sources.file(theirs.first), std::move(theirs.second));
+        result.texts[path] = std::move(mended.bytes);
+        result.made[path] = mended.made;
+    }
+    return result;
 }
 
-std::string told(const Change& change) {
-    return fmt::format("{}: {} made\n", change.name, counted(change.made, "mend", "mends"));
+std::size_t size_of(const Sources& sources) {
+    std::size_t bytes = 0;
+    for (std::uint32_t file = 0; file < sources.size(); ++file)
+        bytes += sources.file(file).bytes.size();
+    return bytes;
+}
+
+void add_shape(const Tags& tags, std::string& shape) {
+    for (const std::string& tag : tags.only)
+        shape += '{' + tag;
+    for (const std::string& tag : tags.except)
+        shape += "{!" + tag;
+}
+
+void add_shape(const Entry& entry, std::string& shape) {
+    add_shape(entry.tags, shape += "\n ");
+    for (const Field& field : entry.fields) {
+        const std::vector<Text>* items = items_in(&field);
+        shape += fmt::format(" f{}:{}", static_cast<int>(field.name), items ? items->size() : 1);
+        add_shape(field.tags, shape);
+    }
+    for (const Bullet& bullet : entry.bullets)
+        add_shape(bullet.tags, shape += bullet.level == 1 ? " -" : " --");
+    for (const Entry& further : entry.further)
+        add_shape(further, shape);
+}
+
+// What a mend leaves as it is: what there is of everything, and its tags.
+std::string shape_of(const Resume& resume) {
+    std::string shape;
+    for (const Field& field : resume.heading)
+        add_shape(field.tags, shape += fmt::format(" f{}", static_cast<int>(field.name)));
+    for (const Section& section : resume.sections) {
+        add_shape(section.tags, shape += fmt::format("\ns{}", static_cast<int>(section.holds)));
+        for (const Entry& entry : section.entries)
+            add_shape(entry, shape);
+    }
+    return shape;
+}
+
+struct Round {
+    std::map<fs::path, std::size_t> made;
+    ReadingOwner after; // null if nothing was made
+};
+
+// Only what leaves a résumé of the same shape, that reads without an error and without a warning
+// more than before.
+Round mend_once(const Reading& before, const std::vector<Edit>& edits) {
+    constexpr std::size_t at_least = 16, most_bytes = std::size_t{4} << 20;
+    Round round;
+    const std::string shape = shape_of(*before.resume);
+    good_edits(edits, at_least + most_bytes / (size_of(before.sources) + 1),
+               [&](const std::vector<Edit>& some) {
+                   MendedTexts mended = mend_texts(before.sources, some);
+                   ReadingOwner after = read_again(before, mended.texts);
+                   if (!after->resume || after->warnings() > before.warnings() ||
+                       shape_of(*after->resume) != shape)
+                       return false;
+                   round = {std::move(mended.made), std::move(after)};
+                   return true;
+               });
+    const auto is_some = [](const auto& made) { return made.second > 0; };
+    if (!std::ranges::any_of(round.made, is_some)) round.after = nullptr;
+    return round;
+}
+
+struct AllMended {
+    ReadingOwner last; // null if nothing was changed
+    std::map<fs::path, std::size_t> made;
+    Diagnostics left; // at their places in the last reading, else in the first
+};
+
+AllMended mend_all_rounds(const Reading& first, const ProofTools& tools) {
+    AllMended all;
+    const Reading* reading = &first;
+    for (int number = 0; number < most_rounds; ++number) {
+        const std::vector<Edit> edits = edits_of(*reading, tools);
+        Round round = mend_once(*reading, edits);
+        if (!round.after) {
+            for (const Edit& edit : edits)
+                all.left.note(edit.place, "left for you to mend, for made by itself the change "
+                                          "would have the file read in another way");
+            break;
+        }
+        for (const auto& [path, count] : round.made)
+            all.made[path] += count;
+        all.last = std::move(round.after);
+        reading = all.last.get();
+    }
+    return all;
+}
+
+std::string told(const std::string& name, std::size_t made) {
+    return fmt::format("{}: {} made\n", name, counted(made, "mend", "mends"));
+}
+
+// Into its file; what is for standard output waits for who prints it.
+void write_mended(const SourceFile& file, const std::string& bytes, std::size_t made,
+                  MendOutcome& outcome) {
+    if (file.path.empty()) {
+        outcome.output = bytes;
+        if (made > 0) outcome.once_written = told(file.name, made);
+    } else if (bytes == file.bytes) {
+        return;
+    } else if (const auto fault = write_file(file.path.string(), bytes)) {
+        outcome.messages += fmt::format("{}: error: {}\n", file.name, *fault);
+        outcome.failed = true;
+    } else {
+        outcome.messages += told(file.name, made);
+    }
 }
 
 }
 
 MendOutcome mend_input(const std::string& input, const ProofTools& tools, bool dry_run) {
     MendOutcome outcome;
-    Sources sources;
-    Diagnostics diagnostics;
-    const bool standard = input == "-";
-    const auto file =
-        standard ? sources.read_standard_input(diagnostics) : sources.read(input, diagnostics);
-    const auto resume = file ? build_resume(sources, *file, diagnostics) : std::nullopt;
-    diagnostics.sort();
-    outcome.messages = all_messages(diagnostics, sources, isatty(STDERR_FILENO) == 1);
-    outcome.failed = !resume;
-    if (!resume) return outcome;
-    std::vector<Change> changes;
-    EditsByFile all = edits_of(sources, *resume, tools);
-    all.try_emplace(*file);
-    for (auto& [index, edits] : all) {
-        const SourceFile& source = sources.file(index);
-        Mended mended = mend(source, std::move(edits));
-        changes.push_back({source.name, source.path.string(), source.bytes, std::move(mended.bytes),
-                           mended.made});
-        if (index == *file && mended.made > 0)
-            mend_further(standard ? source.name : source.path.string(), changes.back(), tools);
+    const bool excerpts = isatty(STDERR_FILENO) == 1;
+    const ReadingOwner first = first_reading(input);
+    outcome.messages = all_messages(first->diagnostics, first->sources, excerpts);
+    outcome.failed = !first->resume;
+    if (outcome.failed) return outcome;
+    const AllMended all = mend_all_rounds(*first, tools);
+    const Reading& last = all.last ? *all.last : *first;
+    const Texts after = texts_of(last.sources);
+    std::map<fs::path, bool> seen;
+    for (std::uint32_t index = 0; index < first->sources.size(); ++index) {
+        const SourceFile& file = first->sources.file(index);
+        if (!seen.try_emplace(file.path).second) continue;
+        const auto made = all.made.find(file.path);
+        if (dry_run)
+            outcome.output += line_diff(file.path.empty() ? file.name : file.path.string(),
+                                        file.bytes, after.at(file.path));
+        else
+            write_mended(file, after.at(file.path), made == all.made.end() ? 0 : made->second,
+                         outcome);
     }
-    for (const Change& change : changes) {
-        if (dry_run) {
-            outcome.output += line_diff(change.name, change.before, change.after);
-            continue;
-        }
-        const bool first = change.name == sources.file(*file).name;
-        if (standard && first) outcome.output += change.after;
-        if (change.after == change.before) continue;
-        outcome.messages += told(change);
-        if (standard && first) continue;
-        if (const auto fault = write_file(change.target, change.after)) {
-            outcome.messages += fmt::format("{}: error: {}\n", change.name, *fault);
-            outcome.failed = true;
-        }
-    }
+    outcome.messages += all_messages(all.left, last.sources, excerpts);
     return outcome;
 }
 

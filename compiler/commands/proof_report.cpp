@@ -1,29 +1,12 @@
 // Proofreading one input, and what all printed forms share.
 #include "compiler/commands/proof_report.hpp"
 
-#include "compiler/source/utf8.hpp"
-
-#include <algorithm>
-
 namespace quoin {
-
-namespace {
-
-std::size_t characters_in(std::string_view text) {
-    std::size_t count = 0;
-    while (!text.empty()) {
-        text.remove_prefix(std::min(first_character(text).length, text.size()));
-        ++count;
-    }
-    return count;
-}
-
-}
 
 std::unique_ptr<Proofread> proofread(const std::string& input, const Choices& choices,
                                      const ProofTools& tools) {
     auto one = std::make_unique<Proofread>();
-    one->input = input;
+    one->input = input == "-" ? "standard input" : input;
     one->file = input == "-" ? one->sources.read_standard_input(one->diagnostics)
                              : one->sources.read(input, one->diagnostics);
     if (one->file)
@@ -44,12 +27,8 @@ std::unique_ptr<Proofread> proofread(const std::string& input, const Choices& ch
     return one;
 }
 
-CharacterColumns character_columns(const Place& place, const Sources& sources) {
-    if (place.column == 0) return {};
-    const std::string_view line = sources.file(place.file).line(place.line);
-    const std::size_t begin = std::min<std::size_t>(place.column - 1, line.size());
-    const std::size_t column = characters_in(line.substr(0, begin)) + 1;
-    return {column, column + characters_in(line.substr(begin, place.length))};
+CharacterColumns Columns::of(const Place& place) {
+    return maps_.try_emplace(place.file, sources_.file(place.file)).first->second.columns_of(place);
 }
 
 std::string sentence_of(const Finding& finding) {

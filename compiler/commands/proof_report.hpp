@@ -6,10 +6,12 @@
 #include "compiler/proof/proof.hpp"
 #include "compiler/source/diagnostics.hpp"
 #include "compiler/source/source.hpp"
+#include "compiler/source/source_map.hpp"
 
 #include <nlohmann/json_fwd.hpp>
 
 #include <filesystem>
+#include <map>
 #include <memory>
 #include <optional>
 #include <span>
@@ -27,7 +29,7 @@ struct ProofTools {
 };
 
 struct Proofread {
-    std::string input; // as named
+    std::string input; // as named, or "standard input"
     Sources sources;
     std::optional<std::uint32_t> file;
     Diagnostics diagnostics;        // by place
@@ -41,7 +43,8 @@ std::unique_ptr<Proofread> proofread(const std::string& input, const Choices& ch
 
 using Proofreads = std::span<const std::unique_ptr<Proofread>>;
 
-// "must [two-lines]: …" after its place, one a line; with `excerpts`, the source lines and why too.
+// "must [two-lines]: …" after its place, one a line, and once for each check why; with `excerpts`,
+// the source lines too.
 std::string proof_text(const Proofread& one, bool excerpts);
 nlohmann::ordered_json proof_json(Proofreads all);
 nlohmann::ordered_json proof_sarif(Proofreads all); // SARIF 2.1.0
@@ -66,18 +69,24 @@ std::string reference_page(); // grammar/checks.md
 
 // The safe mends of one input: made in place, or for `dry_run` and standard input printed.
 struct MendOutcome {
-    std::string output;   // for standard output
-    std::string messages; // for standard error
+    std::string output;       // for standard output
+    std::string messages;     // for standard error
+    std::string once_written; // for standard error, when the output is out
     bool failed = false;
 };
 MendOutcome mend_input(const std::string& input, const ProofTools& tools, bool dry_run);
 
-// Columns as editors and SARIF count them, in Unicode characters from 1; of the place's begin and
-// of the character after it.
-struct CharacterColumns {
-    std::size_t begin = 1, end = 1;
+// Columns as editors and SARIF count them: in the characters of the file as it is on the disk.
+class Columns {
+public:
+    explicit Columns(const Sources& sources) : sources_(sources) {}
+    CharacterColumns of(const Place& place); // which has a line
+    const Sources& sources() const { return sources_; }
+
+private:
+    const Sources& sources_;
+    std::map<std::uint32_t, SourceMap> maps_;
 };
-CharacterColumns character_columns(const Place& place, const Sources& sources);
 
 std::string sentence_of(const Finding& finding); // what is wrong, and how to mend it
 

@@ -42,43 +42,45 @@ std::string uri_of(std::string_view name) {
     return uri;
 }
 
-Json region_of(const Place& place, const Sources& sources) {
+Json region_of(const Place& place, Columns& columns) {
     Json region = {{"startLine", place.line}};
     if (place.column == 0) return region;
-    const CharacterColumns columns = character_columns(place, sources);
-    region["startColumn"] = columns.begin;
-    region["endColumn"] = columns.end;
+    const auto [begin, end] = columns.of(place);
+    region["startColumn"] = begin;
+    region["endColumn"] = end;
     return region;
 }
 
-Json location_of(const Place& place, const Sources& sources) {
-    Json physical = {{"artifactLocation", {{"uri", uri_of(sources.file(place.file).name)}}}};
-    if (place.line != 0) physical["region"] = region_of(place, sources);
+Json location_of(const Place& place, Columns& columns) {
+    Json physical = {
+        {"artifactLocation", {{"uri", uri_of(columns.sources().file(place.file).name)}}}};
+    if (place.line != 0) physical["region"] = region_of(place, columns);
     return {{"physicalLocation", std::move(physical)}};
 }
 
-Json fix_of(const Finding& finding, const Sources& sources) {
+Json fix_of(const Finding& finding, Columns& columns) {
     std::map<std::uint32_t, Json> by_file;
     for (const Edit& edit : finding.safe_mend) {
         Json& replacements = by_file.try_emplace(edit.place.file, Json::array()).first->second;
-        replacements.push_back({{"deletedRegion", region_of(edit.place, sources)},
+        replacements.push_back({{"deletedRegion", region_of(edit.place, columns)},
                                 {"insertedContent", {{"text", edit.replacement}}}});
     }
     Json changes = Json::array();
     for (auto& [file, replacements] : by_file)
-        changes.push_back({{"artifactLocation", {{"uri", uri_of(sources.file(file).name)}}},
-                           {"replacements", std::move(replacements)}});
+        changes.push_back(
+            {{"artifactLocation", {{"uri", uri_of(columns.sources().file(file).name)}}},
+             {"replacements", std::move(replacements)}});
     return {{"description", {{"text", finding.suggestion.empty() ? "mend" : finding.suggestion}}},
             {"artifactChanges", std::move(changes)}};
 }
 
-Json result_of(const Finding& finding, const Sources& sources) {
+Json result_of(const Finding& finding, Columns& columns) {
     Json result = {{"ruleId", finding.check},
                    {"ruleIndex", check_number(finding.check)},
                    {"level", level_of(weight_of(finding))},
                    {"message", {{"text", sentence_of(finding)}}},
-                   {"locations", Json::array({location_of(finding.place, sources)})}};
-    if (!finding.safe_mend.empty()) result["fixes"] = Json::array({fix_of(finding, sources)});
+                   {"locations", Json::array({location_of(finding.place, columns)})}};
+    if (!finding.safe_mend.empty()) result["fixes"] = Json::array({fix_of(finding, columns)});
     return result;
 }
 
@@ -93,13 +95,13 @@ Json rule_of(const Check& check) {
             {"properties", {{"weight", name_of(check.weight)}, {"group", check.group}}}};
 }
 
-Json notification_of(const Diagnostic& diagnostic, const Sources& sources) {
+Json notification_of(const Diagnostic& diagnostic, Columns& columns) {
     const char* level = diagnostic.severity == Severity::error     ? "error"
                         : diagnostic.severity == Severity::warning ? "warning"
                                                                    : "note";
     return {{"level", level},
             {"message", {{"text", diagnostic.text}}},
-            {"locations", Json::array({location_of(diagnostic.place, sources)})}};
+            {"locations", Json::array({location_of(diagnostic.place, columns)})}};
 }
 
 }
@@ -110,13 +112,14 @@ Json proof_sarif(Proofreads all) {
         rules.push_back(rule_of(*check));
     bool successful = true;
     for (const auto& one : all) {
+        Columns columns(one->sources);
         successful = successful && one->resume.has_value();
         for (const Diagnostic& diagnostic : one->diagnostics.all())
-            notifications.push_back(notification_of(diagnostic, one->sources));
+            notifications.push_back(notification_of(diagnostic, columns));
         for (const Finding& finding : one->proof.findings)
-            results.push_back(result_of(finding, one->sources));
+            results.push_back(result_of(finding, columns));
         for (const SetAside& aside : one->proof.set_aside) {
-            Json result = result_of(aside.finding, one->sources);
+            Json result = result_of(aside.finding, columns);
             result["suppressions"] =
                 Json::array({{{"kind", "inSource"}, {"justification", aside.acceptance->reason}}});
             results.push_back(std::move(result));

@@ -6,7 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
+#include <functional>
 #include <map>
 
 namespace quoin {
@@ -45,10 +45,17 @@ std::size_t count_of(const std::vector<Tally>& tallies, Weight weight) {
     return count;
 }
 
-std::string readiness(const std::vector<Tally>& tallies) {
+const Diagnostic* first_error(const Proofread& one) {
+    const auto& all = one.diagnostics.all();
+    const auto found = std::ranges::find(all, Severity::error, &Diagnostic::severity);
+    return found == all.end() ? nullptr : &*found;
+}
+
+std::string readiness(const Proofread& one, const std::vector<Tally>& tallies) {
     const std::size_t musts = count_of(tallies, Weight::must);
     const std::size_t shoulds = count_of(tallies, Weight::should);
     constexpr std::size_t few = 3;
+    if (first_error(one)) return "not ready: no page can be made of it yet";
     if (musts > 0)
         return fmt::format("not ready: {} to mend before anyone sees it",
                            counted(musts, "thing", "things"));
@@ -56,63 +63,106 @@ std::string readiness(const std::vector<Tally>& tallies) {
         return fmt::format("nearly ready: {} an adviser would ask about",
                            counted(shoulds, "thing", "things"));
     if (shoulds > 0)
-        return fmt::format("ready to send, better after {} more",
-                           counted(shoulds, "change", "changes"));
+        return fmt::format("ready to send, better after {}",
+                           counted(shoulds, "more change", "more changes"));
     return "ready to send";
 }
 
-std::string most_important(const std::vector<Tally>& tallies) {
+std::string most_important(const Proofread& one, const std::vector<Tally>& tallies) {
     std::string out;
-    for (std::size_t i = 0; i < std::min(tallies.size(), most_named); ++i) {
-        const Tally& tally = tallies[i];
-        out += fmt::format("  {}. ", i + 1);
-        if (tally.first->place.line != 0) out += fmt::format("line {}: ", tally.first->place.line);
-        out += sentence_of(*tally.first);
+    std::size_t number = 1;
+    const auto add = [&](const Place& place, const std::string& text) {
+        out += fmt::format("  {}. ", number++);
+        if (place.line != 0) out += fmt::format("line {}: ", place.line);
+        out += text;
+    };
+    if (const Diagnostic* error = first_error(one)) add(error->place, error->text + '\n');
+    for (const Tally& tally : tallies) {
+        if (number > most_named) break;
+        add(tally.first->place, sentence_of(*tally.first));
         if (tally.count > 1) out += fmt::format(" ({} more like it)", tally.count - 1);
         out += '\n';
     }
     return out;
 }
 
-bool clean(const std::vector<Tally>& tallies, std::string_view group) {
-    return std::ranges::none_of(tallies, [&](const Tally& tally) {
-        return tally.check->group == group && tally.check->weight != Weight::consider;
-    });
-}
+// --- what is good: only what is there, with nothing found or set aside
 
-std::string figures_told(const Proofread& one, const Language& language) {
-    std::size_t bullets = 0, with_figures = 0;
-    visit_bullets(*one.resume, [&](const Position&, const Bullet& bullet) {
-        ++bullets;
-        if (language.read_bullet(bullet.text.plain()).has_figure) ++with_figures;
-    });
-    if (bullets == 0 || with_figures * 2 < bullets) return {};
-    return fmt::format("{} of {} bullets carry a figure", with_figures, bullets);
-}
-
-std::string what_is_good(const Proofread& one, const std::vector<Tally>& tallies,
-                         const Language& language) {
-    struct Praise {
-        std::string_view group, words;
+bool is_found(const Proof& proof, const std::function<bool(const Check&)>& which) {
+    const auto is_such = [&](const Finding& finding) {
+        const Check* check = find_check(finding.check);
+        return check && which(*check);
     };
-    constexpr std::array praises{
-        Praise{"contact", "contact details that work"},
-        Praise{"dates", "every date in place and in order"},
-        Praise{"education", "a degree and its date as portals look for them"},
-        Praise{"consistency", "one hand from top to bottom"},
-        Praise{"spelling", "no slip of spelling"}};
-    std::vector<std::string> good;
-    if (one.typeset && std::holds_alternative<Fit>(one.typeset->fit) && clean(tallies, "page"))
-        good.emplace_back("a page that holds together");
-    if (std::string figures = figures_told(one, language); !figures.empty())
-        good.push_back(std::move(figures));
-    for (const Praise& praise : praises)
-        if (clean(tallies, praise.group)) good.emplace_back(praise.words);
+    return std::ranges::any_of(proof.findings, is_such) ||
+           std::ranges::any_of(proof.set_aside, is_such, &SetAside::finding);
+}
+
+bool clean(const Proof& proof, std::string_view group) {
+    return !is_found(proof, [&](const Check& check) {
+        return check.group == group && check.weight != Weight::consider;
+    });
+}
+
+struct Material { // of what there is enough to be praised
+    bool contact = false, dates = false, degree = false;
+    std::size_t bullets = 0, with_figures = 0;
+};
+
+void look_at_entry(const Entry& entry, Material& material) {
+    const bool graduates = entry.find(FieldName::graduation) != nullptr;
+    if (graduates || entry.find(FieldName::dates)) material.dates = true;
+    if (graduates && entry.find(FieldName::degree)) material.degree = true;
+    for (const Entry& further : entry.further)
+        look_at_entry(further, material);
+}
+
+Material material_of(const Resume& resume, const Language& language) {
+    Material material;
+    const auto stands = [&](FieldName name) {
+        return std::ranges::find(resume.heading, name, &Field::name) != resume.heading.end();
+    };
+    material.contact = stands(FieldName::email) && stands(FieldName::phone);
+    for (const Section& section : resume.sections)
+        for (const Entry& entry : section.entries)
+            look_at_entry(entry, material);
+    visit_bullets(resume, [&](const Position&, const Bullet& bullet) {
+        ++material.bullets;
+        if (language.read_bullet(bullet.text.plain()).has_figure) ++material.with_figures;
+    });
+    return material;
+}
+
+// One page that is well filled.
+bool holds_together(const Proofread& one) {
+    return one.typeset && std::holds_alternative<Fit>(one.typeset->fit) &&
+           clean(one.proof, "page") &&
+           !is_found(one.proof, [](const Check& check) { return check.name == "page-fill"; });
+}
+
+std::string what_is_good(const Proofread& one, const Language& language) {
+    if (!one.resume) return {};
+    const Material there = material_of(*one.resume, language);
+    const auto good_in = [&](bool is_there, std::string_view group) {
+        return is_there && clean(one.proof, group);
+    };
+    struct Praise {
+        bool deserved;
+        std::string words;
+    };
+    const Praise praises[] = {
+        {holds_together(one), "a page that holds together"},
+        {there.bullets > 1 && there.with_figures * 2 >= there.bullets,
+         fmt::format("{} of {} bullets carry a figure", there.with_figures, there.bullets)},
+        {good_in(there.contact, "contact"), "contact details that work"},
+        {good_in(there.dates, "dates"), "every date in place and in order"},
+        {good_in(there.degree, "education"), "a degree and its date as portals look for them"},
+        {good_in(there.bullets > 1, "consistency"), "one hand from top to bottom"},
+        {good_in(there.bullets > 0, "spelling"), "no slip of spelling"}};
     constexpr std::size_t most_praised = 4;
-    if (good.size() > most_praised) good.resize(most_praised);
     std::string text;
-    for (const std::string& each : good)
-        text += (text.empty() ? "" : "; ") + each;
+    for (std::size_t count = 0; const Praise& praise : praises)
+        if (praise.deserved && count++ < most_praised)
+            text += (text.empty() ? "" : "; ") + praise.words;
     return text;
 }
 
@@ -120,13 +170,13 @@ std::string what_is_good(const Proofread& one, const std::vector<Tally>& tallies
 
 Verdict verdict_of(const Proofread& one, const Language& language) {
     const std::vector<Tally> tallies = by_importance(one.proof);
-    return {readiness(tallies), what_is_good(one, tallies, language)};
+    return {readiness(one, tallies), what_is_good(one, language)};
 }
 
 std::string proof_summary(const Proofread& one, const Language& language) {
     const Verdict verdict = verdict_of(one, language);
     std::string text = fmt::format("{}: {}\n", one.input, verdict.readiness) +
-                       most_important(by_importance(one.proof));
+                       most_important(one, by_importance(one.proof));
     if (!verdict.good.empty()) text += fmt::format("  good already: {}\n", verdict.good);
     return text;
 }

@@ -51,7 +51,7 @@ std::string proof_text(const Proofread& one, bool excerpts) {
         const bool first = check && explained.insert(check->name).second;
         if (excerpts && finding.place.line != 0)
             out += excerpt(finding.place, one.sources).substr(1) + '\n';
-        if (excerpts && first) out += fmt::format("  why: {}\n", check->why);
+        if (first) out += fmt::format("  why: {}\n", check->why);
         if (first && !check->caution.empty()) out += fmt::format("  caution: {}\n", check->caution);
     }
     out += set_aside_text(one);

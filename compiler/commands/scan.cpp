@@ -1,5 +1,6 @@
 #include "compiler/commands/scan.hpp"
 
+#include "compiler/commands/messages.hpp"
 #include "compiler/scan/report.hpp"
 #include "compiler/scan/scan.hpp"
 
@@ -31,10 +32,6 @@ bool has_faults(const std::variant<Scan, std::string>& result) {
     });
 }
 
-void print(const std::string& text) {
-    std::fwrite(text.data(), 1, text.size(), stdout);
-}
-
 }
 
 ExitCode run_scan(const ScanRequest& request) {
@@ -50,14 +47,16 @@ ExitCode run_scan(const ScanRequest& request) {
         if (json)
             files.push_back(scan ? report_json(input, *scan)
                                  : report_json(input, std::get<std::string>(result)));
-        else if (scan)
-            print((first ? "" : "\n") + report_text(input, *scan));
+        else if (scan && !print_output("scan", (first ? "" : "\n") + report_text(input, *scan)))
+            return ExitCode::errors;
         first = first && !scan;
     }
     if (json) {
         const nlohmann::ordered_json all = {{"version", json_version}, {"files", std::move(files)}};
         // file names may be of any bytes
-        print(all.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n');
+        const auto text =
+            all.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n';
+        if (!print_output("scan", text)) return ExitCode::errors;
     }
     return code;
 }

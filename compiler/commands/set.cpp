@@ -178,11 +178,14 @@ ExitCode run_set(SetRequest request) {
     // what was asked for is output, and gives way only to an output that is a document
     const bool is_taken = std::ranges::any_of(
         outputs, [](const Outputs& each) { return each.pdf == "-" || each.plain == "-"; });
-    std::FILE* explanations = is_taken || request.deps == "-" ? stderr : stdout;
+    const bool aside = is_taken || request.deps == "-";
     ExitCode worst = ExitCode::done;
     for (const Outcome& outcome : outcomes) {
         std::fwrite(outcome.messages.data(), 1, outcome.messages.size(), stderr);
-        std::fwrite(outcome.explanation.data(), 1, outcome.explanation.size(), explanations);
+        if (aside)
+            std::fwrite(outcome.explanation.data(), 1, outcome.explanation.size(), stderr);
+        else if (!outcome.explanation.empty() && !print_output("set", outcome.explanation))
+            return ExitCode::errors;
         // errors in a source outrank one that does not fit
         if (worst == ExitCode::done || outcome.code == ExitCode::errors)
             worst = outcome.code == ExitCode::done ? worst : outcome.code;

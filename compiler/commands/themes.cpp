@@ -1,6 +1,7 @@
 #include "compiler/commands/themes.hpp"
 
 #include "compiler/commands/installation.hpp"
+#include "compiler/commands/messages.hpp"
 #include "compiler/commands/set.hpp"
 #include "compiler/theme/theme.hpp"
 
@@ -9,6 +10,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -31,8 +33,10 @@ ExitCode list_themes(const std::filesystem::path& folder) {
     std::size_t widest = 0;
     for (const Listed& theme : all)
         widest = std::max(widest, theme.name.size());
+    std::string list;
     for (const Listed& theme : all)
-        fmt::print("{:<{}}  {}\n", theme.name, widest, theme.use);
+        list += fmt::format("{:<{}}  {}\n", theme.name, widest, theme.use);
+    if (!print_output("themes", list)) return ExitCode::errors;
     diagnostics.sort();
     for (const Diagnostic& diagnostic : diagnostics.all())
         fmt::print(stderr, "{}\n", format(diagnostic, sources, false));

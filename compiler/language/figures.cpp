@@ -1,4 +1,5 @@
 // What counts, measures or values, and the numbers that only name: years, rooms, forms, clocks.
+#include "compiler/language/nouns.hpp"
 #include "compiler/language/reading.hpp"
 
 #include <algorithm>

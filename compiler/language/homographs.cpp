@@ -1,5 +1,7 @@
 // Words that are a noun and a verb alike. What follows tells them apart: an object makes a verb,
-// `of` a noun, a person's trade the noun that stands before it.
+// `of` a noun, and what is joined by "and" is of one kind.
+#include "compiler/language/compounds.hpp"
+#include "compiler/language/nouns.hpp"
 #include "compiler/language/reading.hpp"
 
 #include <algorithm>
@@ -14,7 +16,8 @@ struct VerbWithPreposition { // as a verb it takes these with no object between
     std::string_view prepositions; // parted by spaces
 };
 
-constexpr VerbWithPreposition intransitive[] = {{"act", "as in"},
+constexpr VerbWithPreposition intransitive[] = {{"account", "for"},
+                                                {"act", "as in"},
                                                 {"advocate", "for"},
                                                 {"aid", "in with"},
                                                 {"answer", "to"},
@@ -33,8 +36,9 @@ constexpr VerbWithPreposition intransitive[] = {{"act", "as in"},
                                                 {"guard", "against"},
                                                 {"help", "at in out with"},
                                                 {"hunt", "for"},
-                                                {"interview", "for with"},
+                                                {"interface", "with"},
                                                 {"liaise", "between with"},
+                                                {"lobby", "for"},
                                                 {"look", "after for into"},
                                                 {"network", "with"},
                                                 {"partner", "with"},
@@ -51,7 +55,7 @@ constexpr VerbWithPreposition intransitive[] = {{"act", "as in"},
                                                 {"swim", "for"},
                                                 {"talk", "to with"},
                                                 {"test", "for"},
-                                                {"travel", "across for from to with"},
+
                                                 {"vote", "on"},
                                                 {"walk", "to"},
                                                 {"watch", "for over"},
@@ -66,106 +70,6 @@ bool takes(const Sentence& sentence, std::size_t i) {
         return padded.find(' ' + next + ' ') != padded.npos;
     }
     return false;
-}
-
-// The last word of the bare words from `i` on, before a preposition, a sign or a number.
-std::size_t head_noun(const Sentence& sentence, std::size_t i) {
-    std::size_t head = i;
-    for (; !sentence.ends_phrase(i) && !sentence.is_figure(i); ++i) {
-        const auto closing = w::preposition | w::conjunction | w::relative | w::be | w::modal |
-                             w::adverb | w::pronoun | w::have;
-        if (sentence.is(i, closing)) break;
-        head = i;
-    }
-    return head;
-}
-
-// Compounds of a noun, though what stands first may be a verb, and what follows its object.
-bool is_set_compound(const Sentence& sentence, std::size_t i) {
-    constexpr std::string_view compounds[] = {
-        "aid station",     "bake sale",        "book club",       "book sales",
-        "call center",     "call centre",      "clean energy",    "clean water",
-        "code review",     "code reviews",     "contract review", "dance company",
-        "dance recital",   "dance team",       "debate team",     "design team",
-        "direct care",     "direct sales",     "drill team",      "field notes",
-        "field work",      "film festival",    "focus group",     "foster care",
-        "foster home",     "front desk",       "front office",    "harvest crew",
-        "help desk",       "land surveys",     "land use",        "log books",
-        "market analysis", "market research",  "open house",      "open houses",
-        "phone calls",     "pilot program",    "pilot project",   "pilot study",
-        "record keeping",  "research project", "ski patrol",      "stage crew",
-        "staff meetings",  "stock room",       "study abroad",    "study group",
-        "study hall",      "support group",    "support staff",   "swim team",
-        "test prep",       "ticket sales",     "track team",      "trade show",
-        "trade shows",     "water polo",       "water quality",   "work experience",
-        "work order",      "work study"};
-    const std::string pair = sentence.word(i) + ' ' + sentence.word(i + 1);
-    return std::ranges::find(compounds, pair) != std::end(compounds);
-}
-
-// Verbs that résumés have far more often than other texts, mostly without an article after them:
-// Chair safety board, Model oyster settlement.
-bool is_usual_verb(std::string_view word) {
-    constexpr std::string_view verbs[] = {
-        "audit",   "benchmark", "bill",    "book",  "brand", "budget",  "captain",  "chair",
-        "coach",   "code",      "feature", "file",  "grade", "host",    "log",      "map",
-        "market",  "mentor",    "model",   "pilot", "price", "process", "research", "script",
-        "service", "ship",      "staff",   "stage", "stock", "tutor",   "water",    "load"};
-    return std::ranges::find(verbs, word) != std::end(verbs);
-}
-
-bool is_adjective_too(std::string_view word) {
-    constexpr std::string_view adjectives[] = {
-        "alternate", "clean",    "clear",  "close",     "complete", "cool",    "correct",
-        "direct",    "double",   "dry",    "duplicate", "free",     "front",   "level",
-        "live",      "lower",    "mature", "open",      "perfect",  "present", "quiet",
-        "secure",    "separate", "slow",   "smooth",    "total",    "warm"};
-    return std::ranges::find(adjectives, word) != std::end(adjectives);
-}
-
-// Of these the verb is likelier before a plural.
-bool is_mostly_done(std::string_view word) {
-    constexpr std::string_view verbs[] = {"clear",   "complete", "correct", "duplicate",
-                                          "present", "secure",   "separate"};
-    return std::ranges::find(verbs, word) != std::end(verbs);
-}
-
-// Bare words follow: Stock room organization, Design quizzes, Research assistant.
-Homograph by_compound(const Sentence& sentence, std::size_t i) {
-    const VerbEntry& verb = *sentence.forms(i).verb;
-    const std::size_t at = head_noun(sentence, i + 1);
-    const std::string& head = sentence.word(at);
-    if (is_agent_noun(head) && !is_plural_noun(head)) return Homograph::noun;
-    // Open meetings, Direct mailings; but Present findings
-    if (is_adjective_too(verb.base) && !(is_plural_noun(head) && is_mostly_done(verb.base)))
-        return Homograph::unsure;
-    if (mostly_verb(verb)) return Homograph::verb;
-    // Phone calls, Field notes: a thing done, named by what it is done with
-    const bool deed =
-        at == i + 1 && sentence.forms(at).third && sentence.forms(at).verb->verb_count > 4;
-    if (deed && 2 * verb.noun_count > 3 * verb.verb_count) return Homograph::unsure;
-    // Design quizzes; but Ticket sales
-    if (is_plural_noun(head))
-        return mostly_noun(verb) && !is_usual_verb(verb.base) ? Homograph::unsure : Homograph::verb;
-    if (is_usual_verb(verb.base) && !head.ends_with("ing")) return Homograph::unsure;
-    if (mostly_noun(verb)) return Homograph::noun;
-    // Stress test of, but Lead design of
-    if (sentence.is_word(at + 1, {"of"}) && verb.noun_count > verb.verb_count)
-        return Homograph::noun;
-    // Document wound care may be either
-    if (is_mass_noun(head) && 2 * verb.noun_count > 3 * verb.verb_count) return Homograph::noun;
-    return Homograph::unsure;
-}
-
-// `Budget of $12,000 balanced`, `Reports filed weekly`, but `Draft written reports`.
-Homograph by_participle(const Sentence& sentence, std::size_t i) {
-    const std::size_t after = i + 2;
-    const bool closed = sentence.ends_phrase(after) ||
-                        sentence.is(after, w::preposition | w::adverb) ||
-                        sentence.is_word(after, {"weekly", "daily", "monthly"});
-    if (closed) return sentence.forms(i).verb->noun ? Homograph::noun : Homograph::unsure;
-    if (is_plural_noun(sentence.word(after))) return Homograph::verb;
-    return mostly_noun(*sentence.forms(i).verb) ? Homograph::unsure : Homograph::verb;
 }
 
 bool joins(const Sentence& sentence, std::size_t i) {
@@ -184,16 +88,71 @@ std::size_t last_joined(const Sentence& sentence, std::size_t i) {
     return i;
 }
 
+// What stands after the joiner at `i`, and after an adverb.
+std::size_t conjunct(const Sentence& sentence, std::size_t i) {
+    if (joins(sentence, i + 1)) ++i; // , and
+    return sentence.past_adverbs(i + 1);
+}
+
+// Like is joined with like: `Design and assembly of` joins nouns.
+bool is_joined_to_noun(const Sentence& sentence, std::size_t i) {
+    const std::size_t other = conjunct(sentence, i + 1);
+    if (sentence.token(other).kind != TokenKind::word || sentence.classes(other) != 0) return false;
+    return sentence.forms(other).none() || sentence.forms(other).gerund;
+}
+
+// `Recruit, trained, and schedule 19 readers`: verbs, though not all in one tense.
+bool is_joined_to_past(const Sentence& sentence, std::size_t i) {
+    const std::size_t other = conjunct(sentence, i + 1);
+    const VerbForms& forms = sentence.forms(other);
+    if (!forms.past || forms.base) return false;
+    const std::size_t last = joins(sentence, other + 1) ? conjunct(sentence, other + 1) : other;
+    return sentence.starts_object(last + 1) && !sentence.forms(last).none();
+}
+
 Homograph by_conjunction(const Sentence& sentence, std::size_t i) {
     const std::size_t last = last_joined(sentence, i);
     const VerbForms& forms = sentence.forms(last);
     const VerbEntry& verb = *sentence.forms(i).verb;
-    if (last == i || forms.third != sentence.forms(i).third)
+    if (last == i && is_joined_to_past(sentence, i)) return Homograph::verb;
+    if (last == i && is_joined_to_noun(sentence, i)) return Homograph::noun;
+    if (last == i || forms.third != sentence.forms(i).third) {
+        const bool nouns = last > i && verb.noun && is_finite_past(sentence, last + 1);
+        if (nouns) return Homograph::noun; // Staff and volunteers fed 200 guests
         return mostly_verb(verb) ? Homograph::verb : Homograph::unsure;
+    }
     if (sentence.starts_object(last + 1)) return Homograph::verb;
     if (sentence.is_word(last + 1, {"of"})) return Homograph::noun;
     if (mostly_verb(verb) || mostly_verb(*forms.verb)) return Homograph::verb;
-    return Homograph::unsure;
+    const bool nouns = forms.third && sentence.is(last + 1, w::preposition);
+    return nouns ? Homograph::noun : Homograph::unsure; // Charts and tables for
+}
+
+// `run 30 assays` after `Sample soil and`; `drove a van` after `Sort packages and`.
+bool is_surely_joined(const Sentence& sentence, std::size_t i, std::size_t other) {
+    const VerbForms& first = sentence.forms(i);
+    const VerbForms& forms = sentence.forms(other);
+    if (forms.none() || forms.either_tense()) return false;
+    if (forms.past && !forms.present())
+        return sentence.classes(i + 1) == 0 && is_finite_past(sentence, other);
+    if (!forms.present() || forms.base != first.base) return false;
+    const bool only_verb = !forms.verb->noun && !forms.verb->adjective;
+    return only_verb || (sentence.starts_object(other + 1) && !mostly_noun(*forms.verb));
+}
+
+// What is surely a verb further on, and no relative clause's, is joined to a verb.
+bool is_joined_to_verb(const Sentence& sentence, std::size_t i) {
+    for (std::size_t k = i + 1; k < sentence.size(); ++k) {
+        const bool apart = sentence.is(k, w::relative | w::be | w::modal) ||
+                           sentence.is_word(k, {"to"}) || sentence.token(k).title ||
+                           sentence.token(k).kind == TokenKind::stop ||
+                           (sentence.forms(k).past && !sentence.forms(k).present());
+        if (apart) return false;
+        if (!joins(sentence, k) || joins(sentence, k + 1)) continue;
+        const std::size_t other = sentence.past_adverbs(k + 1);
+        if (is_surely_joined(sentence, i, other)) return true;
+    }
+    return false;
 }
 
 Homograph by_preposition(const Sentence& sentence, std::size_t i) {
@@ -208,12 +167,48 @@ Homograph by_preposition(const Sentence& sentence, std::size_t i) {
         !sentence.is_word(i + 1, {"in", "on", "along", "around"}))
         return Homograph::verb;
     if (sentence.forms(i).either_tense()) return Homograph::unsure; // Cast as Emily
-    if (sentence.is_word(i, {"present", "volunteer", "intern", "train", "change", "respond"}))
+    if (sentence.is_word(i, {"present", "volunteer", "intern", "train", "change", "respond",
+                             "chart", "lecture", "monitor", "travel"}))
         return Homograph::unsure;
     if (is_agent_noun(sentence.word(i))) return Homograph::noun; // Cook on a breakfast line
     // Rotate through wards, Cash in coupons: a verb far more often
     if (!mostly_verb(verb)) return Homograph::noun;
     return sentence.forms(i).third ? Homograph::unsure : Homograph::verb; // Talks on safety
+}
+
+// What starts an object follows, or what counts or orders the noun itself.
+Homograph by_object(const Sentence& sentence, std::size_t i) {
+    const std::size_t next = i + 1;
+    const std::size_t head = head_noun(sentence, next + 1);
+    if (sentence.word(next).ends_with("'s")) // Subject librarian's assistant
+        return is_agent_noun(sentence.word(head)) ? Homograph::noun : Homograph::verb;
+    const bool designates =
+        sentence.is_figure(next) &&
+        sentence.is_word(i, {"level", "grade", "phase", "rank", "stage", "type"});
+    if (designates && !is_plural_noun(sentence.word(head))) return Homograph::noun;
+    if (designates && !is_plural_noun(sentence.word(next + 1)) && sentence.word(next).size() == 1)
+        return Homograph::unsure; // Grade 4 lesson plans
+    // Cashier 3 nights a week
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    const bool person = is_agent_noun(sentence.word(i)) && verb.verb_count <= verb.noun_count &&
+                        sentence.is_number(next) && is_time_noun(sentence.word(next + 1));
+    return person ? Homograph::noun : Homograph::verb;
+}
+
+// `Scouts' treasurer`: a sign that stands at the end of a word, and not between two.
+bool is_plural_possessive(const Sentence& sentence, std::size_t i) {
+    const auto touches = [&](std::size_t k) {
+        const Extent& extent = sentence.token(k).extent;
+        return extent.offset + extent.length == sentence.token(k + 1).extent.offset;
+    };
+    return sentence.forms(i).third && sentence.token(i + 1).kind == TokenKind::sign && touches(i) &&
+           sentence.token(i + 2).kind == TokenKind::word && !touches(i + 1);
+}
+
+// `Stress test of 3 servers`, but `Stress test 3 servers`.
+Homograph by_set_compound(const Sentence& sentence, std::size_t i) {
+    const bool verb = sentence.forms(i + 1).present() && sentence.starts_object(i + 2);
+    return verb ? Homograph::verb : Homograph::noun;
 }
 
 // `Work on the wall was finished`: a verb of its own follows the phrase.
@@ -234,30 +229,21 @@ Homograph read_homograph(const Sentence& sentence, std::size_t i) {
     if (sentence.is_word(next, {"of"}) && verb.noun) return Homograph::noun;
     if (sentence.is_word(i, {"full", "best", "better", "top"})) return Homograph::noun;
     const bool bare = !sentence.starts_object(next) && !sentence.is(next, w::particle | w::adverb);
-    if (!verb.noun && !(is_adjective_too(verb.base) && bare)) return Homograph::verb;
+    const bool compound = is_noun_compound(sentence.word(i), sentence.word(next));
+    if (compound) return by_set_compound(sentence, i);
+    if (!verb.noun && !(is_often_adjective(verb) && bare)) return Homograph::verb;
+    if (is_plural_possessive(sentence, i)) return Homograph::noun;
     if (sentence.ends_phrase(next) && !sentence.token(next).title)
         return joins(sentence, next) ? by_conjunction(sentence, i) : Homograph::unsure;
-    if (sentence.starts_object(next)) {
-        // Level 2 technician
-        const bool level =
-            sentence.is_figure(next) && !is_plural_noun(sentence.word(next + 1)) &&
-            sentence.is_word(i, {"level", "grade", "phase", "rank", "stage", "type"});
-        // Cashier 3 nights a week
-        const bool person = is_agent_noun(sentence.word(i)) && sentence.is_number(next) &&
-                            is_time_noun(sentence.word(next + 1));
-        return level || person ? Homograph::noun : Homograph::verb;
-    }
+    if (sentence.starts_object(next)) return by_object(sentence, i);
     if (sentence.is(next, w::be | w::have | w::modal) || sentence.is_word(next, {"got"}))
         return Homograph::noun;
     if (is_subject(sentence, i)) return Homograph::noun;
-    if (is_set_compound(sentence, i)) return Homograph::noun;
+    if (is_joined_to_verb(sentence, i)) return Homograph::verb;
     if (sentence.is(next, w::conjunction)) return by_conjunction(sentence, i);
     if (sentence.is(next, w::preposition | w::particle)) return by_preposition(sentence, i);
     if (sentence.is(next, w::adverb)) return Homograph::verb;
-    const VerbForms& following = sentence.forms(next);
-    if ((following.past && !following.base) || following.only_participle())
-        return by_participle(sentence, i);
-    return by_compound(sentence, i);
+    return read_compound(sentence, i);
 }
 
 }

@@ -19,6 +19,14 @@ std::string lower(std::string_view word) {
     return result;
 }
 
+// `Design of`, `Tutoring for`; but `Bake sale`, `LED of`.
+bool names_deed(const Sentence& sentence, const OpeningReading& opening) {
+    const std::size_t i = opening.first;
+    return opening.kind == BulletReading::Opening::no_verb && sentence.classes(i) == 0 &&
+           !sentence.forms(i).none() && !is_all_capitals(sentence.token(i)) &&
+           sentence.is(i + 1, word_class::preposition);
+}
+
 BulletReading read(std::string_view text, std::span<const Extent> titles) {
     const Sentence sentence(text, titles);
     BulletReading reading;
@@ -27,6 +35,7 @@ BulletReading read(std::string_view text, std::span<const Extent> titles) {
     reading.opening = opening.kind;
     reading.verb = sentence.extent(opening.first, opening.last);
     reading.sentence = opening.sentence;
+    reading.names_deed = names_deed(sentence, opening);
     judge_tense(sentence, opening, reading);
     reading.first_person = find_first_person(sentence);
     reading.passive = find_passives(sentence, opening);

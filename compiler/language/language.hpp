@@ -43,6 +43,7 @@ struct BulletReading {
     std::vector<Extent> passive;
     bool has_figure = false; // a number, amount, share or count in words
     bool sentence = false;   // it has a subject of its own: The team won
+    bool names_deed = false; // no verb, but a noun that has one, for what was done: Design of
 };
 
 class Language {

@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""Writes the verb tables as C++, from WordNet's data and the lists beside this script.
+"""Writes the tables of verbs and nouns as C++, from WordNet's data and the lists beside this script.
 
 usage: make_verbs.py WORDNET_FOLDER OUTPUT.cpp NOTICE
 
@@ -11,7 +11,13 @@ import pathlib
 import sys
 
 HERE = pathlib.Path(__file__).resolve().parent
-NOUN, VERB = "1", "2"  # ss_type in a sense key: senseidx(5WN)
+NOUN, VERB, ADJECTIVE, SATELLITE = "1", "2", "3", "5"  # ss_type in a sense key: senseidx(5WN)
+PERSON = "18"  # noun.person: lexnames(5WN)
+WITH_OBJECT = set(range(8, 12)) | set(range(14, 22)) | {24, 25, 30, 31}  # frames: wninput(5WN)
+
+# In bullets these are a verb and its object, though WordNet has them as nouns.
+VERB_AND_OBJECT = {"clean room", "cut glass", "draft copy", "feed grain", "lead plant",
+                   "saw log", "test equipment", "water plant"}
 
 
 def lines(path):
@@ -33,9 +39,10 @@ def own_list(name):
 
 
 def lemmas(path):
-    """Single words; WordNet joins the words of a phrase by underscores."""
+    """Single words; WordNet joins the words of a phrase by underscores, few by a hyphen: log-in."""
     words = (line.split(" ", 1)[0] for line in lines(path))
-    return {word for word in words if "_" not in word and "." not in word}
+    return {word for word in words
+            if "_" not in word and "." not in word and not word.endswith(("-in", "-up"))}
 
 
 def counts(path):
@@ -48,11 +55,55 @@ def counts(path):
     return total
 
 
+def transitive_verbs(path):
+    """Verbs that take an object in one sense or another: wndb(5WN) for the fields."""
+    verbs = set()
+    for line in lines(path):
+        fields = line.split("|")[0].split()
+        words, rest = fields[4:4 + 2 * int(fields[3], 16):2], fields[4 + 2 * int(fields[3], 16):]
+        frames = rest[2 + 4 * int(rest[0]):]
+        for frame, word in zip(frames[1::3], frames[2::3]):
+            if int(frame) in WITH_OBJECT:
+                verbs.update(words if word == "00" else [words[int(word, 16) - 1]])
+    return {verb.lower() for verb in verbs}
+
+
 def verb_rows(folder, trade):
-    nouns, tagged = lemmas(folder / "index.noun"), counts(folder / "cntlist.rev")
-    for base in sorted(lemmas(folder / "index.verb") | set(trade)):
-        noun = base in nouns or "noun" in trade.get(base, [])
-        yield base, noun, min(tagged[base, NOUN], 65535), min(tagged[base, VERB], 65535)
+    nouns, adjectives = lemmas(folder / "index.noun"), lemmas(folder / "index.adj")
+    own, tagged = lemmas(folder / "index.verb"), counts(folder / "cntlist.rev")
+    transitive = transitive_verbs(folder / "data.verb")
+    for base in sorted(own | set(trade)):
+        noun = not nouns.isdisjoint((base, base + "s")) or "noun" in trade.get(base, [])
+        with_object = base in transitive or base not in own
+        adjective = tagged[base, ADJECTIVE] + tagged[base, SATELLITE]
+        yield (base, noun, base in adjectives, with_object,
+               tagged[base, NOUN], tagged[base, VERB], adjective)
+
+
+def noun_senses(folder):
+    """Each noun's synsets, the most frequent first: (lemma, [(lexical file, is a name)])."""
+    synsets = {line[:8]: (line.split()[1], " @i " in line.split("|")[0])
+               for line in lines(folder / "data.noun")}
+    for line in lines(folder / "index.noun"):
+        lemma, _, senses, *rest = line.split()
+        yield lemma, [synsets[offset] for offset in rest[-int(senses):]]
+
+
+def person_nouns(folder):
+    """Single words that mean a person before all: barber, soprano; no names."""
+    return [lemma for lemma, senses in noun_senses(folder)
+            if next((file for file, name in senses if not name), None) == PERSON
+            and lemma.replace("-", "").isalpha()]
+
+
+def noun_compounds(folder, verbs):
+    """Nouns of two words the first of which may be a verb: peer review, dining room."""
+    pairs = (lemma.split("_") for lemma, senses in noun_senses(folder)
+             if not all(name for _, name in senses))
+    compounds = {" ".join(pair) for pair in pairs
+                 if len(pair) == 2 and pair[1].isalpha()
+                 and (pair[0] in verbs or pair[0].endswith("ing"))}
+    return compounds - VERB_AND_OBJECT
 
 
 def exception_rows(folder):
@@ -82,10 +133,22 @@ def table(kind, name, rows):
             f"}}\n\nstd::span<const {kind}> {name}() {{\n    return {name}_table;\n}}\n")
 
 
+def word_list(name, words):
+    """One text: a table of its own would cost the loader a relocation a word."""
+    body = "\n".join(f'    "{word}\\n"' for word in sorted(words))
+    return f"std::string_view {name}() {{\n    return\n{body};\n}}\n\n"
+
+
+def cell(value):
+    if isinstance(value, bool):
+        return str(value).lower()
+    return quoted(value) if isinstance(value, str) else str(min(value, 65535))
+
+
 def write(folder, output, licence):
     trade = {row[0]: row[1:] for row in own_list("trade_verbs.txt")}
-    verbs = [(quoted(base), str(noun).lower(), str(nouns), str(used))
-             for base, noun, nouns, used in verb_rows(folder, trade)]
+    verb_entries = list(verb_rows(folder, trade))
+    verbs = [tuple(map(cell, row)) for row in verb_entries]
     exceptions = [(quoted(form), quoted(base)) for form, base in exception_rows(folder)]
     own = sorted(own_list("irregular_verbs.txt"))
     irregular = [tuple(map(quoted, row)) for row in own]
@@ -100,6 +163,8 @@ def write(folder, output, licence):
     text += '#include "compiler/language/verb_table.hpp"\n\nnamespace quoin {\n'
     for kind, name, rows in tables:
         text += "namespace {\n\n" + table(kind, name, rows) + "\n"
+    text += word_list("person_nouns", person_nouns(folder))
+    text += word_list("noun_compounds", noun_compounds(folder, {row[0] for row in verb_entries}))
     pathlib.Path(output).write_text(text + "}\n", encoding="ascii")
     pathlib.Path(licence).write_text("\n".join(licence_lines) + "\n", encoding="ascii")
 

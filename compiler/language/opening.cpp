@@ -1,4 +1,7 @@
 // How a bullet opens: with a verb and in which form, with a noun, a pronoun, or a phrase.
+#include "compiler/language/compounds.hpp"
+#include "compiler/language/nouns.hpp"
+#include "compiler/language/participles.hpp"
 #include "compiler/language/reading.hpp"
 
 namespace quoin {
@@ -6,72 +9,6 @@ namespace {
 
 namespace w = word_class;
 using Opening = BulletReading::Opening;
-
-// Participles of recognition: an accepted opening (common practice).
-bool is_recognition(const Sentence& sentence, std::size_t i) {
-    return sentence.is_word(i, {"selected", "chosen", "awarded", "promoted", "elected", "named",
-                                "nominated", "invited", "voted", "rated", "recognized",
-                                "recognised", "certified", "honored", "ranked"});
-}
-
-// Participles that are adjectives when no object follows: Skilled in, Dedicated to, Certified
-// nurse.
-bool is_adjective(const Sentence& sentence, std::size_t i) {
-    if (sentence.is_word(i, {"skilled",        "experienced",  "motivated",  "talented",
-                             "gifted",         "seasoned",     "versed",     "licensed",
-                             "qualified",      "accomplished", "proven",     "driven",
-                             "self-motivated", "well-versed",  "detailed",   "interested",
-                             "advanced",       "acquainted",   "accustomed", "fascinated"}))
-        return !sentence.starts_object(i + 1);
-    if (sentence.is_word(i, {"dedicated", "committed", "devoted", "accustomed", "opposed"}))
-        return sentence.is_word(i + 1, {"to"}) || is_agent_noun(sentence.word(i + 1));
-    if (sentence.is_word(
-            i, {"certified", "registered", "trained", "experienced", "licensed", "mixed"}))
-        return is_agent_noun(sentence.word(i + 1)) && !is_plural_noun(sentence.word(i + 1));
-    return false;
-}
-
-// Verbs that nobody does to another: they make no passive.
-bool is_without_object(const Sentence& sentence, std::size_t i) {
-    return sentence.is_word(i, {"stood", "stopped", "passed", "came", "went", "grew", "rose",
-                                "fell", "lived", "worked", "started", "began", "improved",
-                                "increased", "decreased", "dropped", "volunteered", "competed"});
-}
-
-// Somebody else acted on the writer: Supervised by, Trained in, Given charge of.
-bool is_acted_on(const Sentence& sentence, std::size_t i) {
-    if (is_recognition(sentence, i)) return false;
-    const std::size_t next = sentence.past_adverbs(i + 1);
-    if (sentence.is_word(next, {"by"})) {
-        // `Led by example`, `Cut by 30%`, `Grew by half`
-        const bool amount =
-            sentence.is_figure(next + 1) &&
-            (sentence.word(next + 1).back() == '%' || sentence.word(next + 1).front() == '$' ||
-             sentence.is_word(next + 2, {"percent", "points"}));
-        return !amount && !sentence.forms(next + 1).gerund &&
-               !sentence.is_word(next + 1, {"example", "doing", "half", "nearly", "at"}) &&
-               !is_without_object(sentence, i);
-    }
-    if (sentence.is_word(
-            i, {"trained", "coached", "schooled", "tutored", "instructed", "cross-trained"}))
-        return sentence.is_word(next, {"in", "on", "under", "as"});
-    if (sentence.is_word(i, {"mentored", "supervised", "sponsored", "funded", "employed"}))
-        return sentence.is_word(next, {"under", "through", "at"});
-    if (sentence.is_word(i, {"hired",    "asked",        "assigned",   "required",  "expected",
-                             "paid",     "sent",         "allowed",    "permitted", "authorized",
-                             "cleared",  "told",         "picked",     "appointed", "recruited",
-                             "tapped",   "called",       "encouraged", "assigned",  "contracted",
-                             "retained", "commissioned", "loaned"}))
-        return sentence.is_word(next, {"to", "as"});
-    if (sentence.is_word(
-            i, {"entrusted", "trusted", "charged", "credited", "credentialed", "presented"}))
-        return sentence.is_word(next, {"with"});
-    if (sentence.is_word(i, {"exposed"})) return sentence.is_word(next, {"to"});
-    if (sentence.is_word(i, {"placed"}))
-        return sentence.is_word(next, {"in"}) && sentence.is_word(next + 1, {"charge"});
-    if (sentence.is_word(i, {"taught"})) return sentence.is_word(next, {"how"});
-    return sentence.is_word(i, {"given", "shown"}) && !sentence.is_word(next, {"to"});
-}
 
 class Opener {
 public:
@@ -202,7 +139,7 @@ private:
         const VerbForms& forms = s_.forms(next);
         const bool after = s_.is(next, w::determiner | w::possessive | w::preposition | w::number);
         reading.last = next;
-        if (forms.participle && !after && !is_adjective(s_, next))
+        if (forms.participle && !after && !is_adjective_participle(s_, next))
             reading.passive = true;
         else if (!forms.gerund || after)
             reading.kind = Opening::no_verb;
@@ -265,6 +202,10 @@ private:
             s_.is_word(next - 1, {"highly", "extremely", "very", "well", "quite"});
         const VerbForms& forms = s_.forms(next);
         if (of_degree && forms.participle) return no_verb(i);
+        const bool of_extent = // Chiefly weekend shifts
+            s_.is_word(next - 1, {"chiefly", "largely", "mainly", "mostly", "primarily", "solely"});
+        if (of_extent && forms.present() && read_homograph(s_, next) == Homograph::noun)
+            return no_verb(i);
         const bool manner =
             s_.word(next - 1).ends_with("ly") || s_.is_word(next - 1, {"also", "often", "always"});
         if (manner && forms.present() && !s_.is_word(next + 1, {"of"})) return verb_reading(next);
@@ -299,7 +240,7 @@ private:
     OpeningReading open_word(std::size_t i) {
         const VerbForms& forms = s_.forms(i);
         if (starts_with_number(i)) return no_verb(i);
-        if (is_adjective(s_, i)) return no_verb(i);
+        if (is_adjective_participle(s_, i)) return no_verb(i);
         if (forms.none() || is_acronym(i)) return unknown(i);
         if (forms.participle && is_acted_on(s_, i)) {
             OpeningReading reading = at(i, Opening::participle);
@@ -310,7 +251,7 @@ private:
         if (forms.participle && is_recognition(s_, i) && is_recognized(i))
             return at(i, Opening::participle);
         if (forms.only_participle()) return only_participle(i);
-        if (forms.past && !forms.present()) return verb_reading(i);
+        if (forms.past && !forms.present()) return past(i);
         if (forms.gerund && !forms.present()) return gerund(i);
         return present(i);
     }
@@ -337,47 +278,38 @@ private:
         return at(i, Opening::unsure);
     }
 
-    // `Using Python, built 3 models`
-    bool opens_phrase(std::size_t i) const {
-        for (std::size_t k = i + 1; k < s_.size(); ++k) {
-            if (s_.token(k).kind != TokenKind::comma) continue;
-            const VerbForms& after = s_.forms(s_.past_adverbs(k + 1));
-            return after.past && !after.present();
-        }
-        return false;
+    // `Organized and punctual`: like is joined with like, so the participle is an adjective.
+    bool is_joined_to_adjective(std::size_t i) const {
+        const std::size_t other = s_.past_adverbs(i + 2);
+        return s_.forms(i).participle && s_.is(i + 1, w::conjunction) &&
+               s_.token(other).kind == TokenKind::word && s_.classes(other) == 0 &&
+               s_.forms(other).none() && !s_.word(other).ends_with("ed") &&
+               !is_all_capitals(s_.token(other));
+    }
+
+    // A past that is the base of another verb, or a noun: Fell and buck trees, Ground crew lead.
+    OpeningReading past(std::size_t i) {
+        const std::size_t next = i + 1;
+        if (is_joined_to_adjective(i)) return no_verb(i);
+        if (!s_.forms(i).base_of_other) return verb_reading(i);
+        const bool joined_to_base = s_.is(next, w::conjunction) && s_.forms(next + 1).base;
+        if (joined_to_base) return at(i, Opening::either_tense, VerbTense::either);
+        const bool noun = is_noun_compound(s_.word(i), s_.word(next)) ||
+                          (!s_.ends_phrase(next) && !s_.starts_object(next) &&
+                           is_agent_noun(s_.word(head_noun(s_, next))));
+        return noun ? no_verb(i) : verb_reading(i);
     }
 
     OpeningReading gerund(std::size_t i) {
-        const std::size_t next = i + 1;
-        if (s_.is_word(next, {"of"})) return no_verb(i);
-        if (opens_phrase(i)) return at(i, Opening::unsure);
-        const OpeningReading verb = at(i, Opening::gerund, VerbTense::neither);
-        if (s_.starts_object(next) || s_.is(next, w::adverb)) return verb;
-        std::size_t head = next;
-        while (!s_.ends_phrase(head + 1) && !s_.is_number(head + 1) &&
-               !s_.is(head + 1, w::preposition | w::conjunction | w::relative | w::be))
-            ++head;
-        const std::string& noun = s_.word(head);
-        if (s_.ends_phrase(next)) return at(i, Opening::unsure);
-        if (s_.is(next, w::conjunction) && s_.forms(next + 1).gerund &&
-            s_.is_word(next + 2, {"of"}))
-            return no_verb(i); // Cleaning and stocking of
-        if (s_.is(next, w::be | w::modal | w::have)) return no_verb(i);
-        if (s_.is(next, w::conjunction))
-            return s_.forms(next + 1).gerund && s_.starts_object(next + 2) ? verb
-                                                                           : at(i, Opening::unsure);
-        if (s_.is(next, w::preposition)) return gerund_with_preposition(i);
-        if (is_agent_noun(noun) && !is_plural_noun(noun)) return no_verb(i);
-        return verb;
-    }
-
-    OpeningReading gerund_with_preposition(std::size_t i) {
-        if (s_.is_word(i + 1, {"for", "in", "at"}) &&
-            s_.is_word(i, {"marketing", "accounting", "engineering", "nursing", "fundraising",
-                           "programming", "housekeeping", "bookkeeping", "catering", "training",
-                           "scheduling", "bartending", "cleaning", "filing", "tutoring"}))
+        switch (read_gerund(s_, i)) {
+        case Homograph::verb:
+            return at(i, Opening::gerund, VerbTense::neither);
+        case Homograph::noun:
             return no_verb(i);
-        return at(i, Opening::gerund, VerbTense::neither);
+        case Homograph::unsure:
+            break;
+        }
+        return at(i, Opening::unsure);
     }
 
     OpeningReading present(std::size_t i) {
@@ -397,9 +329,12 @@ private:
     // No form of a verb that is known. A word made like one may be a verb all the same.
     OpeningReading unknown(std::size_t i) {
         const std::string& word = s_.word(i);
+        const std::size_t next = i + 1;
+        const bool open = word.find('-') == word.npos || s_.starts_object(next);
+        const bool noun = is_never_gerund(word) ||
+                          (word.ends_with("ing") && s_.is(next, w::preposition)); // Bookkeeping for
         for (const std::string_view ending : {"ed", "ing", "ize", "ise", "ify", "'d"})
-            if (word.ends_with(ending) && word.find('-') == word.npos)
-                return at(i, Opening::unsure);
+            if (word.ends_with(ending) && open && !noun) return at(i, Opening::unsure);
         // a noun has no object: Prep the line would be a verb that is not known
         const bool object = s_.is(i + 1, w::determiner | w::possessive) && !is_agent_noun(word);
         return object && !is_all_capitals(s_.token(i)) ? at(i, Opening::unsure) : no_verb(i);

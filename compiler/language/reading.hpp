@@ -39,6 +39,9 @@ std::optional<WeakPhrase> weak_phrase(const Sentence& sentence, std::size_t firs
 // A noun or a verb, where the word may be either (Lead guitarist, Lead a band).
 enum class Homograph { verb, noun, unsure };
 Homograph read_homograph(const Sentence& sentence, std::size_t i);
+// A verb or a noun, where the word ends in -ing and opens the bullet (Debugging code, Debugging
+// of).
+Homograph read_gerund(const Sentence& sentence, std::size_t i);
 
 void judge_tense(const Sentence& sentence, const OpeningReading& opening, BulletReading& reading);
 std::vector<Extent> find_first_person(const Sentence& sentence);

@@ -1,10 +1,15 @@
-// Hunspell finds what is wrong. What was meant is mostly one edit away, and trying these edits is
-// many times faster than Hunspell's own search, which is left for the rest.
+// A word is right if it is listed, or a regular form of one that is, or if Hunspell has it right.
+// What is not is told only where it is surely a slip for a word in use: a word of somebody's trade
+// may be in no dictionary.
 #include "compiler/language/spelling.hpp"
+
+#include "compiler/language/slips.hpp"
+#include "compiler/language/verb_forms.hpp"
 
 #include <hunspell/hunspell.hxx>
 
 #include <algorithm>
+#include <array>
 #include <system_error>
 #include <utility>
 
@@ -12,118 +17,214 @@ namespace quoin {
 namespace {
 
 constexpr std::size_t most_suggestions = 5;
-constexpr std::size_t longest = 40; // no word of English is longer; what is takes too long
-constexpr std::string_view letters = "abcdefghijklmnopqrstuvwxyz";
+constexpr std::size_t longest = 40; // no word of English is longer
 
-bool is_doubling(std::string_view word, std::size_t i, char letter) {
-    return (i > 0 && word[i - 1] == letter) || (i < word.size() && word[i] == letter);
+bool is_small(char c) {
+    return c >= 'a' && c <= 'z';
 }
 
-bool is_vowel(char c) {
-    return std::string_view("aeiouy").find(c) != std::string_view::npos;
+bool is_capital(char c) {
+    return c >= 'A' && c <= 'Z';
 }
 
-struct Candidate {
-    std::string word;
-    int cost = 0; // how unlikely the slip is
-};
+char lowered(char c) {
+    return is_capital(c) ? static_cast<char>(c - 'A' + 'a') : c;
+}
 
-// Words one edit away, with a cost by the kind of slip: swapped letters, a letter doubled or not,
-// a wrong vowel, any other. A slip at the first letter is rare.
-std::vector<Candidate> one_edit_away(const std::string& word) {
-    std::vector<Candidate> result;
-    const auto add = [&](std::string candidate, std::size_t at, int cost) {
-        result.push_back({std::move(candidate), cost + (at == 0 ? 3 : 0)});
-    };
-    for (std::size_t i = 0; i <= word.size(); ++i) {
-        const std::string head = word.substr(0, i), tail = word.substr(i);
-        if (tail.size() > 1) add(head + tail[1] + tail[0] + tail.substr(2), i, 0);
-        if (!tail.empty()) add(head + tail.substr(1), i, i > 0 && word[i - 1] == tail[0] ? 1 : 3);
-        for (const char letter : letters) {
-            if (!tail.empty() && letter != tail[0])
-                add(head + letter + tail.substr(1), i,
-                    is_vowel(letter) && is_vowel(tail[0]) ? 2 : 4);
-            add(head + letter + tail, i,
-                is_doubling(word, i, letter) ? 1
-                : is_vowel(letter)           ? 2
-                                             : 3);
-        }
-    }
+std::string in_small(std::string_view word) {
+    std::string result(word);
+    std::ranges::transform(result, result.begin(), lowered);
     return result;
 }
 
-bool is_lower(std::string_view word) {
-    return std::ranges::all_of(word, [](char c) { return c >= 'a' && c <= 'z'; });
-}
-
-bool is_capitalised(std::string_view word) {
-    return word.size() > 1 && word.front() >= 'A' && word.front() <= 'Z' &&
-           is_lower(word.substr(1));
-}
-
-std::string with_case_of(std::string word, bool capital) {
-    if (capital && !word.empty() && word.front() >= 'a' && word.front() <= 'z')
+std::string capitalised(std::string word) {
+    if (!word.empty() && is_small(word.front()))
         word.front() = static_cast<char>(word.front() - 'a' + 'A');
     return word;
 }
 
+bool all_small(std::string_view word) {
+    return std::ranges::all_of(word, is_small);
 }
 
-Spelling::Spelling(std::filesystem::path folder, std::string name)
-    : folder_(std::move(folder)), name_(std::move(name)) {}
+bool is_vowel(char c) {
+    return std::string_view("aeiou").find(c) != std::string_view::npos;
+}
+
+bool ends_with_any(std::string_view word, std::initializer_list<std::string_view> endings) {
+    return std::ranges::any_of(endings, [&](std::string_view one) { return word.ends_with(one); });
+}
+
+bool takes_plain_s(std::string_view noun) { // boxes, heroes, knives and companies do not
+    if (ends_with_any(noun, {"s", "x", "z", "ch", "sh", "o", "a", "f", "fe"})) return false;
+    return !noun.ends_with('y') || is_vowel(noun[noun.size() - 2]);
+}
+
+// One vowel and one consonant: there it hangs on the stress whether the consonant is doubled.
+bool may_double(std::string_view verb) {
+    const std::size_t end = verb.size();
+    return end > 2 && !is_vowel(verb[end - 1]) && !ends_with_any(verb, {"w", "x", "y"}) &&
+           is_vowel(verb[end - 2]) && !is_vowel(verb[end - 3]);
+}
+
+// How much a slip may cost so that it is surely one. A long word has room for more of them, and a
+// word that is seldom used is seldom meant.
+int most_cost(std::size_t length, char rank) {
+    constexpr int cheap_slip = 3;
+    constexpr std::array<int, 11> by_length{0, 0, 0, 3, 3, 4, 6, 6, 7, 7, 8};
+    const std::size_t longest_told = by_length.size() - 1;
+    const int most = by_length[std::min(length, longest_told)];
+    if (rank == WordList::is_frequent || rank == WordList::is_ordinary) return most;
+    if (rank == WordList::is_met)
+        return length >= longest_told ? most : length > 4 ? std::max(cheap_slip, most - 2) : 0;
+    return rank != WordList::is_hidden && length >= 8 ? cheap_slip : 0;
+}
+
+// A word in frequent use outweighs a step of cost, and one that nobody uses hardly comes first.
+int rareness(char rank) {
+    return rank == WordList::is_frequent   ? 0
+           : rank == WordList::is_ordinary ? 1
+           : rank == WordList::is_met      ? 3
+                                           : 8;
+}
+
+struct Candidate {
+    std::string word;
+    int cost = 0;
+};
+
+// The words near one, gathered from several lists.
+class Nearest {
+public:
+    explicit Nearest(std::string small) : typed_(std::move(small)) {}
+
+    void offer(std::string_view word, std::string_view small, char rank) {
+        const int most = most_cost(typed_.size(), rank);
+        if (most <= 0 || small == typed_) return;
+        // a plural of the trade is no slip: sightlines
+        if (rank == WordList::is_rare && small.starts_with(typed_)) return;
+        const int cost = slip_cost(typed_, small, most);
+        if (cost > most) return;
+        found_.push_back({std::string(word), cost + rareness(rank)});
+    }
+
+    std::vector<std::string> best(bool capital) {
+        std::ranges::stable_sort(found_, {}, &Candidate::cost);
+        std::vector<std::string> result;
+        for (Candidate& one : found_) {
+            if (result.size() == most_suggestions) break;
+            std::string word = capital ? capitalised(std::move(one.word)) : std::move(one.word);
+            if (std::ranges::find(result, word) == result.end()) result.push_back(std::move(word));
+        }
+        return result;
+    }
+
+private:
+    std::string typed_;
+    std::vector<Candidate> found_;
+};
+
+}
+
+Spelling::Spelling(const std::filesystem::path& folder, const std::string& name)
+    : words_(folder / (name + ".words")), affixes_(folder / (name + ".aff")),
+      dictionary_(folder / (name + ".dic")) {}
 
 Spelling::~Spelling() = default;
 
-bool Spelling::available() const {
-    std::error_code fault;
-    return std::filesystem::exists(folder_ / (name_ + ".aff"), fault) &&
-           std::filesystem::exists(folder_ / (name_ + ".dic"), fault);
+// Where there is no dictionary, nothing is known to be wrong.
+bool Spelling::known_to_hunspell(const std::string& word) const {
+    const std::lock_guard lock(mutex_);
+    std::error_code none;
+    if (!hunspell_ && std::filesystem::exists(affixes_, none) &&
+        std::filesystem::exists(dictionary_, none))
+        hunspell_ = std::make_unique<Hunspell>(affixes_.c_str(), dictionary_.c_str());
+    return !hunspell_ || hunspell_->spell(word);
 }
 
-Hunspell* Spelling::dictionary() const {
-    if (!tried_ && available())
-        dictionary_ = std::make_unique<Hunspell>((folder_ / (name_ + ".aff")).c_str(),
-                                                 (folder_ / (name_ + ".dic")).c_str());
-    tried_ = true;
-    return dictionary_.get();
+// As Hunspell takes capitals: a name needs its own, a word may have any that a sentence gives it.
+bool Spelling::listed(const std::string& word) const {
+    const auto has = [&](const std::string& form) {
+        return words_.class_of(form) != WordList::is_none;
+    };
+    if (has(word)) return true;
+    if (word.empty() || !is_capital(word.front())) return false;
+    const std::string small = in_small(word);
+    const bool all_capitals = std::ranges::none_of(word, is_small);
+    if (all_capitals) return has(small) || has(capitalised(small));
+    return word == capitalised(small) && has(small);
 }
 
-bool Spelling::knows(const std::string& word) const {
-    Hunspell* hunspell = dictionary();
-    return hunspell == nullptr || hunspell->spell(word);
+// Whole, or at each hyphen: co-op-wide
+bool Spelling::parts_listed(std::string_view word) const {
+    for (std::size_t at = word.find('-'); at != std::string_view::npos; at = word.find('-', at + 1))
+        if (listed(std::string(word.substr(0, at)))) {
+            const std::string rest(word.substr(at + 1));
+            if (listed(rest) || parts_listed(rest)) return true;
+        }
+    return false;
+}
+
+// Of a word that is listed: manipulatives, genotyped. What doubles its consonant, or not, by its
+// stress is in the list or wrong: occured.
+bool Spelling::is_regular_form(const std::string& word) const {
+    constexpr std::size_t shortest = 4;
+    const auto stem = [&](std::size_t ending, std::string_view instead = {}) {
+        std::string made = word.substr(0, word.size() - std::min(ending, word.size()));
+        made += instead;
+        return made.size() >= shortest && listed(made) ? made : std::string();
+    };
+    if (word.ends_with('s')) {
+        const std::string noun = stem(1);
+        return !noun.empty() && takes_plain_s(noun);
+    }
+    const bool past = word.ends_with("ed");
+    if (!past && !word.ends_with("ing")) return false;
+    const std::size_t ending = past ? 2 : 3;
+    for (const std::string& verb :
+         {stem(ending, "e"), stem(ending), past ? stem(3, "y") : std::string()}) {
+        if (verb.empty() || may_double(verb)) continue;
+        if (word == (past ? past_form(verb) : gerund_form(verb))) return true;
+    }
+    return false;
 }
 
 bool Spelling::right(std::string_view word) const {
-    if (word.size() > longest || is_trade_word(word)) return true;
-    const std::lock_guard lock(mutex_);
-    return knows(std::string(word));
+    if (word.size() > longest || words_.empty()) return true;
+    if (is_trade_word(word) || is_technical_name(word)) return true;
+    const std::string one(word);
+    if (listed(one) || parts_listed(word)) return true;
+    const std::string small = in_small(word);
+    if ((one == small || one == capitalised(small)) && is_regular_form(small)) return true;
+    return known_to_hunspell(one);
 }
 
-// Those of one edit, the likeliest slip first; else what Hunspell finds. mutex_ is held.
 std::vector<std::string> Spelling::search(const std::string& word) const {
-    Hunspell* hunspell = dictionary();
-    if (hunspell == nullptr) return {};
-    const bool capital = is_capitalised(word);
-    std::string small = word;
-    if (capital) small.front() = static_cast<char>(small.front() - 'A' + 'a');
-    std::vector<std::string> result;
-    std::vector<Candidate> candidates;
-    if (is_lower(small)) candidates = one_edit_away(small);
-    std::ranges::stable_sort(candidates, {}, &Candidate::cost);
-    for (const Candidate& candidate : candidates) {
-        if (result.size() == most_suggestions) return result;
-        const std::string cased = with_case_of(candidate.word, capital);
-        if (std::ranges::find(result, cased) != result.end()) continue;
-        if (candidate.word.size() > 1 && hunspell->spell(candidate.word)) result.push_back(cased);
+    const bool capital = is_capital(word.front());
+    const std::string small = in_small(word);
+    if (!all_small(small)) return {};
+    Nearest nearest(small);
+    const auto offer = [&](std::string_view listed_word, char rank) {
+        if (all_small(listed_word)) nearest.offer(listed_word, listed_word, rank);
+    };
+    words_.visit(small.substr(0, 1), offer);
+    if (small[1] != small[0]) words_.visit(std::string{small[1], small[0]}, offer); // hte
+    for (const std::string_view one : trade_words())
+        if (one.front() == small.front()) nearest.offer(one, one, WordList::is_met);
+    if (capital) {
+        words_.visit(word.substr(0, 1), [&](std::string_view name, char rank) {
+            if (all_small(name.substr(1))) nearest.offer(name, in_small(name), rank);
+        });
+        for (const std::string_view name : technical_names())
+            if (name.front() == word.front())
+                nearest.offer(name, in_small(name), WordList::is_frequent);
     }
-    if (result.empty()) result = hunspell->suggest(word);
-    if (result.size() > most_suggestions) result.resize(most_suggestions);
-    return result;
+    return nearest.best(capital);
 }
 
 std::vector<std::string> Spelling::near(std::string_view word) const {
     constexpr std::size_t most_kept = 1024;
-    if (word.size() > longest || word.size() < 2) return {};
+    if (word.size() > longest || word.size() < 2 || right(word)) return {};
     const std::lock_guard lock(mutex_);
     std::string key(word);
     if (const auto found = searched_.find(key); found != searched_.end()) return found->second;

@@ -1,5 +1,8 @@
 // The tense of the opening verb and of the verbs joined to it by a comma or "and".
+#include "compiler/language/nouns.hpp"
 #include "compiler/language/reading.hpp"
+
+#include <algorithm>
 
 namespace quoin {
 namespace {
@@ -15,7 +18,7 @@ public:
     void run() {
         note(opening_.verb, opening_.tense);
         if (!is_led_by_verb()) return;
-        bare_verb_follows_ = opening_.kind == Opening::weak;
+        bare_verb_follows_ = takes_clause(s_.forms(opening_.verb));
         last_verb_ = opening_.last;
         infinitive_ = s_.is_word(opening_.last, {"to"}); // Hired to run
         for (std::size_t i = opening_.last + 1; i < s_.size(); ++i) {
@@ -62,7 +65,8 @@ private:
         if (joins(i)) return; // the last of several joiners is the one that counts
         const bool adjacent = last_verb_ + 1 == joiner || is_joined_to_last(joiner);
         i = s_.past_adverbs(i);
-        const VerbTense tense = s_.is(i, w::be) ? be_tense(i) : tense_of(i, adjacent);
+        const VerbTense tense = s_.is(i, w::be) ? be_tense(i) : tense_of(i, joiner, adjacent);
+        if (tense != VerbTense::none || is_past_before_word(i)) ++joined_verbs_;
         if (tense == VerbTense::none) return;
         note(i, tense);
         last_verb_ = i;
@@ -83,20 +87,71 @@ private:
     }
 
     // Where nothing but a verb can stand; a list of things may hold words that look like verbs.
-    VerbTense tense_of(std::size_t i, bool adjacent) const {
+    VerbTense tense_of(std::size_t i, std::size_t joiner, bool adjacent) const {
         const VerbForms& forms = s_.forms(i);
         if (forms.none() || forms.either_tense() || s_.token(i).title) return VerbTense::none;
         if (s_.token(i).depth > 0) return VerbTense::none;
-        const std::size_t next = i + 1;
-        const bool object = s_.starts_object(next) && !is_span_of_time(next);
         if (forms.past && !forms.present())
-            return adjacent || s_.starts_object(next) || preposition_after_past(i)
-                       ? VerbTense::past
-                       : VerbTense::none;
-        if (forms.gerund) return VerbTense::none;
+            return adjacent || is_past_verb(i) ? VerbTense::past : VerbTense::none;
         if (!forms.present() || bare_verb_follows_ || infinitive_) return VerbTense::none;
-        if (adjacent && (object || mostly_verb(*forms.verb))) return VerbTense::present;
-        return object ? VerbTense::present : VerbTense::none;
+        const bool verb = (adjacent && s_.is(joiner, w::conjunction)) || is_present_verb(i) ||
+                          closes_series(i, joiner) || (adjacent && mostly_verb(*forms.verb));
+        return verb ? VerbTense::present : VerbTense::none;
+    }
+
+    // Not an adjective (baked goods), nor what was done to the noun before it.
+    bool is_past_verb(std::size_t i) const {
+        const std::size_t next = i + 1;
+        const VerbForms& forms = s_.forms(i);
+        if (!forms.participle && !forms.base_of_other) return true; // wrote
+        const bool adjective_follows = s_.is_participle(next) && is_plural_noun(s_.word(next + 1));
+        return s_.starts_object(next) || adjective_follows || preposition_after_past(i) ||
+               (is_seldom_adjective(s_.word(i)) && is_content_word(next));
+    }
+
+    // Irregular participles: held office hours, taught map skills; but lost pets.
+    static bool is_seldom_adjective(std::string_view word) {
+        constexpr std::string_view adjectives[] = {"bound",  "built", "fed",   "felt", "found",
+                                                   "ground", "kept",  "left",  "lost", "made",
+                                                   "paid",   "sold",  "spent", "hung"};
+        return !word.ends_with("ed") && std::ranges::find(adjectives, word) == std::end(adjectives);
+    }
+
+    // `and assemble kits`, `and files liens`; not `and report formats`.
+    bool is_present_verb(std::size_t i) const {
+        const std::size_t next = i + 1;
+        if (s_.starts_object(next) && !is_span_of_time(next)) return true;
+        const VerbForms& forms = s_.forms(i);
+        if (!forms.verb->noun && !forms.verb->adjective) return true;
+        const bool particle = s_.is_word(next, {"up", "out", "down", "off", "away", "back"});
+        if (forms.third && particle) return true; // locks up
+        if (!is_content_word(next) && !particle) return false;
+        if (forms.third) // a plural seldom stands before another
+            return is_plural_noun(s_.word(next)) ? !is_plural_modifier(s_.word(i))
+                                                 : mostly_verb(*forms.verb);
+        return forms.verb->verb_count > 20 * forms.verb->noun_count && !forms.verb->adjective;
+    }
+
+    // `answered phones`: most likely a verb, but not surely.
+    bool is_past_before_word(std::size_t i) const {
+        return s_.forms(i).past && is_content_word(i + 1);
+    }
+
+    // `Greeted guests, answered phones, and sort mail`: after a comma too "and" joins verbs.
+    bool closes_series(std::size_t i, std::size_t joiner) const {
+        return joined_verbs_ > 0 && s_.is(joiner, w::conjunction) &&
+               s_.token(joiner - 1).kind == TokenKind::comma && is_content_word(i + 1);
+    }
+
+    bool is_content_word(std::size_t i) const {
+        return s_.token(i).kind == TokenKind::word && s_.classes(i) == 0;
+    }
+
+    // Their complements have verbs without tense, or of their own: Let guests look and buy.
+    static bool takes_clause(const VerbForms& forms) {
+        constexpr std::string_view verbs[] = {"help", "let",    "make",   "see",    "watch",
+                                              "hear", "ensure", "verify", "confirm"};
+        return !forms.none() && std::ranges::find(verbs, forms.verb->base) != std::end(verbs);
     }
 
     bool is_span_of_time(std::size_t i) const {
@@ -116,6 +171,7 @@ private:
     const OpeningReading& opening_;
     BulletReading& reading_;
     std::size_t last_verb_ = 0;
+    std::size_t joined_verbs_ = 0;
     bool bare_verb_follows_ = false; // Helped count and sort
     bool infinitive_ = false;        // to plan and run
 };

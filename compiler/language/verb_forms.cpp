@@ -28,11 +28,24 @@ bool doubles_last(std::string_view base) {
     const char a = base[base.size() - 3], b = base[base.size() - 2], c = base.back();
     const bool pattern = !is_vowel(a) && is_vowel(b) && !is_vowel(c) &&
                          std::string_view("wxy").find(c) == std::string_view::npos;
-    return pattern && std::ranges::count_if(base, is_vowel) == 1;
+    const bool y = base.substr(1).find('y') != base.npos; // hyphen has two syllables
+    return pattern && !y && std::ranges::count_if(base, is_vowel) == 1;
+}
+
+// In the US an unstressed last l stays single, though WordNet lists the other spelling: labeled.
+bool stays_single(std::string_view base) {
+    constexpr std::string_view stressed[] = {"annul",  "appal",  "compel", "control", "corral",
+                                             "dispel", "distil", "enrol",  "enthral", "excel",
+                                             "expel",  "extol",  "fulfil", "impel",   "instil",
+                                             "patrol", "propel", "rappel", "rebel",   "repel"};
+    if (base == "benefit" || base == "bias" || base == "covet") return true;
+    return base.ends_with('l') && std::ranges::count_if(base, is_vowel) > 1 &&
+           std::ranges::find(stressed, base) == std::end(stressed);
 }
 
 // The exception of a verb with the given ending, if WordNet lists one: admitted, of admit.
 std::optional<std::string> listed(std::string_view base, std::string_view ending) {
+    if (stays_single(base)) return std::nullopt;
     for (const std::string& form : {std::string(base) + base.back() + std::string(ending),
                                     std::string(base) + "k" + std::string(ending)}) {
         const VerbException* row = find(verb_exceptions(), &VerbException::form, form);
@@ -41,9 +54,26 @@ std::optional<std::string> listed(std::string_view base, std::string_view ending
     return std::nullopt;
 }
 
+// First parts of verbs that end as their last part does.
+constexpr std::string_view first_parts[] = {"back", "black", "boot", "co",    "counter", "cross",
+                                            "de",   "fore",  "geo",  "hand",  "inter",   "micro",
+                                            "mis",  "out",   "over", "pre",   "re",      "shrink",
+                                            "sub",  "sun",   "un",   "under", "up",      "wire"};
+
+// Where the last part of a verb begins: co-plan, resubmit, wiretap. 0: it has but one.
+std::size_t last_part(std::string_view base) {
+    if (const std::size_t hyphen = base.rfind('-'); hyphen != base.npos) return hyphen + 1;
+    for (const std::string_view first : first_parts)
+        if (base.starts_with(first) && entry(base.substr(first.size())) != nullptr)
+            return first.size();
+    return 0;
+}
+
 std::string with_ending(std::string_view base, std::string_view ending) {
     if (const auto form = listed(base, ending)) return *form;
     std::string stem(base);
+    if (const std::size_t last = last_part(base); last > 0 && last < base.size())
+        return stem.substr(0, last) + with_ending(base.substr(last), ending);
     if (doubles_last(base)) return stem + base.back() + std::string(ending);
     const bool ee = base.ends_with("ee") || base.ends_with("oe") || base.ends_with("ye") ||
                     base.ends_with("ie");
@@ -51,6 +81,24 @@ std::string with_ending(std::string_view base, std::string_view ending) {
     const bool y = base.ends_with('y') && base.size() > 1 && !is_vowel(base[base.size() - 2]);
     if (y && ending == "ed") stem.back() = 'i';
     return stem + std::string(ending);
+}
+
+const IrregularVerb* irregular(std::string_view base) {
+    return find(irregular_verbs(), &IrregularVerb::base, base);
+}
+
+// Compounds of an irregular verb, if WordNet lists their form or a hyphen shows them:
+// misunderstood, sight-read; but relayed.
+std::optional<std::string> irregular_past(std::string_view base) {
+    if (const IrregularVerb* known = irregular(base)) return std::string(known->past);
+    for (std::size_t k = 1; k + 1 < base.size(); ++k) {
+        const IrregularVerb* last = irregular(base.substr(k));
+        if (last == nullptr) continue;
+        const std::string form = std::string(base.substr(0, k)) + std::string(last->past);
+        const VerbException* row = find(verb_exceptions(), &VerbException::form, form);
+        if (base[k - 1] == '-' || (row != nullptr && row->base == base)) return form;
+    }
+    return std::nullopt;
 }
 
 struct Stem {
@@ -71,15 +119,23 @@ std::array<Stem, 4> stems(std::string_view word, std::size_t ending) {
     return result;
 }
 
+int uses(const VerbEntry& verb) {
+    return 2 * verb.verb_count + verb.noun_count;
+}
+
+// The commoner of two verbs that make the form: routed, of route, not of rout.
 const VerbEntry* base_with(std::string_view word, std::string_view ending) {
+    const VerbEntry* best = nullptr;
+    const VerbEntry* misspelled = nullptr; // as British doubled letters: labelled, of label
     for (const Stem& stem : stems(word, ending.size())) {
         const VerbEntry* verb = stem.possible ? entry(stem.text) : nullptr;
-        if (verb != nullptr && with_ending(verb->base, ending) == word) return verb;
+        if (verb == nullptr) continue;
+        if (misspelled == nullptr) misspelled = verb;
+        const bool makes = with_ending(verb->base, ending) == word &&
+                           (ending != "ed" || !irregular_past(verb->base));
+        if (makes && (best == nullptr || uses(*verb) > uses(*best))) best = verb;
     }
-    // a second spelling, as British doubled letters: labelled, of label
-    for (const Stem& stem : stems(word, ending.size()))
-        if (const VerbEntry* verb = stem.possible ? entry(stem.text) : nullptr) return verb;
-    return nullptr;
+    return best != nullptr ? best : misspelled;
 }
 
 const VerbEntry* base_of_third(std::string_view word) {
@@ -91,10 +147,6 @@ const VerbEntry* base_of_third(std::string_view word) {
     if (!word.ends_with("ies")) return nullptr;
     const VerbEntry* verb = entry(std::string(word.substr(0, word.size() - 3)) + 'y');
     return verb;
-}
-
-const IrregularVerb* irregular(std::string_view base) {
-    return find(irregular_verbs(), &IrregularVerb::base, base);
 }
 
 void add_exception(VerbForms& forms, const VerbException& row) {
@@ -118,6 +170,7 @@ void add_irregular(VerbForms& forms, const IrregularForm& row) {
     if (row.form == "lay") return;
     const IrregularVerb* known = irregular(row.base);
     if (row.form != row.base) {
+        forms.base_of_other = forms.base;
         forms.verb = entry(row.base);
         forms.base = row.form == "saw";
     }
@@ -151,11 +204,18 @@ VerbForms simple_forms(std::string_view word) {
     forms.base = forms.verb != nullptr;
     if (const auto* row = find(irregular_forms(), &IrregularForm::form, word))
         add_irregular(forms, *row);
-    if (!forms.none()) return forms;
+    if (!forms.none()) {
+        if (const std::size_t hyphen = word.rfind('-'); hyphen != word.npos) // sight-read
+            forms.past = forms.participle = forms.past || irregular_past(word) == word;
+        return forms;
+    }
     if (const auto* row = find(verb_exceptions(), &VerbException::form, word))
         add_exception(forms, *row);
-    if (forms.none()) add_regular(forms, word);
-    return forms;
+    VerbForms regular;
+    add_regular(regular, word); // installed, of install; WordNet has it of instal
+    const bool commoner =
+        forms.none() || (!regular.none() && uses(*regular.verb) > uses(*forms.verb));
+    return commoner ? regular : forms;
 }
 
 constexpr std::string_view closed_prefixes[] = {"co",   "counter", "cross", "de",    "fore",
@@ -182,10 +242,15 @@ VerbForms hyphened_forms(std::string_view word, std::size_t hyphen) {
     const std::string_view first = word.substr(0, hyphen), last = word.substr(hyphen + 1);
     if (holds(adjective_ends, last)) return {};
     VerbForms forms = simple_forms(last);
-    if (!holds(hyphen_prefixes, first)) forms.base = forms.third = false;
+    // a noun before the hyphen makes an adjective of a gerund: Ship-tracking dashboard
+    if (!holds(hyphen_prefixes, first)) forms.base = forms.third = forms.gerund = false;
     // a hyphened participle before a noun is an adjective; one that is a past, too, may be either
     if (!forms.present() && !forms.past && !forms.gerund) return {};
-    forms.prefix = word.substr(0, hyphen + 1);
+    if (const VerbEntry* whole =
+            entry(std::string(word.substr(0, hyphen + 1)).append(forms.verb->base)))
+        forms.verb = whole; // co-lead has an entry of its own
+    else
+        forms.prefix = word.substr(0, hyphen + 1);
     return forms;
 }
 
@@ -217,8 +282,8 @@ VerbForms verb_forms(std::string_view word) {
 }
 
 std::string past_form(std::string_view base) {
-    const IrregularVerb* known = irregular(base);
-    return known != nullptr ? std::string(known->past) : with_ending(base, "ed");
+    const auto known = irregular_past(base);
+    return known ? *known : with_ending(base, "ed");
 }
 
 std::string third_person(std::string_view base) {
@@ -233,8 +298,12 @@ std::string third_person(std::string_view base) {
 }
 
 std::string gerund_form(std::string_view base) {
-    const bool short_ie = base.ends_with("ie") && std::ranges::count_if(base, is_vowel) == 2;
-    if (short_ie) return std::string(base.substr(0, base.size() - 2)) + "ying";
+    if (base.ends_with("ie")) { // tying, untying; but birdieing
+        const std::string form = std::string(base.substr(0, base.size() - 2)) + "ying";
+        const bool short_ie = std::ranges::count_if(base, is_vowel) == 2;
+        if (short_ie || find(verb_exceptions(), &VerbException::form, std::string_view(form)))
+            return form;
+    }
     return with_ending(base, "ing");
 }
 

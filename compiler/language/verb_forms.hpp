@@ -15,6 +15,7 @@ struct VerbForms {
     bool past = false;
     bool participle = false;
     bool gerund = false;
+    bool base_of_other = false; // a past that is the base of another verb too: fell, ground
     // `co-` of co-led, `re` of reimagined: no part of verb->base. It lies in the word asked for.
     std::string_view prefix = {};
 

@@ -1,4 +1,5 @@
 // Openings that say one was near the work: Responsible for, Helped, Took part in.
+#include "compiler/language/nouns.hpp"
 #include "compiler/language/reading.hpp"
 
 #include <algorithm>

@@ -82,13 +82,6 @@ bool in(std::string_view word, std::span<const std::string_view> list) {
     return std::ranges::find(list, word) != list.end();
 }
 
-template<std::size_t Size>
-bool ends_in(std::string_view word, const std::string_view (&endings)[Size]) {
-    return std::ranges::any_of(endings, [&](std::string_view e) {
-        return word.size() > e.size() + 1 && word.ends_with(e);
-    });
-}
-
 }
 
 std::uint32_t word_classes(std::string_view word) {
@@ -97,65 +90,6 @@ std::uint32_t word_classes(std::string_view word) {
     if (found != table.end()) return found->second;
     const bool in_ly = word.size() > 4 && word.ends_with("ly") && !in(word, not_adverbs());
     return in_ly ? w::adverb : 0;
-}
-
-bool is_agent_noun(std::string_view word) {
-    static constexpr std::string_view endings[] = {"er", "or", "ist", "ant", "ent", "ian", "eer"};
-    static constexpr std::string_view people[] = {
-        "aide",           "captain",   "chair",       "chef",         "clerk",      "coach",
-        "cook",           "delegate",  "fellow",      "guide",        "guard",      "head",
-        "host",           "hostess",   "intern",      "lead",         "member",     "mate",
-        "nurse",          "president", "chairperson", "secretary",    "associate",  "aid",
-        "scribe",         "advocate",  "specialist",  "spokesperson", "apprentice", "rep",
-        "representative", "pilot",     "staffer",     "trainee",      "mentee",     "attorney",
-        "salesperson",    "athlete",   "foreman",     "ambassador",   "liaison",    "volunteer",
-        "tutor",          "mentor",    "lifeguard"};
-    static constexpr std::string_view things[] = {
-        "paper",       "water",      "number",      "order",         "letter",      "dinner",
-        "center",      "computer",   "server",      "newsletter",    "flyer",       "poster",
-        "banner",      "folder",     "weather",     "matter",        "power",       "summer",
-        "winter",      "quarter",    "semester",    "semiconductor", "sensor",      "tutor",
-        "printer",     "scanner",    "router",      "compiler",      "parser",      "tracker",
-        "color",       "odor",       "behavior",    "labor",         "floor",       "door",
-        "error",       "factor",     "vector",      "motor",         "content",     "document",
-        "event",       "student",    "client",      "patient",       "agent",       "equipment",
-        "department",  "management", "development", "recruitment",   "assessment",  "treatment",
-        "payment",     "plant",      "restaurant",  "grant",         "talent",      "rent",
-        "test",        "list",       "checklist",   "transfer",      "chapter",     "cover",
-        "border",      "sister",     "brother",     "mother",        "gender",      "cancer",
-        "fiber",       "rubber",     "copper",      "silver",        "timber",      "lumber",
-        "sediment",    "instrument", "movement",    "statement",     "apartment",   "garment",
-        "cement",      "engagement", "procurement", "enrollment",    "placement",   "shipment",
-        "environment", "experiment", "investment",  "measurement",   "improvement", "alignment",
-        "moment",      "segment"};
-    if (in(word, people)) return true;
-    if (in(word, things)) return false;
-    return word.size() > 4 && ends_in(word, endings) && !word.ends_with("ment");
-}
-
-bool is_plural_noun(std::string_view word) {
-    static constexpr std::string_view irregular[] = {"people", "children", "men",   "women",
-                                                     "data",   "larvae",   "media", "criteria",
-                                                     "feet",   "mice",     "fish",  "sheep"};
-    static constexpr std::string_view singular[] = {"ss", "us", "is", "'s", "ics"};
-    if (in(word, irregular)) return true;
-    return word.size() > 3 && word.ends_with('s') && !ends_in(word, singular);
-}
-
-bool is_mass_noun(std::string_view word) {
-    static constexpr std::string_view endings[] = {"ing",  "tion", "sion", "ment", "ance", "ence",
-                                                   "age",  "ity",  "ness", "ship", "ery",  "work",
-                                                   "care", "ware", "ure",  "ics",  "logy", "dom"};
-    return ends_in(word, endings);
-}
-
-bool is_time_noun(std::string_view word) {
-    static constexpr std::string_view list[] = {
-        "time",   "times",   "second",  "seconds",  "minute", "minutes", "hour",     "hours",
-        "day",    "days",    "night",   "nights",   "week",   "weeks",   "month",    "months",
-        "year",   "years",   "shift",   "shifts",   "term",   "terms",   "semester", "semesters",
-        "season", "seasons", "quarter", "quarters", "summer", "summers"};
-    return in(word, list);
 }
 
 }

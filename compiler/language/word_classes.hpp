@@ -27,9 +27,4 @@ constexpr std::uint32_t present_be = 1u << 14; // am, is, are
 // `word` is in small letters. Adverbs in -ly are adverbs.
 std::uint32_t word_classes(std::string_view word);
 
-bool is_agent_noun(std::string_view word);  // guitarist, assistant, manager: one person
-bool is_plural_noun(std::string_view word); // clerks, people
-bool is_mass_noun(std::string_view word);   // coverage, organization, scheduling
-bool is_time_noun(std::string_view word);   // hours, weeks, times
-
 }

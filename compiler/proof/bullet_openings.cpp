@@ -24,6 +24,10 @@ bool is_capitalised(std::string_view word) {
     return !word.empty() && word.front() >= 'A' && word.front() <= 'Z';
 }
 
+bool is_in_capitals(std::string_view word) {
+    return word.size() > 1 && is_capitalised(word.substr(0, 1)) && is_capitalised(word.substr(1));
+}
+
 std::string joined(const std::vector<std::string>& words, std::string_view last) {
     std::string all;
     for (std::size_t i = 0; i < words.size(); ++i) {
@@ -37,6 +41,7 @@ std::string joined(const std::vector<std::string>& words, std::string_view last)
 
 // The verb as it would be right, in the case it is typed in; empty for forms of `be`.
 std::string in_tense(std::string_view verb, WhenDone when, const Language& language) {
+    if (is_in_capitals(verb)) return {}; // QA 12 builds
     const auto form = when == WhenDone::ended ? language.past_of(verb) : language.base_of(verb);
     if (!form || *form == "be" || *form == "was") return {};
     return is_capitalised(verb) ? capitalised(*form) : *form;
@@ -74,10 +79,11 @@ void judge(const WordedBullet& bullet, WhenDone when, const ProofContext& contex
 
 // --- openings
 
-// What a noun that opens a bullet would be as a verb: Design of, Designed.
+// What a noun that opens a bullet would be as a verb: Design of, Designed. Only one before a
+// preposition says what was done; the first word of a compound does not: Bake sale, GIS maps.
 std::string verb_of(const WordedBullet& bullet, const ProofContext& context) {
-    std::string word(bullet.words(bullet.reading.verb));
-    word.erase(std::min(word.find(' '), word.size()));
+    if (!bullet.reading.names_deed) return {};
+    const std::string_view word = bullet.words(bullet.reading.verb);
     const bool ended = when_done(*bullet.position.entry, context) != WhenDone::current;
     const auto form = ended ? context.language.past_of(word) : context.language.base_of(word);
     const std::string plain = form ? *form : "";

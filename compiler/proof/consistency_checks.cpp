@@ -16,16 +16,47 @@ bool is_blank(char c) {
 
 // --- ends of bullets
 
-constexpr std::array<std::string_view, 24> abbreviations{
-    "inc", "co",  "corp", "ltd",  "etc", "jr",     "sr",  "no",  "dept", "st", "ave",  "dr",
-    "mr",  "mrs", "ms",   "prof", "vs",  "approx", "est", "hrs", "min",  "mt", "univ", "govt"};
+constexpr std::array<std::string_view, 33> abbreviations{
+    "inc", "co",   "corp", "ltd", "etc", "jr",   "sr",   "no",  "nos",  "dept", "st",
+    "ave", "blvd", "rd",   "dr",  "mr",  "mrs",  "ms",   "esq", "prof", "vs",   "approx",
+    "est", "hrs",  "yrs",  "lbs", "min", "univ", "govt", "doz", "oz",   "ft",   "incl"};
+
+// Words as well, but for their capital.
+constexpr std::array<std::string_view, 24> short_names{
+    "Mt",   "Ft",  "Wash", "Ore",  "Calif", "Ariz", "Colo", "Conn", "Fla", "Mass", "Mich", "Minn",
+    "Tenn", "Tex", "Wis",  "Penn", "Jan",   "Feb",  "Aug",  "Sept", "Oct", "Nov",  "Dec",  "Fig"};
+
+// Words as well, but for the figure before them.
+constexpr std::array<std::string_view, 19> units{"in",  "lb", "yd",  "mi",  "hr", "yr",  "gal",
+                                                 "pt",  "qt", "sec", "wk",  "mo", "wks", "mos",
+                                                 "max", "sq", "tsp", "pct", "cu"};
+
+bool is_one_of(std::string_view word, const auto& words) {
+    return std::ranges::find(words, word) != words.end();
+}
+
+// After the last blank; the text loses it, and the blank.
+std::string_view take_last_word(std::string_view& text) {
+    const std::size_t space = text.rfind(' ');
+    const bool alone = space == std::string_view::npos;
+    const std::string_view word = text.substr(alone ? 0 : space + 1);
+    text = text.substr(0, alone ? 0 : space);
+    return word;
+}
 
 bool ends_in_abbreviation(std::string_view text) { // which ends in a full stop
-    const std::size_t space = text.rfind(' ');
-    std::string word = lower_case(text.substr(space == std::string_view::npos ? 0 : space + 1));
-    word.pop_back();
-    if (word.size() == 1 || word.find('.') != std::string::npos) return true;
-    return std::ranges::find(abbreviations, word) != abbreviations.end();
+    text.remove_suffix(1);
+    std::string_view word = take_last_word(text);
+    while (word.starts_with('(')) // and what else opens
+        word.remove_prefix(1);
+    if (word.size() == 1 || word.find('.') != std::string_view::npos) return true;
+    const std::string small = lower_case(word);
+    if (is_one_of(small, abbreviations) || is_one_of(word, short_names)) return true;
+    if (!is_one_of(small, units)) return false;
+    const std::string_view before = take_last_word(text);
+    return !before.empty() &&
+           (is_figure(before.back()) || before.back() == '.' || before.ends_with("½") ||
+            before.ends_with("¼") || before.ends_with("¾"));
 }
 
 // A bullet of several sentences needs its full stops.
@@ -43,15 +74,31 @@ struct BulletEnd {
     bool stop = false;
 };
 
+// One that needs no full stop, or has it within: the end tells nothing of the writer's way.
+bool ends_in_another_sign(std::string_view text) {
+    std::string_view inner = text;
+    for (const std::string_view closing : {")", "]", "”", "’", "\"", "'"})
+        if (inner.ends_with(closing)) inner.remove_suffix(closing.size());
+    constexpr std::string_view signs = "!?:;,";
+    if (inner.empty() || inner.ends_with("…") || signs.find(inner.back()) != signs.npos)
+        return true;
+    if (inner.size() < text.size()) return inner.ends_with('.');
+    while (inner.ends_with('.'))
+        inner.remove_suffix(1);
+    // such a stop may be all that keeps braces from being tags, or a fold from being empty
+    return inner.size() < text.size() &&
+           (inner.ends_with(' ') || inner.ends_with("\u00A0") || inner.ends_with('}'));
+}
+
 std::vector<BulletEnd> ends_of_bullets(const Resume& resume) {
     std::vector<BulletEnd> ends;
     visit_bullets(resume, [&](const Position&, const Bullet& bullet) {
         const std::string text = bullet.text.plain();
         if (text.empty() || has_inner_sentence_end(text)) return;
-        const char last = text.back();
-        if (last == '.' && ends_in_abbreviation(text)) return;
-        if (last == '!' || last == '?' || last == ':' || last == ';' || last == ',') return;
-        ends.push_back({&bullet, last == '.'});
+        if (ends_in_another_sign(text)) return;
+        const bool stop = text.ends_with('.');
+        if (stop && ends_in_abbreviation(text)) return;
+        ends.push_back({&bullet, stop});
     });
     return ends;
 }
@@ -87,9 +134,14 @@ bool stands_before_sign(std::string_view line, std::size_t end) {
 }
 
 struct SpacingFaults {
-    bool doubled = false, before_sign = false;
+    std::size_t doubled = 0, with_tab = 0, before_sign = 0;
     std::vector<Edit> mend;
 };
+
+// A backslash makes the blank after it stay; a sign after tags would stand where none may.
+bool binds_blank(char c) {
+    return c == '\\' || c == '}';
+}
 
 void look_at_spaces(std::string_view line, const Place& place, SpacingFaults& faults) {
     std::size_t at = 0;
@@ -98,39 +150,29 @@ void look_at_spaces(std::string_view line, const Place& place, SpacingFaults& fa
         while (end < line.size() && is_blank(line[end]))
             ++end;
         const bool inner = end > at && at > 0 && end < line.size();
-        if (inner && line[at - 1] != '\\') {
-            if (stands_before_sign(line, end)) {
-                faults.before_sign = true;
-                close_gap(place, at, end, "", faults.mend);
-            } else if (end - at > 1) {
-                faults.doubled = true;
-                close_gap(place, at, end, " ", faults.mend);
-            }
+        const bool before_sign = inner && stands_before_sign(line, end);
+        if (before_sign && !binds_blank(line[at - 1])) {
+            ++faults.before_sign;
+            close_gap(place, at, end, "", faults.mend);
+        } else if (inner && !before_sign && line[at - 1] != '\\' && end - at > 1) {
+            const bool tab = line.substr(at, end - at).find('\t') != std::string_view::npos;
+            ++(tab ? faults.with_tab : faults.doubled);
+            close_gap(place, at, end, " ", faults.mend);
         }
         at = std::max(end, at + 1);
     }
 }
 
-// --- doubled words
-
-// Words that never stand twice together in earnest.
-constexpr std::array<std::string_view, 46> function_words{
-    "the",  "a",     "an",    "and",   "or",   "of",  "to",  "in",   "on",   "at",
-    "for",  "with",  "by",    "from",  "as",   "is",  "are", "was",  "were", "be",
-    "this", "these", "those", "which", "who",  "we",  "my",  "our",  "your", "their",
-    "his",  "her",   "its",   "has",   "have", "not", "but", "than", "then", "into",
-    "over", "under", "per",   "while", "when", "it"};
-
-bool only_blanks_between(std::string_view text, std::size_t begin, std::size_t end) {
-    return begin < end && std::ranges::all_of(text.substr(begin, end - begin), is_blank);
-}
-
-// Long words in small letters: names such as Walla Walla are written with capitals.
-bool is_surely_doubled(std::string_view word) {
-    constexpr std::size_t long_enough = 5;
-    if (std::ranges::find(function_words, lower_case(word)) != function_words.end()) return true;
-    return word.size() >= long_enough &&
-           std::ranges::all_of(word, [](char c) { return c >= 'a' && c <= 'z'; });
+std::string spacing_text(const SpacingFaults& faults) {
+    std::string text;
+    const auto add = [&](std::size_t count, const char* one, const char* several) {
+        if (count > 0)
+            text += (text.empty() ? "" : ", and ") + std::string(count == 1 ? one : several);
+    };
+    add(faults.doubled, "a doubled space", "doubled spaces");
+    add(faults.with_tab, "a gap with a tab in it", "gaps with tabs in them");
+    add(faults.before_sign, "a space before a sign that closes", "spaces before signs that close");
+    return text;
 }
 
 }
@@ -162,13 +204,17 @@ void bullet_ends(const ProofContext& context, std::vector<Finding>& findings) {
         if (auto edit = turn_end(*end.bullet, keep_stop, context.sources))
             mend.push_back(std::move(*edit));
     }
+    const bool single = odd.size() == 1;
+    const std::size_t rest = ends.size() - odd.size();
     const std::string text =
-        std::to_string(odd.size()) + " of " + std::to_string(ends.size()) + " bullets " +
-        (keep_stop ? (odd.size() == 1 ? "lacks" : "lack")
-                   : (odd.size() == 1 ? "ends with" : "end with")) +
-        " a full stop, in " + (odd.size() == 1 ? "line " : "lines ") + lines_listed(odd);
-    report(findings, odd.front(), text,
-           keep_stop ? "end them all with one" : "end none of them with one", std::move(mend));
+        (single ? "the bullet in line " : "the bullets in lines ") + lines_listed(odd) +
+        (keep_stop ? (single ? " lacks" : " lack") : (single ? " ends with" : " end with")) +
+        " a full stop, and " +
+        (keep_stop ? counted(rest, "other has one", "others have one")
+                   : counted(rest, "other does not", "others do not"));
+    const char* suggestion = keep_stop ? (single ? "add one" : "add one to each")
+                                       : (single ? "take it out" : "take them out");
+    report(findings, odd.front(), text, suggestion, std::move(mend));
 }
 
 void spacing(const ProofContext& context, std::vector<Finding>& findings) {
@@ -178,36 +224,9 @@ void spacing(const ProofContext& context, std::vector<Finding>& findings) {
         for (const Place& line : lines)
             look_at_spaces(source_at(context.sources, line), line, faults);
         if (faults.mend.empty()) return;
-        std::string text = "a doubled space";
-        if (faults.before_sign)
-            text = faults.doubled ? "doubled spaces, and one before a sign that closes"
-                                  : "a space before a sign that closes";
         const Place first = faults.mend.front().place;
-        report(findings, first, text, "one space between words, none before a comma or full stop",
-               std::move(faults.mend));
-    });
-}
-
-void doubled_words(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
-        const std::vector<WordAt> words = words_in(text);
-        for (std::size_t i = 1; i < words.size(); ++i) {
-            const WordAt &one = words[i - 1], &two = words[i];
-            const std::size_t end = one.offset + one.word.size();
-            if (lower_case(one.word) != lower_case(two.word) || !is_surely_doubled(two.word) ||
-                !only_blanks_between(text, end, two.offset))
-                continue;
-            const std::size_t length = two.offset + two.word.size() - end;
-            const Place place = part.text.place(end, length);
-            std::vector<Edit> mend;
-            if (source_at(context.sources, place) == text.substr(end, length))
-                mend.push_back({place, ""});
-            report(findings, part.text.place(one.offset, length + one.word.size()),
-                   "'" + std::string(one.word) + ' ' + std::string(two.word) +
-                       "' has one word twice",
-                   "take one of them out", std::move(mend));
-        }
+        report(findings, first, spacing_text(faults),
+               "one space between words, none before a comma or full stop", std::move(faults.mend));
     });
 }
 

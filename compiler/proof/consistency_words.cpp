@@ -1,4 +1,4 @@
-// Figures, commas and spellings that a résumé writes in two ways.
+// Figures and terms that a résumé writes in two ways.
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/consistency.hpp"
 
@@ -34,13 +34,42 @@ bool is_year(std::string_view figures) {
     return figures.size() == 4 && number >= first && number <= last;
 }
 
-// A name's number: Form 1040, Room 2140, ISO 9001.
+bool all_figures(std::string_view word) {
+    return !word.empty() && std::ranges::all_of(word, is_figure);
+}
+
+constexpr std::array<std::string_view, 30> numbered{
+    "form",  "forms",  "room",     "rooms",   "section", "sections", "course",   "courses",
+    "route", "routes", "highway",  "line",    "lines",   "suite",    "unit",     "units",
+    "title", "model",  "schedule", "lot",     "lots",    "chapter",  "chapters", "standard",
+    "iso",   "rule",   "building", "account", "catalog", "precinct"};
+
+std::string_view without_signs(std::string_view word) {
+    constexpr std::string_view signs = "(),;:.\"'";
+    const std::size_t begin = std::min(word.find_first_not_of(signs), word.size());
+    word.remove_prefix(begin);
+    return word.substr(0, word.find_last_not_of(signs) + 1);
+}
+
+// A name's number: Form 1040, room 2140, ISO 9001, and each of Forms 1040, 1065 and 1099.
 bool stands_after_name(std::string_view text, std::size_t at) {
-    if (at < 2 || text[at - 1] != ' ') return false;
-    const std::size_t space = text.rfind(' ', at - 2);
-    const std::size_t begin = space == std::string_view::npos ? 0 : space + 1;
-    const char first = text[begin];
-    return begin > 0 && first >= 'A' && first <= 'Z';
+    while (at >= 2 && text[at - 1] == ' ') {
+        const std::size_t space = text.rfind(' ', at - 2);
+        const std::size_t begin = space == std::string_view::npos ? 0 : space + 1;
+        const std::string_view word = without_signs(text.substr(begin, at - 1 - begin));
+        if (word.empty()) return false;
+        if (std::ranges::find(numbered, lower_case(word)) != numbered.end()) return true;
+        const bool joins = word == "and" || word == "or" || word == "to" || all_figures(word);
+        if (!joins) return begin > 0 && word.front() >= 'A' && word.front() <= 'Z';
+        at = begin;
+    }
+    return false;
+}
+
+// 1040 Lab
+bool stands_before_name(std::string_view text, std::size_t end) {
+    return end + 1 < text.size() && text[end] == ' ' && text[end + 1] >= 'A' &&
+           text[end + 1] <= 'Z';
 }
 
 // Numbers of four figures and more.
@@ -64,8 +93,8 @@ std::vector<NumberAt> large_numbers(std::string_view text) {
         const bool whole = std::string_view(" $(~").find(before) != std::string_view::npos &&
                            std::string_view(" .,;)%").find(after) != std::string_view::npos &&
                            !(end + 1 < text.size() && after == '.' && is_figure(text[end + 1]));
-        if (whole &&
-            (grouped || (piece.size() >= 4 && !is_year(piece) && !stands_after_name(text, at))))
+        if (whole && (grouped || (piece.size() >= 4 && !is_year(piece) &&
+                                  !stands_after_name(text, at) && !stands_before_name(text, end))))
             numbers.push_back({at, std::string(piece), grouped});
         at = end;
     }
@@ -99,10 +128,6 @@ void mixed_commas(const ProofContext& context, std::vector<Finding>& findings) {
 constexpr std::array<std::string_view, 12> number_words{"two", "three",  "four",   "five",
                                                         "six", "seven",  "eight",  "nine",
                                                         "ten", "eleven", "twelve", "twenty"};
-
-bool all_figures(std::string_view word) {
-    return !word.empty() && std::ranges::all_of(word, is_figure);
-}
 
 // What is counted: a word in small letters, its plural ending off.
 std::string counted_thing(std::string_view word) {
@@ -143,144 +168,6 @@ void words_and_figures(const ProofContext& context, std::vector<Finding>& findin
                    "figures are seen at a glance");
     }
 }
-
-// --- serial comma
-
-bool is_item(std::string_view text) {
-    constexpr std::size_t most_words = 3;
-    return !text.empty() && words_in(text).size() <= most_words && words_in(text).size() > 0 &&
-           text.find_first_of(";:.()") == std::string_view::npos;
-}
-
-struct Conjunction {
-    bool serial = false;
-    std::size_t offset = 0;
-};
-
-// The last before `end`, and no further back than an item of a list is long.
-std::size_t last_comma(std::string_view text, std::size_t end) {
-    constexpr std::size_t longest = 60;
-    const std::size_t begin = end > longest ? end - longest : 0;
-    const std::size_t at = text.substr(begin, end - begin).rfind(", ");
-    return at == std::string_view::npos ? at : begin + at;
-}
-
-// `a, b, and c` has the comma; `a, b and c` with items of one word each lacks it. Longer items
-// may be clauses, and are passed over.
-std::vector<Conjunction> conjunctions(std::string_view text) {
-    std::vector<Conjunction> found;
-    for (const std::string_view word : {" and ", " or "}) {
-        for (std::size_t at = text.find(word); at != std::string_view::npos;
-             at = text.find(word, at + 1)) {
-            if (at == 0) continue;
-            const bool serial = text[at - 1] == ',';
-            const std::size_t last_end = serial ? at - 1 : at;
-            const std::size_t comma = last_comma(text, last_end);
-            if (comma == std::string_view::npos || comma + 2 >= last_end) continue;
-            const std::string_view item = text.substr(comma + 2, last_end - comma - 2);
-            const std::size_t earlier = last_comma(text, comma);
-            const bool is_list = serial
-                                     ? is_item(item)
-                                     : words_in(item).size() == 1 && is_item(item) &&
-                                           earlier != std::string_view::npos &&
-                                           is_item(text.substr(earlier + 2, comma - earlier - 2));
-            if (is_list) found.push_back({serial, at});
-        }
-    }
-    return found;
-}
-
-// --- spellings
-
-struct Pair {
-    std::string_view us, gb;
-};
-constexpr std::array pairs{Pair{"color", "colour"},
-                           Pair{"colors", "colours"},
-                           Pair{"colored", "coloured"},
-                           Pair{"favorite", "favourite"},
-                           Pair{"labor", "labour"},
-                           Pair{"behavior", "behaviour"},
-                           Pair{"behavioral", "behavioural"},
-                           Pair{"behaviors", "behaviours"},
-                           Pair{"neighbor", "neighbour"},
-                           Pair{"neighbors", "neighbours"},
-                           Pair{"neighborhood", "neighbourhood"},
-                           Pair{"harbor", "harbour"},
-                           Pair{"honored", "honoured"},
-                           Pair{"organize", "organise"},
-                           Pair{"organized", "organised"},
-                           Pair{"organizing", "organising"},
-                           Pair{"organization", "organisation"},
-                           Pair{"organizations", "organisations"},
-                           Pair{"organizational", "organisational"},
-                           Pair{"optimize", "optimise"},
-                           Pair{"optimized", "optimised"},
-                           Pair{"optimizing", "optimising"},
-                           Pair{"optimization", "optimisation"},
-                           Pair{"prioritize", "prioritise"},
-                           Pair{"prioritized", "prioritised"},
-                           Pair{"standardized", "standardised"},
-                           Pair{"standardize", "standardise"},
-                           Pair{"summarize", "summarise"},
-                           Pair{"summarized", "summarised"},
-                           Pair{"utilize", "utilise"},
-                           Pair{"utilized", "utilised"},
-                           Pair{"analyze", "analyse"},
-                           Pair{"analyzed", "analysed"},
-                           Pair{"analyzing", "analysing"},
-                           Pair{"maximize", "maximise"},
-                           Pair{"maximized", "maximised"},
-                           Pair{"minimize", "minimise"},
-                           Pair{"minimized", "minimised"},
-                           Pair{"recognize", "recognise"},
-                           Pair{"recognized", "recognised"},
-                           Pair{"specialize", "specialise"},
-                           Pair{"specialized", "specialised"},
-                           Pair{"customize", "customise"},
-                           Pair{"customized", "customised"},
-                           Pair{"digitize", "digitise"},
-                           Pair{"digitized", "digitised"},
-                           Pair{"categorized", "categorised"},
-                           Pair{"finalized", "finalised"},
-                           Pair{"modernized", "modernised"},
-                           Pair{"visualization", "visualisation"},
-                           Pair{"visualized", "visualised"},
-                           Pair{"synthesized", "synthesised"},
-                           Pair{"center", "centre"},
-                           Pair{"centers", "centres"},
-                           Pair{"centered", "centred"},
-                           Pair{"fiber", "fibre"},
-                           Pair{"meters", "metres"},
-                           Pair{"liters", "litres"},
-                           Pair{"kilometers", "kilometres"},
-                           Pair{"program", "programme"},
-                           Pair{"programs", "programmes"},
-                           Pair{"defense", "defence"},
-                           Pair{"offense", "offence"},
-                           Pair{"modeled", "modelled"},
-                           Pair{"modeling", "modelling"},
-                           Pair{"traveled", "travelled"},
-                           Pair{"traveling", "travelling"},
-                           Pair{"labeled", "labelled"},
-                           Pair{"labeling", "labelling"},
-                           Pair{"counseled", "counselled"},
-                           Pair{"counselor", "counsellor"},
-                           Pair{"counseling", "counselling"},
-                           Pair{"fulfill", "fulfil"},
-                           Pair{"enrollment", "enrolment"},
-                           Pair{"skillful", "skilful"},
-                           Pair{"gray", "grey"},
-                           Pair{"aging", "ageing"},
-                           Pair{"learned", "learnt"},
-                           Pair{"maneuver", "manoeuvre"},
-                           Pair{"pediatric", "paediatric"},
-                           Pair{"anesthesia", "anaesthesia"},
-                           Pair{"hematology", "haematology"},
-                           Pair{"plow", "plough"},
-                           Pair{"mold", "mould"},
-                           Pair{"tire", "tyre"},
-                           Pair{"aluminum", "aluminium"}};
 
 // --- terms
 
@@ -354,60 +241,6 @@ bool may_hold_terms(const TextInResume& part) {
 void number_forms(const ProofContext& context, std::vector<Finding>& findings) {
     mixed_commas(context, findings);
     words_and_figures(context, findings);
-}
-
-void serial_comma(const ProofContext& context, std::vector<Finding>& findings) {
-    std::vector<std::pair<Place, bool>> all;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part)) return;
-        for (const Conjunction& each : conjunctions(part.text.plain()))
-            all.emplace_back(part.text.place(each.offset + 1, 3), each.serial);
-    });
-    const auto serial = static_cast<std::size_t>(
-        std::ranges::count_if(all, [](const auto& each) { return each.second; }));
-    if (serial == 0 || serial == all.size()) return;
-    const bool usual = serial * 2 >= all.size();
-    std::vector<Place> odd;
-    for (const auto& [place, has] : all)
-        if (has != usual) odd.push_back(place);
-    report(findings, odd.front(),
-           std::string(usual ? "no comma" : "a comma") + " before the last of a list in " +
-               (odd.size() == 1 ? "line " : "lines ") + lines_listed(odd) + ", and " +
-               (usual ? "one" : "none") + " elsewhere",
-           usual ? "put it in" : "take it out");
-}
-
-void spelling_region(const ProofContext& context, std::vector<Finding>& findings) {
-    std::vector<std::pair<Spot, const Pair*>> british, american;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part)) return;
-        const std::string text = part.text.plain();
-        for (std::size_t i = 0; const WordAt& word : words_in(text)) {
-            // within a sentence a capital makes it a name
-            const bool opens = i++ == 0;
-            const bool capital = word.word.front() >= 'A' && word.word.front() <= 'Z';
-            if (capital && !opens) continue;
-            const std::string lower = lower_case(word.word);
-            for (const Pair& pair : pairs) {
-                if (lower != pair.gb && lower != pair.us) continue;
-                (lower == pair.gb ? british : american)
-                    .emplace_back(Spot{std::string(word.word),
-                                       part.text.place(word.offset, word.word.size())},
-                                  &pair);
-            }
-        }
-    });
-    if (british.empty() || american.empty()) return;
-    const bool in_britain = *context.resume.settings.language == "en-GB";
-    const auto& odd = in_britain ? american : british;
-    const auto& usual = in_britain ? british : american;
-    for (const auto& [spot, pair] : odd)
-        report(findings, spot.place,
-               in_quotes(spot.text) + " is spelled as in " +
-                   (in_britain ? "the US, and " : "Britain, and ") +
-                   in_quotes(usual.front().first.text) + " as in " +
-                   (in_britain ? "Britain" : "the US"),
-               "'" + std::string(in_britain ? pair->gb : pair->us) + "'");
 }
 
 void term_forms(const ProofContext& context, std::vector<Finding>& findings) {

@@ -52,10 +52,22 @@ void full_address(const ProofContext& context, std::vector<Finding>& findings) {
     }
 }
 
+// Lawful, for a host of the same network; no mail from elsewhere gets there.
+bool has_lone_domain(std::string_view address) {
+    const std::string_view domain = address.substr(address.rfind('@') + 1);
+    return !domain.starts_with('[') && domain.find('.') == std::string_view::npos;
+}
+
 void email_form(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Field* field : contacts(context, FieldName::email)) {
         const std::string address = plain_in(field);
-        if (is_addr_spec(address)) continue;
+        if (is_addr_spec(address)) {
+            if (has_lone_domain(address))
+                report(findings, field->place,
+                       in_quotes(address) + " has no dot after its @, and mail goes to a domain",
+                       "add the end of the domain, such as '.com' or '.edu'");
+            continue;
+        }
         const bool no_at = address.find('@') == std::string::npos;
         report(findings, field->place,
                in_quotes(address) + " is no address that mail can reach" +
@@ -123,7 +135,7 @@ void phone_form(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Field* field : contacts(context, FieldName::phone)) {
         const std::string number = plain_in(field);
         if (const auto fault = phone_fault(number))
-            report(findings, field->place, in_quotes(number) + " cannot be dialled: " + *fault,
+            report(findings, field->place, in_quotes(number) + ' ' + *fault,
                    "write it with its area code, such as '(360) 555-0142'");
     }
 }
@@ -180,14 +192,14 @@ constexpr std::array checks{
           "common practice", "address: 1420 Spindrift Lane, Port Ellery, WA",
           "address: Port Ellery, WA", full_address},
     Check{"email-form", Weight::must, "contact",
-          "An email address has the form that mail servers accept.",
+          "An email address has the form that mail servers accept, and a whole domain.",
           "Mail to an address with a slip in it comes back, or reaches somebody else.",
           "RFC 5322, section 3.4.1; RFC 5321, section 4.5.3.1",
           "email: ottoline..brandt@ellerystate.example",
           "email: ottoline.brandt@ellerystate.example", email_form},
     Check{"email-tone", Weight::should, "contact",
-          "The part before the @ is made of your name: no nickname, no year of birth, no long "
-          "number.",
+          "The part before the @, or the domain, is made of your name: no nickname, no year of "
+          "birth, no long number.",
           "The address is the first thing that is read of you, and it is to sound like a "
           "colleague's.",
           "common practice", "email: beachbum42@mail.example",
@@ -200,7 +212,7 @@ constexpr std::array checks{
           "common practice", "email: ottoline.brandt@mail.example",
           "email: ottoline.brandt@ellerystate.example", school_email},
     Check{"phone-form", Weight::must, "contact",
-          "A telephone number can be dialled: ten figures in the US, or + and the code of another "
+          "A telephone number is whole: ten figures in the US, or + and the code of another "
           "country.",
           "A number with a figure too few rings nowhere.",
           "ITU-T E.164; North American Numbering Plan", "phone: 555-0142", "phone: (360) 555-0142",

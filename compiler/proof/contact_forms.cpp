@@ -93,12 +93,39 @@ bool is_made_of_names(std::string_view piece, const std::vector<std::string>& na
     return reached[piece.size()];
 }
 
+// Whether all of `piece` is made of letters of names in their order, each name from its first
+// letter on: "hdez" of Hernández, "mj" of María José.
+bool is_short_for_names(std::string_view piece, const std::vector<std::string>& names) {
+    if (piece.size() > most_local) return false;
+    std::vector<bool> reached(piece.size() + 1);
+    reached[0] = true;
+    for (std::size_t at = 0; at < piece.size(); ++at) {
+        if (!reached[at]) continue;
+        for (const std::string& name : names) {
+            std::size_t end = at;
+            if (name.front() != piece[at]) continue;
+            for (std::size_t i = 0; i < name.size() && end < piece.size(); ++i)
+                if (name[i] == piece[end]) reached[++end] = true;
+        }
+    }
+    return reached[piece.size()];
+}
+
 // Some of the name is in it: three letters of a part's beginning, or it is too short to tell.
 bool may_be_of_name(std::string_view letters, const std::vector<std::string>& names) {
     constexpr std::size_t telling = 3;
-    if (letters.size() <= telling) return true;
+    if (letters.size() <= telling || is_short_for_names(letters, names)) return true;
     return std::ranges::any_of(names, [&](const std::string& name) {
         return letters.find(name.substr(0, telling)) != std::string_view::npos;
+    });
+}
+
+// `hello@ottolinebrandt.example`: the name stands behind the @.
+bool is_own_domain(std::string_view domain, const std::vector<std::string>& names) {
+    constexpr std::size_t telling = 4;
+    const std::string lower = lower_case(domain.substr(0, domain.rfind('.')));
+    return std::ranges::any_of(names, [&](const std::string& name) {
+        return name.size() >= telling && lower.find(name) != std::string::npos;
     });
 }
 
@@ -164,15 +191,50 @@ std::string figures_of(std::string_view text) {
     return figures;
 }
 
+// `(360) 555-0142 (cell)`, `Mobile: 360-555-0142`: words beside the number, and no letters in it.
+std::string_view without_words(std::string_view number) {
+    const auto is_word = [](char c) { return is_ascii_letter(c) || c == ' ' || c == '/'; };
+    const std::size_t open = number.rfind('(');
+    if (open != std::string_view::npos && number.ends_with(')') &&
+        !has_digit(number.substr(open)) &&
+        std::ranges::all_of(number.substr(open + 1, number.size() - open - 2), is_word))
+        number = number.substr(0, open);
+    const std::size_t colon = number.find(':');
+    if (colon != std::string_view::npos && std::ranges::all_of(number.substr(0, colon), is_word))
+        number = number.substr(colon + 1);
+    number.remove_prefix(std::min(number.find_first_not_of(' '), number.size()));
+    while (number.ends_with(' '))
+        number.remove_suffix(1);
+    return number;
+}
+
 // The North American Numbering Plan: area code and exchange are NXX, N from 2 to 9.
 bool is_north_american(std::string_view ten) {
     return ten.size() == 10 && ten[0] >= '2' && ten[3] >= '2';
+}
+
+// Of an international number; only those of North America can be judged.
+std::optional<std::string> north_american_fault(std::string_view figures) {
+    if (figures.front() != '1') return std::nullopt;
+    if (figures.size() != 11) return "a number in the US has ten figures after +1";
+    if (is_north_american(figures.substr(1))) return std::nullopt;
+    return "in the US, area code and exchange begin with 2 to 9";
 }
 
 std::string_view without_extension(std::string_view number) {
     const std::string lower = lower_case(number);
     return number.substr(0, std::min({lower.find('x'), lower.find("ext"), lower.find('#'),
                                       lower.find(','), lower.size()}));
+}
+
+// Of a number that no telephone network takes.
+std::string figures_wrong(std::string_view number) {
+    const std::string figures = figures_of(without_extension(number));
+    if (figures.size() == 7) return "the area code is missing";
+    if (number.starts_with('+')) return "an international number has 7 to 15 figures";
+    if (figures.size() == 10) return "in the US, area code and exchange begin with 2 to 9";
+    return "it has " + counted(figures.size(), "figure", "figures") +
+           ", and a number in the US has ten; one of another country begins with + and its code";
 }
 
 // --- links
@@ -229,6 +291,58 @@ bool is_zip(std::string_view word) {
     return five || (word.size() == 10 && word[5] == '-' && figures_of(word).size() == 9);
 }
 
+// Lower case, and a dash between figures is the hyphen that was typed.
+std::string plain_address(std::string_view address) {
+    std::string plain = lower_case(address);
+    for (const std::string_view sign : {"\u2013", "\u2011", "\u00BD", "\u00A0"})
+        for (std::size_t at = plain.find(sign); at != std::string::npos; at = plain.find(sign, at))
+            plain.replace(at, sign.size(), sign == "\u00A0" ? " " : sign == "\u00BD" ? "" : "-");
+    return plain;
+}
+
+std::vector<std::string> address_parts(std::string_view plain) {
+    std::vector<std::string> parts = parted(plain, ",;");
+    for (std::string& part : parts)
+        part.erase(0, std::min(part.find_first_not_of(' '), part.size()));
+    return parts;
+}
+
+bool is_box(std::string part) {
+    std::erase_if(part, [](char c) { return c == '.' || c == ' '; });
+    return part.starts_with("pobox");
+}
+
+// "1420", "1420-b", "1420b", "one"
+bool is_house_number(std::string_view word) {
+    constexpr std::array<std::string_view, 10> small{"one", "two",   "three", "four", "five",
+                                                     "six", "seven", "eight", "nine", "ten"};
+    if (in(word, small)) return true;
+    const std::size_t end = std::min(word.find_first_not_of("0123456789"), word.size());
+    const std::string_view rest = word.substr(end);
+    if (end == 0 || rest.size() > 2) return false;
+    const std::string_view letter = rest.starts_with('-') ? rest.substr(1) : rest;
+    return rest.empty() || (letter.size() == 1 && is_ascii_letter(letter[0]));
+}
+
+// "one spindrift lane": a number in words is one of a house before the name of a street alone.
+bool names_street(const std::vector<std::string>& words) {
+    constexpr std::array<std::string_view, 22> kinds{
+        "lane",  "ln", "street",  "st",    "avenue",  "ave",    "road",      "rd",
+        "drive", "dr", "court",   "ct",    "way",     "circle", "boulevard", "blvd",
+        "place", "pl", "terrace", "plaza", "highway", "hwy"};
+    if (words.size() < 3) return false;
+    std::string last = words.back();
+    while (last.ends_with('.'))
+        last.pop_back();
+    return in(last, kinds);
+}
+
+bool is_street(const std::string& part) {
+    const std::vector<std::string> words = parted(part, " ");
+    if (words.size() < 2 || !is_house_number(words[0])) return false;
+    return is_figure(words[0][0]) ? is_ascii_letter(words[1][0]) : names_street(words);
+}
+
 }
 
 std::string plain_letters(std::string_view text) {
@@ -281,28 +395,22 @@ std::optional<std::string> unprofessional_part(std::string_view address, std::st
     for (const std::string& piece : parted(local, "._-"))
         if (has_figure_for_letters(piece) && !is_made_of_names(only_letters(piece), names))
             return "figures in the place of letters, '" + piece + "'";
-    if (!may_be_of_name(only_letters(local), names)) return "nothing of your name, '" + local + "'";
+    const bool own = may_be_of_name(only_letters(local), names) ||
+                     is_own_domain(address.substr(address.rfind('@') + 1), names);
+    if (!own) return "nothing of your name, '" + local + "'";
     return std::nullopt;
 }
 
-std::optional<std::string> phone_fault(std::string_view number) {
-    if (!has_digit(number)) return "it has no figures";
-    const auto uri = phone_uri(number);
-    if (uri) {
-        const std::string figures = figures_of(uri->substr(0, uri->find(';')));
-        if (figures.front() != '1') return std::nullopt;
-        if (figures.size() != 11) return "a number in the US has ten figures after +1";
-        if (is_north_american(std::string_view(figures).substr(1))) return std::nullopt;
-        return "in the US, area code and exchange begin with 2 to 9";
+std::optional<std::string> phone_fault(std::string_view typed) {
+    if (!has_digit(typed)) return "has no figures";
+    const std::string_view number = without_words(typed);
+    if (const auto uri = phone_uri(number)) {
+        const auto fault = north_american_fault(figures_of(uri->substr(0, uri->find(';'))));
+        return fault ? std::optional("cannot be dialled: " + *fault) : std::nullopt;
     }
-    const std::string figures = figures_of(without_extension(number));
-    const bool letters = std::ranges::any_of(without_extension(number), is_ascii_letter);
-    if (letters) return "letters cannot be read by a portal; write the figures";
-    if (figures.size() == 7) return "the area code is missing";
-    if (number.starts_with('+')) return "an international number has 7 to 15 figures";
-    if (figures.size() == 10) return "in the US, area code and exchange begin with 2 to 9";
-    return "it has " + counted(figures.size(), "figure", "figures") +
-           ", and a number in the US has ten; one of another country begins with + and its code";
+    if (std::ranges::any_of(without_extension(number), is_ascii_letter))
+        return "has letters, and a portal takes figures alone";
+    return "cannot be dialled: " + figures_wrong(number);
 }
 
 std::string phone_pattern(std::string_view number) {
@@ -353,28 +461,20 @@ std::optional<std::string> link_fault(std::string_view shown) {
 }
 
 bool has_street(std::string_view address) {
-    for (const std::string& raw : parted(address, ",;")) {
-        const std::string part = raw.substr(std::min(raw.find_first_not_of(' '), raw.size()));
-        const std::size_t end = part.find_first_not_of("0123456789");
-        if (end > 0 && end != std::string::npos && part[end] == ' ' && end < part.size() - 1 &&
-            is_ascii_letter(part[end + 1]))
-            return true;
-    }
-    return false;
+    return std::ranges::any_of(address_parts(plain_address(address)), is_street);
 }
 
 std::vector<std::string> address_details(std::string_view address) {
     std::vector<std::string> found;
-    const std::string lower = lower_case(address);
-    for (const std::string& raw : parted(lower, ",;")) {
-        const std::string part = raw.substr(std::min(raw.find_first_not_of(' '), raw.size()));
-        if (part.starts_with("po box") || part.starts_with("p.o. box"))
-            found.emplace_back("a post-office box");
+    const std::string plain = plain_address(address);
+    for (const std::string& part : address_parts(plain)) {
+        if (is_box(part)) found.emplace_back("a post-office box");
+        if (has_phrase(part, "hall") && has_digit(part)) found.emplace_back("a room");
         for (const std::string_view word : {"apt", "apartment", "unit", "suite", "ste", "#"})
             if (opens_with(part, word) && has_digit(part)) found.emplace_back("an apartment");
     }
     if (has_street(address)) found.emplace_back("a street");
-    const std::vector<std::string> words = parted(address, " ,");
+    const std::vector<std::string> words = parted(plain, " ,");
     if (!words.empty() && words.size() > 1 && is_zip(words.back()))
         found.emplace_back("a ZIP code");
     return found;

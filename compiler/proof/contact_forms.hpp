@@ -18,8 +18,9 @@ bool is_addr_spec(std::string_view address);
 std::optional<std::string> unprofessional_part(std::string_view address, std::string_view name,
                                                bool issued);
 
-// None for a number that can be dialled from anywhere: E.164, and North American numbers.
-std::optional<std::string> phone_fault(std::string_view number);
+// None for a number that can be dialled from anywhere: E.164, and North American numbers. Words
+// before a colon, or in parentheses behind it, are no part of it.
+std::optional<std::string> phone_fault(std::string_view typed);
 // Figures as `0`, without the extension: numbers of one notation have one pattern.
 std::string phone_pattern(std::string_view number);
 struct PhoneAt {

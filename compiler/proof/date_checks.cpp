@@ -43,13 +43,35 @@ void dates_missing(const ProofContext& context, std::vector<Finding>& findings) 
     }
 }
 
+// `Nov-Jan 2026`: both dates have the year that stands there once.
+bool shares_year(const DateRange& range, std::string_view typed) {
+    std::size_t years = 0;
+    for (std::size_t at = 0; at < typed.size();) {
+        std::size_t end = at;
+        while (end < typed.size() && is_figure(typed[end]))
+            ++end;
+        if (end - at == 4) ++years;
+        at = std::max(end, at + 1);
+    }
+    return years == 1 && range.start->year == range.end->year;
+}
+
 void end_before_start(const ProofContext& context, std::vector<Finding>& findings) {
     visit_dates(context.resume, [&](const Field& field, const DateRange& range) {
-        if (ends_before_start(range))
-            report(findings, field.place,
-                   "this ends in " + spelled(*range.end, DateForm::short_month) +
-                       ", before it starts in " + spelled(*range.start, DateForm::short_month),
-                   "see which of the two dates has the slip");
+        if (!ends_before_start(range)) return;
+        const std::string start = spelled(*range.start, DateForm::short_month);
+        const std::string end = spelled(*range.end, DateForm::short_month);
+        const std::string_view typed = source_at(context.sources, field.place);
+        if (!shares_year(range, typed))
+            return report(findings, field.place,
+                          "this ends in " + end + ", before it starts in " + start,
+                          "see which of the two dates has the slip");
+        Date year_before = *range.start;
+        --year_before.year;
+        report(findings, field.place,
+               in_quotes(typed) + " is read and printed as " + start + " to " + end,
+               "did it start in " + spelled(year_before, DateForm::short_month) +
+                   "? then give both years");
     });
 }
 
@@ -75,20 +97,27 @@ std::optional<DateRange> whole_range(const Entry& entry) {
     return last;
 }
 
+// What ends today or later goes on, as what has no end does; of two such either may stand first.
+bool is_out_of_order(const DateRange& above, const DateRange& below, const Date& today) {
+    return !may_go_on(above, today) && (goes_on(below, today) || out_of_order(above, below));
+}
+
 void compare(const Entry& above, const std::optional<DateRange>& above_range, const Entry& below,
-             const std::optional<DateRange>& below_range, std::vector<Finding>& findings) {
-    if (!above_range || !below_range || !out_of_order(*above_range, *below_range)) return;
+             const std::optional<DateRange>& below_range, const Date& today,
+             std::vector<Finding>& findings) {
+    if (!above_range || !below_range || !is_out_of_order(*above_range, *below_range, today)) return;
     report(findings, place_of(below),
            called(below) + " is more recent than " + called(above) + ", which stands above it",
            "put the most recent first");
 }
 
-void order_entries(const std::vector<const Entry*>& entries, std::vector<Finding>& findings,
+void order_entries(const std::vector<const Entry*>& entries, const Date& today,
+                   std::vector<Finding>& findings,
                    const std::function<std::optional<DateRange>(const Entry&)>& range_of) {
     const Entry* above = nullptr;
     for (const Entry* entry : entries) {
         if (!range_of(*entry)) continue;
-        if (above) compare(*above, range_of(*above), *entry, range_of(*entry), findings);
+        if (above) compare(*above, range_of(*above), *entry, range_of(*entry), today, findings);
         above = entry;
     }
 }
@@ -100,15 +129,16 @@ void date_order(const ProofContext& context, std::vector<Finding>& findings) {
         std::vector<const Entry*> entries;
         for (const Entry& entry : section.entries)
             entries.push_back(&entry);
-        order_entries(entries, findings, whole_range);
+        order_entries(entries, context.today, findings, whole_range);
         for (const Entry& entry : section.entries) {
             std::vector<const Entry*> steps{&entry};
             for (const Entry& further : entry.further)
                 steps.push_back(&further);
-            order_entries(steps, findings, [](const Entry& step) -> std::optional<DateRange> {
-                const DateRange* range = dates_in(step.find(FieldName::dates));
-                return range ? std::optional(*range) : std::nullopt;
-            });
+            order_entries(steps, context.today, findings,
+                          [](const Entry& step) -> std::optional<DateRange> {
+                              const DateRange* range = dates_in(step.find(FieldName::dates));
+                              return range ? std::optional(*range) : std::nullopt;
+                          });
         }
     }
 }
@@ -231,8 +261,9 @@ constexpr std::array checks{
           "Nobody asks on which day you began, and the figures crowd the line.", "common practice",
           "dates: Jun 14, 2026 - Aug 21, 2026", "dates: Jun 2026 - Aug 2026", day_given},
     Check{"date-order", Weight::must, "dates",
-          "In a section the entry that ended last stands first, and what goes on stands above all; "
-          "a year or a season that may hold the other date is taken to be in order.",
+          "In a section the entry that ended last stands first, and what goes on or ends in the "
+          "future stands above all; a year or a season that may hold the other date is taken to "
+          "be in order.",
           "Readers look for your latest work at the top and may read no further.",
           "common practice", "Jun 2025 - Aug 2025 above Sep 2025 - May 2026",
           "Sep 2025 - May 2026 above Jun 2025 - Aug 2025", date_order},

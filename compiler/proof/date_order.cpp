@@ -47,6 +47,19 @@ bool out_of_order(const DateRange& above, const DateRange& below) {
     return !below.end || surely_before(*above.end, *below.end);
 }
 
+bool goes_on(const DateRange& range, const Date& today) {
+    return !range.end || widest(*range.end).first >= months(today).first;
+}
+
+bool may_go_on(const DateRange& range, const Date& today) {
+    return !range.end || !is_over(*range.end, today);
+}
+
+bool is_incoming(const DateRange& range, const Date& today) {
+    if (range.start) return months(today).last < widest(*range.start).first;
+    return range.end && range.expected && may_go_on(range, today);
+}
+
 int months_between(const Date& from, const Date& to) {
     return months(to).first - months(from).first;
 }

@@ -13,6 +13,13 @@ bool ends_before_start(const DateRange& range);
 // The end of `above` is surely before that of `below`; what goes on to the present ends last.
 bool out_of_order(const DateRange& above, const DateRange& below);
 
+// It goes on to the present, or its end is surely not before `today`, as a month in the future is.
+bool goes_on(const DateRange& range, const Date& today);
+// The same, or it cannot be told: this year, this month.
+bool may_go_on(const DateRange& range, const Date& today);
+// It has not begun: its start is surely after `today`, or it is a single date to come.
+bool is_incoming(const DateRange& range, const Date& today);
+
 // Whole months from the one to the other, negative if `to` is the earlier; by their first months.
 int months_between(const Date& from, const Date& to);
 const Date& later(const Date& a, const Date& b);

@@ -1,6 +1,7 @@
 // The usual names of degrees in the US, and the slips that are made in them (common practice).
 #include "compiler/proof/degree_names.hpp"
 
+#include "compiler/model/wording.hpp"
 #include "compiler/proof/walk.hpp"
 
 #include <algorithm>
@@ -17,6 +18,13 @@ using Verdict = DegreeReading::Verdict;
 struct Rank {
     std::string_view written; // lower case
     std::string_view rank;
+
+    bool is_right() const { return lower_case(rank) == written; }
+    // Only an apostrophe or an `s` too many, and not another word.
+    bool is_plural() const {
+        const std::string_view end = written.substr(std::min(rank.size(), written.size()));
+        return written.starts_with(lower_case(rank)) && (end == "s" || end == "'s" || end == "s'");
+    }
 };
 
 // The first of each rank is right.
@@ -67,12 +75,18 @@ constexpr std::array<std::string_view, 34> kinds{"Applied Science",
                                                  "Science",
                                                  "Arts"};
 
+// Kinds that are a degree of their own after "Bachelors in"; the others are fields as well.
+constexpr std::array<std::string_view, 5> kinds_alone{"Science", "Arts", "Applied Science",
+                                                      "Applied Arts", "Fine Arts"};
+
 struct Variant {
     std::string_view written, usual; // lower case
+    bool sure = false;               // `usual` is the only degree that can be meant
 };
-constexpr std::array variants{
-    Variant{"sciences", "science"}, Variant{"art", "arts"}, Variant{"fine art", "fine arts"},
-    Variant{"applied sciences", "applied science"}, Variant{"applied art", "applied arts"}};
+constexpr std::array variants{Variant{"sciences", "science", true},
+                              Variant{"applied sciences", "applied science", true},
+                              Variant{"art", "arts"}, Variant{"fine art", "fine arts"},
+                              Variant{"applied art", "applied arts"}};
 
 constexpr std::array<std::string_view, 62> abbreviations{
     "aa",   "aas",  "as",   "adn", "ab",     "ba",  "baas", "barch", "bas",  "bba", "bcom",
@@ -83,10 +97,14 @@ constexpr std::array<std::string_view, 62> abbreviations{
     "dvm",  "edd",  "md",   "od",  "pharmd", "phd", "psyd"};
 
 // With one of these it is not a degree, and its name is the school's own.
-constexpr std::array<std::string_view, 20> no_degree{
-    "certificate", "certification", "credential", "diploma", "semester", "abroad",    "exchange",
-    "program",     "programme",     "coursework", "courses", "transfer", "minor",     "training",
-    "bootcamp",    "study",         "year",       "licence", "license",  "fellowship"};
+constexpr std::array<std::string_view, 25> no_degree{
+    "certificate", "certification", "credential",   "diploma",   "semester",
+    "abroad",      "exchange",      "program",      "programme", "coursework",
+    "courses",     "transfer",      "minor",        "training",  "bootcamp",
+    "study",       "year",          "licence",      "license",   "fellowship",
+    "honors",      "prerequisites", "certificates", "nondegree", "licensure"};
+// Beginnings of such words: post-baccalaureate, pre-nursing, non-degree.
+constexpr std::array<std::string_view, 4> no_degree_yet{"post-", "postbac", "pre-", "non-"};
 
 // Names of fields that hold one of these words, or end in -ology or -ics, are fields for sure.
 constexpr std::array<std::string_view, 34> fields{
@@ -146,6 +164,7 @@ struct Kind { // what the degree is of, and how many words it takes
     std::string name;
     std::size_t words = 0;
     bool right = true;
+    bool sure = true; // if it is not right: what is meant
 };
 
 std::optional<Kind> kind_at(const std::vector<std::string>& words, std::size_t from) {
@@ -156,10 +175,11 @@ std::optional<Kind> kind_at(const std::vector<std::string>& words, std::size_t f
         while (text.ends_with(','))
             text.pop_back();
         const auto variant = std::ranges::find(variants, text, &Variant::written);
-        if (variant != variants.end()) text = variant->usual;
+        const bool right = variant == variants.end();
+        if (!right) text = variant->usual;
         for (const std::string_view kind : kinds)
             if (lower_case(kind) == text)
-                return Kind{std::string(kind), count, variant == variants.end()};
+                return Kind{std::string(kind), count, right, right || variant->sure};
     }
     return std::nullopt;
 }
@@ -168,8 +188,12 @@ bool is_preposition(std::string_view word) {
     return word == "of" || word == "in";
 }
 
-DegreeReading malformed(std::string usual, std::string fault) {
-    return {Verdict::malformed, std::move(usual), std::move(fault), true};
+DegreeReading malformed(std::string usual, std::string fault, bool form_alone) {
+    return {Verdict::malformed, std::move(usual), std::move(fault), form_alone};
+}
+
+DegreeReading type_missing() {
+    return {Verdict::type_missing, {}, {}, true};
 }
 
 // `rest` is what follows "Bachelor of Science": "in Biology", ", Biology", "(BSN)", nothing.
@@ -197,37 +221,74 @@ bool is_lower(std::string_view word) {
     return !word.empty() && word[0] >= 'a' && word[0] <= 'z';
 }
 
+// A degree by rank, preposition, kind and rest: "Bachelor", "of", "Science", " in Biology".
+struct Named {
+    const Rank& rank;
+    std::string written; // the rank as it stands
+    std::string preposition;
+    Kind kind;
+    Rest rest;
+
+    std::string usual(std::string_view between) const {
+        return std::string(rank.rank) + ' ' + std::string(between) + ' ' + kind.name + rest.text;
+    }
+};
+
+// "Associate in Arts" is what some colleges call theirs, "Master in Public Policy" too.
+DegreeReading read_with_in(const Named& named) {
+    const std::string_view rank = named.rank.rank;
+    if (rank == "Associate") {
+        if (!named.rank.is_right())
+            return malformed(named.usual("in"), in_quotes(named.written),
+                             named.kind.right && named.rank.is_plural() && !named.rest.after_of);
+        return {};
+    }
+    if (!named.rank.is_right()) {
+        const bool is_field = rank == "Bachelor" && !in(named.kind.name, kinds_alone);
+        if (is_field) return type_missing(); // "Bachelors in Nursing"
+        return malformed(named.usual("of"), in_quotes(named.written), false);
+    }
+    if (rank == "Master") return {};
+    return malformed(named.usual("of"), std::string("'in' where 'of' is usual"), false);
+}
+
+DegreeReading judge(const Named& named, std::string_view kind_written) {
+    if (named.preposition == "in") return read_with_in(named);
+    const std::string usual = named.usual("of");
+    const bool has_of = named.preposition == "of";
+    const bool sure = has_of && named.kind.sure && !named.rest.after_of;
+    if (!named.rank.is_right())
+        return malformed(usual, in_quotes(named.written), sure && named.rank.is_plural());
+    if (!has_of) return malformed(usual, "'of' left out", false);
+    if (!named.kind.right) return malformed(usual, in_quotes(kind_written), sure);
+    if (named.rest.after_of) return malformed(usual, "'of' where 'in' belongs", false);
+    if (is_lower(named.written))
+        return malformed(usual, "small letters where a title has capitals", true);
+    return {};
+}
+
+// A name that begins with its rank.
 DegreeReading read_named(const std::vector<std::string>& words, const Rank& rank) {
-    const bool rank_right = lower_case(rank.rank) == rank.written;
     std::size_t at = 1;
     const std::string preposition = at < words.size() ? lower_case(words[at]) : "";
     if (is_preposition(preposition)) ++at;
-    if (at >= words.size()) return {Verdict::type_missing, {}, {}, true};
+    if (at >= words.size()) return type_missing();
     if (lower_case(words[at]) == "degree") {
-        const bool nursing = rank_right && rank.rank == "Associate" &&
+        const bool nursing = rank.is_right() && rank.rank == "Associate" &&
                              lower_case(joined(words, at + 1)).starts_with("in nursing");
-        return {nursing ? Verdict::well_formed : Verdict::type_missing, {}, {}, true};
+        return nursing ? DegreeReading{} : type_missing();
     }
     const auto kind = kind_at(words, at);
     if (!kind) {
-        if (preposition == "of" && !rank_right)
+        if (preposition == "of" && !rank.is_right())
             return malformed(std::string(rank.rank) + " of " + with_capitals(joined(words, at)),
-                             "'" + words[0] + "'");
-        return {rank_right ? Verdict::well_formed : Verdict::type_missing, {}, {}, true};
+                             in_quotes(words[0]), rank.is_plural());
+        return rank.is_right() ? DegreeReading{} : type_missing();
     }
-    const bool comma = words[at + kind->words - 1].ends_with(',');
-    const Rest rest = rest_of(words, at + kind->words, comma);
-    const std::string usual = std::string(rank.rank) + " of " + kind->name + rest.text;
-    if (!rank_right) return malformed(usual, "'" + words[0] + "'");
-    // "Associate in Arts" is what some colleges call theirs
-    if (preposition == "in" && rank.rank != "Associate")
-        return malformed(usual, "'in' where 'of' belongs");
-    if (preposition.empty() || !is_preposition(preposition))
-        return malformed(usual, "'of' left out");
-    if (!kind->right) return malformed(usual, "'" + joined({words[at + kind->words - 1]}, 0) + "'");
-    if (rest.after_of) return malformed(usual, "'of' where 'in' belongs");
-    if (is_lower(words[0])) return malformed(usual, "small letters where a title has capitals");
-    return {};
+    const std::string& last = words[at + kind->words - 1];
+    const Named named{rank, words[0], preposition, *kind,
+                      rest_of(words, at + kind->words, last.ends_with(','))};
+    return judge(named, last);
 }
 
 DegreeReading read_short(const std::vector<std::string>& words, std::string_view letters) {
@@ -260,28 +321,97 @@ bool is_degree_word(std::string_view word) {
     return word == "degree" || word == "major";
 }
 
+const Rank* rank_of(std::string_view word) {
+    const auto rank = std::ranges::find(ranks, lower_case(word), &Rank::written);
+    return rank == ranks.end() ? nullptr : &*rank;
+}
+
+DegreeReading read_one(const std::vector<std::string>& words) {
+    if (const Rank* rank = rank_of(words[0])) return read_named(words, *rank);
+    const std::string plain = joined(words, 0);
+    const std::string lower = lower_case(plain);
+    const std::string first = lower_case(words[0]);
+    if (lower.starts_with("juris doctorate"))
+        return malformed("Juris Doctor" + plain.substr(15), "'Doctorate'", false);
+    if (in(without_points(words[0]), abbreviations))
+        return read_short(words, without_points(words[0]));
+    const bool has_rank = std::ranges::any_of(words, [](auto& word) { return rank_of(word); });
+    if (has_rank || is_no_degree(plain)) return {}; // "Honors Bachelor of Science"
+    const bool undergraduate = words.size() > 1 && (first == "undergraduate" || first == "college");
+    if (is_degree_word(first) || (undergraduate && is_degree_word(lower_case(words[1]))))
+        return type_missing();
+    if (names_field(words) && lower.find('(') == std::string::npos) return type_missing();
+    return {};
+}
+
+// Whether a second degree begins with the word after this one.
+bool parts_degrees(std::string_view word) {
+    return word == "and" || word == "&" || word == "/" || word.ends_with(',') ||
+           word.ends_with(';');
+}
+
+// "Bachelor of Science and Bachelor of Arts" as two; all words are in one of them.
+std::vector<std::vector<std::string>> degrees_in(const std::vector<std::string>& words) {
+    std::vector<std::vector<std::string>> degrees{{}};
+    for (const std::string& word : words) {
+        const bool begins =
+            rank_of(word) && !degrees.back().empty() && parts_degrees(degrees.back().back());
+        if (begins) degrees.emplace_back();
+        degrees.back().push_back(word);
+    }
+    return degrees;
+}
+
+// What parts a degree from the next: " and", ",", ";". It is taken off.
+std::string take_parting(std::vector<std::string>& degree) {
+    std::string& last = degree.back();
+    if (last.ends_with(',') || last.ends_with(';')) {
+        std::string sign(1, last.back());
+        last.pop_back();
+        return sign;
+    }
+    const std::string parting = ' ' + last;
+    degree.pop_back();
+    return parting;
+}
+
+DegreeReading read_several(std::vector<std::vector<std::string>> degrees) {
+    DegreeReading all;
+    for (std::size_t i = 0; i < degrees.size(); ++i) {
+        std::vector<std::string>& words = degrees[i];
+        const std::string parting = i + 1 < degrees.size() ? take_parting(words) : "";
+        const DegreeReading one = words.empty() ? DegreeReading{} : read_one(words);
+        if (i > 0) all.usual += ' ';
+        const bool wrong = one.verdict == Verdict::malformed;
+        all.usual += (wrong ? one.usual : joined(words, 0)) + parting;
+        if (one.verdict == Verdict::type_missing && i == 0) return one;
+        if (!wrong) continue;
+        all.verdict = Verdict::malformed;
+        if (all.fault.find(one.fault) == std::string::npos)
+            all.fault += (all.fault.empty() ? "" : " and ") + one.fault;
+        all.form_alone = all.form_alone && one.form_alone;
+    }
+    return all.verdict == Verdict::malformed ? all : DegreeReading{};
+}
+
+}
+
+bool is_no_degree(std::string_view name) {
+    const std::string lower = lower_case(straight_apostrophes(name));
+    const std::vector<std::string> words = spaced(lower);
+    if (words.empty() || in(without_points(words[0]), abbreviations)) return false;
+    if (std::ranges::any_of(words, [](const std::string& word) { return rank_of(word); }))
+        return false;
+    return std::ranges::any_of(words_in(lower), [](const WordAt& word) {
+        return in(word.word, no_degree) || std::ranges::any_of(no_degree_yet, [&](auto beginning) {
+                   return word.word.starts_with(beginning);
+               });
+    });
 }
 
 DegreeReading read_degree(std::string_view name) {
-    const std::string plain = straight_apostrophes(name);
-    const std::vector<std::string> words = spaced(plain);
-    if (words.empty()) return {};
-    const std::string first = lower_case(words[0]);
-    const auto rank = std::ranges::find(ranks, first, &Rank::written);
-    if (rank != ranks.end()) return read_named(words, *rank);
-    const std::string lower = lower_case(plain);
-    if (lower.starts_with("juris doctorate"))
-        return malformed("Juris Doctor" + plain.substr(15), "'Doctorate'");
-    if (in(without_points(words[0]), abbreviations))
-        return read_short(words, without_points(words[0]));
-    for (const WordAt& word : words_in(lower))
-        if (in(word.word, no_degree)) return {};
-    const bool undergraduate = words.size() > 1 && (first == "undergraduate" || first == "college");
-    if (is_degree_word(first) || (undergraduate && is_degree_word(lower_case(words[1]))))
-        return {Verdict::type_missing, {}, {}, true};
-    if (names_field(words) && lower.find('(') == std::string::npos)
-        return {Verdict::type_missing, {}, {}, true};
-    return {};
+    const std::vector<std::string> words = spaced(straight_apostrophes(name));
+    return words.empty() ? DegreeReading{} : read_several(degrees_in(words));
 }
 
 }

@@ -15,9 +15,13 @@ struct DegreeReading {
     Verdict verdict = Verdict::well_formed;
     std::string usual;
     std::string fault;      // what is wrong, for a message
-    bool form_alone = true; // `usual` is the same degree, written right
+    bool form_alone = true; // `usual` is surely the same degree, written right
 };
 
+// Of two degrees in one name both are read.
 DegreeReading read_degree(std::string_view name);
+
+// A certificate, a semester abroad and the like: its name is the school's own.
+bool is_no_degree(std::string_view name);
 
 }

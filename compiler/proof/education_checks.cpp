@@ -27,8 +27,21 @@ void visit_schools(const ProofContext& context, const std::function<void(const E
         visit(*position.entry);
 }
 
+// By its name, or by what it awards; a certificate for grown-ups may bear the name of one.
+bool is_school_before_college(const Entry& entry) {
+    constexpr std::array<std::string_view, 6> names{"preparatory academy", "preparatory school",
+                                                    "preparatory high",    "prep academy",
+                                                    "prep school",         "senior high"};
+    const std::string degree = lower_case(plain_in(entry.find(FieldName::degree)));
+    if (has_phrase(degree, "high school diploma")) return true;
+    if (has_phrase(degree, "certificate")) return false;
+    const std::string name = lower_case(plain_in(entry.find(FieldName::school)));
+    return is_high_school(entry) || name.ends_with(" high") ||
+           std::ranges::any_of(names, [&](auto known) { return has_phrase(name, known); });
+}
+
 bool is_college(const Entry& entry) {
-    return entry.find(FieldName::school) && !is_high_school(entry);
+    return entry.find(FieldName::school) && !is_school_before_college(entry);
 }
 
 bool has_college(const ProofContext& context) {
@@ -37,13 +50,20 @@ bool has_college(const ProofContext& context) {
     return found;
 }
 
+// A certificate, a term abroad or courses may stand below a degree whatever their dates.
+bool takes_rank(const Entry& entry) {
+    if (is_school_before_college(entry)) return true;
+    const Field* degree = entry.find(FieldName::degree);
+    return degree ? !is_no_degree(plain_in(degree)) : entry.find(FieldName::graduation) != nullptr;
+}
+
 void degree_order(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Section& section : context.resume.sections) {
         if (section.holds != Holds::education) continue;
         const Entry* above = nullptr;
         for (const Entry& entry : section.entries) {
             const DateRange* range = dates_in(date_field(entry));
-            if (!range) continue;
+            if (!range || !takes_rank(entry)) continue;
             const DateRange* before = above ? dates_in(date_field(*above)) : nullptr;
             if (before && out_of_order(*before, *range))
                 report(findings, place_of(entry),
@@ -67,7 +87,7 @@ void degree_name(const ProofContext& context, std::vector<Finding>& findings) {
         if (reading.form_alone && read_degree(typed).usual == reading.usual)
             mend.push_back({field->place, reading.usual});
         report(findings, field->place,
-               in_quotes(name) + " is no name of a degree: it has " + reading.fault,
+               in_quotes(name) + " is not how a degree is usually named: it has " + reading.fault,
                "the usual form is '" + reading.usual + "'" +
                    (reading.form_alone ? "" : "; see which your school awards"),
                std::move(mend));
@@ -84,12 +104,27 @@ void degree_type(const ProofContext& context, std::vector<Finding>& findings) {
     });
 }
 
+// A season will do: some colleges award by the term.
+bool lacks_month(const DateRange* range) {
+    return range && range->end && !range->end->month && !range->end->season;
+}
+
 void graduation_missing(const ProofContext& context, std::vector<Finding>& findings) {
     visit_schools(context, [&](const Entry& entry) {
         const Field* degree = entry.find(FieldName::degree);
-        if (!degree || date_field(entry)) return;
-        report(findings, degree->place, called(entry) + " has no date of graduation",
-               "add its month and year, such as 'graduation: May 2027 (expected)'");
+        if (!degree) return;
+        const Field* date = date_field(entry);
+        if (!date)
+            return report(findings, degree->place, called(entry) + " has no date of graduation",
+                          "add its month and year, such as 'graduation: May 2027 (expected)'");
+        // long after, or where it is not the degree that counts, the year alone is enough
+        const bool counts =
+            is_student(*context.resume.settings.stage) && is_college(entry) && takes_rank(entry);
+        if (counts && lacks_month(dates_in(date)))
+            report(findings, date->place,
+                   in_quotes(source_at(context.sources, date->place)) +
+                       " does not say in which month " + called(entry) + " is awarded",
+                   "write month and year, such as 'May 2027 (expected)'");
     });
 }
 
@@ -105,9 +140,11 @@ void gpa_form(const ProofContext& context, std::vector<Finding>& findings) {
         if (gpa->over_scale())
             return report(findings, field->place, in_quotes(text) + " is over its scale",
                           "see where the slip is");
+        const bool is_number = text.find_first_not_of("0123456789.") == std::string::npos;
         if (!gpa->scale)
             report(findings, field->place, in_quotes(text) + " does not say out of what",
-                   "add the scale: '" + text + " / 4.00'");
+                   is_number ? "add the scale: '" + text + " / 4.00'"
+                             : "add the scale, as in '3.62 / 4.00'");
         if (gpa->decimals > 2)
             report(findings, field->place,
                    in_quotes(text) + " has " + counted(gpa->decimals, "decimal", "decimals"),
@@ -150,14 +187,38 @@ void report_school_activities(const ProofContext& context, const Date& graduatio
     }
 }
 
+constexpr int first_year = 15;       // months after high school: to the second September
+constexpr int least_to_degree = 12;  // months to the degree, of someone in the first year
+constexpr int most_of_a_degree = 30; // months to the degree that tell the first year alone
+
+// Months from today to the last of the dates of graduation from such schools.
+std::optional<int> months_to_graduation(const ProofContext& context, bool (*of)(const Entry&)) {
+    std::optional<int> most;
+    visit_schools(context, [&](const Entry& entry) {
+        const DateRange* range = of(entry) ? dates_in(date_field(entry)) : nullptr;
+        if (!range || !range->end) return;
+        const int distance = months(*range->end).last - months(context.today).first;
+        most = std::max(most.value_or(distance), distance);
+    });
+    return most;
+}
+
+bool is_first_year(const ProofContext& context) {
+    const auto school = months_to_graduation(context, is_school_before_college);
+    const auto degree = months_to_graduation(context, is_college);
+    if (!school) return degree && *degree >= most_of_a_degree;
+    if (*school >= 0) return true; // still there
+    return *school > -first_year && degree.value_or(least_to_degree) >= least_to_degree;
+}
+
 void high_school(const ProofContext& context, std::vector<Finding>& findings) {
-    if (!has_college(context)) return;
+    if (!has_college(context) || is_first_year(context)) return;
     std::optional<Date> graduation;
     visit_schools(context, [&](const Entry& entry) {
-        if (!is_high_school(entry)) return;
-        report(findings, entry.find(FieldName::school)->place,
-               in_quotes(plain_in(entry.find(FieldName::school))) +
-                   " still stands beside a college",
+        const Field* school = entry.find(FieldName::school);
+        if (!school || !is_school_before_college(entry)) return;
+        report(findings, school->place,
+               in_quotes(plain_in(school)) + " still stands beside a college",
                "leave it out from the second year on");
         const DateRange* range = dates_in(date_field(entry));
         if (range && range->end)
@@ -197,7 +258,8 @@ void course_count(const ProofContext& context, std::vector<Finding>& findings) {
 }
 
 constexpr std::array checks{
-    Check{"degree-order", Weight::must, "education", "The most recent degree stands first.",
+    Check{"degree-order", Weight::must, "education",
+          "The most recent degree stands first; certificates and terms abroad are no degrees.",
           "Readers take the first degree for the highest one you have or are working on.",
           "common practice", "Jun 2025 above May 2027 (expected)",
           "May 2027 (expected) above Jun 2025", degree_order},
@@ -210,7 +272,7 @@ constexpr std::array checks{
           "common practice", "degree: Biology", "degree: Bachelor of Science in Biology",
           degree_type},
     Check{"graduation-missing", Weight::must, "education",
-          "A degree has the month and year of its graduation, past or expected.",
+          "A degree has the month and year of its graduation, past or expected; a season will do.",
           "Employers hire for a date, and a portal leaves out who has none.", "common practice",
           "degree: Bachelor of Arts in English, and no 'graduation:'",
           "graduation: May 2027 (expected)", graduation_missing},
@@ -226,7 +288,8 @@ constexpr std::array checks{
           "From 3.5 it opens doors, and some employers ask for it first.", "common practice",
           "a GPA of 3.7 that is not shown", "gpa: 3.70 / 4.00", gpa_unsaid},
     Check{"high-school", Weight::should, "education",
-          "Beside a college there is no high school, and no activity that ended with it.",
+          "From the second year on there is no high school beside a college, and no activity that "
+          "ended with it.",
           "College work has to fill the page by itself; what is older makes you look younger.",
           "common practice", "school: North Jetty High School below a college", "the college alone",
           high_school},

@@ -90,6 +90,33 @@ bool goes_on(std::string_view text, std::size_t after, std::string_view words) {
     return words == "and more" && text.substr(after).starts_with(" ") && after + 1 < text.size();
 }
 
+// Not of a longer compound: various-length nets.
+bool stands_alone(std::string_view text, std::size_t at, std::size_t length) {
+    const auto joins = [&](std::size_t i) { return i < text.size() && text[i] == '-'; };
+    return !joins(at + length) && (at == 0 || !joins(at - 1));
+}
+
+// etc and Etc. say nothing; ETC makes lighting desks.
+bool is_meant(std::string_view text, std::size_t at, const Phrase& phrase) {
+    const std::string_view as_written = text.substr(at, phrase.words.size());
+    if (phrase.words != "etc" || as_written == "etc") return true;
+    return as_written == "Etc" && text.substr(at + as_written.size()).starts_with('.');
+}
+
+// Where the phrase first tells nothing; npos if it does nowhere.
+std::size_t find_empty(std::string_view text, std::string_view lower, const Phrase& phrase) {
+    for (std::size_t from = 0; from < lower.size();) {
+        const std::size_t found = find_phrase(lower.substr(from), phrase.words);
+        if (found == std::string_view::npos) return found;
+        const std::size_t at = from + found, length = phrase.words.size();
+        if (stands_alone(text, at, length) && is_meant(text, at, phrase) &&
+            !goes_on(lower, at + length, phrase.words))
+            return at;
+        from = at + length;
+    }
+    return std::string_view::npos;
+}
+
 }
 
 void empty_phrases(const ProofContext& context, std::vector<Finding>& findings) {
@@ -98,10 +125,10 @@ void empty_phrases(const ProofContext& context, std::vector<Finding>& findings) 
         const std::string text = part.text.plain();
         const std::string lower = lower_case(text);
         std::size_t told_to = 0; // a phrase within one that is told is not told again
-        for (const auto& [words, mend] : phrases) {
-            const std::size_t at = find_phrase(lower, words);
-            if (at == std::string::npos || goes_on(lower, at + words.size(), words)) continue;
-            if (at < told_to) continue;
+        for (const Phrase& phrase : phrases) {
+            const auto& [words, mend] = phrase;
+            const std::size_t at = find_empty(text, lower, phrase);
+            if (at == std::string::npos || at < told_to) continue;
             told_to = at + words.size();
             report(findings, part.text.place(at, words.size()),
                    in_quotes(text.substr(at, words.size())) + " tells the reader nothing",

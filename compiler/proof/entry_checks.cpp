@@ -1,6 +1,7 @@
 // Checks of entries as a whole: how much they say, what they leave out, which stands where.
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/check.hpp"
+#include "compiler/proof/date_order.hpp"
 #include "compiler/proof/walk.hpp"
 
 #include <algorithm>
@@ -25,8 +26,15 @@ void report_count(const Entry& entry, std::size_t count, std::vector<Finding>& f
                                  : "keep the two to five that this employer would ask about");
 }
 
+// One who has yet to begin has nothing to tell.
+bool is_yet_to_begin(const Entry& entry, const Date& today) {
+    const DateRange* range = dates_in(entry.find(FieldName::dates));
+    return range && is_incoming(*range, today);
+}
+
 void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience, projects})) {
+        if (is_yet_to_begin(*position.entry, context.today)) continue;
         const std::size_t own = main_bullets(*position.entry);
         if (own > most_bullets) report_count(*position.entry, own, findings);
         if (position.entry != position.head) continue;
@@ -156,7 +164,9 @@ void member_only(const ProofContext& context, std::vector<Finding>& findings) {
 
 constexpr std::array checks{
     Check{"bullet-count", Weight::should, "entries",
-          "A position or project has two to five bullets; inner bullets are not counted.",
+          "A position or project has two to five bullets; inner bullets are not counted, nor what "
+          "has "
+          "yet to begin.",
           "One bullet looks like nothing happened, and the sixth is not read.", "common practice",
           "seven bullets under 'role: Barista'", "three bullets under 'role: Barista'",
           bullet_count},

@@ -19,7 +19,7 @@ struct Gpa {
     bool is_high() const { return out_of_four() && value >= 3.5; }
 };
 
-// None if it does not open with a number.
+// Of several the first; none if it does not open with a number, or words and a number.
 std::optional<Gpa> read_gpa(std::string_view text);
 
 }

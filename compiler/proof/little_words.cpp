@@ -1,4 +1,6 @@
 // Articles and other words that a bullet says no less without, and what room they take.
+#include "compiler/proof/little_words.hpp"
+
 #include "compiler/fit/shorten.hpp"
 #include "compiler/model/wording.hpp"
 #include "compiler/paragraph/paragraph_lines.hpp"
@@ -28,6 +30,15 @@ bool holds(const List& list, std::string_view word) {
     return std::ranges::find(list, word) != list.end();
 }
 
+// 5 pages an issue, 90 guests a table: so many to each.
+bool is_rate(const std::vector<WordAt>& words, std::size_t i) {
+    constexpr std::size_t near = 3;
+    if (i == 0 || words[i].word == "the") return false;
+    for (std::size_t k = i - std::min(i, near); k < i; ++k)
+        if (has_digit(words[k].word)) return words[i - 1].word.ends_with('s') || k + 1 == i;
+    return false;
+}
+
 bool is_in_title(const WordedBullet& bullet, std::size_t offset) {
     std::size_t begin = 0;
     for (const Span& span : bullet.bullet->text.spans) {
@@ -54,7 +65,7 @@ bool may_go(const WordedBullet& bullet, const std::vector<WordAt>& words, std::s
     if (i == 0 || i + 1 == words.size() || is_in_title(bullet, words[i].offset)) return false;
     if (is_quoted(bullet.text, words[i].offset)) return false;
     if (holds(fillers, word)) return true;
-    return holds(articles, word) && !holds(kept_after_article, lower_case(words[i + 1].word));
+    return holds(articles, word) && !is_needed_article(words, i);
 }
 
 std::vector<WordAt> words_that_may_go(const WordedBullet& bullet) {
@@ -81,6 +92,7 @@ int lines_saved(const WordedBullet& bullet, const std::vector<WordAt>& words,
     const Paragraph* paragraph = fit ? set_from(bullet, *typeset) : nullptr;
     if (!paragraph) return 0;
     const PageSetting& setting = fit->setting;
+    // of the whole page; a paragraph takes its column's share of it
     const double measure = (setting.paper_width - 2 * setting.side_margin) / setting.size;
     Paragraph shorter = *paragraph;
     for (auto word = words.rbegin(); word != words.rend();
@@ -96,6 +108,11 @@ std::string cost(std::size_t words, int lines) {
     return room + " and " + counted(static_cast<std::size_t>(lines), "line", "lines");
 }
 
+}
+
+bool is_needed_article(const std::vector<WordAt>& words, std::size_t i) {
+    return (i + 1 < words.size() && holds(kept_after_article, lower_case(words[i + 1].word))) ||
+           is_rate(words, i);
 }
 
 void little_words(const ProofContext& context, std::vector<Finding>& findings) {

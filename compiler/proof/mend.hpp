@@ -5,6 +5,7 @@
 #include "compiler/source/source.hpp"
 
 #include <cstddef>
+#include <functional>
 #include <span>
 #include <string>
 #include <vector>
@@ -20,5 +21,11 @@ struct Mended {
 // Edits have their places in SourceFile::text, the bytes may have CRLF ends, a byte-order mark and
 // letters that are not in NFC.
 Mended mend(const SourceFile& file, std::vector<Edit> edits);
+
+// Those edits that are good together: all of them, or else what is left after the bad ones were
+// looked for by halves. Each question costs a reading, so that there are at most `most_questions`;
+// what nothing is known of by then is bad.
+std::vector<Edit> good_edits(std::span<const Edit> edits, std::size_t most_questions,
+                             const std::function<bool(const std::vector<Edit>&)>& are_good);
 
 }

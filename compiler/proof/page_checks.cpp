@@ -4,6 +4,7 @@
 #include "compiler/pages/pages.hpp"
 #include "compiler/paragraph/paragraph_lines.hpp"
 #include "compiler/proof/check.hpp"
+#include "compiler/proof/little_words.hpp"
 #include "compiler/proof/walk.hpp"
 
 #include <fmt/format.h>
@@ -30,7 +31,8 @@ Place top(const ProofContext& context) {
     return name ? name->place : Place{};
 }
 
-double text_width(const PageSetting& setting) { // em of the text size
+// Of the whole page, in em of the text size; a paragraph takes its column's share of it.
+double text_width(const PageSetting& setting) {
     return (setting.paper_width - 2 * setting.side_margin) / setting.size;
 }
 
@@ -148,36 +150,69 @@ constexpr std::size_t short_word = 8; // characters, with its space
 
 // Words that a bullet goes well without.
 bool is_little_word(std::string_view word) {
-    constexpr std::array<std::string_view, 12> little{
-        "a", "an", "the", "that", "all", "own", "also", "both", "each", "very", "some", "new"};
+    constexpr std::array<std::string_view, 8> little{"a",    "an",   "the",    "also",
+                                                     "very", "just", "really", "quite"};
     return std::ranges::find(little, word) != little.end();
 }
 
-struct WordOver {
-    std::size_t letters = 0;
-    std::string word; // one that can go; empty if that is the writer's to know
+// Without these the rest is no English.
+bool is_needed_word(std::string_view word) {
+    constexpr std::array<std::string_view, 30> needed{
+        "and", "as",   "at",   "by", "for", "from", "in",   "into",  "is",  "it",
+        "its", "no",   "not",  "of", "off", "on",   "onto", "or",    "out", "over",
+        "per", "than", "that", "to", "up",  "was",  "were", "which", "who", "with"};
+    return std::ranges::find(needed, word) != needed.end();
+}
+
+struct Cut {
+    TextRange range;
+    std::string words;
+    bool is_little = false; // it can go; whether another can is the writer's to know
 };
 
-// The fewest words, a short one or two, whose removal saves a line; none if it takes more.
-std::optional<WordOver> word_over(const SetBullet& bullet, double measure) {
-    const std::string text = text_of(bullet.paragraph);
-    std::vector<std::pair<TextRange, std::string>> cuts;
-    for (const TextRange range : removable_runs(bullet.paragraph)) {
+// Short words, the little ones first and then by length; an article that is needed is none.
+std::vector<Cut> short_cuts(const Paragraph& paragraph) {
+    const std::string text = text_of(paragraph);
+    const auto all = words_in(text);
+    std::vector<Cut> cuts;
+    for (const TextRange range : removable_runs(paragraph)) {
         std::string words = text.substr(range.begin, range.end - range.begin);
-        words.erase(0, std::min(words.find_first_not_of(" ,;"), words.size()));
-        if (!words.empty() && characters_in(words) < short_word)
-            cuts.emplace_back(range, std::move(words));
+        const std::size_t signs = std::min(words.find_first_not_of(" ,;"), words.size());
+        words.erase(0, signs);
+        if (words.empty() || characters_in(words) >= short_word || is_needed_word(words)) continue;
+        const auto word = std::ranges::find(all, range.begin + signs, &WordAt::offset);
+        const bool little = word != all.end() && is_little_word(words);
+        if (little && is_needed_article(all, static_cast<std::size_t>(word - all.begin())))
+            continue;
+        cuts.push_back({range, std::move(words), little});
     }
-    std::ranges::stable_sort(cuts, {}, [](const auto& cut) {
-        return std::pair(!is_little_word(cut.second), characters_in(cut.second));
+    std::ranges::stable_sort(cuts, {}, [](const Cut& cut) {
+        return std::pair(!cut.is_little, characters_in(cut.words));
     });
-    for (const auto& [range, words] : cuts) {
-        const Paragraph shorter = without(bullet.paragraph, range);
+    return cuts;
+}
+
+// The first cut that saves a line; none if it takes more than a short word or two.
+std::optional<Cut> line_saving_cut(const SetBullet& bullet, double measure) {
+    for (Cut& cut : short_cuts(bullet.paragraph)) {
+        const Paragraph shorter = without(bullet.paragraph, cut.range);
         if (MeasuredParagraph(shorter, measure).line_count(measure) <
             static_cast<int>(bullet.lines.size()))
-            return WordOver{characters_in(words), is_little_word(words) ? words : ""};
+            return std::move(cut);
     }
     return std::nullopt;
+}
+
+// The line of the source that the bullet begins in, up to its end; its paragraph's place ends at
+// the first mark or quotation.
+Place first_line_of(const SetBullet& bullet, const ProofContext& context) {
+    Place place = bullet.paragraph.place;
+    if (place.line == 0 || place.column == 0 || place.file >= context.sources.size()) return place;
+    std::string_view line = context.sources.file(place.file).line(place.line);
+    line.remove_suffix(line.size() - (line.find_last_not_of(" \t") + 1));
+    const auto before = static_cast<std::size_t>(place.column) - 1;
+    if (line.size() > before) place.length = static_cast<std::uint32_t>(line.size() - before);
+    return place;
 }
 
 // The line breaker never leaves a short word alone where it can bring others down beside it, so
@@ -186,28 +221,34 @@ void one_word_over(const ProofContext& context, std::vector<Finding>& findings) 
     constexpr std::size_t most_lines = 8; // beyond that, cutting a word is no help
     visit_set_bullets(context, [&](const SetBullet& bullet) {
         if (bullet.lines.size() < 2 || bullet.lines.size() > most_lines) return;
-        const auto over = word_over(bullet, text_width(fit_of(context)->setting));
-        if (!over) return;
+        const auto cut = line_saving_cut(bullet, text_width(fit_of(context)->setting));
+        if (!cut) return;
+        const std::size_t letters = characters_in(cut->words);
         const std::string last = text_from(bullet, bullet.lines.size() - 1);
-        report(findings, bullet.paragraph.place,
-               "this bullet goes over its " +
-                   (bullet.lines.size() == 2 ? std::string("line")
-                                             : counted(bullet.lines.size() - 1, "line", "lines")) +
-                   " by one short word; the last holds " + in_quotes(last),
-               counted(over->letters, "letter", "letters") + " fewer " +
-                   (over->letters == 1 ? "saves" : "save") + " a line" +
-                   (over->word.empty() ? "" : ", for instance '" + over->word + "'"));
+        report(findings, first_line_of(bullet, context),
+               "this bullet is up to " + counted(letters, "letter", "letters") + " too long for " +
+                   counted(bullet.lines.size() - 1, "line", "lines") +
+                   ", and its last line holds " + in_quotes(last),
+               cut->is_little ? "cut " + in_quotes(cut->words)
+                              : "cut a short word, or choose a shorter one");
     });
 }
 
+// What is judged is the bullet's length: in a column of two, what would take two lines across the
+// page is not too long.
 void two_lines(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t most = 2;
+    const Fit* fit = fit_of(context);
     visit_set_bullets(context, [&](const SetBullet& bullet) {
-        // a narrow column has lines of its own
         if (bullet.lines.size() <= most || bullet.paragraph.region == Region::side) return;
+        const double measure = text_width(fit->setting);
+        Paragraph across = bullet.paragraph;
+        across.span = {};
+        if (MeasuredParagraph(across, measure).line_count(measure) <= static_cast<int>(most))
+            return;
         const std::string beyond = text_from(bullet, most);
         const auto words = static_cast<std::size_t>(std::ranges::count(beyond, ' ')) + 1;
-        report(findings, bullet.paragraph.place,
+        report(findings, first_line_of(bullet, context),
                "this bullet runs to " + counted(bullet.lines.size(), "line", "lines"),
                counted(words, "word fewer makes", "words fewer make") +
                    " it two, or make two bullets of it");
@@ -285,12 +326,16 @@ void contrast(const ProofContext& context, std::vector<Finding>& findings) {
 }
 
 constexpr std::array checks{
-    Check{"text-size", Weight::must, "page", "Running text is set in 10 to 12 pt.",
+    Check{"text-size", Weight::must, "page",
+          "Running text is set in 10 to 12 pt. A theme that goes under 10 pt is refused before; a "
+          "style of it may still go over 12 pt.",
           "Smaller is skipped, larger looks like a page that had to be filled.", "common practice",
-          "a theme that sets bullets in 9 pt", "bullets in 10.5 pt", text_size},
-    Check{"margins", Weight::must, "page", "Margins are 0.5 to 1 in.",
+          "a theme that sets bullets at 1.3 of its 10.8 pt", "bullets at 10.8 pt", text_size},
+    Check{"margins", Weight::must, "page",
+          "Margins are 0.5 to 1 in. A setting or theme beyond that is refused before, and this is "
+          "the second guard, on the page as it was made.",
           "Narrower ones are cut by some printers, wider ones waste the page.", "common practice",
-          "a theme with margins of 0.3 in", "margins: 0.75", margin_width},
+          "a page made with margins of 0.3 in", "margins: 0.75", margin_width},
     Check{"length", Weight::must, "page",
           "The résumé fits its pages; for a student or recent graduate that is one, applications "
           "to graduate school aside.",
@@ -305,7 +350,8 @@ constexpr std::array checks{
           "common practice", "a bullet that would be on one line without 'daily'",
           "the same bullet on one line", one_word_over},
     Check{"two-lines", Weight::should, "page",
-          "A bullet takes two lines at most, in the layout that 'set' makes.",
+          "A bullet takes two lines at most, in the layout that 'set' makes; in a theme of two "
+          "columns, two lines of the page's whole width.",
           "The third line is not read.", "common practice", "a bullet of three lines",
           "two bullets of two lines", two_lines},
     Check{"emphasis", Weight::should, "page",
@@ -317,10 +363,12 @@ constexpr std::array checks{
           "A portal that reads across mixes the lines of two.", "common practice",
           "a theme of two columns", "a theme of one column", two_columns},
     Check{"contrast", Weight::must, "page",
-          "All text stands out from white paper by 4.5 to 1, large text by 3 to 1.",
+          "All text stands out from white paper by 4.5 to 1, large text by 3 to 1. A theme with a "
+          "paler colour is refused before, and this is the second guard, on the page as it was "
+          "made.",
           "Pale grey is lost in print, on a poor screen, and to weak eyes.",
-          "Web Content Accessibility Guidelines 2.1, section 1.4.3", "a theme with text in #949494",
-          "text in #595959", contrast},
+          "Web Content Accessibility Guidelines 2.1, section 1.4.3",
+          "a page made with text in #949494", "text in #595959", contrast},
 };
 
 }

@@ -2,6 +2,7 @@
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/check.hpp"
 #include "compiler/proof/contact_forms.hpp"
+#include "compiler/proof/privacy_phrases.hpp"
 #include "compiler/proof/repository.hpp"
 #include "compiler/proof/walk.hpp"
 
@@ -16,81 +17,50 @@ namespace {
 constexpr std::string_view law =
     "Local law and the employer's own rules decide; where one asks for this, give it there.";
 
-bool all_figures(std::string_view text) {
-    return !text.empty() && std::ranges::all_of(text, is_figure);
+// A line of the page: a text, or a group of skills with its label, which belong together.
+struct LineInResume {
+    LineInResume(std::string typed, const TextInResume& which, WhereFrom where)
+        : text(std::move(typed)), lower(lower_case(text)), part(which), from(where) {}
+
+    std::string text, lower;
+    const TextInResume& part;
+    WhereFrom from{};
+
+    // Of bytes of `text`; all of a group, whose pieces stand apart.
+    Place place(Extent extent) const {
+        return from == WhereFrom::group ? part.field->place
+                                        : part.text.place(extent.offset, extent.length);
+    }
+    Place whole() const { return place({0, text.size()}); }
+    std::string words(Extent extent) const { return text.substr(extent.offset, extent.length); }
+};
+
+WhereFrom where_from(const TextInResume& part) {
+    if (part.bullet) return WhereFrom::bullet;
+    if (part.in_heading) return WhereFrom::heading;
+    if (!part.field) return WhereFrom::field;
+    if (part.field->name == FieldName::group) return WhereFrom::group;
+    return part.field->name == FieldName::text ? WhereFrom::text : WhereFrom::field;
 }
 
-// Social Security Administration: no area 000, 666 or 900 to 999, no group 00, no serial 0000.
-bool is_social_security(std::string_view word) {
-    if (word.size() != 11 || word[3] != '-' || word[6] != '-') return false;
-    const std::string_view area = word.substr(0, 3), group = word.substr(4, 2),
-                           serial = word.substr(7);
-    if (!all_figures(area) || !all_figures(group) || !all_figures(serial)) return false;
-    return area != "000" && area != "666" && area[0] != '9' && group != "00" && serial != "0000";
+std::string whole_group(const Field& group) {
+    std::string text = group.label.plain() + ": ";
+    const auto* items = items_in(&group);
+    for (std::size_t i = 0; items && i < items->size(); ++i)
+        text += (i > 0 ? ", " : "") + (*items)[i].plain();
+    return text;
 }
 
-void identity_number(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::array<std::string_view, 5> names{
-        "ssn", "social security number", "social security no", "passport number", "passport no"};
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
-        for (const WordAt& word : words_in(text))
-            if (is_social_security(word.word))
-                return report(findings, part.text.place(word.offset, word.word.size()),
-                              "this has the form of a Social Security number",
-                              "take it out; no employer needs it before an offer");
-        const std::string lower = lower_case(text);
-        for (const std::string_view name : names)
-            if (const std::size_t at = find_phrase(lower, name);
-                at != std::string::npos && has_digit(std::string_view(lower).substr(at)))
-                return report(findings, part.text.place(at, name.size()),
-                              "this looks like a number that identifies you to the state",
-                              "take it out; no employer needs it before an offer");
+void visit_lines(const Resume& resume, const std::function<void(const LineInResume&)>& visit) {
+    visit_texts(resume, [&](const TextInResume& part) {
+        const WhereFrom from = where_from(part);
+        if (from != WhereFrom::group) return visit(LineInResume(part.text.plain(), part, from));
+        if (&part.text == &part.field->label)
+            visit(LineInResume(whole_group(*part.field), part, from));
     });
 }
 
-struct Detail {
-    std::string_view words; // lower case
-    std::string_view what;
-};
-
-// Wherever they stand, but in a bullet, which tells of work.
-constexpr std::array phrases{Detail{"date of birth", "your date of birth"},
-                             Detail{"place of birth", "your place of birth"},
-                             Detail{"marital status", "your marital status"},
-                             Detail{"civil status", "your marital status"},
-                             Detail{"religious affiliation", "your religion"},
-                             Detail{"blood type", "your health"},
-                             Detail{"photo attached", "your photo"},
-                             Detail{"photo enclosed", "your photo"}};
-
-// Only as a label, alone or before a colon.
-constexpr std::array labels{Detail{"age", "your age"},
-                            Detail{"dob", "your date of birth"},
-                            Detail{"born", "your date of birth"},
-                            Detail{"birthday", "your date of birth"},
-                            Detail{"birth date", "your date of birth"},
-                            Detail{"birthdate", "your date of birth"},
-                            Detail{"married", "your marital status"},
-                            Detail{"religion", "your religion"},
-                            Detail{"health", "your health"},
-                            Detail{"height", "your height"},
-                            Detail{"weight", "your weight"},
-                            Detail{"sex", "your sex"},
-                            Detail{"gender", "your gender"},
-                            Detail{"race", "your race"},
-                            Detail{"ethnicity", "your ethnicity"},
-                            Detail{"photo", "your photo"},
-                            Detail{"photograph", "your photo"}};
-
-// "22 years old"
-bool tells_age(std::string_view lower) {
-    const std::size_t at = find_phrase(lower, "years old");
-    if (at == std::string_view::npos || at < 3) return false;
-    return is_figure(lower[at - 2]) && is_figure(lower[at - 3]) &&
-           (at == 3 || !is_figure(lower[at - 4]));
-}
-
+// Of a name, a school or an employer nothing is said about oneself.
 bool may_tell_of_person(const TextInResume& part) {
     if (part.bullet || !part.field) return false;
     switch (part.field->name) {
@@ -107,101 +77,68 @@ bool may_tell_of_person(const TextInResume& part) {
     }
 }
 
-std::optional<Detail> personal_detail(std::string_view text, bool is_label) {
-    const std::string lower = lower_case(text);
-    for (const Detail& detail : phrases)
-        if (const std::size_t at = find_phrase(lower, detail.words); at != std::string::npos)
-            return detail;
-    for (const Detail& detail : labels)
-        if (lower.starts_with(detail.words) &&
-            (lower.substr(detail.words.size()).starts_with(":") ||
-             (is_label && lower == detail.words)))
-            return detail;
-    if (!is_label && tells_age(lower)) return Detail{"years old", "your age"};
-    return std::nullopt;
-}
-
-// "Health: first aid, CPR" is a group of skills; "Health: excellent" is not.
-bool is_group_of_skills(const TextInResume& part) {
-    const auto* items = items_in(part.field);
-    if (!items || &part.text != &part.field->label) return false;
-    const std::string label = lower_case(part.field->label.plain());
-    if (label != "health" && label != "photo" && label != "weight") return false;
-    return items->size() > 1;
+void identity_number(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        if (const auto number = identity_number_in(line.lower))
+            report(
+                findings, line.place(*number),
+                "this looks like a Social Security number, or another by which a state knows you",
+                "take it out; no employer needs it before an offer");
+    });
 }
 
 void personal_details(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!may_tell_of_person(part) || is_group_of_skills(part)) return;
-        const std::string text = part.text.plain();
-        const bool is_label = &part.text == &part.field->label;
-        if (const auto detail = personal_detail(text, is_label))
-            report(findings, part.text.place(0, text.size()),
-                   "this tells " + std::string(detail->what),
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        if (!may_tell_of_person(line.part)) return;
+        if (const auto what = personal_detail_in(line.lower, line.from))
+            report(findings, line.whole(), "this tells " + std::string(*what),
                    "leave it out; it has no bearing on the work, and some employers must set aside "
                    "a résumé that tells it");
     });
 }
 
-void find_phrases(const ProofContext& context, std::span<const std::string_view> wanted,
-                  const std::string& what, const std::string& mend,
-                  std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string lower = lower_case(part.text.plain());
-        for (const std::string_view phrase : wanted) {
-            const std::size_t at = find_phrase(lower, phrase);
-            if (at == std::string::npos) continue;
-            const Place place = part.text.place(at, phrase.size());
-            return report(findings, place,
-                          in_quotes(part.text.plain().substr(at, phrase.size())) + what, mend);
-        }
-    });
+void report_references(const LineInResume& line, Extent extent, std::vector<Finding>& findings) {
+    report(findings, line.place(extent), in_quotes(line.words(extent)) + " is taken for granted",
+           "take the line out and use its room");
 }
 
 void references_line(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::array<std::string_view, 5> wanted{
-        "references available", "references upon request", "references on request",
-        "references furnished", "references provided"};
-    find_phrases(context, wanted, " is taken for granted", "take the line out and use its room",
-                 findings);
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        if (const auto offer = references_in(line.lower, line.from))
+            report_references(line, *offer, findings);
+    });
+    // A section of that title, whose text has no need to name them again.
+    Resume part;
+    for (const Section& section : context.resume.sections) {
+        if (!has_phrase(lower_case(section.title.plain()), "references")) continue;
+        part.sections = {section};
+        visit_lines(part, [&](const LineInResume& line) {
+            if (says_on_request(line.lower) && !references_in(line.lower, line.from))
+                report_references(line, {0, line.lower.size()}, findings);
+        });
+    }
 }
 
 void salary(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::array<std::string_view, 8> wanted{
-        "salary requirement", "salary requirements", "salary expectation", "salary expectations",
-        "desired salary",     "expected salary",     "starting salary",    "hourly wage"};
-    find_phrases(context, wanted, " has no place on a résumé",
-                 "keep it for the talk about an offer", findings);
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        if (!may_tell_of_person(line.part) && !line.part.bullet) return;
+        if (const auto told = salary_in(line.lower, line.from))
+            report(findings, line.place(*told),
+                   in_quotes(line.words(*told)) + " has no place on a résumé",
+                   "keep it for the talk about an offer");
+    });
 }
 
 // "License #123456", "RN License No. 123456"
 void licence_number(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::size_t least_figures = 4;
-    constexpr std::array<std::string_view, 6> before{"license",      "licence",    "certificate",
-                                                     "registration", "credential", "certification"};
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
-        const std::string lower = lower_case(text);
-        const auto named = std::ranges::any_of(
-            before, [&](std::string_view word) { return has_phrase(lower, word); });
-        if (!named && !(part.field && part.field->name == FieldName::credential)) return;
-        for (std::size_t at = 0; at < text.size(); ++at) {
-            const std::string_view rest = std::string_view(lower).substr(at);
-            std::size_t begin = std::string::npos;
-            for (const std::string_view sign : {"#", "no. ", "no.", "number ", "number: ", "nr. "})
-                if (rest.starts_with(sign)) begin = at + sign.size();
-            if (begin == std::string::npos || (at > 0 && is_ascii_letter(text[at - 1]))) continue;
-            std::size_t end = begin;
-            while (end < text.size() &&
-                   (is_figure(text[end]) || is_ascii_letter(text[end]) || text[end] == '-'))
-                ++end;
-            const std::string_view number = std::string_view(text).substr(begin, end - begin);
-            if (number.size() < least_figures || !has_digit(number)) continue;
-            return report(findings, part.text.place(begin, number.size()),
-                          in_quotes(number) + " looks like the number of a licence",
-                          "an employer looks it up with the board; on paper it serves whoever "
-                          "would use it in your name");
-        }
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        const Field* field = line.part.field;
+        const bool is_credential = field && field->name == FieldName::credential;
+        if (const auto number = licence_number_in(line.lower, line.from, is_credential))
+            report(findings, line.place(*number),
+                   in_quotes(line.words(*number)) + " looks like the number of a licence",
+                   "an employer looks it up with the board; on paper it serves whoever would use "
+                   "it in your name");
     });
 }
 
@@ -244,7 +181,7 @@ constexpr std::array checks{
           "A licence is worded as its issuing board requires; some ask for the number."},
     Check{"public-repository", Weight::consider, "privacy",
           "A street address or telephone number is not in a file that git tracks and sends to a "
-          "public host; read from the text of .git/config and .git/index beside the file.",
+          "public host; read from the text of git's own config and index.",
           "What is public once is copied for good.", "common practice",
           "phone: (360) 555-0142 in a file of a public repository",
           "the same file in a private one", public_repository},

@@ -25,9 +25,11 @@ constexpr std::array checks{
           "A slip in the name leaves the finding where it was.", "grammar/language.md",
           "accept: high-scool (first term)", "accept: high-school (first term)", after_the_others},
     Check{idle_name, Weight::consider, "settings",
-          "What 'accept:' sets aside is found; not looked at in a build for a tag.",
-          "A reason that has gone had better go from the file too.", "grammar/language.md",
-          "accept: high-school (first term), and no high school", "no such line", after_the_others},
+          "What 'accept:' sets aside is found, which is not looked at in a build for a tag; each "
+          "check is set aside once.",
+          "A reason that has gone, or that is not the one given, had better go from the file too.",
+          "grammar/language.md", "accept: high-school (first term), and no high school",
+          "no such line", after_the_others},
 };
 
 auto by_place(const Finding& finding) {
@@ -48,6 +50,15 @@ void report_unknown(const Acceptance& acceptance, std::vector<Finding>& findings
     const std::string meant = did_you_mean(acceptance.check, names);
     add(unknown_name, acceptance.place, "there is no check " + in_quotes(acceptance.check),
         meant.empty() ? "'quoin proof --list' names them all" : meant.substr(2), findings);
+}
+
+// The first one's reason is given.
+void report_twice(const Acceptance& acceptance, const Acceptance& first,
+                  std::vector<Finding>& findings) {
+    add(idle_name, acceptance.place,
+        in_quotes(acceptance.check) + " is set aside twice, first in line " +
+            std::to_string(first.place.line),
+        "keep one of them, and one reason", findings);
 }
 
 bool looks_at_page(const Check& check) {
@@ -116,10 +127,11 @@ Proof run_proof(const ProofContext& context) {
     std::map<std::string_view, bool> used;
     const auto& acceptances = context.resume.settings.accept;
     for (const Acceptance& acceptance : acceptances)
-        if (find_check(acceptance.check))
-            accepted.emplace(acceptance.check, &acceptance);
-        else
+        if (!find_check(acceptance.check))
             report_unknown(acceptance, proof.findings);
+        else if (const auto [first, is_new] = accepted.emplace(acceptance.check, &acceptance);
+                 !is_new)
+            report_twice(acceptance, *first->second, proof.findings);
     for (Finding& finding : run_all(context)) {
         const auto found = accepted.find(finding.check);
         if (found == accepted.end()) {

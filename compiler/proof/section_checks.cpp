@@ -49,22 +49,39 @@ Place place_for(const ProofContext& context) {
     return name ? name->place : Place{};
 }
 
+bool is_empty(const Section& section) {
+    return std::ranges::all_of(section.entries, [](const Entry& entry) {
+        return entry.fields.empty() && entry.bullets.empty() && entry.further.empty();
+    });
+}
+
+// Research, leadership or service under its own title is experience, whatever form it has.
+bool tells_of_work(const Section& section) {
+    constexpr std::array<std::string_view, 14> words{
+        "research",   "service",    "leadership",  "volunteer",  "volunteering",
+        "experience", "internship", "internships", "practicum",  "teaching",
+        "employment", "work",       "fieldwork",   "performance"};
+    const bool may =
+        section.holds == projects || section.holds == activities || section.holds == other;
+    const std::string title = lower_case(section.title.plain());
+    return may && !is_empty(section) &&
+           std::ranges::any_of(words, [&](auto word) { return has_phrase(title, word); });
+}
+
+bool has_section(const Resume& resume, Holds kind) {
+    return std::ranges::any_of(resume.sections, [&](const Section& section) {
+        return section.holds == kind || (kind == experience && tells_of_work(section));
+    });
+}
+
 void section_missing(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Holds kind : {education, experience}) {
-        if (std::ranges::find(context.resume.sections, kind, &Section::holds) !=
-            context.resume.sections.end())
-            continue;
+        if (has_section(context.resume, kind)) continue;
         report(findings, place_for(context), "there is no section of " + std::string(name_of(kind)),
                kind == education
                    ? "add 'section: Education' with your school, degree and graduation"
                    : "work without pay counts too: research, service, a family business");
     }
-}
-
-bool is_empty(const Section& section) {
-    return std::ranges::all_of(section.entries, [](const Entry& entry) {
-        return entry.fields.empty() && entry.bullets.empty() && entry.further.empty();
-    });
 }
 
 void empty_section(const ProofContext& context, std::vector<Finding>& findings) {
@@ -117,10 +134,12 @@ void education_first(const ProofContext& context, std::vector<Finding>& findings
 }
 
 constexpr std::array checks{
-    Check{"section-missing", Weight::should, "sections",
-          "There are sections of education and of experience; of skills, see skills-missing.",
-          "Portals have a form for each and send you back to fill it by hand.", "common practice",
-          "a résumé without 'section: Experience'", "section: Experience", section_missing},
+    Check{
+        "section-missing", Weight::should, "sections",
+        "There are sections of education and of experience, which research, leadership or service "
+        "may stand for; of skills, see skills-missing.",
+        "Portals have a form for each and send you back to fill it by hand.", "common practice",
+        "a résumé without 'section: Experience'", "section: Experience", section_missing},
     Check{"empty-section", Weight::must, "sections", "A section holds something.",
           "A heading with nothing below it looks like a page that did not load.", "common practice",
           "section: Honors, and nothing below it", "section: Honors", empty_section},

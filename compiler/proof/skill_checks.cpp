@@ -1,6 +1,7 @@
 // Checks of skills and languages.
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/check.hpp"
+#include "compiler/proof/spoken_languages.hpp"
 #include "compiler/proof/walk.hpp"
 
 #include <algorithm>
@@ -13,128 +14,6 @@
 namespace quoin {
 
 namespace {
-
-// Languages that people speak, as US résumés name them.
-constexpr std::array<std::string_view, 84> languages{"afrikaans",
-                                                     "albanian",
-                                                     "american sign language",
-                                                     "amharic",
-                                                     "arabic",
-                                                     "armenian",
-                                                     "asl",
-                                                     "azerbaijani",
-                                                     "basque",
-                                                     "bengali",
-                                                     "bosnian",
-                                                     "bulgarian",
-                                                     "burmese",
-                                                     "cantonese",
-                                                     "catalan",
-                                                     "chamorro",
-                                                     "chinese",
-                                                     "croatian",
-                                                     "czech",
-                                                     "danish",
-                                                     "dari",
-                                                     "dutch",
-                                                     "english",
-                                                     "estonian",
-                                                     "farsi",
-                                                     "filipino",
-                                                     "finnish",
-                                                     "french",
-                                                     "galician",
-                                                     "georgian",
-                                                     "german",
-                                                     "greek",
-                                                     "gujarati",
-                                                     "haitian creole",
-                                                     "hausa",
-                                                     "hawaiian",
-                                                     "hebrew",
-                                                     "hindi",
-                                                     "hmong",
-                                                     "hungarian",
-                                                     "icelandic",
-                                                     "igbo",
-                                                     "ilocano",
-                                                     "indonesian",
-                                                     "irish",
-                                                     "italian",
-                                                     "japanese",
-                                                     "khmer",
-                                                     "korean",
-                                                     "kurdish",
-                                                     "lao",
-                                                     "latin",
-                                                     "latvian",
-                                                     "lithuanian",
-                                                     "malay",
-                                                     "mandarin",
-                                                     "marathi",
-                                                     "navajo",
-                                                     "nepali",
-                                                     "norwegian",
-                                                     "pashto",
-                                                     "persian",
-                                                     "polish",
-                                                     "portuguese",
-                                                     "punjabi",
-                                                     "romanian",
-                                                     "russian",
-                                                     "samoan",
-                                                     "serbian",
-                                                     "slovak",
-                                                     "slovene",
-                                                     "somali",
-                                                     "spanish",
-                                                     "swahili",
-                                                     "swedish",
-                                                     "tagalog",
-                                                     "tamil",
-                                                     "thai",
-                                                     "tigrinya",
-                                                     "turkish",
-                                                     "ukrainian",
-                                                     "urdu",
-                                                     "vietnamese",
-                                                     "welsh"};
-
-// CEFR, ILR, and the usual words.
-constexpr std::array<std::string_view, 34> levels{"a1",
-                                                  "a2",
-                                                  "b1",
-                                                  "b2",
-                                                  "c1",
-                                                  "c2",
-                                                  "native",
-                                                  "bilingual",
-                                                  "fluent",
-                                                  "fluency",
-                                                  "proficient",
-                                                  "proficiency",
-                                                  "advanced",
-                                                  "intermediate",
-                                                  "professional",
-                                                  "working",
-                                                  "conversational",
-                                                  "basic",
-                                                  "beginner",
-                                                  "beginning",
-                                                  "elementary",
-                                                  "limited",
-                                                  "heritage",
-                                                  "ilr",
-                                                  "cefr",
-                                                  "mother tongue",
-                                                  "reading",
-                                                  "novice",
-                                                  "superior",
-                                                  "independent",
-                                                  "full",
-                                                  "business",
-                                                  "learner",
-                                                  "distinguished"};
 
 // So broad that nobody can check it or doubts it.
 constexpr std::array<std::string_view, 30> broad{"computers",
@@ -182,11 +61,6 @@ struct Skill {
     Place place() const { return item.place(0, text().size()); }
 };
 
-bool has_level(std::string_view text) {
-    return std::ranges::any_of(levels,
-                               [&](std::string_view level) { return has_phrase(text, level); });
-}
-
 std::vector<Skill> all_skills(const Resume& resume) {
     std::vector<Skill> all;
     for (const Section& section : resume.sections) {
@@ -200,7 +74,7 @@ std::vector<Skill> all_skills(const Resume& resume) {
                                     has_phrase(label, "languages") ||
                                     has_phrase(label, "language") || has_phrase(label, "spoken");
                 for (const Text& item : *items)
-                    all.push_back({field, item, spoken, has_level(label)});
+                    all.push_back({field, item, spoken, has_language_level(label)});
             }
     }
     return all;
@@ -228,8 +102,8 @@ void skills_missing(const ProofContext& context, std::vector<Finding>& findings)
 void language_level(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Skill& skill : all_skills(context.resume)) {
         const std::string text = lower_case(skill.text());
-        if (!skill.spoken || !in(before_parenthesis(text), languages)) continue;
-        if (skill.levelled || has_level(text)) continue;
+        if (!skill.spoken || !are_spoken_languages(before_parenthesis(text))) continue;
+        if (skill.levelled || has_language_level(text)) continue;
         const std::size_t open = text.find('(');
         if (open == std::string::npos)
             report(findings, skill.place(), in_quotes(skill.text()) + " has no level",
@@ -242,17 +116,26 @@ void language_level(const ProofContext& context, std::vector<Finding>& findings)
     }
 }
 
+// "Adobe (Photoshop)" and "Adobe (Illustrator)" are two; "Excel" and "Excel (macros)" are one.
 void skill_twice(const ProofContext& context, std::vector<Finding>& findings) {
-    std::map<std::string, Place> seen;
+    struct Seen {
+        Place place;
+        std::string whole;
+        bool bare = false; // without parentheses
+    };
+    std::map<std::string, Seen> all;
     for (const Skill& skill : all_skills(context.resume)) {
         if (!skill.group.tags.empty()) continue; // another wording for another build
-        const std::string name = lower_case(before_parenthesis(skill.text()));
-        const auto [before, is_new] = seen.emplace(name, skill.place());
-        if (!is_new && !name.empty())
-            report(findings, skill.place(),
-                   in_quotes(before_parenthesis(skill.text())) + " stands in line " +
-                       std::to_string(before->second.line) + " already",
-                   "keep it where a reader would look first");
+        const std::string whole = lower_case(skill.text());
+        const std::string name = before_parenthesis(whole);
+        const bool bare = name == whole;
+        const auto [before, is_new] = all.emplace(name, Seen{skill.place(), whole, bare});
+        const Seen& seen = before->second;
+        if (is_new || name.empty() || (whole != seen.whole && !bare && !seen.bare)) continue;
+        report(findings, skill.place(),
+               in_quotes(before_parenthesis(skill.text())) + " stands in line " +
+                   std::to_string(seen.place.line) + " already",
+               "keep it where a reader would look first");
     }
 }
 
@@ -345,7 +228,8 @@ constexpr std::array checks{
           "Common European Framework of Reference for Languages; Interagency Language Roundtable "
           "scale; common practice",
           "Languages: Portuguese", "Languages: Portuguese (professional)", language_level},
-    Check{"skill-twice", Weight::should, "skills", "No skill is listed twice.",
+    Check{"skill-twice", Weight::should, "skills",
+          "No skill is listed twice; one with other words in parentheses is another.",
           "The second one takes the room of another.", "common practice",
           "Data: R, Excel; Office: Excel", "Data: R, Excel", skill_twice},
     Check{"skill-unused", Weight::consider, "skills",

@@ -206,11 +206,14 @@ std::string some_of(const std::vector<std::string>& words, std::size_t most) {
 }
 
 std::string lines_listed(const std::vector<Place>& places) {
+    constexpr std::size_t most = 6; // and one more, rather than "and 1 more"
+    const std::size_t shown = places.size() > most + 1 ? most : places.size();
     std::string text;
-    for (std::size_t i = 0; i < places.size(); ++i) {
+    for (std::size_t i = 0; i < shown; ++i) {
         if (i > 0) text += i + 1 == places.size() ? " and " : ", ";
         text += std::to_string(places[i].line);
     }
+    if (shown < places.size()) text += " and " + std::to_string(places.size() - shown) + " more";
     return text;
 }
 

@@ -66,7 +66,7 @@ std::size_t find_phrase(std::string_view text, std::string_view phrase); // npos
 std::string counted(std::size_t count, std::string_view one, std::string_view several);
 // "'a', 'b' and 2 more"
 std::string some_of(const std::vector<std::string>& words, std::size_t most);
-// "9 and 12", "9, 12 and 30"
+// "9 and 12", "9, 12 and 30", "1, 2, 3, 4, 5, 6 and 74 more"
 std::string lines_listed(const std::vector<Place>& places);
 
 bool is_high_school(const Entry& entry);

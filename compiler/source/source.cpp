@@ -130,7 +130,8 @@ std::string_view SourceFile::line(std::uint32_t number) const {
 
 std::optional<std::uint32_t> Sources::read(const std::filesystem::path& path,
                                            Diagnostics& diagnostics) {
-    Reading reading = read_file(path);
+    const auto held = held_.find(path);
+    Reading reading = held == held_.end() ? read_file(path) : Reading{held->second, {}};
     if (reading.fault.empty()) {
         const auto index = add(path.string(), std::move(reading.bytes), diagnostics);
         files_.back().path = path;
@@ -139,6 +140,10 @@ std::optional<std::uint32_t> Sources::read(const std::filesystem::path& path,
     refuse(path.string(), std::move(reading.fault), diagnostics);
     files_.back().path = path;
     return std::nullopt;
+}
+
+void Sources::hold(const std::filesystem::path& path, std::string bytes) {
+    held_.insert_or_assign(path, std::move(bytes));
 }
 
 std::optional<std::uint32_t> Sources::read_standard_input(Diagnostics& diagnostics) {
@@ -168,7 +173,11 @@ std::optional<std::uint32_t> Sources::add(std::string name, std::string bytes,
 std::uint32_t Sources::display_column(const Place& place) const {
     if (place.line == 0 || place.column == 0) return 0;
     std::string_view before = file(place.file).line(place.line).substr(0, place.column - 1);
-    std::uint32_t columns = 0;
+    const bool goes_on = counted_.file == place.file && counted_.line == place.line &&
+                         counted_.bytes <= before.size();
+    std::uint32_t columns = goes_on ? counted_.columns : 0;
+    const std::size_t size = before.size();
+    if (goes_on) before.remove_prefix(counted_.bytes);
     while (!before.empty()) {
         const Character character = first_character(before);
         columns += character.code == U'\t'
@@ -176,6 +185,7 @@ std::uint32_t Sources::display_column(const Place& place) const {
                        : static_cast<std::uint32_t>(terminal_columns(character.code));
         before.remove_prefix(character.length);
     }
+    counted_ = {place.file, place.line, columns, size};
     return columns + 1;
 }
 

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <deque>
 #include <filesystem>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -36,6 +37,9 @@ public:
     std::optional<std::uint32_t> read_standard_input(Diagnostics& diagnostics);
     std::optional<std::uint32_t> add(std::string name, std::string bytes, Diagnostics& diagnostics);
 
+    // From now on read() finds these bytes at `path`, whatever is on the disk.
+    void hold(const std::filesystem::path& path, std::string bytes);
+
     const SourceFile& file(std::uint32_t index) const { return files_.at(index); }
     std::size_t size() const { return files_.size(); }
 
@@ -45,6 +49,13 @@ public:
 private:
     void refuse(std::string name, std::string fault, Diagnostics& diagnostics);
 
+    struct Counted { // how far display_column() came; the next place is mostly behind it
+        std::uint32_t file = 0, line = 0, columns = 0;
+        std::size_t bytes = 0;
+    };
+
+    std::map<std::filesystem::path, std::string> held_;
+    mutable Counted counted_;
     std::deque<SourceFile> files_; // a deque: references stay good while files are added
 };
 

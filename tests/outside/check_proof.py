@@ -4,6 +4,8 @@
 import json
 import os
 import pathlib
+import shutil
+import subprocess
 import sys
 import tempfile
 
@@ -39,6 +41,8 @@ def check_exit_codes(folder):
         (error, [], 1, "", "error: unknown label 'phon'; did you mean 'phone'?"),
         (must, ["--summary"], 1, "not ready: one thing", ""),
         (CLEAN, ["--summary"], 0, "ready to send", ""),
+        (error, ["--summary"], 1, "not ready", "error: unknown label 'phon'"),
+        (CLEAN, ["--theme", "nosuch", "--summary"], 1, "not ready", "nosuch"),
     ]
     for number, (text, options, code, out, err) in enumerate(cases):
         path = folder / f"case{number}.resume"
@@ -59,6 +63,13 @@ def check_wrong_use():
         (["--format", "xml", "a.resume"], "unknown format 'xml'"),
         (["--explain", "two-line"], "did you mean 'two-lines'?"),
         (["--sumary", "a.resume"], "did you mean '--summary'?"),
+        (["--summary", "--format", "json", "a.resume"], "does not go with --format json"),
+        (["--mend", "--format", "sarif", "a.resume"], "--mend does not go with --format"),
+        (["--mend", "--summary", "a.resume"], "--mend does not go with --summary"),
+        (["--mend", "--strict", "a.resume"], "--mend does not go with --strict"),
+        (["--mend", "--for", "lab", "a.resume"], "--mend does not go with --for"),
+        (["--mend", "--theme", "x", "a.resume"], "--mend does not go with --theme"),
+        (["--mend", "--paper", "a4", "a.resume"], "--mend does not go with --paper"),
     ]:
         code, out, err = proof(*arguments)
         check(code == 2 and message in err and not out, f"{arguments}: {code}, {err!r}")
@@ -87,6 +98,43 @@ def check_json(folder):
     line = path.read_text(encoding="utf-8").splitlines()[spacing[0]["place"]["line"] - 1]
     begin = spacing[0]["place"]["column"] - 1
     check(line[begin:begin + spacing[0]["place"]["length"]] == "  ", f"json: {spacing[0]['place']}")
+
+
+def check_standard_input():
+    """One name everywhere."""
+    given = CLEAN.replace("(360) 555-0142", "555-0142").encode()
+    _, out, _ = proof("--format", "json", "-", input=given)
+    one = json.loads(out)["files"][0]
+    check({one["file"], one["findings"][0]["place"]["file"]} == {"standard input"}, one["file"])
+    _, out, _ = proof("--summary", "-", input=given)
+    check(out.startswith("standard input: not ready"), f"--summary -: {out!r}")
+
+
+def check_full_disk(folder):
+    """What cannot be written is an error, and is not said to be done."""
+    path = folder / "full.resume"
+    path.write_text(CLEAN.replace("- Counted 212", "- Counted  212"), encoding="utf-8")
+    for arguments in [["--mend", "-"], ["--mend", "--dry-run", path], [path], ["--summary", path],
+                      ["--format", "json", path], ["--format", "sarif", path], ["--list"],
+                      ["--reference"], ["--explain", "spacing"]]:
+        with open("/dev/full", "wb") as full, open(path, "rb") as given:
+            done = subprocess.run([QUOIN, "proof", *arguments], env=ENVIRONMENT, stdin=given,
+                                  stdout=full, stderr=subprocess.PIPE, check=False)
+        err = done.stderr.decode()
+        check(done.returncode == 1 and "cannot write to standard output" in err
+              and "made" not in err, f"{arguments} > /dev/full: {done.returncode}, {err!r}")
+
+
+def check_patch(folder):
+    """GNU patch takes what --dry-run prints, whatever the name."""
+    if not shutil.which("patch"):
+        return
+    for name in ["plain.resume", "a b.resume", 'q"uote.resume', "back\\slash.resume", "é ü.resume"]:
+        (folder / name).write_text(CLEAN.replace("- Counted 212", "- Counted  212"),
+                                   encoding="utf-8")
+        _, diff, _ = proof("--mend", "--dry-run", name, cwd=folder)
+        run(["patch", "-s", "-p0"], cwd=folder, input=diff.encode())
+        check((folder / name).read_text(encoding="utf-8") == CLEAN, f"patch of {name}: {diff!r}")
 
 
 def check_mends(folder):
@@ -127,6 +175,9 @@ def main():
         check_exit_codes(folder)
         check_json(folder)
         check_mends(folder)
+        check_full_disk(folder)
+        check_patch(folder)
+    check_standard_input()
     check_wrong_use()
     check_tables()
     check_samples()
