@@ -69,12 +69,6 @@ std::string marked_words(const Note& note, const Marked& page) {
     return text;
 }
 
-std::string replaced(std::string text, const std::string& find, const std::string& replace) {
-    const std::size_t at = text.find(find);
-    REQUIRE(at != std::string::npos);
-    return text.replace(at, find.size(), replace);
-}
-
 struct Case {
     std::string check;
     std::string find, replace; // in the clean résumé
@@ -113,7 +107,7 @@ TEST_CASE("marks: each finding at its very words") {
     for (const Case& one : cases) {
         CAPTURE(one.check);
         CAPTURE(one.replace);
-        const Marked page = marked(replaced(fixtures::clean_resume(), one.find, one.replace));
+        const Marked page = marked(fixtures::clean_with(one.find, one.replace));
         const Note* note = note_of(page, one.check);
         REQUIRE(note != nullptr);
         CHECK(marked_words(*note, page) == one.words);
@@ -131,7 +125,7 @@ TEST_CASE("marks: a finding about a bullet marks all its lines") {
         "of the shore\n  watch, with a whistle, a board, two flares and a "
         "line, in all the weathers that the\n  winter has, so that nobody "
         "is at a loss when the day comes and the wind is up";
-    const Marked page = marked(replaced(fixtures::clean_resume(), "- Run rescue", bullet));
+    const Marked page = marked(fixtures::clean_with("- Run rescue", bullet));
     const Note* note = note_of(page, "two-lines");
     REQUIRE(note != nullptr);
     CHECK(note->words.size() >= 3);
@@ -139,8 +133,7 @@ TEST_CASE("marks: a finding about a bullet marks all its lines") {
 }
 
 TEST_CASE("marks: notes carry the numbers of the findings, their weight and their reason") {
-    const Marked page =
-        marked(replaced(fixtures::clean_resume(), "- Run rescue", "- I run the the resccue"));
+    const Marked page = marked(fixtures::clean_with("- Run rescue", "- I run the the resccue"));
     REQUIRE(page.one->proof.findings.size() > 2);
     for (std::size_t i = 0; i < page.one->proof.findings.size(); ++i) {
         const Finding& finding = page.one->proof.findings[i];

@@ -12,14 +12,11 @@ namespace quoin {
 
 namespace {
 
+using fixtures::clean_with;
 using fixtures::proof_of;
 using fixtures::ProofOf;
 
-struct Case {
-    std::string_view check;
-    std::string find, replace; // in the clean résumé
-    std::string told;          // a piece of what is said; empty: nothing is
-};
+using Case = fixtures::CheckCase;
 
 // clang-format off
 const Case cases[] = {
@@ -220,13 +217,6 @@ const Case cases[] = {
 };
 // clang-format on
 
-std::string replaced(const std::string& find, const std::string& replace) {
-    std::string text = fixtures::clean_resume();
-    const std::size_t at = text.find(find);
-    REQUIRE(at != std::string::npos);
-    return text.replace(at, find.size(), replace);
-}
-
 bool says(const std::vector<Finding>& findings, const std::string& told) {
     return std::ranges::any_of(findings, [&](const Finding& finding) {
         return (finding.text + "; " + finding.suggestion).find(told) != std::string::npos;
@@ -313,18 +303,7 @@ TEST_CASE("proof: the clean résumé has nothing but the reminder of the voicema
 }
 
 TEST_CASE("proof: each check speaks and keeps silent") {
-    for (const Case& c : cases) {
-        CAPTURE(c.check);
-        CAPTURE(c.replace);
-        const auto one = proof_of(replaced(c.find, c.replace));
-        const auto found = one->of(c.check);
-        std::string all;
-        for (const Finding& finding : found)
-            all += finding.text + "; " + finding.suggestion + "\n";
-        CAPTURE(all);
-        CHECK(c.told.empty() == found.empty());
-        CHECK((c.told.empty() || says(found, c.told)));
-    }
+    fixtures::check_each(cases);
 }
 
 TEST_CASE("proof: each check of the page speaks and keeps silent") {
@@ -332,7 +311,7 @@ TEST_CASE("proof: each check of the page speaks and keeps silent") {
         CAPTURE(c.check);
         CAPTURE(c.told);
         const auto one =
-            proof_of(replaced(c.find, c.replace), {.with_page = true, .change = c.change});
+            proof_of(clean_with(c.find, c.replace), {.with_page = true, .change = c.change});
         const auto found = one->of(c.check);
         CHECK(c.told.empty() == found.empty());
         CHECK((c.told.empty() || says(found, c.told)));
@@ -349,7 +328,7 @@ TEST_CASE("proof: a résumé without a section of experience") {
 }
 
 TEST_CASE("proof: a page for a student is one, whatever 'pages' allows") {
-    std::string text = replaced("stage: undergraduate", "stage: undergraduate\npages: 2");
+    std::string text = clean_with("stage: undergraduate", "stage: undergraduate\npages: 2");
     std::string project = "\nproject: Kelp\ncourse: Ecology\ndates: Jan 2026 - May 2026\n"
                           "- Scored 480 blades from 8 sites\n- Won 2 prizes at symposium\n";
     std::string many;
@@ -396,7 +375,7 @@ TEST_CASE("proof: the table of checks is whole") {
 }
 
 TEST_CASE("proof: findings stand in the order of the file, each at a place in it") {
-    std::string text = replaced("- Counted 212", "- Counted  212");
+    std::string text = clean_with("- Counted 212", "- Counted  212");
     text.replace(text.find("(360) 555-0142"), 14, "555-0142");
     text += "Tools: internet, internet\n";
     const auto one = proof_of(text, {.with_page = true});
@@ -413,8 +392,8 @@ TEST_CASE("proof: findings stand in the order of the file, each at a place in it
 }
 
 TEST_CASE("proof: what is accepted is set aside with its reason") {
-    const auto one = proof_of(replaced("stage: undergraduate",
-                                       "stage: undergraduate\naccept: voicemail (checked today)"));
+    const auto one = proof_of(clean_with(
+        "stage: undergraduate", "stage: undergraduate\naccept: voicemail (checked today)"));
     CHECK(one->proof.findings.empty());
     REQUIRE(one->proof.set_aside.size() == 1);
     CHECK(one->proof.set_aside.front().finding.check == "voicemail");
@@ -436,10 +415,10 @@ TEST_CASE("proof: of many lines the first are named") {
 
 TEST_CASE("proof: a build for a tag is not told of what it leaves out") {
     const std::string text =
-        replaced("stage: undergraduate", "stage: undergraduate\naccept: gpa-low (a hard year)");
+        clean_with("stage: undergraduate", "stage: undergraduate\naccept: gpa-low (a hard year)");
     CHECK(proof_of(text, {.tags = {"lab"}})->of("accept-idle").empty());
     // the page could not be looked at, and so its checks found nothing
-    const std::string page = replaced(
+    const std::string page = clean_with(
         "stage: undergraduate", "stage: undergraduate\naccept: one-word-over (it reads well)");
     CHECK(proof_of(page)->of("accept-idle").empty());
     CHECK(proof_of(page, {.with_page = true})->of("accept-idle").size() == 1);
@@ -465,8 +444,8 @@ TEST_CASE("proof: the samples have nothing that must or should be mended") {
 
 TEST_CASE("proof: high school, its activities go with it") {
     std::string text =
-        replaced("section: Relevant", "school: North Jetty High School\ngraduation: Jun 2023\n\n"
-                                      "section: Relevant");
+        clean_with("section: Relevant", "school: North Jetty High School\ngraduation: Jun 2023\n\n"
+                                        "section: Relevant");
     text.insert(text.find("section: Skills"), "activity: Concert Band\nrole: First Clarinet\n"
                                               "dates: Sep 2019 - Jun 2023\n- Led 7 players\n\n");
     const auto found = proof_of(text)->of("high-school");

@@ -9,11 +9,8 @@ namespace quoin {
 
 namespace {
 
-struct Case {
-    std::string_view check;
-    std::string find, replace; // in the clean résumé
-    std::string told;          // a piece of what is said; empty: nothing is
-};
+using Case = fixtures::CheckCase;
+using fixtures::clean_with;
 
 const std::string degree = "Bachelor of Science in Marine Biology";
 const std::string gpa = "gpa: 3.62 / 4.00";
@@ -80,27 +77,10 @@ const Case cases[] = {
 };
 // clang-format on
 
-std::string clean_with(const std::string& find, const std::string& replace) {
-    std::string text = fixtures::clean_resume();
-    const std::size_t at = text.find(find);
-    REQUIRE(at != std::string::npos);
-    return text.replace(at, find.size(), replace);
-}
-
 }
 
 TEST_CASE("proof: education and dates, case by case") {
-    for (const Case& c : cases) {
-        CAPTURE(c.check);
-        CAPTURE(c.replace);
-        std::string all;
-        for (const Finding& finding :
-             fixtures::proof_of(clean_with(c.find, c.replace))->of(c.check))
-            all += finding.text + "; " + finding.suggestion + '\n';
-        CAPTURE(all);
-        CHECK(c.told.empty() == all.empty());
-        CHECK(all.find(c.told) != std::string::npos);
-    }
+    fixtures::check_each(cases);
 }
 
 TEST_CASE("proof: research or leadership under its own title is experience") {

@@ -244,7 +244,7 @@ TEST_CASE("proof output: the summary of what is no page yet, and of what is not 
          "of spelling"},
         {"name: Al Bay\nphone: (360) 555-0142\nemail: al.bay@ellerystate.example\naccept: "
          "dates-missing "
-         "(they are on the transcript); spelling (art)\n" +
+         "(the school lists them); spelling (art)\n" +
              entry + "- Conuted 4 fish\n",
          {},
          ": ",

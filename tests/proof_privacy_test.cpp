@@ -6,11 +6,7 @@ namespace quoin {
 
 namespace {
 
-struct Case {
-    std::string_view check;
-    std::string find, replace; // in the clean résumé
-    std::string told;          // a piece of what is said; empty: nothing is
-};
+using Case = fixtures::CheckCase;
 
 const std::string skills = "section: Skills\n";
 const std::string email = "ottoline.brandt@ellerystate.example";
@@ -147,20 +143,7 @@ const Case cases[] = {
 }
 
 TEST_CASE("proof: contact, skills and privacy, case by case") {
-    for (const Case& c : cases) {
-        CAPTURE(c.check);
-        CAPTURE(c.replace);
-        std::string text = fixtures::clean_resume();
-        const std::size_t at = text.find(c.find);
-        REQUIRE(at != std::string::npos);
-        text.replace(at, c.find.size(), c.replace);
-        std::string all;
-        for (const Finding& finding : fixtures::proof_of(text)->of(c.check))
-            all += finding.text + "; " + finding.suggestion + '\n';
-        CAPTURE(all);
-        CHECK(c.told.empty() == all.empty());
-        CHECK(all.find(c.told) != std::string::npos);
-    }
+    fixtures::check_each(cases);
 }
 
 TEST_CASE("proof: initials and short forms of the name are of the name") {

@@ -12,7 +12,9 @@
 #include <iterator>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace quoin::fixtures {
@@ -41,6 +43,14 @@ inline std::string contents(const std::filesystem::path& path) {
 
 inline std::string clean_resume() {
     return contents(std::filesystem::path(QUOIN_SOURCE_FOLDER) / "tests/proof/clean.resume");
+}
+
+// The clean résumé with one piece replaced.
+inline std::string clean_with(const std::string& find, const std::string& replace) {
+    std::string text = clean_resume();
+    const std::size_t at = text.find(find);
+    REQUIRE(at != std::string::npos);
+    return text.replace(at, find.size(), replace);
 }
 
 struct ProofOf {
@@ -93,6 +103,26 @@ inline std::unique_ptr<ProofOf> proof_of(const std::string& text, const HowRead&
                             .read_on = reading.day,
                             .everything = reading.tags.empty()});
     return one;
+}
+
+// What one check says of the clean résumé with one piece replaced.
+struct CheckCase {
+    std::string_view check;
+    std::string find, replace;
+    std::string told; // a piece of what is said; empty: nothing is
+};
+
+inline void check_each(std::span<const CheckCase> cases) {
+    for (const CheckCase& one : cases) {
+        CAPTURE(one.check);
+        CAPTURE(one.replace);
+        std::string all;
+        for (const Finding& finding : proof_of(clean_with(one.find, one.replace))->of(one.check))
+            all += finding.text + "; " + finding.suggestion + '\n';
+        CAPTURE(all);
+        CHECK(one.told.empty() == all.empty());
+        CHECK(all.find(one.told) != std::string::npos);
+    }
 }
 
 }

@@ -90,7 +90,7 @@ constexpr std::string_view words = // in the order of the alphabet
     "telemedicine teletriage textbanking thrifted tickmark tickmarks tidepool tidepools "
     "timebox timeboxed timelapse timesheet timesheets tipout tipouts tokenization tokenize "
     "tokenized tokenizer tokenizers tokenizing toolchain toolkits toolpath toolpaths tooltip "
-    "tooltips towfish trach trachs trailwork transcriptomics transfect transfected "
+    "tooltips towfish trach trachs trailwork transfect transfected "
     "transfecting transfection transfemme triaging tuckpoint tuckpointed tuckpointing tweens "
     "typecheck typechecker ui unbanked underbanked underfitting unicode unittest unittests "
     "unix upcharge upcycled upcycling upsell upselling upsells upsert upserts upserved "

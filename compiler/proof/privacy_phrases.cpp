@@ -216,15 +216,14 @@ bool is_pay_alone(std::string_view clause) {
 
 // --- references
 
-constexpr std::array<std::string_view, 48> words_of_references{
-    "references", "reference", "professional", "personal",   "academic",    "character",
-    "excellent",  "strong",    "full",         "list",       "of",          "and",
-    "or",         "my",        "available",    "are",        "is",          "will",
-    "be",         "can",       "may",          "gladly",     "happily",     "provided",
-    "furnished",  "supplied",  "given",        "sent",       "on",          "upon",
-    "by",         "your",      "request",      "requested",  "demand",      "a",
-    "letters",    "letter",    "portfolio",    "transcript", "transcripts", "writing",
-    "samples",    "work",      "further",      "additional", "when",        "if"};
+constexpr std::array<std::string_view, 46> words_of_references{
+    "references", "reference",  "professional", "personal",  "academic", "character", "excellent",
+    "strong",     "full",       "list",         "of",        "and",      "or",        "my",
+    "available",  "are",        "is",           "will",      "be",       "can",       "may",
+    "gladly",     "happily",    "provided",     "furnished", "supplied", "given",     "sent",
+    "on",         "upon",       "by",           "your",      "request",  "requested", "demand",
+    "a",          "letters",    "letter",       "portfolio", "writing",  "samples",   "work",
+    "further",    "additional", "when",         "if"};
 constexpr std::array<std::string_view, 7> words_of_offers{
     "available", "request", "requested", "demand", "furnished", "provided", "supplied"};
 

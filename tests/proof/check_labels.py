@@ -26,7 +26,7 @@ TABLES = {
                 "unreadable"}}),
     "dates.tsv": (5, 3, {
         "range": {"ok", "end-before-start", "day-given", "missing", "unreadable"},
-        "graduation": {"ok", "expected-in-past", "missing"}, "updated": {"ok", "not-updated"},
+        "graduation": {"ok", "expected-in-past", "missing", "month-missing", "month-missing,expected-in-past"}, "updated": {"ok", "not-updated"},
         "present-updated": {"ok", "stale-present"}, "order": {"ok", "out-of-order"},
         "forms": {"alike", "mixed"}}),
 }
