@@ -70,6 +70,10 @@ TEST_CASE("what the checks say of a bullet") {
             {"tense", ended, "- Cut 3 trails\n", ""},
             {"tense", current, "- Cut 3 trails\n", ""},
             {"tense", "Nov 2026", "- Count 14 seals\n", ""}, // this month: over or not
+            {"no-figure", ended, "- Trained volunteers\n",
+             "no bullet of 'Field Intern' has a figure in it | say how many, how often, how much "
+             "or how large, where you know it"},
+            {"no-figure", "Jun 2027 - Aug 2027", "- Train volunteers\n", ""}, // to come
             {"action-verb", ended, "- Design of 3 tanks\n",
              "this bullet opens with 'Design', not with what you did | begin with a verb, such as "
              "'Designed'"},

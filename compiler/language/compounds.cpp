@@ -15,17 +15,21 @@ namespace w = word_class;
 // Chair safety board, Model oyster settlement.
 bool is_usual_verb(std::string_view word) {
     constexpr std::string_view verbs[] = {
-        "answer",  "audit",   "bag",      "benchmark",  "bill",    "book",     "box",    "brand",
-        "bus",     "captain", "chair",    "chart",      "coach",   "code",     "copy",   "count",
-        "design",  "crate",   "document", "draft",      "email",   "feature",  "file",   "film",
-        "fund",    "grade",   "host",     "inventory",  "iron",    "judge",    "label",  "load",
-        "log",     "machine", "mail",     "map",        "market",  "mentor",   "model",  "order",
-        "pack",    "paint",   "phone",    "photograph", "pilot",   "plan",     "plant",  "price",
-        "process", "program", "rank",     "record",     "repair",  "research", "sample", "schedule",
-        "score",   "screen",  "script",   "seat",       "service", "ship",     "sketch", "sort",
-        "stack",   "staff",   "stage",    "stain",      "stock",   "tag",      "tally",  "tape",
-        "tile",    "track",   "tutor",    "update",     "vacuum",  "wash",     "water",  "weed",
-        "weigh"};
+        "answer",   "audit",     "bag",       "benchmark", "bill",     "book",       "box",
+        "brand",    "budget",    "bus",       "captain",   "chair",    "chart",      "check",
+        "coach",    "code",      "copy",      "count",     "crate",    "debate",     "design",
+        "document", "draft",     "email",     "escort",    "feature",  "field",      "file",
+        "fillet",   "film",      "fund",      "grade",     "groom",    "haul",       "host",
+        "image",    "interview", "inventory", "iron",      "judge",    "label",      "load",
+        "log",      "machine",   "mail",      "map",       "market",   "mentor",     "model",
+        "order",    "pack",      "paint",     "patrol",    "phone",    "photograph", "pilot",
+        "pitch",    "plan",      "plant",     "post",      "prep",     "price",      "process",
+        "program",  "rank",      "record",    "repair",    "research", "rig",        "sample",
+        "scan",     "schedule",  "score",     "screen",    "script",   "seat",       "service",
+        "ship",     "sign",      "size",      "sketch",    "sort",     "splice",     "stack",
+        "staff",    "stage",     "stain",     "stock",     "tag",      "tally",      "tape",
+        "tile",     "track",     "transport", "trim",      "tutor",    "update",     "vacuum",
+        "vet",      "wash",      "water",     "weed",      "weigh"};
     return std::ranges::find(verbs, word) != std::end(verbs);
 }
 
@@ -66,12 +70,21 @@ bool has_finite_past(const Sentence& sentence, std::size_t first, std::size_t la
     return false;
 }
 
+// Visitors, children: nobody but a verb has them for an object.
+bool is_plural_person(std::string_view word) {
+    const bool irregular = word == "people" || word == "children" || word == "women";
+    return irregular || (word.ends_with('s') && is_person_noun(word.substr(0, word.size() - 1)));
+}
+
 // After the plural, or the third person.
 Homograph after_s(const Sentence& sentence, std::size_t i, std::size_t head) {
     if (is_agent_noun(sentence.word(head)) || is_plural_modifier(sentence.word(i)))
         return Homograph::noun;
     const VerbEntry& verb = *sentence.forms(i).verb;
     if (is_plural_noun(sentence.word(i + 1))) return Homograph::verb; // Files liens
+    const bool singular = !is_plural_noun(sentence.word(head));
+    if (singular && is_named_by_purpose(sentence.word(head)))
+        return Homograph::unsure; // Holds pickup desk
     const bool noun = mostly_noun(verb) && !is_usual_verb(verb.base);
     return noun || is_deed_noun(sentence.word(head)) ? Homograph::unsure : Homograph::verb;
 }
@@ -79,8 +92,9 @@ Homograph after_s(const Sentence& sentence, std::size_t i, std::size_t head) {
 // `Practice interviews`, `Filter changes`: things done, named by what they are done with or to.
 bool is_plural_deed(const Sentence& sentence, std::size_t i) {
     const VerbForms& forms = sentence.forms(i);
-    return forms.third && forms.verb->noun && forms.verb->verb_count > 2 &&
-           !is_person_noun(forms.verb->base); // Question witnesses
+    if (!forms.third || !forms.verb->noun || forms.verb->verb_count <= 2) return false;
+    const bool thing = 2 * forms.verb->verb_count < forms.verb->noun_count; // samples
+    return !thing && !is_person_noun(forms.verb->base);                     // Question witnesses
 }
 
 // Eight times as often a verb: before the name of a deed, too, it is one (Lead tours, Run tests).
@@ -90,10 +104,8 @@ bool is_hardly_noun(const VerbEntry& verb) {
 
 Homograph before_plural_deed(const VerbEntry& verb) {
     const bool handles = verb.base == "process" || verb.base == "grade" || verb.base == "sort";
-    const bool usual = is_usual_verb(verb.base);
-    const bool done = usual && (handles || !mostly_noun(verb));
-    if (done || is_hardly_noun(verb)) return Homograph::verb;
-    return !usual && verb.noun_count > verb.verb_count ? Homograph::noun : Homograph::unsure;
+    if (handles || is_hardly_noun(verb)) return Homograph::verb;
+    return !is_usual_verb(verb.base) && mostly_noun(verb) ? Homograph::noun : Homograph::unsure;
 }
 
 // `Review sessions`, `Phone interviews`: occasions, named by what they are for.
@@ -105,7 +117,37 @@ bool is_occasion(const Sentence& sentence, std::size_t i, std::size_t head) {
                                    "groups", "interviews", "lessons", "sessions", "workshops"});
 }
 
-Homograph before_plural(const Sentence& sentence, std::size_t i, std::size_t head) {
+// What one does with things of any kind, and hardly any first part of a name.
+bool takes_anything(const VerbEntry& verb) {
+    constexpr std::string_view verbs[] = {"buy",  "draw", "find", "give", "hold", "keep",
+                                          "lead", "make", "run",  "sell", "take"};
+    return !verb.noun || std::ranges::find(verbs, verb.base) != std::end(verbs);
+}
+
+// `Call sheets`, `Permit applications`: likely verbs with an object, but for what such things are
+// mostly called by. `Audit expense reports` has a name of its own between.
+bool may_be_name(const Sentence& sentence, std::size_t i, std::size_t head) {
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    const std::string& object = sentence.word(head);
+    if (takes_anything(verb) || is_plural_person(object) || is_stuff_noun(object)) return false;
+    if (is_often_first_part(verb.base)) return true;
+    if (is_named_by_purpose(object)) return head == i + 1 || mostly_noun(verb);
+    return head > i + 1 && !is_usual_verb(verb.base) && !is_hardly_noun(verb);
+}
+
+// `Field questions and route calls`: verbs, as likely as nouns.
+bool may_be_joined_to_verb(const Sentence& sentence, std::size_t i, std::size_t head) {
+    for (std::size_t k = head + 1; k < sentence.size() && k < head + 8; ++k) {
+        const VerbForms& forms = sentence.forms(k + 1);
+        const bool alike = forms.base && sentence.forms(i).base && !mostly_noun(*forms.verb);
+        const bool object =
+            sentence.token(k + 2).kind == TokenKind::word && sentence.classes(k + 2) == 0;
+        if (sentence.is(k, w::conjunction) && alike && object) return true;
+    }
+    return false;
+}
+
+Homograph likelier_before_plural(const Sentence& sentence, std::size_t i, std::size_t head) {
     const VerbEntry& verb = *sentence.forms(i).verb;
     if (is_participle_after_noun(sentence, head + 1)) { // Research participants scheduled for
         const bool noun = verb.noun_count >= verb.verb_count && !is_usual_verb(verb.base) &&
@@ -117,7 +159,17 @@ Homograph before_plural(const Sentence& sentence, std::size_t i, std::size_t hea
     if (deed && sentence.is_word(head + 1, {"of"})) return Homograph::unsure; // Benchmark tests of
     if (deed) return before_plural_deed(verb);
     const bool verb_likelier = is_usual_verb(verb.base) || verb.verb_count > verb.noun_count;
-    return verb_likelier ? Homograph::verb : Homograph::unsure; // Design quizzes, Light displays
+    if (verb_likelier) return Homograph::verb; // Design quizzes
+    const bool name =
+        head == i + 1 && mostly_noun(verb) && is_named_by_purpose(sentence.word(head));
+    return name ? Homograph::noun : Homograph::unsure; // Voice lessons; Light displays
+}
+
+Homograph before_plural(const Sentence& sentence, std::size_t i, std::size_t head) {
+    const Homograph likelier = likelier_before_plural(sentence, i, head);
+    const bool in_doubt = likelier == Homograph::verb ? may_be_name(sentence, i, head)
+                                                      : may_be_joined_to_verb(sentence, i, head);
+    return in_doubt ? Homograph::unsure : likelier;
 }
 
 // `Label printing`, `Order entry`: what is done to the thing before it.
@@ -139,16 +191,29 @@ Homograph before_deed(const Sentence& sentence, std::size_t i, std::size_t head)
     return noun || done ? Homograph::noun : Homograph::unsure;
 }
 
+// `Answer rate of 98%`, `Record time of`.
+bool is_amount(const Sentence& sentence, std::size_t head) {
+    return sentence.is_word(head, {"average", "count", "rate", "score", "time", "total"}) &&
+           sentence.is_word(head + 1, {"of"}) && sentence.is_figure(head + 2);
+}
+
 Homograph before_singular(const Sentence& sentence, std::size_t i, std::size_t head) {
     const VerbEntry& verb = *sentence.forms(i).verb;
+    if (head == i + 1 && is_amount(sentence, head) && !takes_anything(verb)) return Homograph::noun;
+    const bool name = is_named_by_purpose(sentence.word(head)) || is_often_first_part(verb.base);
+    if (name && !mostly_noun(verb) && !takes_anything(verb)) return Homograph::unsure; // Paint crew
     if (is_hardly_noun(verb)) return Homograph::verb;
     if (is_deed_noun(sentence.word(head)) || is_agent_noun(sentence.word(i + 1)))
         return before_deed(sentence, i, head);
-    if (mostly_verb(verb)) return Homograph::verb;
+    if (mostly_verb(verb)) // Drive safety campaign
+        return head == i + 1 || is_stuff_noun(sentence.word(head)) ? Homograph::verb
+                                                                   : Homograph::unsure;
     if (is_usual_verb(verb.base)) // Order food; but Film practice
         return is_stuff_noun(sentence.word(head)) ? Homograph::verb : Homograph::unsure;
-    if (mostly_noun(verb)) // Machine shop; but a person seldom stands before a thing
-        return is_person_noun(verb.base) ? Homograph::unsure : Homograph::noun;
+    if (mostly_noun(verb)) { // Machine shop; but a person seldom stands before a thing
+        const bool person = is_person_noun(verb.base);
+        return name && !person ? Homograph::noun : Homograph::unsure;
+    }
     // Stress test of, but Lead design of
     const bool noun = sentence.is_word(head + 1, {"of"}) && verb.noun_count > verb.verb_count;
     return noun ? Homograph::noun : Homograph::unsure;
@@ -190,6 +255,8 @@ std::size_t head_noun(const Sentence& sentence, std::size_t i) {
     std::size_t head = i;
     for (std::size_t k = i; !sentence.ends_phrase(k) && !sentence.is_figure(k); ++k) {
         if (sentence.is(k, closing) || (k > i && is_participle_after_noun(sentence, k))) break;
+        if (k > i && sentence.is_word(k, {"daily", "weekly", "monthly", "nightly", "yearly"}))
+            break;
         head = k;
     }
     return head;
@@ -207,6 +274,8 @@ Homograph read_compound(const Sentence& sentence, std::size_t i) {
     const std::size_t head = head_noun(sentence, i + 1);
     if (has_finite_past(sentence, i + 2, head)) return Homograph::noun;
     if (forms.third) return after_s(sentence, i, head);
+    const bool stands = forms.verb->base == "stand" && sentence.is_word(head, {"guard", "watch"});
+    if (stands) return Homograph::verb;
     if (is_agent_noun(sentence.word(head))) return Homograph::noun;
     if (is_often_adjective(*forms.verb)) return after_adjective(sentence, i, head);
     if (!forms.verb->transitive && !is_usual_verb(forms.verb->base))

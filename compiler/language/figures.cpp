@@ -25,15 +25,16 @@ bool is_year(std::string_view text) {
 
 // Words that number one of many: room 214, grade 4, ages 5 to 7.
 bool is_designator(const Sentence& s, std::size_t i) {
-    return s.is_word(
-        i,
-        {"room",     "form",    "type",     "phase",   "title",  "part",     "level",    "levels",
-         "class",    "act",     "grade",    "grades",  "tier",   "division", "stage",    "section",
-         "sections", "chapter", "chapters", "version", "v",      "week",     "day",      "step",
-         "page",     "line",    "route",    "highway", "pier",   "suite",    "unit",     "age",
-         "ages",     "aged",    "no",       "number",  "course", "bus",      "channel",  "zone",
-         "area",     "lab",     "schedule", "article", "rule",   "code",     "category", "key",
-         "gate",     "bay",     "dock",     "station", "hall",   "studio",   "lane",     "pages"});
+    return s.is_word(i, {"room",     "form",     "type",    "phase",   "title",    "part",
+                         "level",    "levels",   "class",   "act",     "grade",    "grades",
+                         "tier",     "division", "stage",   "section", "sections", "chapter",
+                         "chapters", "version",  "v",       "week",    "day",      "step",
+                         "page",     "line",     "route",   "highway", "pier",     "suite",
+                         "unit",     "age",      "ages",    "aged",    "no",       "number",
+                         "course",   "bus",      "channel", "zone",    "area",     "lab",
+                         "schedule", "article",  "rule",    "code",    "category", "key",
+                         "gate",     "aisle",    "bay",     "dock",    "station",  "hall",
+                         "studio",   "lane",     "pages"});
 }
 
 bool is_month(const Sentence& s, std::size_t i) {
@@ -95,6 +96,11 @@ bool is_clock(const Sentence& s, std::size_t i) {
 }
 
 bool is_age(const Sentence& s, std::size_t i) {
+    std::size_t other = i + 1; // 3- and 4-year-olds
+    while (other < i + 3 && is_range_word(s, other))
+        ++other;
+    const bool of_span = other > i + 1 && s.is_figure(other);
+    if (of_span && s.word(other).find("year-old") != std::string::npos) return true;
     return s.word(i).find("year-old") != std::string::npos ||
            s.is_word(i + 1, {"year-old", "year-olds"}) ||
            (s.is_word(i + 1, {"years", "months"}) && s.is_word(i + 2, {"old"}));
@@ -130,7 +136,12 @@ bool is_code(const Sentence& s, std::size_t i) {
     if (text.ends_with("-level") || text.ends_with("-on-1") || text.ends_with("-grade") ||
         text.ends_with("-graders") || text.ends_with("-grader") || text.ends_with("-series"))
         return true;
-    if (text == "911" || text == "988" || text == "311") return true;
+    for (const std::string_view name :
+         {"911", "988", "311", "211", "802.11", "1040s", "1099s", "990s"})
+        if (text == name) return true;
+    if (text.starts_with("3d-") || text.starts_with("2d-")) return true; // 3D-printed
+    const std::size_t hyphen = text.find('-');                           // 10-K
+    if (hyphen != text.npos && hyphen + 2 == text.size() && !is_digit(text.back())) return true;
     const bool race = (text == "5k" || text == "10k") &&
                       s.is_word(i + 1, {"run", "race", "walk", "fun", "fundraiser"});
     const std::size_t slash = text.find('/');

@@ -79,6 +79,14 @@ Homograph by_compound(const Sentence& sentence, std::size_t i) {
     const std::string& head = sentence.word(head_noun(sentence, i + 1));
     if (is_person_noun(head)) return Homograph::noun;
     if (is_noun_compound(sentence.word(i), sentence.word(i + 1))) return Homograph::noun;
+    const bool noun = is_activity(sentence.word(i)) || is_trade(sentence.word(i)) ||
+                      sentence.is_word(i, {"building", "closing", "filing", "hearing", "housing",
+                                           "learning", "opening", "recording", "testing"});
+    if (noun && is_named_by_purpose(head) && !is_named_by_use(head)) // Building inspections
+        return sentence.is_word(head_noun(sentence, i + 1) + 1, {"of"}) ? Homograph::noun
+                                                                        : Homograph::unsure;
+    // Ticketing system support: named by what is done more than told what one does
+    if (mostly_noun(*sentence.forms(i).verb) && is_deed_noun(head)) return Homograph::unsure;
     if (!is_named_by_use(head)) return Homograph::verb;
     return is_activity(sentence.word(i)) ? Homograph::noun : Homograph::unsure;
 }

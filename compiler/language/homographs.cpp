@@ -137,7 +137,12 @@ bool is_surely_joined(const Sentence& sentence, std::size_t i, std::size_t other
         return sentence.classes(i + 1) == 0 && is_finite_past(sentence, other);
     if (!forms.present() || forms.base != first.base) return false;
     const bool only_verb = !forms.verb->noun && !forms.verb->adjective;
-    return only_verb || (sentence.starts_object(other + 1) && !mostly_noun(*forms.verb));
+    // `hang drywall`, but not `call sheets`
+    const bool hardly_noun = forms.verb->verb_count >= 8 * forms.verb->noun_count + 8 &&
+                             is_plural_noun(sentence.word(other + 1)) &&
+                             !is_named_by_purpose(sentence.word(other + 1));
+    return only_verb || hardly_noun ||
+           (sentence.starts_object(other + 1) && !mostly_noun(*forms.verb));
 }
 
 // What is surely a verb further on, and no relative clause's, is joined to a verb.
@@ -167,9 +172,13 @@ Homograph by_preposition(const Sentence& sentence, std::size_t i) {
         !sentence.is_word(i + 1, {"in", "on", "along", "around"}))
         return Homograph::verb;
     if (sentence.forms(i).either_tense()) return Homograph::unsure; // Cast as Emily
-    if (sentence.is_word(i, {"present", "volunteer", "intern", "train", "change", "respond",
-                             "chart", "lecture", "monitor", "travel"}))
+    if (sentence.is_word(
+            i, {"present", "volunteer", "intern", "train", "change", "respond",  "chart", "lecture",
+                "monitor", "travel",    "bat",    "box",   "drill",  "film",     "fish",  "guard",
+                "hike",    "judge",     "march",  "pitch", "play",   "practice", "race",  "report",
+                "sail",    "skate",     "ski",    "study", "sub",    "surf",     "temp",  "tour"}))
         return Homograph::unsure;
+    if (sentence.is_word(i, {"cook"}) && sentence.is_word(i + 1, {"for"})) return Homograph::unsure;
     if (is_agent_noun(sentence.word(i))) return Homograph::noun; // Cook on a breakfast line
     // Rotate through wards, Cash in coupons: a verb far more often
     if (!mostly_verb(verb)) return Homograph::noun;
@@ -192,6 +201,11 @@ Homograph by_object(const Sentence& sentence, std::size_t i) {
     const VerbEntry& verb = *sentence.forms(i).verb;
     const bool person = is_agent_noun(sentence.word(i)) && verb.verb_count <= verb.noun_count &&
                         sentence.is_number(next) && is_time_noun(sentence.word(next + 1));
+    const bool either = // Lifeguard 20 hours a week
+        sentence.is_word(
+            i, {"cook", "guard", "intern", "lifeguard", "nanny", "tutor", "usher", "volunteer"}) &&
+        sentence.is_number(next) && is_time_noun(sentence.word(next + 1));
+    if (either) return Homograph::unsure;
     return person ? Homograph::noun : Homograph::verb;
 }
 
@@ -221,6 +235,20 @@ bool is_subject(const Sentence& sentence, std::size_t i) {
     return false;
 }
 
+// No noun, but its object may be none: Weigh station clerk, Excel model of.
+Homograph by_bare_object(const Sentence& sentence, std::size_t i) {
+    const std::size_t next = i + 1;
+    const bool bare = sentence.token(next).kind == TokenKind::word && sentence.classes(next) == 0;
+    const bool without_object = sentence.forms(i).third && sentence.forms(i).verb->transitive &&
+                                sentence.is_word(next, {"for", "of", "on", "to"});
+    if (without_object && !takes(sentence, i)) return Homograph::unsure; // Edits to a manual
+    if (!bare || sentence.starts_object(next)) return Homograph::verb;
+    if (sentence.is_word(i, {"excel", "react"})) return Homograph::noun; // programs by their names
+    if (!sentence.forms(i).verb->transitive) return Homograph::unsure;
+    const std::size_t head = head_noun(sentence, next);
+    return head > next && is_agent_noun(sentence.word(head)) ? Homograph::unsure : Homograph::verb;
+}
+
 }
 
 Homograph read_homograph(const Sentence& sentence, std::size_t i) {
@@ -231,12 +259,13 @@ Homograph read_homograph(const Sentence& sentence, std::size_t i) {
     const bool bare = !sentence.starts_object(next) && !sentence.is(next, w::particle | w::adverb);
     const bool compound = is_noun_compound(sentence.word(i), sentence.word(next));
     if (compound) return by_set_compound(sentence, i);
-    if (!verb.noun && !(is_often_adjective(verb) && bare)) return Homograph::verb;
+    if (!verb.noun && !(is_often_adjective(verb) && bare)) return by_bare_object(sentence, i);
     if (is_plural_possessive(sentence, i)) return Homograph::noun;
     if (sentence.ends_phrase(next) && !sentence.token(next).title)
         return joins(sentence, next) ? by_conjunction(sentence, i) : Homograph::unsure;
     if (sentence.starts_object(next)) return by_object(sentence, i);
-    if (sentence.is(next, w::be | w::have | w::modal) || sentence.is_word(next, {"got"}))
+    if (sentence.is(next, w::be | w::have | w::modal) ||
+        sentence.is_word(next, {"get", "gets", "got"}))
         return Homograph::noun;
     if (is_subject(sentence, i)) return Homograph::noun;
     if (is_joined_to_verb(sentence, i)) return Homograph::verb;

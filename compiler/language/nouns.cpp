@@ -47,10 +47,11 @@ bool is_served(std::string_view word) {
 bool is_person_noun(std::string_view word) {
     // WordNet lacks them, or has them as things first
     constexpr std::string_view lacking[] = {
-        "barista",  "builder",    "cast",        "chair",   "cleaner",   "co-op",    "coordinator",
-        "counsel",  "dishwasher", "facilitator", "fireman", "founder",   "head",     "holder",
-        "hostess",  "lead",       "liaison",     "mentee",  "moderator", "operator", "phlebotomist",
-        "preparer", "publisher",  "stocker",     "tenor",   "usher"};
+        "agent",        "person",      "rep",       "tech",    "barista",     "builder",
+        "cast",         "chair",       "cleaner",   "co-op",   "coordinator", "counsel",
+        "dishwasher",   "facilitator", "fireman",   "founder", "head",        "holder",
+        "hostess",      "lead",        "liaison",   "mentee",  "moderator",   "operator",
+        "phlebotomist", "preparer",    "publisher", "stocker", "tenor",       "usher"};
     // of words that WordNet has not; these endings are seldom a thing's
     constexpr std::string_view endings[] = {"ist", "eer", "grapher", "keeper", "maker", "person"};
     if (in(word, lacking) || has_line(person_nouns(), word)) return true;
@@ -75,15 +76,48 @@ bool is_plural_noun(std::string_view word) {
 bool is_deed_noun(std::string_view word) {
     constexpr std::string_view endings[] = {"ing",  "tion", "sion", "ment",
                                             "ance", "ysis", "work", "ship"};
-    constexpr std::string_view deeds[] = {"care",     "control", "design",  "drive",  "entry",
-                                          "outreach", "prep",    "removal", "repair", "review",
-                                          "rotation", "sale",    "search",  "setup",  "support",
-                                          "upkeep",   "use"};
+    constexpr std::string_view deeds[] = {"care",    "cleanup",  "control", "design",  "drive",
+                                          "entry",   "outreach", "prep",    "removal", "repair",
+                                          "review",  "rotation", "sale",    "search",  "setup",
+                                          "support", "upkeep",   "use",     "work"};
     constexpr std::string_view things[] = {
         "apartment", "building",    "department", "document",  "evening", "instrument",  "morning",
         "network",   "publication", "shipment",   "statement", "string",  "transaction", "wedding"};
     if (is_stuff_noun(word) || in(word, things)) return false;
     return in(word, deeds) || ends_in(word, endings);
+}
+
+bool is_named_by_purpose(std::string_view word) {
+    constexpr std::string_view heads[] = {
+        "agreement", "app",     "application", "area",   "board",     "book",      "booth",
+        "box",       "brief",   "calendar",    "camp",   "campaign",  "card",      "center",
+        "chart",     "check",   "class",       "clinic", "club",      "committee", "contract",
+        "crew",      "deck",    "department",  "desk",   "drill",     "duty",      "event",
+        "exercise",  "fair",    "fee",         "form",   "graph",     "group",     "guide",
+        "hall",      "house",   "inspection",  "kit",    "label",     "lab",       "lesson",
+        "letter",    "line",    "list",        "log",    "manual",    "map",       "meeting",
+        "memo",      "model",   "note",        "notice", "office",    "officer",   "order",
+        "packet",    "panel",   "party",       "permit", "plan",      "plot",      "poster",
+        "program",   "project", "proposal",    "rate",   "receipt",   "record",    "report",
+        "request",   "review",  "room",        "run",    "sale",      "schedule",  "score",
+        "season",    "service", "session",     "sheet",  "shift",     "shop",      "show",
+        "site",      "slip",    "stall",       "stand",  "statement", "station",   "study",
+        "survey",    "system",  "tag",         "team",   "tent",      "test",      "time",
+        "tool",      "tour",    "trip",        "unit",   "visit",     "walk",      "window",
+        "workshop"};
+    if (in(word, heads)) return true;
+    if (word.ends_with("ies")) return in(std::string(word.substr(0, word.size() - 3)) + 'y', heads);
+    if (!word.ends_with('s')) return false;
+    const std::string_view one = word.substr(0, word.size() - 1);
+    return in(one, heads) || (one.ends_with('e') && in(one.substr(0, one.size() - 1), heads));
+}
+
+bool is_often_first_part(std::string_view word) {
+    constexpr std::string_view words[] = {
+        "alert",   "call", "drill",  "exhibit", "express", "help",    "invite",
+        "launch",  "pay",  "permit", "press",   "quote",   "show",    "start",
+        "support", "swim", "talk",   "walk",    "watch",   "welcome", "work"};
+    return in(word, words);
 }
 
 bool is_stuff_noun(std::string_view word) {

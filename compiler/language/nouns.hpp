@@ -14,6 +14,12 @@ bool is_plural_modifier(std::string_view word); // sports, records: stand before
 bool is_stuff_noun(std::string_view word);      // food, equipment, paperwork: what is handled
 bool is_time_noun(std::string_view word);       // hours, weeks, times
 
+// Documents, groups, places and amounts that are mostly named by what they are for: call sheets,
+// paint crew, answer rate.
+bool is_named_by_purpose(std::string_view word);
+// Verbs that stand as nouns before others all the same: Exhibit binders, Call volume, Pay stubs.
+bool is_often_first_part(std::string_view word);
+
 bool is_never_gerund(std::string_view word); // evening, wedding, outstanding: nouns, adjectives
 
 // A noun of two words whose first may be a verb: peer review, book sales, dining room.

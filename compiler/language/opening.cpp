@@ -4,6 +4,8 @@
 #include "compiler/language/participles.hpp"
 #include "compiler/language/reading.hpp"
 
+#include <optional>
+
 namespace quoin {
 namespace {
 
@@ -139,7 +141,9 @@ private:
         const VerbForms& forms = s_.forms(next);
         const bool after = s_.is(next, w::determiner | w::possessive | w::preposition | w::number);
         reading.last = next;
-        if (forms.participle && !after && !is_adjective_participle(s_, next))
+        const bool unknown_verb = // Was precepted by
+            forms.none() && s_.word(next).ends_with("ed") && s_.is_word(next + 1, {"by"});
+        if (unknown_verb || (forms.participle && !after && !is_adjective_participle(s_, next)))
             reading.passive = true;
         else if (!forms.gerund || after)
             reading.kind = Opening::no_verb;
@@ -237,8 +241,22 @@ private:
         return hyphen != word.npos && (word_classes(word.substr(0, hyphen)) & w::number) != 0;
     }
 
+    // `Copy edited 90 stories`; but `Team built 3 rigs` may have a subject.
+    std::optional<OpeningReading> two_word_verb(std::size_t i) const {
+        const VerbForms& forms = s_.forms(i + 1);
+        const bool verb = is_first_part_of_verb(s_.word(i)) && forms.past && !forms.present() &&
+                          (s_.starts_object(i + 2) || is_plural_noun(s_.word(i + 2)));
+        if (!verb) return std::nullopt;
+        const bool apart = s_.forms(i).base && !s_.starts_object(i + 2); // Price donated goods
+        if (apart || s_.is_word(i, {"team", "user", "window"})) return std::nullopt;
+        OpeningReading reading = at(i, Opening::past_verb, VerbTense::past);
+        reading.verb = reading.last = i + 1;
+        return reading;
+    }
+
     OpeningReading open_word(std::size_t i) {
         const VerbForms& forms = s_.forms(i);
+        if (const auto verb = two_word_verb(i)) return *verb;
         if (starts_with_number(i)) return no_verb(i);
         if (is_adjective_participle(s_, i)) return no_verb(i);
         if (forms.none() || is_acronym(i)) return unknown(i);
@@ -256,10 +274,10 @@ private:
         return present(i);
     }
 
-    // GIS maps; but all may be in capitals, and QA is a verb of the trade
+    // GIS maps; but all may be in capitals, and QA and MC are verbs of the trade
     bool is_acronym(std::size_t i) const {
         return is_all_capitals(s_.token(i)) && !is_all_capitals(s_.token(i + 1)) &&
-               !s_.word(i).starts_with("qa");
+               !s_.word(i).starts_with("qa") && !s_.is_word(i, {"dj", "mc"});
     }
 
     // `Selected from 90`, not `Selected 12 speakers`.
@@ -275,7 +293,14 @@ private:
     OpeningReading only_participle(std::size_t i) {
         if (s_.is_word(i, {"known", "proven", "driven", "worn"}) && !s_.starts_object(i + 1))
             return no_verb(i);
-        return at(i, Opening::unsure);
+        return opens_noun_phrase(i) ? no_verb(i) : at(i, Opening::unsure);
+    }
+
+    // `Broken crab pots hauled and repaired`: what was done to them follows.
+    bool opens_noun_phrase(std::size_t i) const {
+        for (std::size_t k = i + 1; !s_.ends_phrase(k) && s_.classes(k) == 0; ++k)
+            if (k > i + 1 && s_.forms(k).participle && !s_.forms(k).present()) return true;
+        return false;
     }
 
     // `Organized and punctual`: like is joined with like, so the participle is an adjective.
@@ -287,17 +312,34 @@ private:
                !is_all_capitals(s_.token(other));
     }
 
+    // What falls has no object.
+    bool fells_trees(std::size_t i) const {
+        const std::size_t next = i + 1;
+        const bool amount = s_.is_number(next) && (is_time_noun(s_.word(i + 2)) ||
+                                                   s_.is_word(i + 2, {"feet", "places", "points"}));
+        const bool short_of = s_.is(next, w::preposition | w::adverb | w::particle) ||
+                              s_.is_word(next, {"short", "ill", "asleep"});
+        return s_.is_word(i, {"fell", "bore"}) && !amount && !short_of;
+    }
+
     // A past that is the base of another verb, or a noun: Fell and buck trees, Ground crew lead.
     OpeningReading past(std::size_t i) {
         const std::size_t next = i + 1;
         if (is_joined_to_adjective(i)) return no_verb(i);
         if (!s_.forms(i).base_of_other) return verb_reading(i);
         const bool joined_to_base = s_.is(next, w::conjunction) && s_.forms(next + 1).base;
-        if (joined_to_base) return at(i, Opening::either_tense, VerbTense::either);
+        if (joined_to_base || fells_trees(i))
+            return at(i, Opening::either_tense, VerbTense::either);
         const bool noun = is_noun_compound(s_.word(i), s_.word(next)) ||
                           (!s_.ends_phrase(next) && !s_.starts_object(next) &&
                            is_agent_noun(s_.word(head_noun(s_, next))));
-        return noun ? no_verb(i) : verb_reading(i);
+        if (noun) return no_verb(i);
+        const std::string& head = s_.word(head_noun(s_, next));
+        const bool bare = s_.token(next).kind == TokenKind::word && s_.classes(next) == 0;
+        const bool deed =
+            is_deed_noun(head) || is_named_by_purpose(head) || s_.forms(head_noun(s_, next)).third;
+        // Wound dressing changes, Found objects
+        return bare && !s_.starts_object(next) && deed ? at(i, Opening::unsure) : verb_reading(i);
     }
 
     OpeningReading gerund(std::size_t i) {
@@ -326,10 +368,24 @@ private:
                   forms.either_tense() ? VerbTense::either : VerbTense::none);
     }
 
+    // `Mic 18 singers`, `Salt-cure 90 hams`; but `Microsoft 365 rollout`, `Part-time 3 days a
+    // week`.
+    bool may_be_unknown_verb(std::size_t i) const {
+        const std::size_t next = i + 1, hyphen = s_.word(i).rfind('-');
+        const std::string& noun = s_.word(head_noun(s_, s_.past_adverbs(next) + 1));
+        if (s_.is_number(next)) return is_plural_noun(noun) && !is_time_noun(noun);
+        const bool verb = hyphen != std::string::npos &&
+                          verb_forms(std::string_view(s_.word(i)).substr(hyphen + 1)).base;
+        return verb && !s_.ends_phrase(next) && s_.classes(next) == 0 &&
+               is_plural_noun(s_.word(head_noun(s_, next))) &&
+               !is_named_by_purpose(s_.word(head_noun(s_, next)));
+    }
+
     // No form of a verb that is known. A word made like one may be a verb all the same.
     OpeningReading unknown(std::size_t i) {
         const std::string& word = s_.word(i);
         const std::size_t next = i + 1;
+        if (may_be_unknown_verb(i)) return at(i, Opening::unsure);
         const bool open = word.find('-') == word.npos || s_.starts_object(next);
         const bool noun = is_never_gerund(word) ||
                           (word.ends_with("ing") && s_.is(next, w::preposition)); // Bookkeeping for

@@ -12,8 +12,8 @@ bool is_state(const Sentence& s, std::size_t i) {
     return s.is_word(i, {"excited",   "interested", "located", "based",       "pleased",
                          "tasked",    "involved",   "skilled", "experienced", "dedicated",
                          "committed", "motivated",  "used",    "able",        "due",
-                         "concerned", "left",       "open",    "set",         "supposed",
-                         "finished"}) &&
+                         "concerned", "limited",    "left",    "open",        "set",
+                         "supposed",  "finished"}) &&
            !(s.is_word(i, {"used", "finished", "set", "left"}) && i > 0);
 }
 

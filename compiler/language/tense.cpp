@@ -90,12 +90,13 @@ private:
     VerbTense tense_of(std::size_t i, std::size_t joiner, bool adjacent) const {
         const VerbForms& forms = s_.forms(i);
         if (forms.none() || forms.either_tense() || s_.token(i).title) return VerbTense::none;
-        if (s_.token(i).depth > 0) return VerbTense::none;
+        if (s_.token(i).depth > 0 || is_capital(s_.token(i))) return VerbTense::none; // R, and GIS
         if (forms.past && !forms.present())
             return adjacent || is_past_verb(i) ? VerbTense::past : VerbTense::none;
         if (!forms.present() || bare_verb_follows_ || infinitive_) return VerbTense::none;
         const bool verb = (adjacent && s_.is(joiner, w::conjunction)) || is_present_verb(i) ||
-                          closes_series(i, joiner) || (adjacent && mostly_verb(*forms.verb));
+                          closes_series(i, joiner) || is_between_pasts(i, adjacent) ||
+                          (adjacent && mostly_verb(*forms.verb));
         return verb ? VerbTense::present : VerbTense::none;
     }
 
@@ -124,17 +125,41 @@ private:
         const VerbForms& forms = s_.forms(i);
         if (!forms.verb->noun && !forms.verb->adjective) return true;
         const bool particle = s_.is_word(next, {"up", "out", "down", "off", "away", "back"});
-        if (forms.third && particle) return true; // locks up
+        const bool open = forms.third || forms.verb->verb_count > forms.verb->noun_count;
+        if (open && particle) return true; // locks up, hand out
         if (!is_content_word(next) && !particle) return false;
         if (forms.third) // a plural seldom stands before another
             return is_plural_noun(s_.word(next)) ? !is_plural_modifier(s_.word(i))
                                                  : mostly_verb(*forms.verb);
-        return forms.verb->verb_count > 20 * forms.verb->noun_count && !forms.verb->adjective;
+        // and swim classes, and permit binders
+        const bool name = is_often_first_part(s_.word(i)) || is_named_by_purpose(s_.word(next));
+        if (name) return false;
+        const bool thing = is_plural_noun(s_.word(next)) || is_stuff_noun(s_.word(next));
+        if (thing && is_seldom_name(i)) return true;
+        if (forms.verb->adjective) return false;
+        return forms.verb->verb_count > 20 * forms.verb->noun_count ||
+               (thing && forms.verb->verb_count >= 8 * forms.verb->noun_count + 8);
+    }
+
+    // `check welds`, `grade homework`; but `paint brushes`, `answer keys`.
+    bool is_seldom_name(std::size_t i) const {
+        return s_.is_word(i, {"answer", "check", "clean", "count", "draft", "grade", "interview",
+                              "scan", "schedule", "sort", "transport", "trim", "update"}) &&
+               !is_noun_compound(s_.word(i), s_.word(i + 1));
     }
 
     // `answered phones`: most likely a verb, but not surely.
     bool is_past_before_word(std::size_t i) const {
         return s_.forms(i).past && is_content_word(i + 1);
+    }
+
+    // `Irrigated, weed, and thinned carrots`
+    bool is_between_pasts(std::size_t i, bool adjacent) const {
+        std::size_t k = i + 1;
+        while (joins(k))
+            ++k;
+        const VerbForms& after = s_.forms(k);
+        return adjacent && k > i + 1 && after.past && !after.present();
     }
 
     // `Greeted guests, answered phones, and sort mail`: after a comma too "and" joins verbs.

@@ -165,9 +165,9 @@ void add_exception(VerbForms& forms, const VerbException& row) {
 }
 
 // A base that is the past of another verb, too, is nearly always that past (found, ground, fell);
-// but one lays pavers, and saws boards.
+// but one lays pavers, rents boats, and saws boards.
 void add_irregular(VerbForms& forms, const IrregularForm& row) {
-    if (row.form == "lay") return;
+    if (row.form == "lay" || row.form == "rent") return;
     const IrregularVerb* known = irregular(row.base);
     if (row.form != row.base) {
         forms.base_of_other = forms.base;
@@ -224,9 +224,11 @@ constexpr std::string_view closed_prefixes[] = {"co",   "counter", "cross", "de"
 
 // First parts that a verb's base may have before a hyphen: fact-check, hand-deliver.
 constexpr std::string_view hyphen_prefixes[] = {
-    "cross", "co",     "de",   "double", "dry",   "e",     "fact",  "field", "hand",   "hot",
-    "mis",   "over",   "peer", "pre",    "price", "proof", "re",    "self",  "soft",   "spot",
-    "stage", "stress", "team", "test",   "under", "user",  "video", "voice", "window", "quality"};
+    "beta",  "cold",   "co",     "copy",  "cross",    "de",    "deep",  "double", "dry",     "e",
+    "fact",  "field",  "flash",  "hand",  "heat",     "hot",   "live",  "load",   "mis",     "over",
+    "pan",   "peer",   "photo",  "power", "pressure", "pre",   "price", "proof",  "quality", "re",
+    "self",  "shrink", "soft",   "speed", "spot",     "stage", "steam", "stress", "team",    "test",
+    "under", "user",   "vacuum", "video", "voice",    "window"};
 
 // Last parts that make adjectives of a form of a verb: detail-oriented.
 constexpr std::string_view adjective_ends[] = {"based",     "certified", "driven",    "focused",
@@ -243,7 +245,8 @@ VerbForms hyphened_forms(std::string_view word, std::size_t hyphen) {
     if (holds(adjective_ends, last)) return {};
     VerbForms forms = simple_forms(last);
     // a noun before the hyphen makes an adjective of a gerund: Ship-tracking dashboard
-    if (!holds(hyphen_prefixes, first)) forms.base = forms.third = forms.gerund = false;
+    const bool reads = last == "read"; // shelf-read: of either tense
+    if (!holds(hyphen_prefixes, first) && !reads) forms.base = forms.third = forms.gerund = false;
     // a hyphened participle before a noun is an adjective; one that is a past, too, may be either
     if (!forms.present() && !forms.past && !forms.gerund) return {};
     if (const VerbEntry* whole =
@@ -279,6 +282,10 @@ VerbForms verb_forms(std::string_view word) {
     if (const std::size_t hyphen = word.rfind('-'); hyphen != word.npos)
         return hyphened_forms(word, hyphen);
     return prefixed_forms(word);
+}
+
+bool is_first_part_of_verb(std::string_view word) {
+    return holds(hyphen_prefixes, word);
 }
 
 std::string past_form(std::string_view base) {

@@ -28,6 +28,9 @@ struct VerbForms {
 // `word` is in small letters.
 VerbForms verb_forms(std::string_view word);
 
+// First parts of verbs in two words or with a hyphen: copy edited, spot-check.
+bool is_first_part_of_verb(std::string_view word);
+
 std::string past_form(std::string_view base);
 std::string third_person(std::string_view base);
 std::string gerund_form(std::string_view base);

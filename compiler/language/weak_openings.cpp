@@ -106,7 +106,10 @@ std::optional<WeakPhrase> match_verb(const Sentence& sentence, std::size_t first
 // `Help desk technician` and `Aid station lead` are nouns.
 bool is_noun_here(const Sentence& sentence, std::size_t first) {
     const VerbForms& forms = sentence.forms(first);
-    if (forms.gerund && !sentence.starts_object(first + 1)) { // Assisting stage manager
+    if (sentence.is_word(first, {"assists"}) && sentence.is_word(first + 1, {"leader", "record"}))
+        return true; // of basketball
+    if (forms.gerund && !sentence.starts_object(first + 1) &&
+        !sentence.is(first + 1, w::preposition)) { // Assisting stage manager
         std::size_t head = first + 1;
         while (!sentence.ends_phrase(head + 1) && !sentence.is(head + 1, w::preposition) &&
                head < first + 4)
@@ -114,7 +117,8 @@ bool is_noun_here(const Sentence& sentence, std::size_t first) {
         return is_agent_noun(sentence.word(head)) && !is_plural_noun(sentence.word(head));
     }
     return forms.present() && sentence.is_word(first, {"help", "aid", "work", "deal"}) &&
-           (sentence.is_word(first + 1, {"desk", "station", "of"}) ||
+           (sentence.is_word(first + 1, {"center", "desk", "page", "pages", "station", "ticket",
+                                         "tickets", "of"}) ||
             (!sentence.starts_object(first + 1) &&
              read_homograph(sentence, first) == Homograph::noun));
 }

@@ -1,6 +1,8 @@
 // Whether an entry measures anything, and whether its bullets tell what came of the work.
 #include "compiler/proof/bullet_wording.hpp"
 
+#include "compiler/proof/date_order.hpp"
+
 #include <algorithm>
 #include <array>
 
@@ -51,6 +53,12 @@ bool has_inner(const Entry& entry, const Bullet& bullet) {
     return next < entry.bullets.size() && entry.bullets[next].level > bullet.level;
 }
 
+// Nothing is done yet that could be counted.
+bool is_to_come(const Entry& entry, const ProofContext& context) {
+    const DateRange* dates = dates_in(entry.find(FieldName::dates));
+    return dates != nullptr && is_incoming(*dates, context.today);
+}
+
 void report_tasks(const Entry& entry, const std::vector<Place>& places,
                   std::vector<Finding>& findings) {
     const std::string which = places.size() == 1 ? "this bullet of " + called(entry) + " tells"
@@ -66,7 +74,7 @@ void report_tasks(const Entry& entry, const std::vector<Place>& places,
 void no_figure(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience, projects})) {
         const auto& bullets = position.entry->bullets;
-        if (bullets.empty()) continue;
+        if (bullets.empty() || is_to_come(*position.entry, context)) continue;
         const bool measured = std::ranges::any_of(bullets, [&](const Bullet& bullet) {
             return read_wording(bullet.text, context.language).has_figure;
         });
