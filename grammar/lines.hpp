@@ -91,7 +91,8 @@ struct label_character
     : pegtl::sor<pegtl::alnum, pegtl::one<'-', '&', '/', '+', '.', '\'', '(', ')', '#', ','>,
                  other_letter> {};
 struct label_length : pegtl::rep_min_max<1, 60, pegtl::sor<label_character, label_space>> {};
-struct time_of_day : pegtl::seq<pegtl::plus<pegtl::digit>, pegtl::one<':'>> {};
+struct time_of_day
+    : pegtl::seq<pegtl::plus<pegtl::digit>, pegtl::star<label_space>, pegtl::one<':'>> {};
 struct label
     : pegtl::seq<pegtl::at<label_start>, pegtl::at<label_length>, pegtl::not_at<time_of_day>,
                  pegtl::list<pegtl::plus<label_character>, pegtl::plus<label_space>>> {};

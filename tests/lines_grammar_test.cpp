@@ -152,6 +152,7 @@ TEST_SUITE("lines grammar") {
                          {"see https://x.example/", false},
                          {"https://x.example/", false},
                          {"10:30 x", false},
+                         {"10 : 30 x", false}, // as the same without the spaces
                          {"at 10:30 x", true},
                          {"Some sentence without colon", false},
                          {"name", false}};
