@@ -82,8 +82,8 @@ struct other_sign
                  pegtl::utf8::range<U'\u2000', U'\u2018'>, pegtl::utf8::range<U'\u201A', U'\u206F'>,
                  pegtl::utf8::range<U'\u2190', U'\u2BFF'>, pegtl::utf8::range<U'\u3000', U'\u3003'>,
                  pegtl::utf8::range<U'\uE000', U'\uF8FF'>, pegtl::utf8::range<U'\uFF00', U'\uFF0F'>,
-                 pegtl::utf8::range<U'\uFF1A', U'\uFF20'>, pegtl::utf8::one<U'\uA789', U'\uFE55'>> {
-};
+                 pegtl::utf8::range<U'\uFF1A', U'\uFF20'>,
+                 pegtl::utf8::one<U'\uA789', U'\uFE55', U'\uFEFF'>> {};
 struct other_letter
     : pegtl::seq<pegtl::not_at<other_sign>, pegtl::utf8::range<U'\u0080', U'\U0010FFFF'>> {};
 struct label_start : pegtl::sor<pegtl::alnum, pegtl::one<'.'>, other_letter> {};

@@ -152,7 +152,8 @@ TEST_SUITE("lines grammar") {
                          {"see https://x.example/", false},
                          {"https://x.example/", false},
                          {"10:30 x", false},
-                         {"10 : 30 x", false}, // as the same without the spaces
+                         {"10 : 30 x", false},     // as the same without the spaces
+                         {"\uFEFFname: x", false}, // a byte-order mark stands first in a file alone
                          {"at 10:30 x", true},
                          {"Some sentence without colon", false},
                          {"name", false}};
