@@ -100,7 +100,7 @@ TEST_CASE("scan: words in pieces and words run together") {
              {"pneumonoultramicroscopicsilico", 3, nullptr}, // 30 letters
              {"at ELLERYSTATECOLLEGEMARINEBIOLOGY", 3, nullptr},
          }) {
-        PageMaker page{faultless().by_place};
+        PageBuilder page{faultless().by_place};
         page.line(72, 200, c.line, 11, c.gap);
         CHECK_MESSAGE(checks_of(page.reading) == (c.check ? Words{c.check} : Words{}), c.line);
     }
@@ -120,7 +120,7 @@ TEST_CASE("scan: characters that are no letters") {
              {"\U000F0001 icon", "private-signs"},
              {"naïve Łódź Ω – “quoted” •", nullptr},
          }) {
-        PageMaker page{faultless().by_place};
+        PageBuilder page{faultless().by_place};
         page.line(72, 200, c.line);
         CHECK_MESSAGE(checks_of(page.reading) == (c.check ? Words{c.check} : Words{}), c.line);
     }
@@ -128,7 +128,7 @@ TEST_CASE("scan: characters that are no letters") {
 
 TEST_CASE("scan: two columns, read one after the other or across") {
     const std::string left = "Counted many quadrats at sites", right = "Kept the tanks and logs";
-    PageMaker by_column{faultless().by_place}, across{faultless().by_place};
+    PageBuilder by_column{faultless().by_place}, across{faultless().by_place};
     for (int i = 0; i < 10; ++i) {
         by_column.line(72, 200 + 14 * i, left);
         across.line(72, 200 + 14 * i, left).line(330, 200 + 14 * i, right);
@@ -146,7 +146,7 @@ TEST_CASE("scan: two columns, read one after the other or across") {
 }
 
 TEST_CASE("scan: dates at the right, labels at the left and lists are no columns") {
-    PageMaker dates{faultless().by_place}, labels{faultless().by_place};
+    PageBuilder dates{faultless().by_place}, labels{faultless().by_place};
     for (int i = 0; i < 12; ++i) {
         dates.line(72, 200 + 14 * i, "Intern, Salish Tidal Trust")
             .line(420, 200 + 14 * i, "Jun 2026 – Aug 2026");
@@ -169,14 +169,14 @@ TEST_CASE("scan: words that cannot be seen") {
         paint(line);
     evidence.pictures = {picture};
     CHECK(checks_of(evidence) == Words{});
-    PageMaker page{evidence.by_place};
+    PageBuilder page{evidence.by_place};
     page.line(72, 200, "leadership teamwork python");
     evidence.by_place = page.reading;
     CHECK(checks_of(evidence) == Words{"hidden-text"});
 }
 
 TEST_CASE("scan: contact details that only a page header has") {
-    PageMaker page{faultless().by_place};
+    PageBuilder page{faultless().by_place};
     page.reading.lines.erase(page.reading.lines.begin() + 1);
     for (int i = 0; i < 2; ++i) {
         if (i > 0) page.page();
@@ -187,7 +187,7 @@ TEST_CASE("scan: contact details that only a page header has") {
 }
 
 TEST_CASE("scan: an unusual title is only to be considered") {
-    PageMaker page{faultless().by_place};
+    PageBuilder page{faultless().by_place};
     page.line(72, 200, "My Tidal Journey", 15);
     CHECK(checks_of(page.reading) == Words{"unusual-titles"});
 }

@@ -12,11 +12,11 @@ namespace quoin {
 using Words = std::vector<std::string>;
 
 // A page of lines, each of words 5 pt a letter wide, with 3 pt between them.
-struct PageMaker {
+struct PageBuilder {
     Reading reading{{{612, 792}}, {}};
 
-    PageMaker& line(double left, double top, const std::string& text, double height = 11,
-                    double gap = 3) {
+    PageBuilder& line(double left, double top, const std::string& text, double height = 11,
+                      double gap = 3) {
         ReadLine line{
             reading.pages.size() - 1, reading.lines.size(), {left, top, left, top + height}, {}};
         for (std::size_t begin = 0; begin < text.size();) {
@@ -30,7 +30,7 @@ struct PageMaker {
         reading.lines.push_back(std::move(line));
         return *this;
     }
-    PageMaker& page() {
+    PageBuilder& page() {
         reading.pages.push_back({612, 792});
         return *this;
     }
@@ -41,7 +41,7 @@ inline Evidence faultless() {
     Evidence evidence;
     evidence.facts = {"Ottoline Brandt, résumé", 1, true, false, false, false, false};
     evidence.names.language = true;
-    PageMaker page;
+    PageBuilder page;
     page.line(72, 50, "Ottoline Brandt", 20)
         .line(72, 75, "ottoline.brandt@ellerystate.example (360) 555-0142")
         .line(72, 100, "Education")

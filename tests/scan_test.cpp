@@ -201,7 +201,7 @@ TEST_CASE("scan: the name is the largest text at the top that looks like one") {
              {{{"12 Shore Road", 20}}, ""},
              {{{"counted the eelgrass", 20}}, ""},
          }) {
-        PageMaker page;
+        PageBuilder page;
         double top = 40;
         for (const auto& [text, height] : c.lines) {
             page.line(72, top, text, height);
@@ -213,7 +213,7 @@ TEST_CASE("scan: the name is the largest text at the top that looks like one") {
 }
 
 TEST_CASE("scan: sections and their entries") {
-    PageMaker page;
+    PageBuilder page;
     page.line(72, 50, "Ottoline Brandt", 20)
         .line(72, 100, "EDUCATION")
         .line(72, 115, "Ellery State College, Port Ellery, WA")

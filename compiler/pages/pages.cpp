@@ -97,9 +97,9 @@ double hanging_share(const Paragraph& paragraph, const Line& line) {
     return hangs ? share * advance(run, glyph) : 0;
 }
 
-class PageMaker {
+class PageBuilder {
 public:
-    PageMaker(const Composition& composition, const Fit& fit)
+    PageBuilder(const Composition& composition, const Fit& fit)
         : composition_(composition), fit_(fit), setting_(fit.setting) {}
 
     Pages run() {
@@ -261,7 +261,7 @@ private:
 }
 
 Pages make_pages(const Composition& composition, const Fit& fit) {
-    return PageMaker(composition, fit).run();
+    return PageBuilder(composition, fit).run();
 }
 
 void mark_end(Pages& pages, const PageSetting& setting, std::size_t page) {
