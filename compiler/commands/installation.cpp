@@ -1,5 +1,10 @@
 #include "compiler/commands/installation.hpp"
 
+#include "compiler/commands/messages.hpp"
+
+#include <fmt/format.h>
+
+#include <cstdio>
 #include <cstdlib>
 #include <system_error>
 
@@ -11,6 +16,15 @@ std::filesystem::path data_folder() {
     std::error_code fault;
     const auto program = std::filesystem::read_symlink("/proc/self/exe", fault);
     return program.parent_path().parent_path() / "share" / "quoin";
+}
+
+std::unique_ptr<Fonts> open_fonts(const std::filesystem::path& data) {
+    Sources sources;
+    Diagnostics diagnostics;
+    auto fonts = Fonts::open(sources, data / "fonts", diagnostics);
+    diagnostics.sort();
+    if (!fonts) fmt::print(stderr, "{}", all_messages(diagnostics, sources, false));
+    return fonts;
 }
 
 }

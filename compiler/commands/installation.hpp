@@ -1,12 +1,18 @@
-// Where quoin's own data is, the same in a build tree and an installed one.
+// Quoin's own data, where it is, the same in a build tree and an installed one, and its fonts.
 #pragma once
 
+#include "compiler/fonts/fonts.hpp"
+
 #include <filesystem>
+#include <memory>
 
 namespace quoin {
 
 // Holds `themes/` and `fonts/`: the folder that the environment's QUOIN_DATA names, else
 // `../share/quoin` beside the folder of the running program.
 std::filesystem::path data_folder();
+
+// Those of `data`. Null if their list is at fault, which is said on standard error.
+std::unique_ptr<Fonts> open_fonts(const std::filesystem::path& data);
 
 }

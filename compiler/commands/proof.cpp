@@ -182,13 +182,8 @@ ExitCode run_proof_command(ProofRequest request) {
     if (!read_epoch(epoch)) return wrong_use(epoch_fault);
 
     const std::filesystem::path data = data_folder();
-    Sources font_sources;
-    Diagnostics font_diagnostics;
-    const auto fonts = Fonts::open(font_sources, data / "fonts", font_diagnostics);
-    if (!fonts) {
-        print_messages(all_messages(font_diagnostics, font_sources, false));
-        return ExitCode::errors;
-    }
+    const auto fonts = open_fonts(data);
+    if (!fonts) return ExitCode::errors;
     const Language language(data);
     const ProofTools tools{data, *fonts, language, day_of(epoch)};
     return request.mend ? mend_all(request, tools) : report_all(request, tools, epoch);

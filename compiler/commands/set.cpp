@@ -164,14 +164,8 @@ ExitCode run_set(SetRequest request) {
     if (!read_epoch(epoch)) return wrong_use(epoch_fault);
 
     const std::filesystem::path data = data_folder();
-    Sources font_sources;
-    Diagnostics font_diagnostics;
-    const auto fonts = Fonts::open(font_sources, data / "fonts", font_diagnostics);
-    if (!fonts) {
-        font_diagnostics.sort();
-        fmt::print(stderr, "{}", all_messages(font_diagnostics, font_sources, false));
-        return ExitCode::errors;
-    }
+    const auto fonts = open_fonts(data);
+    if (!fonts) return ExitCode::errors;
 
     const Context context{request, data, *fonts, epoch, isatty(STDERR_FILENO) == 1};
     const std::vector<Outcome> outcomes = set_all(request.inputs, outputs, context);
