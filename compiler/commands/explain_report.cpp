@@ -64,7 +64,8 @@ std::string row(Quantity which, const Explanation& explanation) {
     return line + '\n';
 }
 
-std::string listed(const Explanation& explanation, bool (Explanation::*is)(Quantity) const) {
+std::string quantities_listed(const Explanation& explanation,
+                              bool (Explanation::*is)(Quantity) const) {
     std::string list;
     for (std::size_t i = 0; i < quantity_count; ++i)
         if (const auto which = static_cast<Quantity>(i); (explanation.*is)(which))
@@ -80,7 +81,7 @@ std::string binding(const Explanation& explanation) {
     if (explanation.measure_binds)
         text += fmt::format("  what binds{}: the measure; a narrower one takes a line more\n",
                             explanation.height_binds ? " too" : "");
-    const std::string least = listed(explanation, &Explanation::is_at_least);
+    const std::string least = quantities_listed(explanation, &Explanation::is_at_least);
     if (!least.empty()) text += "  at its least: " + least + '\n';
     return text;
 }
@@ -101,7 +102,7 @@ std::string missing(const Explanation& explanation) {
     return text;
 }
 
-std::string place_of(const Place& place, const Sources& sources, std::uint32_t file) {
+std::string place_and_line(const Place& place, const Sources& sources, std::uint32_t file) {
     if (place.line == 0) return sources.file(file).name;
     return fmt::format("{}:{}", sources.file(place.file).name, place.line);
 }
@@ -123,9 +124,9 @@ std::string explain_report(const Explanation& explanation, const Composition& co
                         explanation.pages > 1 ? " of the last page" : "",
                         explanation.room < 0.05 ? "none" : in_lines(explanation.room, explanation));
     for (const LoneWord& lone : explanation.lone_words)
-        text += fmt::format("  {}: the last line is one short word, '{}'\n",
-                            place_of(composition.paragraphs[lone.paragraph].place, sources, file),
-                            lone.word);
+        text += fmt::format(
+            "  {}: the last line is one short word, '{}'\n",
+            place_and_line(composition.paragraphs[lone.paragraph].place, sources, file), lone.word);
     return text;
 }
 

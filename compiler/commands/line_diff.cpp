@@ -9,7 +9,7 @@ namespace quoin {
 
 namespace {
 
-constexpr std::size_t around = 3; // lines of context
+constexpr std::size_t context_lines = 3; // lines of context
 
 // With their ends; the last may have none.
 std::vector<std::string_view> lines_of(std::string_view text) {
@@ -56,8 +56,8 @@ std::vector<Hunk> hunks_of(const std::vector<std::string_view>& before,
     std::vector<Hunk> hunks;
     for (std::size_t at = 0; at < before.size() && at < after.size(); ++at) {
         if (before[at] == after[at]) continue;
-        const std::size_t begin = at < around ? 0 : at - around;
-        const std::size_t end = std::min(at + around + 1, before.size());
+        const std::size_t begin = at < context_lines ? 0 : at - context_lines;
+        const std::size_t end = std::min(at + context_lines + 1, before.size());
         if (!hunks.empty() && begin <= hunks.back().end)
             hunks.back().end = end;
         else

@@ -26,4 +26,9 @@ bool print_output(std::string_view verb, std::string_view text) {
     return !fault;
 }
 
+ExitCode wrong_use(std::string_view verb, std::string_view text) {
+    fmt::print(stderr, "quoin {}: {}\n", verb, text);
+    return ExitCode::wrong_use;
+}
+
 }

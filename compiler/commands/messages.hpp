@@ -1,6 +1,7 @@
 // Diagnostics as a verb prints them.
 #pragma once
 
+#include "compiler/commands/command_line.hpp"
 #include "compiler/source/diagnostics.hpp"
 #include "compiler/source/source.hpp"
 
@@ -14,5 +15,8 @@ std::string all_messages(const Diagnostics& diagnostics, const Sources& sources,
 
 // To standard output, at once. False if it could not be written, which is said for the verb.
 bool print_output(std::string_view verb, std::string_view text);
+
+// Said to standard error, for the verb.
+ExitCode wrong_use(std::string_view verb, std::string_view text);
 
 }

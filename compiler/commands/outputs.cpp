@@ -16,8 +16,8 @@ std::string with_suffix(const std::string& input, const char* suffix) {
 }
 
 // `given` is a file for one input and a folder for several.
-std::string place_of(const std::string& given, const std::string& input, const char* suffix,
-                     bool several) {
+std::string output_place(const std::string& given, const std::string& input, const char* suffix,
+                         bool several) {
     if (given.empty() || !several) return given;
     return (std::filesystem::path(given) /
             with_suffix(std::filesystem::path(input).filename().string(), suffix))
@@ -70,9 +70,9 @@ std::optional<std::string> check_targets(const SetRequest& request,
 }
 
 Outputs outputs_of(const SetRequest& request, const std::string& input, bool several) {
-    Outputs one{place_of(request.output, input, ".pdf", several),
-                place_of(request.plain, input, ".txt", several),
-                place_of(request.deps, input, ".d", several)};
+    Outputs one{output_place(request.output, input, ".pdf", several),
+                output_place(request.plain, input, ".txt", several),
+                output_place(request.deps, input, ".d", several)};
     if (request.output.empty() && request.plain.empty())
         one.pdf = input == "-" ? "-" : with_suffix(input, ".pdf");
     return one;

@@ -18,16 +18,16 @@ namespace {
 
 constexpr std::size_t most_quoted = 48; // characters
 
-std::string counted(std::size_t count, std::string_view one, std::string_view several) {
+std::string number_of(std::size_t count, std::string_view one, std::string_view several) {
     return fmt::format("{} {}", count, count == 1 ? one : several);
 }
 
-std::string lines(int count) {
-    return counted(static_cast<std::size_t>(count), "line", "lines");
+std::string lines_counted(int count) {
+    return number_of(static_cast<std::size_t>(count), "line", "lines");
 }
 
-std::string characters(std::size_t count) {
-    return counted(count, "character", "characters");
+std::string characters_counted(std::size_t count) {
+    return number_of(count, "character", "characters");
 }
 
 std::vector<std::size_t> character_begins(std::string_view text) {
@@ -38,7 +38,7 @@ std::vector<std::size_t> character_begins(std::string_view text) {
 }
 
 // A long text by its first and last words.
-std::string quoted(const std::string& text) {
+std::string ends_quoted(const std::string& text) {
     const std::vector<std::size_t> begins = character_begins(text);
     if (begins.size() <= most_quoted) return '\'' + text + '\'';
     std::size_t head = text.rfind(' ', begins[most_quoted / 2]);
@@ -55,13 +55,13 @@ std::string smallest(const Typeset& typeset) {
     if (least.side_margin != least.top_margin || least.side_margin != least.bottom_margin)
         return size + " and the smallest margins allowed";
     return fmt::format("{} and margins of {} in, the smallest allowed", size,
-                       least.side_margin / 72);
+                       least.side_margin / points_per_inch);
 }
 
 std::string too_long(int lines_too_many, const Typeset& typeset, bool draft) {
     const auto pages = static_cast<std::size_t>(*typeset.resume.settings.pages);
-    return fmt::format("{} too long for {} at {}; {}", lines(lines_too_many),
-                       counted(pages, "page", "pages"), smallest(typeset),
+    return fmt::format("{} too long for {} at {}; {}", lines_counted(lines_too_many),
+                       number_of(pages, "page", "pages"), smallest(typeset),
                        draft ? "set as a draft, with a rule across where its pages end"
                              : "nothing was written");
 }
@@ -69,22 +69,22 @@ std::string too_long(int lines_too_many, const Typeset& typeset, bool draft) {
 std::string piece_text(const Cut& cut, const Paragraph& paragraph) {
     if (cut.kind == Cut::Kind::entry)
         return "a high school beside a college is the first to go; without this entry " +
-               lines(cut.lines) + " fewer";
+               lines_counted(cut.lines) + " fewer";
     return fmt::format("bullet {} of its entry, where five are the usual most; without it {} fewer",
-                       paragraph.bullet, lines(cut.lines));
+                       paragraph.bullet, lines_counted(cut.lines));
 }
 
 std::string words_text(const Cut& cut) {
-    const std::string saved = fmt::format("{} fewer {} {}", characters(cut.characters),
+    const std::string saved = fmt::format("{} fewer {} {}", characters_counted(cut.characters),
                                           cut.characters == 1 ? "saves" : "save",
-                                          cut.lines == 1 ? "a line" : lines(cut.lines));
+                                          cut.lines == 1 ? "a line" : lines_counted(cut.lines));
     if (cut.kind == Cut::Kind::bullet) return saved + ": this bullet, whole";
-    std::string text = saved + ", say " + quoted(cut.words);
+    std::string text = saved + ", say " + ends_quoted(cut.words);
     if (cut.words == cut.last_lines || character_begins(cut.last_lines).size() > most_quoted)
         return text;
     return text + fmt::format(" (the last {} only {})",
-                              cut.lines == 1 ? "line holds" : lines(cut.lines) + " hold",
-                              quoted(cut.last_lines));
+                              cut.lines == 1 ? "line holds" : lines_counted(cut.lines) + " hold",
+                              ends_quoted(cut.last_lines));
 }
 
 // What the words come to together, said above them.
@@ -95,9 +95,10 @@ std::string sum_text(const Cuts& cuts, std::size_t shown, int pages) {
     const std::string_view lead = cuts.either           ? "or, instead of that, "
                                   : cuts.pieces.empty() ? ""
                                                         : "then ";
-    const std::string text = fmt::format("{}the fewest words that bring it onto {}: {} in {}", lead,
-                                         pages == 1 ? "the page" : "its pages", characters(all),
-                                         counted(cuts.words.size(), "place", "places"));
+    const std::string text =
+        fmt::format("{}the fewest words that bring it onto {}: {} in {}", lead,
+                    pages == 1 ? "the page" : "its pages", characters_counted(all),
+                    number_of(cuts.words.size(), "place", "places"));
     if (shown == cuts.words.size()) return text;
     return text + fmt::format("; the cheapest {} of them follow", shown);
 }

@@ -8,7 +8,6 @@
 #include "compiler/output/write_file.hpp"
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <chrono>
@@ -20,17 +19,12 @@ namespace quoin {
 
 namespace {
 
-bool print(const std::string& text) {
+bool print_proof(const std::string& text) {
     return print_output("proof", text);
 }
 
 void print_messages(const std::string& text) {
     std::fwrite(text.data(), 1, text.size(), stderr);
-}
-
-ExitCode wrong_use(const std::string& text) {
-    fmt::print(stderr, "quoin proof: {}\n", text);
-    return ExitCode::wrong_use;
 }
 
 Date day_of(const std::optional<std::int64_t>& epoch) {
@@ -58,10 +52,10 @@ std::optional<ExitCode> run_tables(const ProofRequest& request) {
         std::vector<std::string_view> names;
         for (const Check* known : all_checks())
             names.push_back(known->name);
-        return wrong_use("there is no check " + in_quotes(request.explain) +
-                         did_you_mean(request.explain, names));
+        return wrong_use("proof", "there is no check " + in_quotes(request.explain) +
+                                      did_you_mean(request.explain, names));
     }
-    return print(text) ? ExitCode::done : ExitCode::errors;
+    return print_proof(text) ? ExitCode::done : ExitCode::errors;
 }
 
 bool fails(const Proofread& one, bool strict) {
@@ -82,7 +76,7 @@ bool write_marked(const Proofread& one, const ProofRequest& request, const Proof
     return !fault;
 }
 
-std::string text_of(const Proofread& one, const ProofRequest& request, const ProofTools& tools) {
+std::string text_for(const Proofread& one, const ProofRequest& request, const ProofTools& tools) {
     if (request.summary) return proof_summary(one, tools.language);
     return one.resume ? proof_text(one, isatty(STDOUT_FILENO) == 1) : std::string{};
 }
@@ -101,38 +95,33 @@ ExitCode report_all(const ProofRequest& request, const ProofTools& tools,
         if (request.marked == "-") continue; // the page takes the findings' place
         if (whole)
             all.push_back(std::move(one));
-        else if (!print(text_of(*one, request, tools)))
+        else if (!print_proof(text_for(*one, request, tools)))
             return ExitCode::errors;
     }
-    if (whole) {
-        const auto json = request.format == "json" ? proof_json(all) : proof_sarif(all);
-        // file names may be of any bytes
-        if (!print(json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) +
-                   '\n'))
-            return ExitCode::errors;
-    }
+    if (whole && !print_proof(proof_for_programs(all, request.format))) return ExitCode::errors;
     return code;
 }
 
 // What --marked does not go with.
 std::optional<ExitCode> check_marked(const ProofRequest& request) {
     if (request.marked.empty()) return std::nullopt;
-    if (request.mend) return wrong_use("--marked and --mend do not go together");
+    if (request.mend) return wrong_use("proof", "--marked and --mend do not go together");
     if (request.inputs.size() > 1)
-        return wrong_use("--marked marks one résumé; name one file at a time");
+        return wrong_use("proof", "--marked marks one résumé; name one file at a time");
     std::error_code none; // a file that is not there is not the source
     if (request.marked != "-" &&
         std::filesystem::equivalent(request.marked, request.inputs.front(), none))
-        return wrong_use("--marked would write over the résumé itself");
+        return wrong_use("proof", "--marked would write over the résumé itself");
     if (request.marked == "-" && (request.format != "text" || request.summary))
-        return wrong_use("standard output holds one thing; give --marked a file");
+        return wrong_use("proof", "standard output holds one thing; give --marked a file");
     return std::nullopt;
 }
 
 // Words of the command line that would go unheard.
 std::optional<ExitCode> check_choices(const ProofRequest& request) {
     if (request.summary && request.format != "text")
-        return wrong_use("--summary is text, and does not go with --format " + request.format);
+        return wrong_use("proof",
+                         "--summary is text, and does not go with --format " + request.format);
     if (!request.mend) return std::nullopt;
     struct Option {
         bool given;
@@ -149,7 +138,7 @@ std::optional<ExitCode> check_choices(const ProofRequest& request) {
     for (const Option& option : options)
         if (option.given)
             return wrong_use(
-                fmt::format("--mend does not go with {}: {}", option.name, option.why));
+                "proof", fmt::format("--mend does not go with {}: {}", option.name, option.why));
     return std::nullopt;
 }
 
@@ -159,7 +148,7 @@ ExitCode mend_all(const ProofRequest& request, const ProofTools& tools) {
         const MendOutcome outcome = mend_input(input, tools, request.dry_run);
         print_messages(outcome.messages);
         if (outcome.failed) code = ExitCode::errors;
-        if (!print(outcome.output)) return ExitCode::errors;
+        if (!print_proof(outcome.output)) return ExitCode::errors;
         print_messages(outcome.once_written);
     }
     return code;
@@ -170,16 +159,16 @@ ExitCode mend_all(const ProofRequest& request, const ProofTools& tools) {
 ExitCode run_proof_command(ProofRequest request) {
     if (const auto code = run_tables(request)) return *code;
     if (request.inputs.empty())
-        return wrong_use("a résumé file is required; use - for standard input");
-    if (request.dry_run && !request.mend) return wrong_use("--dry-run goes with --mend");
+        return wrong_use("proof", "a résumé file is required; use - for standard input");
+    if (request.dry_run && !request.mend) return wrong_use("proof", "--dry-run goes with --mend");
     if (const auto code = check_choices(request)) return *code;
     if (const auto code = check_marked(request)) return *code;
     if (std::ranges::count(request.inputs, "-") > 1)
-        return wrong_use("standard input can be read once; give - once");
+        return wrong_use("proof", "standard input can be read once; give - once");
     if (!request.paper.empty())
         request.choices.paper = request.paper == "a4" ? Paper::a4 : Paper::letter;
     std::optional<std::int64_t> epoch;
-    if (!read_epoch(epoch)) return wrong_use(epoch_fault);
+    if (!read_epoch(epoch)) return wrong_use("proof", epoch_fault);
 
     const std::filesystem::path data = data_folder();
     const auto fonts = open_fonts(data);

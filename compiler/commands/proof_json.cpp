@@ -1,6 +1,8 @@
 // Findings for other programs.
 #include "compiler/commands/proof_report.hpp"
 
+#include "compiler/output/json_text.hpp"
+
 #include <nlohmann/json.hpp>
 
 namespace quoin {
@@ -9,7 +11,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr int json_version = 1; // goes up when a key changes its meaning
+constexpr int proof_json_version = 1; // goes up when a key changes its meaning
 
 Json place_json(const Place& place, Columns& columns) {
     Json json = {{"file", columns.sources().file(place.file).name}};
@@ -76,9 +78,13 @@ Json proof_json(Proofreads all) {
     Json files = Json::array();
     for (const auto& one : all)
         files.push_back(file_json(*one));
-    return {{"version", json_version},
+    return {{"version", proof_json_version},
             {"columns", "Unicode characters from 1"},
             {"files", std::move(files)}};
+}
+
+std::string proof_for_programs(Proofreads all, std::string_view format) {
+    return json_text(format == "sarif" ? proof_sarif(all) : proof_json(all));
 }
 
 }

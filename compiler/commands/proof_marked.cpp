@@ -6,6 +6,7 @@
 #include "compiler/pdf/pdf.hpp"
 #include "compiler/proof/marks.hpp"
 #include "compiler/proof/walk.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <fmt/format.h>
 
@@ -18,12 +19,6 @@
 namespace quoin {
 
 namespace {
-
-std::string capitalised(std::string text) {
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    return text;
-}
 
 // "Line 12", or "Line 3 of shared.resume" in another file than the one that was named; no path, for
 // the page may travel.
@@ -96,7 +91,7 @@ Settings sheet_settings(const Settings& resume) {
     return settings;
 }
 
-void append(Pages& pages, Pages more, std::uint32_t paragraphs) {
+void append_pages(Pages& pages, Pages more, std::uint32_t paragraphs) {
     for (Page& page : more.pages) {
         for (PlacedRun& run : page.runs)
             run.paragraph += paragraphs;
@@ -122,7 +117,7 @@ std::string marked_proof(const Proofread& one, const ProofTools& tools,
     Composition whole = typeset.composition;
     const auto paragraphs = static_cast<std::uint32_t>(whole.paragraphs.size());
     append(whole, std::move(*sheet));
-    append(pages, std::move(sheet_pages), paragraphs);
+    append_pages(pages, std::move(sheet_pages), paragraphs);
     whole.title += ", marked proof";
     return write_pdf(whole, pages, time, notes);
 }

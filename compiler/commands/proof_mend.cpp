@@ -23,12 +23,12 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr int most_rounds = 8; // an edit that overlapped another waits for the next round
+constexpr int most_mending_rounds = 8; // an edit that overlapped another waits for the next round
 
 // The bytes of every file of the résumé; standard input has the empty path.
 using Texts = std::map<fs::path, std::string>;
 
-struct Reading {
+struct SourceReading {
     Sources sources;
     Diagnostics diagnostics;
     std::optional<std::uint32_t> file; // the one that was named
@@ -37,16 +37,13 @@ struct Reading {
     void build() {
         if (file) resume = build_resume(sources, *file, diagnostics);
     }
-    std::size_t warnings() const {
-        return static_cast<std::size_t>(
-            std::ranges::count(diagnostics.all(), Severity::warning, &Diagnostic::severity));
-    }
+    std::size_t warnings() const { return diagnostics.count(Severity::warning); }
 };
 
-using ReadingOwner = std::unique_ptr<Reading>;
+using ReadingOwner = std::unique_ptr<SourceReading>;
 
 ReadingOwner first_reading(const std::string& input) {
-    auto reading = std::make_unique<Reading>();
+    auto reading = std::make_unique<SourceReading>();
     reading->file = input == "-" ? reading->sources.read_standard_input(reading->diagnostics)
                                  : reading->sources.read(input, reading->diagnostics);
     reading->build();
@@ -62,8 +59,8 @@ Texts texts_of(const Sources& sources) {
 }
 
 // The same résumé, its files as they would be.
-ReadingOwner read_again(const Reading& before, const Texts& texts) {
-    auto reading = std::make_unique<Reading>();
+ReadingOwner read_again(const SourceReading& before, const Texts& texts) {
+    auto reading = std::make_unique<SourceReading>();
     for (const auto& [path, bytes] : texts)
         reading->sources.hold(path, bytes);
     const SourceFile& first = before.sources.file(*before.file);
@@ -75,7 +72,7 @@ ReadingOwner read_again(const Reading& before, const Texts& texts) {
 }
 
 // Of the whole résumé, whatever a build for a tag would leave out; by place.
-std::vector<Edit> edits_of(const Reading& reading, const ProofTools& tools) {
+std::vector<Edit> edits_of(const SourceReading& reading, const ProofTools& tools) {
     const Resume& resume = *reading.resume;
     const ProofContext context{.sources = reading.sources,
                                .resume = resume,
@@ -161,7 +158,7 @@ struct Round {
 
 // Only what leaves a résumé of the same shape, that reads without an error and without a warning
 // more than before.
-Round mend_once(const Reading& before, const std::vector<Edit>& edits) {
+Round mend_once(const SourceReading& before, const std::vector<Edit>& edits) {
     constexpr std::size_t at_least = 16, most_bytes = std::size_t{4} << 20;
     Round round;
     const std::string shape = shape_of(*before.resume);
@@ -186,10 +183,10 @@ struct AllMended {
     Diagnostics left; // at their places in the last reading, else in the first
 };
 
-AllMended mend_all_rounds(const Reading& first, const ProofTools& tools) {
+AllMended mend_all_rounds(const SourceReading& first, const ProofTools& tools) {
     AllMended all;
-    const Reading* reading = &first;
-    for (int number = 0; number < most_rounds; ++number) {
+    const SourceReading* reading = &first;
+    for (int number = 0; number < most_mending_rounds; ++number) {
         const std::vector<Edit> edits = edits_of(*reading, tools);
         Round round = mend_once(*reading, edits);
         if (!round.after) {
@@ -236,7 +233,7 @@ MendOutcome mend_input(const std::string& input, const ProofTools& tools, bool d
     outcome.failed = !first->resume;
     if (outcome.failed) return outcome;
     const AllMended all = mend_all_rounds(*first, tools);
-    const Reading& last = all.last ? *all.last : *first;
+    const SourceReading& last = all.last ? *all.last : *first;
     const Texts after = texts_of(last.sources);
     std::map<fs::path, bool> seen;
     for (std::uint32_t index = 0; index < first->sources.size(); ++index) {

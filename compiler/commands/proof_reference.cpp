@@ -32,7 +32,7 @@ std::string in_capitals(std::string_view group) {
     return title;
 }
 
-std::string section_of(const Check& check) {
+std::string reference_section(const Check& check) {
     std::string text = fmt::format("\n### {}\n\n**{}** · {} {}\n\n", check.name,
                                    name_of(check.weight), check.looks_at, check.why);
     if (!check.caution.empty()) text += fmt::format("{}\n\n", check.caution);
@@ -71,7 +71,7 @@ std::string reference_page() {
     for (const Check* check : all_checks()) {
         if (check->group != group) text += fmt::format("\n## {}\n", in_capitals(check->group));
         group = check->group;
-        text += section_of(*check);
+        text += reference_section(*check);
     }
     return text;
 }

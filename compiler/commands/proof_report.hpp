@@ -16,6 +16,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace quoin {
@@ -47,7 +48,8 @@ using Proofreads = std::span<const std::unique_ptr<Proofread>>;
 // the source lines too.
 std::string proof_text(const Proofread& one, bool excerpts);
 nlohmann::ordered_json proof_json(Proofreads all);
-nlohmann::ordered_json proof_sarif(Proofreads all); // SARIF 2.1.0
+nlohmann::ordered_json proof_sarif(Proofreads all);                      // SARIF 2.1.0
+std::string proof_for_programs(Proofreads all, std::string_view format); // "json" or "sarif"
 std::string proof_summary(const Proofread& one, const Language& language);
 
 struct Verdict {

@@ -13,7 +13,7 @@ namespace quoin {
 
 namespace {
 
-constexpr std::size_t most_named = 3;
+constexpr std::size_t most_named_places = 3;
 
 struct Tally {
     const Check* check = nullptr;
@@ -78,7 +78,7 @@ std::string most_important(const Proofread& one, const std::vector<Tally>& talli
     };
     if (const Diagnostic* error = first_error(one)) add(error->place, error->text + '\n');
     for (const Tally& tally : tallies) {
-        if (number > most_named) break;
+        if (number > most_named_places) break;
         add(tally.first->place, sentence_of(*tally.first));
         if (tally.count > 1) out += fmt::format(" ({} more like it)", tally.count - 1);
         out += '\n';

@@ -148,20 +148,15 @@ std::vector<Outcome> set_all(const std::vector<std::string>& inputs,
     return outcomes;
 }
 
-ExitCode wrong_use(const std::string& text) {
-    fmt::print(stderr, "quoin set: {}\n", text);
-    return ExitCode::wrong_use;
-}
-
 }
 
 ExitCode run_set(SetRequest request) {
     if (!request.paper.empty())
         request.choices.paper = request.paper == "a4" ? Paper::a4 : Paper::letter;
     std::vector<Outputs> outputs;
-    if (const auto fault = plan_outputs(request, outputs)) return wrong_use(*fault);
+    if (const auto fault = plan_outputs(request, outputs)) return wrong_use("set", *fault);
     std::optional<std::int64_t> epoch;
-    if (!read_epoch(epoch)) return wrong_use(epoch_fault);
+    if (!read_epoch(epoch)) return wrong_use("set", epoch_fault);
 
     const std::filesystem::path data = data_folder();
     const auto fonts = open_fonts(data);

@@ -9,16 +9,11 @@ namespace quoin {
 
 namespace {
 
-std::size_t errors_in(const Diagnostics& diagnostics) {
-    return static_cast<std::size_t>(
-        std::ranges::count(diagnostics.all(), Severity::error, &Diagnostic::severity));
-}
-
 bool divides_words(const Settings& settings, const Theme& theme) {
     return settings.hyphenate.stated() ? *settings.hyphenate : theme.hyphenate;
 }
 
-std::string name_of(const Resume& resume) {
+std::string name_in_heading(const Resume& resume) {
     const Field* field = resume.find(FieldName::name);
     const Text* text = field ? std::get_if<Text>(&field->value) : nullptr;
     return text ? text->plain() : std::string();
@@ -31,7 +26,7 @@ Composer::Composer(const Resume& resume, const Theme& theme, Fonts& fonts, Diagn
     : resume_(resume), theme_(theme),
       shaper_(theme, fonts, resume.settings, diagnostics,
               divides_words(resume.settings, theme) ? hyphenation : nullptr),
-      name_(name_of(resume)) {}
+      name_(name_in_heading(resume)) {}
 
 Composition Composer::run() {
     add_element(StructureType::document, 0);
@@ -52,9 +47,9 @@ Composition Composer::run() {
 
 std::optional<Composition> compose(const Resume& resume, const Theme& theme, Fonts& fonts,
                                    Diagnostics& diagnostics, const Hyphenation* hyphenation) {
-    const std::size_t errors_before = errors_in(diagnostics);
+    const std::size_t errors_before = diagnostics.count(Severity::error);
     Composition composition = Composer(resume, theme, fonts, diagnostics, hyphenation).run();
-    if (errors_in(diagnostics) != errors_before) return std::nullopt;
+    if (diagnostics.count(Severity::error) != errors_before) return std::nullopt;
     return composition;
 }
 

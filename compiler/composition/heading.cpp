@@ -7,7 +7,7 @@ namespace quoin {
 
 namespace {
 
-std::vector<const PatternLine*> patterns(const Form& form, bool running_head) {
+std::vector<const PatternLine*> heading_patterns(const Form& form, bool running_head) {
     std::vector<const PatternLine*> lines;
     for (const PatternLine& line : form.lines)
         if ((line.style == StyleName::running_head) == running_head) lines.push_back(&line);
@@ -27,8 +27,8 @@ void Composer::add_heading() {
     in_heading_ = true;
     auto before = StyleName::name;
     bool has_name = false;
-    const auto lines =
-        expand(patterns(theme_.heading, false), resume_.heading, *resume_.settings.dates_as);
+    const auto lines = expand(heading_patterns(theme_.heading, false), resume_.heading,
+                              *resume_.settings.dates_as);
     for (const ExpandedLine& line : lines) {
         const bool heading = line.style == StyleName::name && !has_name;
         has_name = has_name || heading;
@@ -43,7 +43,7 @@ void Composer::add_heading() {
 
 void Composer::add_running_head() {
     if (*resume_.settings.pages < 2) return;
-    for (const PatternLine* pattern : patterns(theme_.heading, true)) {
+    for (const PatternLine* pattern : heading_patterns(theme_.heading, true)) {
         auto lines = expand({&pattern, 1}, resume_.heading, *resume_.settings.dates_as);
         if (lines.empty() || lines.front().style != StyleName::running_head) return;
         LineText& text = lines.front().text; // the fields it leaves out come after it

@@ -1,6 +1,9 @@
 // The dictionary is read once and only read from then on, so that threads may share it.
 #include "compiler/composition/hyphenation.hpp"
 
+#include "compiler/source/ascii.hpp"
+#include "compiler/source/utf8.hpp"
+
 #include <hyphen.h>
 
 #include <algorithm>
@@ -19,14 +22,9 @@ struct Hyphenation::Dictionary {
 namespace {
 
 // Longer ones are no words, and libhyphen holds their whole length on the stack.
-constexpr std::size_t longest_word = 60;
-
-bool is_small_letter(char byte) {
-    return byte >= 'a' && byte <= 'z';
-}
+constexpr std::size_t longest_divided = 60;
 
 std::size_t word_end(std::string_view text, std::size_t begin) {
-    constexpr std::string_view no_break_space = "\u00A0";
     while (begin < text.size() && text[begin] != ' ' &&
            !text.substr(begin).starts_with(no_break_space))
         ++begin;
@@ -43,8 +41,8 @@ std::string_view bare(std::string_view word) {
 }
 
 bool may_be_divided(std::string_view word) {
-    return word.size() >= least_before_hyphen + least_after_hyphen && word.size() <= longest_word &&
-           std::all_of(word.begin(), word.end(), is_small_letter);
+    return word.size() >= least_before_hyphen + least_after_hyphen &&
+           word.size() <= longest_divided && std::all_of(word.begin(), word.end(), is_small_letter);
 }
 
 void add_points(HyphenDict* patterns, std::string_view word, std::size_t offset,

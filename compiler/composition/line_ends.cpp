@@ -2,6 +2,7 @@
 #include "compiler/composition/line_ends.hpp"
 
 #include "compiler/paragraph/break_opportunities.hpp"
+#include "compiler/source/ascii.hpp"
 #include "compiler/source/utf8.hpp"
 
 #include <utf8proc.h>
@@ -31,21 +32,13 @@ constexpr std::array<std::string_view, 16> leaning = {"a",   "an",  "and", "as",
                                                       "to",  "via", "vs",  "with"};
 constexpr std::size_t longest_leaning = 4;
 
-char lower(char letter) {
-    return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
-}
-
 bool leans(std::string_view before) { // the text before a line's end, its spaces taken off
     std::string word;
     while (!before.empty() && before.back() != ' ' && word.size() <= longest_leaning) {
-        word.insert(word.begin(), lower(before.back()));
+        word.insert(word.begin(), small_letter(before.back()));
         before.remove_suffix(1);
     }
     return std::ranges::find(leaning, std::string_view(word)) != leaning.end();
-}
-
-bool is_figure(char byte) {
-    return byte >= '0' && byte <= '9';
 }
 
 utf8proc_category_t category_of_first(std::string_view text) {
@@ -100,7 +93,7 @@ bool ends_item(std::string_view before) {
 
 // Bytes of a separator and the spaces after it at the end of `before`; 0 if it ends otherwise, or
 // if nothing stands before the separator.
-std::size_t separator_length(std::string_view before) {
+std::size_t separator_at_end(std::string_view before) {
     const std::size_t end = before.find_last_not_of(' ');
     if (end == std::string_view::npos) return 0;
     const std::size_t space = before.find_last_of(' ', end);
@@ -148,7 +141,7 @@ std::vector<LineEnd> line_ends(const LineEndText& text) {
         LineEnd end{offset, at_soft_hyphen, hyphen};
         const std::string_view before = text.text.substr(0, offset);
         if (!hyphen) end.penalty = penalty_between(before, text.text.substr(offset), text.english);
-        if (in_literal) end.left_out = separator_length(before);
+        if (in_literal) end.left_out = separator_at_end(before);
         if (!in_literal) end.penalty += penalty_within(text.style);
         if (list && !ends_item(before)) end.penalty += within_item;
         ends.push_back(end);

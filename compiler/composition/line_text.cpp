@@ -35,7 +35,7 @@ TextPiece plain_piece(TextPiece::Kind kind, std::string text, Place place) {
 }
 
 // Bytes of the separator sign or space at the front of `text`; 0 if there is none.
-std::size_t separator_length(std::string_view text) {
+std::size_t separator_at_front(std::string_view text) {
     constexpr std::array<std::string_view, 13> separators = {
         " ", ",", ";", ":", "·", "|", "–", "—", "-", "•", "/", "\u00A0", "\u2002"};
     for (const std::string_view separator : separators)
@@ -64,7 +64,7 @@ void drop_leading_separators(std::span<const PatternPiece> pattern,
            pieces[static_cast<std::size_t>(first)].kind == TextPiece::Kind::literal) {
         std::string& text = pieces[static_cast<std::size_t>(first)].text;
         std::size_t length = 0;
-        while (const std::size_t more = separator_length(std::string_view(text).substr(length)))
+        while (const std::size_t more = separator_at_front(std::string_view(text).substr(length)))
             length += more;
         text.erase(0, length);
         if (!text.empty()) return;
@@ -102,13 +102,9 @@ private:
     Place pattern_place_;
 };
 
-bool is_name(const PatternPiece& piece) {
-    return piece.kind == PatternPiece::Kind::field || piece.kind == PatternPiece::Kind::label;
-}
-
 bool prints_groups(std::span<const PatternPiece> pieces) {
     return std::ranges::any_of(pieces, [](const PatternPiece& piece) {
-        return (is_name(piece) && piece.field == FieldName::group) || prints_groups(piece.group);
+        return (piece.is_name() && piece.field == FieldName::group) || prints_groups(piece.group);
     });
 }
 
@@ -146,7 +142,7 @@ bool Expander::add_field(const PatternPiece& piece, std::optional<std::size_t> w
 bool Expander::add_group(const PatternPiece& group, LineText& out) {
     std::optional<std::size_t> times; // none: the group has no field of its own
     for (const PatternPiece& piece : group.group)
-        if (is_name(piece))
+        if (piece.is_name())
             times = std::min(times.value_or(SIZE_MAX), values_of(piece.field).size());
     if (times) {
         for (std::size_t which = 0; which < *times; ++which)

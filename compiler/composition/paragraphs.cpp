@@ -8,8 +8,6 @@ namespace quoin {
 
 namespace {
 
-constexpr double least_text = 10; // pt
-
 double em(int font_units, const Run& run) {
     return run.size * font_units / run.face->units_per_em();
 }

@@ -12,7 +12,7 @@ bool prints_nothing(const Entry& entry) {
            std::ranges::all_of(entry.further, prints_nothing);
 }
 
-bool is_high_school(const Entry& entry) {
+bool is_named_high_school(const Entry& entry) {
     const Field* school = entry.find(FieldName::school);
     const Text* name = school ? std::get_if<Text>(&school->value) : nullptr;
     return name && name->plain().find("High School") != std::string::npos;
@@ -20,11 +20,12 @@ bool is_high_school(const Entry& entry) {
 
 // Beside a college, a high school is the first to go when room is short (common practice).
 bool is_spare(const Entry& entry, const Section& section) {
-    return is_high_school(entry) && !std::ranges::all_of(section.entries, is_high_school);
+    return is_named_high_school(entry) &&
+           !std::ranges::all_of(section.entries, is_named_high_school);
 }
 
 // A form without lines of their own for further positions sets them as it sets the first.
-std::vector<const PatternLine*> patterns(const Form& form, bool further) {
+std::vector<const PatternLine*> entry_patterns(const Form& form, bool further) {
     const bool has_further = std::ranges::any_of(form.lines, &PatternLine::further);
     std::vector<const PatternLine*> lines;
     for (const PatternLine& line : form.lines)
@@ -86,7 +87,8 @@ void Composer::add_section(const Section& section) {
 
 void Composer::add_entry(const Entry& entry, const Form& form, bool further, std::uint32_t section,
                          GapName gap) {
-    const auto lines = expand(patterns(form, further), entry.fields, *resume_.settings.dates_as);
+    const auto lines =
+        expand(entry_patterns(form, further), entry.fields, *resume_.settings.dates_as);
     const bool has_more = lines.size() > 1 || !entry.bullets.empty() || !entry.further.empty();
     const std::size_t first = out_.paragraphs.size();
     bool has_title = false;

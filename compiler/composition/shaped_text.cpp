@@ -19,8 +19,6 @@ namespace quoin {
 
 namespace {
 
-constexpr std::string_view soft_hyphen = "\u00AD";
-
 // Names, titles and contacts are never divided.
 bool is_running_text(StyleName style) {
     return style == StyleName::text || style == StyleName::line || style == StyleName::bullet;

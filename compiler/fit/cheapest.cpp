@@ -9,7 +9,7 @@ namespace quoin {
 
 namespace {
 
-struct State {
+struct PartialSum {
     std::int64_t worth = 0; // no more than what is needed
     std::int64_t cost = 0;
     std::size_t taken = 0;
@@ -20,12 +20,12 @@ struct State {
 };
 
 // Leaves the states that are cheaper than all of greater worth.
-void drop_beaten(std::vector<State>& states) {
-    std::stable_sort(states.begin(), states.end(), [](const State& a, const State& b) {
+void drop_beaten(std::vector<PartialSum>& states) {
+    std::stable_sort(states.begin(), states.end(), [](const PartialSum& a, const PartialSum& b) {
         return a.worth != b.worth ? a.worth > b.worth : a.price() < b.price();
     });
-    std::vector<State> kept;
-    for (const State& state : states)
+    std::vector<PartialSum> kept;
+    for (const PartialSum& state : states)
         if (kept.empty() || state.price() < kept.back().price()) kept.push_back(state);
     states = std::move(kept);
 }
@@ -33,11 +33,11 @@ void drop_beaten(std::vector<State>& states) {
 }
 
 std::optional<std::vector<std::size_t>> cheapest(std::span<const Offer> offers, std::int64_t need) {
-    std::vector<State> all{State{}}; // every state ever kept, for the way back
+    std::vector<PartialSum> all{PartialSum{}}; // every state ever kept, for the way back
     std::vector<std::size_t> front{0};
     for (std::size_t first = 0; first < offers.size();) {
         std::size_t past = first;
-        std::vector<State> next;
+        std::vector<PartialSum> next;
         for (; past < offers.size() && offers[past].group == offers[first].group; ++past)
             for (const std::size_t from : front)
                 next.push_back({std::min(need, all[from].worth + offers[past].worth),
@@ -47,13 +47,13 @@ std::optional<std::vector<std::size_t>> cheapest(std::span<const Offer> offers, 
             next.push_back(all[from]);
         drop_beaten(next);
         front.clear();
-        for (const State& state : next) {
+        for (const PartialSum& state : next) {
             front.push_back(all.size());
             all.push_back(state);
         }
         first = past;
     }
-    const State* best = &all[front.front()]; // of the greatest worth
+    const PartialSum* best = &all[front.front()]; // of the greatest worth
     if (best->worth < need) return std::nullopt;
     std::vector<std::size_t> taken;
     for (; best->taken > 0; best = &all[best->before])

@@ -7,8 +7,6 @@ namespace quoin {
 
 namespace {
 
-constexpr double points_per_inch = 72;
-
 Preference within(const Preference& preference, double least, double most) {
     Preference held;
     held.least = std::clamp(preference.least, least, most);

@@ -24,13 +24,6 @@ namespace {
 constexpr std::uint32_t usual_bullets = 5; // at most, in one entry: common practice
 constexpr double per_point = 1e9;          // heights are whole numbers while they are chosen among
 
-std::size_t characters_in(std::string_view text) {
-    std::size_t count = 0;
-    for (; !text.empty(); text.remove_prefix(std::min(text.size(), first_character(text).length)))
-        ++count;
-    return count;
-}
-
 std::string joined_lines(const Paragraph& paragraph, std::span<const Line> lines) {
     std::string text;
     for (const Line& line : lines) {

@@ -14,12 +14,7 @@ namespace quoin {
 
 namespace {
 
-constexpr double points_per_inch = 72;
-constexpr double visible = 0.01; // pt
-
-double measure_of(const PageSetting& setting) {
-    return (setting.paper_width - 2 * setting.side_margin) / setting.size;
-}
+constexpr double visible_step = 0.01; // pt
 
 std::vector<int> counts_of(const Fit& fit) {
     std::vector<int> counts;
@@ -40,7 +35,7 @@ std::vector<int> counts_at(const Composition& composition, double measure) {
 double missing_at(const Composition& composition, const PageSetting& setting, std::size_t pages) {
     double missing = 0;
     for (const Column& column :
-         make_columns(composition, counts_at(composition, measure_of(setting))))
+         make_columns(composition, counts_at(composition, full_measure(setting))))
         missing = std::max(missing, missing_height(column, setting, pages));
     return missing;
 }
@@ -123,7 +118,7 @@ std::optional<NextBetter> next_better(const Composition& composition, const Sett
         if (explanation.is_preferred(which)) continue;
         const auto [better, value] = with_step(setting, which, choices);
         const double missing = missing_at(composition, better, explanation.pages);
-        if (missing < visible) continue;
+        if (missing < visible_step) continue;
         const bool gaps = which == Quantity::gaps;
         return NextBetter{which, gaps ? chosen_in(composition, choices, better)[i].value : value,
                           missing};
@@ -131,7 +126,7 @@ std::optional<NextBetter> next_better(const Composition& composition, const Sett
     return std::nullopt;
 }
 
-std::string text_of(const Paragraph& paragraph, const Line& line) {
+std::string text_of_line(const Paragraph& paragraph, const Line& line) {
     std::string text;
     for (std::uint32_t r = line.begin.run; r < paragraph.runs.size() && r <= line.end.run; ++r) {
         const Run& run = paragraph.runs[r];
@@ -149,8 +144,8 @@ std::vector<LoneWord> lone_words(const Composition& composition, const Fit& fit)
         const Paragraph& paragraph = composition.paragraphs[p];
         if (fit.lines[p].size() < 2) continue;
         const Line& last = fit.lines[p].back();
-        std::string word = text_of(paragraph, last);
-        const double room = measure_of(fit.setting) - paragraph.indent;
+        std::string word = text_of_line(paragraph, last);
+        const double room = full_measure(fit.setting) - paragraph.indent;
         if (word.find(' ') == std::string::npos && last.width < room / 4)
             found.push_back({p, std::move(word)});
     }
@@ -202,9 +197,9 @@ Explanation explain(const Composition& composition, const Theme& theme, const Se
     out.next_better = next_better(composition, choices, closed(setting, choices), out);
     const Fit before{closed(setting, choices), fit.lines, fit.page_begins, fit.side_begins};
     out.height_binds = std::ranges::any_of(page_fullness(composition, before), [&](double full) {
-        return (1 - full) * room < visible;
+        return (1 - full) * room < visible_step;
     });
-    const double narrower = measure_of(setting) * (1 - 1e-7);
+    const double narrower = full_measure(setting) * (1 - 1e-7);
     const auto lines = [](const std::vector<int>& counts) {
         return std::accumulate(counts.begin(), counts.end(), 0);
     };

@@ -17,10 +17,6 @@ namespace quoin {
 
 namespace {
 
-double measure_of(const PageSetting& setting) { // em
-    return (setting.paper_width - 2 * setting.side_margin) / setting.size;
-}
-
 // The fewest lines of text whose height is `height` or more; at least one.
 int lines_in(double height, const PageSetting& setting) {
     const double line = setting.leading * setting.size;
@@ -42,7 +38,7 @@ struct ColumnHeight {
 };
 
 // Measures from one change to the next: every paragraph keeps its number of lines.
-struct Stretch {
+struct MeasureStretch {
     double measure = 0;      // the least
     std::size_t changes = 0; // made up to it
     HalfSpace wide;          // the settings of such measures
@@ -51,7 +47,7 @@ struct Stretch {
     double bound = 0;        // its discomfort
 };
 
-struct Found {
+struct BestPoint {
     Vector point{};
     double cost = std::numeric_limits<double>::infinity();
     double measure = 0; // no line needs a wider one
@@ -61,8 +57,8 @@ class Fitter {
 public:
     Fitter(const Composition& composition, const SettingChoices& choices)
         : composition_(composition), choices_(choices), space_(choices),
-          narrowest_(measure_of(preferred_setting(choices))),
-          widest_(measure_of(least_setting(choices))) {
+          narrowest_(full_measure(preferred_setting(choices))),
+          widest_(full_measure(least_setting(choices))) {
         paragraphs_.reserve(composition.paragraphs.size());
         for (const Paragraph& paragraph : composition.paragraphs)
             paragraphs_.emplace_back(paragraph, narrowest_);
@@ -129,12 +125,12 @@ private:
     }
 
     // What might hold the content on so many pages, the most comfortable first.
-    std::vector<Stretch> stretches(const std::vector<Change>& all, std::size_t pages) const {
+    std::vector<MeasureStretch> stretches(const std::vector<Change>& all, std::size_t pages) const {
         std::vector<int> counts(paragraphs_.size());
         for (std::size_t i = 0; i < counts.size(); ++i)
             counts[all[i].paragraph] = all[i].lines;
         std::vector<ColumnHeight> columns = heights_of(make_columns(composition_, counts), pages);
-        std::vector<Stretch> found;
+        std::vector<MeasureStretch> found;
         for (std::size_t i = counts.size() - 1; i < all.size(); ++i) {
             int& lines = counts[all[i].paragraph];
             const Paragraph& paragraph = composition_.paragraphs[all[i].paragraph];
@@ -143,7 +139,7 @@ private:
                     column.height.lines += (all[i].lines - lines) * paragraph.size;
             lines = all[i].lines;
             if (i + 1 < all.size() && all[i + 1].measure == all[i].measure) continue;
-            Stretch stretch;
+            MeasureStretch stretch;
             stretch.measure = all[i].measure;
             stretch.changes = i + 1;
             stretch.wide = space_.wide_enough(stretch.measure);
@@ -155,8 +151,9 @@ private:
             stretch.bound = discomfort(stretch.point);
             found.push_back(stretch);
         }
-        std::stable_sort(found.begin(), found.end(),
-                         [](const Stretch& a, const Stretch& b) { return a.bound < b.bound; });
+        std::stable_sort(
+            found.begin(), found.end(),
+            [](const MeasureStretch& a, const MeasureStretch& b) { return a.bound < b.bound; });
         return found;
     }
 
@@ -182,9 +179,9 @@ private:
     }
 
     std::optional<Fit> best(std::size_t pages) const {
-        Found best;
+        BestPoint best;
         const std::vector<Change> all = changes();
-        for (const Stretch& stretch : stretches(all, pages)) {
+        for (const MeasureStretch& stretch : stretches(all, pages)) {
             if (stretch.bound >= best.cost) break;
             if (pages < 2) {
                 best = {stretch.point, stretch.bound, stretch.measure};
@@ -203,7 +200,7 @@ private:
         return finished(best, pages);
     }
 
-    void improve(Found& best, const std::vector<HalfSpace>& half_spaces, double measure,
+    void improve(BestPoint& best, const std::vector<HalfSpace>& half_spaces, double measure,
                  double cost) const {
         for (const HalfSpace& half : half_spaces)
             if (!space_.is_reachable(half) || comfort_bound(half) + cost >= best.cost) return;
@@ -211,7 +208,7 @@ private:
         if (discomfort(point) + cost < best.cost) best = {point, discomfort(point) + cost, measure};
     }
 
-    void try_two_pages(Found& best, const Column& column, const Stretch& stretch) const {
+    void try_two_pages(BestPoint& best, const Column& column, const MeasureStretch& stretch) const {
         const std::size_t end = column.lines.size();
         const ColumnHeights heights(column);
         for (std::size_t cut = end; cut-- > 1;) {
@@ -224,8 +221,8 @@ private:
     }
 
     // Breaks for a point, a point for those breaks, until they stay.
-    void try_pages(Found& best, const std::vector<Column>& columns, const Stretch& stretch,
-                   std::size_t pages) const {
+    void try_pages(BestPoint& best, const std::vector<Column>& columns,
+                   const MeasureStretch& stretch, std::size_t pages) const {
         constexpr int most_rounds = 6;
         Vector point = stretch.point;
         Begins before;
@@ -261,9 +258,9 @@ private:
         return cost;
     }
 
-    std::optional<Fit> finished(const Found& found, std::size_t pages) const {
+    std::optional<Fit> finished(const BestPoint& found, std::size_t pages) const {
         PageSetting setting = space_.setting(found.point);
-        const double measure = std::max(found.measure, measure_of(setting));
+        const double measure = std::max(found.measure, full_measure(setting));
         const std::vector<Column> columns = columns_at(measure);
         Begins begins;
         double share = 1;
@@ -298,9 +295,9 @@ private:
         double low = 0, high = 1;
         const auto fits = [&](double share) {
             const PageSetting setting = tightened(share);
-            return std::ranges::all_of(columns_at(measure_of(setting)), [&](const Column& column) {
-                return page_begins(column, setting).size() <= pages;
-            });
+            return std::ranges::all_of(
+                columns_at(full_measure(setting)),
+                [&](const Column& column) { return page_begins(column, setting).size() <= pages; });
         };
         if (fits(0)) high = 0;
         while (high - low > 1e-9) {
@@ -308,7 +305,7 @@ private:
             (fits(middle) ? high : low) = middle;
         }
         const PageSetting setting = tightened(high);
-        return fit_of(setting, measure_of(setting), {});
+        return fit_of(setting, full_measure(setting), {});
     }
 
     PageSetting tightened(double share) const {
@@ -351,11 +348,14 @@ Fit preferred_fit(const Composition& composition, const Theme& theme, const Sett
     return Fitter(composition, choices).preferred();
 }
 
+double full_measure(const PageSetting& setting) {
+    return (setting.paper_width - 2 * setting.side_margin) / setting.size;
+}
+
 std::variant<Fit, Overflow> fit(const Composition& composition, const Theme& theme,
                                 const Settings& settings) {
     const SettingChoices choices = choices_of(theme, settings);
     const auto pages = static_cast<std::size_t>(std::max(*settings.pages, 1));
     return Fitter(composition, choices).run(pages);
 }
-
 }

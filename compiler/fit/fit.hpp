@@ -47,6 +47,8 @@ struct PageSetting {
     std::array<double, gap_count> gaps{};                      // em of the text size
 };
 
+double full_measure(const PageSetting& setting); // em, of the whole page
+
 struct Line { // glyphs [begin, end) of a paragraph, its label's left out
     struct Position {
         std::uint32_t run = 0;

@@ -10,28 +10,28 @@ namespace quoin {
 
 namespace {
 
-constexpr std::size_t rows = setting_dimensions + 1;
-using Column = std::array<double, rows>;
+constexpr std::size_t matrix_rows = setting_dimensions + 1;
+using MatrixColumn = std::array<double, matrix_rows>;
 
 constexpr double tolerance = 1e-13;
 
-double dot(const Column& a, const Column& b) {
+double dot(const MatrixColumn& a, const MatrixColumn& b) {
     double sum = 0;
-    for (std::size_t i = 0; i < rows; ++i)
+    for (std::size_t i = 0; i < matrix_rows; ++i)
         sum += a[i] * b[i];
     return sum;
 }
 
-void subtract(Column& from, double factor, const Column& what) {
-    for (std::size_t i = 0; i < rows; ++i)
+void subtract(MatrixColumn& from, double factor, const MatrixColumn& what) {
+    for (std::size_t i = 0; i < matrix_rows; ++i)
         from[i] -= factor * what[i];
 }
 
 // Each half-space as a column of unit normal, its bound below.
-std::vector<Column> columns_of(std::span<const HalfSpace> half_spaces) {
-    std::vector<Column> columns;
+std::vector<MatrixColumn> columns_of(std::span<const HalfSpace> half_spaces) {
+    std::vector<MatrixColumn> columns;
     for (const HalfSpace& half : half_spaces) {
-        Column column{};
+        MatrixColumn column{};
         std::copy(half.normal.begin(), half.normal.end(), column.begin());
         const double length = std::sqrt(dot(column, column));
         if (length == 0) continue;
@@ -45,19 +45,19 @@ std::vector<Column> columns_of(std::span<const HalfSpace> half_spaces) {
 
 struct Solution {
     std::vector<double> factors; // one for each passive column
-    Column residual{};           // target less the columns' sum
+    MatrixColumn residual{};     // target less the columns' sum
 };
 
 // Least squares over linearly independent columns, by Gram-Schmidt done twice over.
-Solution least_squares(const std::vector<Column>& columns, const std::vector<std::size_t>& passive,
-                       const Column& target) {
+Solution least_squares(const std::vector<MatrixColumn>& columns,
+                       const std::vector<std::size_t>& passive, const MatrixColumn& target) {
     const std::size_t count = passive.size();
-    std::vector<Column> basis;
+    std::vector<MatrixColumn> basis;
     std::vector<std::vector<double>> upper(count, std::vector<double>(count, 0));
     std::vector<double> factors(count);
     Solution solution{{}, target};
     for (std::size_t j = 0; j < count; ++j) {
-        Column column = columns[passive[j]];
+        MatrixColumn column = columns[passive[j]];
         for (int pass = 0; pass < 2; ++pass) {
             for (std::size_t i = 0; i < j; ++i) {
                 const double share = dot(basis[i], column);
@@ -83,13 +83,13 @@ Solution least_squares(const std::vector<Column>& columns, const std::vector<std
 
 class NonNegativeLeastSquares {
 public:
-    explicit NonNegativeLeastSquares(std::vector<Column> columns)
+    explicit NonNegativeLeastSquares(std::vector<MatrixColumn> columns)
         : columns_(std::move(columns)), values_(columns_.size(), 0) {
         target_.back() = 1;
         residual_ = target_;
     }
 
-    Column residual() {
+    MatrixColumn residual() {
         for (std::size_t rounds = 0; rounds < 4 * columns_.size() && enter(); ++rounds)
             settle();
         return residual_;
@@ -107,7 +107,7 @@ private:
                 best = j;
             }
         }
-        if (best == columns_.size() || passive_.size() == rows) return false;
+        if (best == columns_.size() || passive_.size() == matrix_rows) return false;
         passive_.push_back(best);
         return true;
     }
@@ -138,17 +138,17 @@ private:
         }
     }
 
-    std::vector<Column> columns_;
+    std::vector<MatrixColumn> columns_;
     std::vector<double> values_;
     std::vector<std::size_t> passive_;
-    Column target_{};
-    Column residual_{};
+    MatrixColumn target_{};
+    MatrixColumn residual_{};
 };
 
 }
 
 Vector nearest_point(std::span<const HalfSpace> half_spaces) {
-    const Column residual = NonNegativeLeastSquares(columns_of(half_spaces)).residual();
+    const MatrixColumn residual = NonNegativeLeastSquares(columns_of(half_spaces)).residual();
     Vector point{};
     for (std::size_t i = 0; i < point.size(); ++i)
         point[i] = -residual[i] / residual.back();

@@ -9,7 +9,8 @@ namespace quoin {
 
 namespace {
 
-constexpr double slack = 1e-6; // pt, for rounding; a hundredth of a point is visible at no size
+// For rounding; a hundredth of a point is visible at no size.
+constexpr double rounding_slack = 1e-6; // pt
 
 // No head of an entry, nor a section's heading.
 bool is_body(const Column& column, std::size_t line) {
@@ -30,14 +31,14 @@ bool leads_one(const Column& column, std::size_t line) {
            !is_body(column, first - 1);
 }
 
-struct Path {
+struct PagePath {
     std::size_t cuts = 0; // of what must stay together
     std::size_t pages = std::numeric_limits<std::size_t>::max();
     double cost = 0;
     std::size_t from = 0;
 
     bool is_reached() const { return pages != std::numeric_limits<std::size_t>::max(); }
-    bool operator<(const Path& other) const {
+    bool operator<(const PagePath& other) const {
         return std::tie(cuts, pages, cost) < std::tie(other.cuts, other.pages, other.cost);
     }
 };
@@ -83,7 +84,7 @@ private:
     }
 
     void offer(std::size_t begin, std::size_t end, std::size_t cuts) {
-        Path path = paths_[begin];
+        PagePath path = paths_[begin];
         path.cuts += cuts;
         ++path.pages;
         path.from = begin;
@@ -94,7 +95,7 @@ private:
     const Column& column_;
     PageHeights heights_;
     double more_;
-    std::vector<Path> paths_; // to each line as a page's first, and to the end
+    std::vector<PagePath> paths_; // to each line as a page's first, and to the end
 };
 
 }
@@ -129,12 +130,12 @@ double PageHeights::height(std::size_t begin, std::size_t end) const {
 }
 
 bool PageHeights::holds(std::size_t begin, std::size_t end) const {
-    return height(begin, end) <= room_ + slack;
+    return height(begin, end) <= room_ + rounding_slack;
 }
 
 std::size_t PageHeights::lines_that_fit(std::size_t begin, double more) const {
     std::size_t end = begin;
-    while (end < first_.size() && height(begin, end + 1) <= room_ + more + slack)
+    while (end < first_.size() && height(begin, end + 1) <= room_ + more + rounding_slack)
         ++end;
     return end;
 }
@@ -211,7 +212,7 @@ double height_beyond(const Column& column, const PageSetting& setting, std::size
     const PageHeights heights(column, setting);
     const std::size_t end = column.lines.size();
     const std::size_t last = end_of_full_pages(column, heights, pages - 1, 0);
-    return std::max(0.0, heights.height(last, end) - heights.room() - slack);
+    return std::max(0.0, heights.height(last, end) - heights.room() - rounding_slack);
 }
 
 }

@@ -2,6 +2,7 @@
 #include "compiler/fit/shorten.hpp"
 
 #include "compiler/paragraph/paragraph_lines.hpp"
+#include "compiler/source/ascii.hpp"
 #include "compiler/source/utf8.hpp"
 
 #include <algorithm>
@@ -25,10 +26,6 @@ bool may_go(const Origin& origin) {
 
 bool of_one_text(const Origin& a, const Origin& b) {
     return (a.part == TextPart::words) == (b.part == TextPart::words);
-}
-
-bool has_figure(std::string_view text) {
-    return text.find_first_of("0123456789") != std::string_view::npos;
 }
 
 // How deep in parentheses and quotations the text is before each byte.
@@ -106,7 +103,7 @@ private:
         }
         for (Unit& unit : chain)
             unit.stays =
-                has_figure(std::string_view(text_).substr(unit.begin, unit.end - unit.begin));
+                has_digit(std::string_view(text_).substr(unit.begin, unit.end - unit.begin));
         return chain;
     }
 

@@ -2,6 +2,7 @@
 
 #include "compiler/fonts/fonts.hpp"
 
+#include "compiler/source/ascii.hpp"
 #include "compiler/source/suggest.hpp"
 #include "compiler/syntax/parse.hpp"
 
@@ -35,12 +36,12 @@ bool has_table(hb_face_t* face, std::string_view tag) {
     return hb_blob_get_length(table.get()) > 0;
 }
 
-struct Reach { // of one letter from the baseline, in font units
+struct LetterReach { // of one letter from the baseline, in font units
     int up = 0;
     int down = 0;
 };
 
-Reach reach(hb_font_t* font, char letter, const std::filesystem::path& file) {
+LetterReach reach(hb_font_t* font, char letter, const std::filesystem::path& file) {
     const auto character = static_cast<hb_codepoint_t>(letter);
     hb_codepoint_t glyph = 0;
     hb_glyph_extents_t extents{};
@@ -84,7 +85,7 @@ void report_unknown(const Node& node, Diagnostics& diagnostics) {
     diagnostics.error(node.label.place, std::move(text));
 }
 
-void read_field(const Node& node, Family& family, Diagnostics& diagnostics) {
+void read_family_line(const Node& node, Family& family, Diagnostics& diagnostics) {
     std::string* value = slot(family, node.label.text);
     if (value == nullptr)
         report_unknown(node, diagnostics);
@@ -111,20 +112,13 @@ std::optional<Family> read_family(const Block& block, Diagnostics& diagnostics) 
         if (node.kind == Node::Kind::comment) continue;
         first = first.value_or(node.place);
         if (node.kind == Node::Kind::field)
-            read_field(node, family, diagnostics);
+            read_family_line(node, family, diagnostics);
         else
             diagnostics.error(node.place, "bullet in a font family; expected 'label: value'");
     }
     if (!first) return std::nullopt;
     report_missing(family, *first, diagnostics);
     return family;
-}
-
-std::string folded(std::string_view name) {
-    std::string result(name);
-    for (char& letter : result)
-        if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
-    return result;
 }
 
 }
@@ -175,8 +169,8 @@ std::unique_ptr<Fonts> Fonts::open(Sources& sources, const std::filesystem::path
 }
 
 const Family* Fonts::family(std::string_view name) const {
-    const auto found = std::ranges::find(families_, folded(name),
-                                         [](const Family& family) { return folded(family.name); });
+    const auto found = std::ranges::find(
+        families_, lower_case(name), [](const Family& family) { return lower_case(family.name); });
     return found == families_.end() ? nullptr : &*found;
 }
 

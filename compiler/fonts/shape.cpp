@@ -21,13 +21,13 @@ struct InputCharacter { // as it is shaped, with the bytes it came from
     std::uint32_t end = 0;
 };
 
-struct Run { // of characters in one script
+struct ScriptRun { // of characters in one script
     std::size_t begin = 0;
     std::size_t end = 0;
     hb_script_t script = HB_SCRIPT_COMMON;
 };
 
-constexpr hb_codepoint_t hyphen = 0x2010;
+constexpr hb_codepoint_t true_hyphen = 0x2010;
 
 // Signs that say where a line may end, and show nothing.
 constexpr std::array<hb_codepoint_t, 4> line_break_controls{0x00AD, 0x200B, 0x2060, 0xFEFF};
@@ -40,16 +40,17 @@ hb_codepoint_t exchanged(const Face& face, hb_codepoint_t code) {
     switch (code) {
     case 0x00A0: // no-break space
         return ' ';
-    case hyphen:
+    case true_hyphen:
     case 0x2011: // no-break hyphen
-        return face.has_glyph(hyphen) ? hyphen : '-';
+        return face.has_glyph(true_hyphen) ? true_hyphen : '-';
     default:
         return code;
     }
 }
 
 // HarfBuzz decodes the text, so that malformed UTF-8 comes out as U+FFFD and no worse.
-std::vector<InputCharacter> decode(hb_buffer_t* buffer, const Face& face, std::string_view text) {
+std::vector<InputCharacter> decode_by_harfbuzz(hb_buffer_t* buffer, const Face& face,
+                                               std::string_view text) {
     const auto size = static_cast<int>(text.size());
     hb_buffer_add_utf8(buffer, text.data(), size, 0, size);
     unsigned count = 0;
@@ -65,7 +66,7 @@ std::vector<InputCharacter> decode(hb_buffer_t* buffer, const Face& face, std::s
     return characters;
 }
 
-bool is_right_to_left(hb_script_t script) {
+bool runs_right_to_left(hb_script_t script) {
     return hb_script_get_horizontal_direction(script) == HB_DIRECTION_RTL;
 }
 
@@ -74,16 +75,16 @@ bool is_right_to_left(hb_script_t script) {
 hb_script_t script_after(hb_script_t current, hb_codepoint_t code) {
     const hb_script_t own = hb_unicode_script(hb_unicode_funcs_get_default(), code);
     if (own == HB_SCRIPT_INHERITED || own == HB_SCRIPT_UNKNOWN) return current;
-    if (own == HB_SCRIPT_COMMON && !is_right_to_left(current)) return current;
+    if (own == HB_SCRIPT_COMMON && !runs_right_to_left(current)) return current;
     return own;
 }
 
-std::vector<Run> itemise(std::span<const InputCharacter> characters) {
-    std::vector<Run> runs;
+std::vector<ScriptRun> itemise(std::span<const InputCharacter> characters) {
+    std::vector<ScriptRun> runs;
     for (std::size_t i = 0; i < characters.size(); ++i) {
         const hb_script_t current = runs.empty() ? HB_SCRIPT_COMMON : runs.back().script;
         const hb_script_t script = script_after(current, characters[i].code);
-        const bool first_letter = current == HB_SCRIPT_COMMON && !is_right_to_left(script);
+        const bool first_letter = current == HB_SCRIPT_COMMON && !runs_right_to_left(script);
         if (runs.empty() || (script != current && !first_letter)) runs.push_back({i, i, script});
         runs.back().script = script;
         runs.back().end = i + 1;
@@ -93,10 +94,10 @@ std::vector<Run> itemise(std::span<const InputCharacter> characters) {
 
 // Words and the spaces between them are shaped apart: a face that kerns against the space (Vollkorn
 // does, `y` before it and `w` after) can leave so little that readers run two words together.
-std::vector<Run> part_at_spaces(std::span<const Run> runs,
-                                std::span<const InputCharacter> characters) {
-    std::vector<Run> parts;
-    for (const Run& run : runs)
+std::vector<ScriptRun> part_at_spaces(std::span<const ScriptRun> runs,
+                                      std::span<const InputCharacter> characters) {
+    std::vector<ScriptRun> parts;
+    for (const ScriptRun& run : runs)
         for (std::size_t i = run.begin; i < run.end; ++i) {
             const bool goes_on =
                 i > run.begin && (characters[i].code == ' ') == (characters[i - 1].code == ' ');
@@ -149,8 +150,8 @@ void give_text(std::span<Glyph> glyphs, std::span<const std::uint32_t> clusters,
     }
 }
 
-void append_run(hb_buffer_t* buffer, const Run& run, std::span<const InputCharacter> characters,
-                std::vector<Glyph>& glyphs) {
+void append_run(hb_buffer_t* buffer, const ScriptRun& run,
+                std::span<const InputCharacter> characters, std::vector<Glyph>& glyphs) {
     unsigned count = 0;
     const hb_glyph_info_t* infos = hb_buffer_get_glyph_infos(buffer, &count);
     const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer, &count);
@@ -163,7 +164,7 @@ void append_run(hb_buffer_t* buffer, const Run& run, std::span<const InputCharac
             {infos[i].codepoint, position.x_advance, position.x_offset, position.y_offset, 0, 0});
     }
     const auto shaped = std::span(glyphs).subspan(before);
-    if (is_right_to_left(run.script)) {
+    if (runs_right_to_left(run.script)) {
         into_reading_order(shaped);
         std::ranges::reverse(clusters);
     }
@@ -183,7 +184,7 @@ std::vector<hb_feature_t> feature_list(const ShapingFeatures& features) {
 // Two slashes are not kerned: a face that lets them overlap by a fifth of an em (Lato does) has
 // readers part `https:/` from what follows. HarfBuzz takes time for each range of a feature in
 // each other, so text with more of them than any résumé has is not kerned at all.
-void leave_slashes_apart(std::span<const hb_codepoint_t> codes, const Run& run,
+void leave_slashes_apart(std::span<const hb_codepoint_t> codes, const ScriptRun& run,
                          std::vector<hb_feature_t>& list) {
     constexpr std::size_t most_ranges = 64;
     constexpr hb_tag_t kerning = HB_TAG('k', 'e', 'r', 'n');
@@ -200,7 +201,7 @@ void leave_slashes_apart(std::span<const hb_codepoint_t> codes, const Run& run,
     list.push_back({kerning, 0, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END});
 }
 
-void shape_run(hb_buffer_t* buffer, const Face& face, const Run& run,
+void shape_run(hb_buffer_t* buffer, const Face& face, const ScriptRun& run,
                std::span<const hb_codepoint_t> codes, const ShapingFeatures& features) {
     // The face's OpenType tables alone: what else a HarfBuzz can shape by differs between builds.
     static constexpr std::array<const char*, 2> shapers{"ot", nullptr};
@@ -213,7 +214,7 @@ void shape_run(hb_buffer_t* buffer, const Face& face, const Run& run,
     // Figures alone are shaped as they would be among words.
     hb_buffer_set_script(buffer, run.script == HB_SCRIPT_COMMON ? HB_SCRIPT_LATIN : run.script);
     hb_buffer_set_direction(buffer,
-                            is_right_to_left(run.script) ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
+                            runs_right_to_left(run.script) ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
     hb_buffer_set_language(buffer,
                            hb_language_from_string(features.language.data(),
                                                    static_cast<int>(features.language.size())));
@@ -229,13 +230,13 @@ std::vector<Glyph> shape(const Face& face, std::string_view text, const ShapingF
     std::vector<Glyph> glyphs;
     if (text.empty()) return glyphs;
     const Buffer buffer(hb_buffer_create(), hb_buffer_destroy);
-    const std::vector<InputCharacter> characters = decode(buffer.get(), face, text);
+    const std::vector<InputCharacter> characters = decode_by_harfbuzz(buffer.get(), face, text);
     std::vector<hb_codepoint_t> codes;
     codes.reserve(characters.size());
     for (const InputCharacter& character : characters)
         codes.push_back(character.code);
     glyphs.reserve(characters.size());
-    for (const Run& run : part_at_spaces(itemise(characters), characters)) {
+    for (const ScriptRun& run : part_at_spaces(itemise(characters), characters)) {
         shape_run(buffer.get(), face, run, codes, features);
         append_run(buffer.get(), run, characters, glyphs);
     }

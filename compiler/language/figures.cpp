@@ -1,6 +1,7 @@
 // What counts, measures or values, and the numbers that only name: years, rooms, forms, clocks.
 #include "compiler/language/nouns.hpp"
 #include "compiler/language/reading.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <algorithm>
 
@@ -9,12 +10,8 @@ namespace {
 
 namespace w = word_class;
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 bool all_digits(std::string_view text) {
-    return !text.empty() && std::ranges::all_of(text, is_digit);
+    return !text.empty() && std::ranges::all_of(text, is_figure);
 }
 
 bool is_year(std::string_view text) {
@@ -77,7 +74,7 @@ bool is_named(const Sentence& s, std::size_t i) {
     if (is_name_before(s, i) || (i > 0 && is_designator(s, i - 1) && !is_verb_with_number(s, i)))
         return true;
     return i > 2 && is_range_word(s, i - 1) && s.is_figure(i - 2) &&
-           (is_name_before(s, i - 2) || is_designator(s, i - 3)) && is_digit(s.word(i).back());
+           (is_name_before(s, i - 2) || is_designator(s, i - 3)) && is_figure(s.word(i).back());
 }
 
 bool is_clock(const Sentence& s, std::size_t i) {
@@ -124,7 +121,7 @@ bool is_place_won(const Sentence& s, std::size_t i) {
 
 bool is_ordinal_figure(std::string_view text) {
     const std::size_t digits =
-        static_cast<std::size_t>(std::ranges::find_if_not(text, is_digit) - text.begin());
+        static_cast<std::size_t>(std::ranges::find_if_not(text, is_figure) - text.begin());
     return digits > 0 && is_ordinal_ending(text.substr(digits)) && text.size() == digits + 2;
 }
 
@@ -141,7 +138,7 @@ bool is_code(const Sentence& s, std::size_t i) {
         if (text == name) return true;
     if (text.starts_with("3d-") || text.starts_with("2d-")) return true; // 3D-printed
     const std::size_t hyphen = text.find('-');                           // 10-K
-    if (hyphen != text.npos && hyphen + 2 == text.size() && !is_digit(text.back())) return true;
+    if (hyphen != text.npos && hyphen + 2 == text.size() && !is_figure(text.back())) return true;
     const bool race = (text == "5k" || text == "10k") &&
                       s.is_word(i + 1, {"run", "race", "walk", "fun", "fundraiser"});
     const std::size_t slash = text.find('/');
@@ -157,7 +154,7 @@ bool is_year_here(const Sentence& s, std::size_t i) {
 
 bool counts(const Sentence& s, std::size_t i) {
     const std::string& text = s.word(i);
-    if (!is_digit(text.front())) return true; // money
+    if (!is_figure(text.front())) return true; // money
     if (text.back() == '%' || s.is_word(i + 1, {"percent", "%"})) return true;
     if (is_code(s, i) || is_year_here(s, i) || is_clock(s, i) || is_age(s, i)) return false;
     if (is_ordinal_figure(text)) return is_place_won(s, i);

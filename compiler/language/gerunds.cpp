@@ -48,7 +48,7 @@ bool is_named_by_use(std::string_view noun) {
 }
 
 // `Cleaning and stocking of`, `Landscaping and snow removal`; but `Cleaning and stocking 4 bays`.
-Homograph by_conjunction(const Sentence& sentence, std::size_t i) {
+Homograph gerund_by_conjunction(const Sentence& sentence, std::size_t i) {
     const std::size_t other = i + 2;
     if (sentence.forms(other).gerund) {
         if (sentence.is_word(other + 1, {"of"})) return Homograph::noun;
@@ -59,7 +59,7 @@ Homograph by_conjunction(const Sentence& sentence, std::size_t i) {
     return noun ? Homograph::noun : Homograph::unsure;
 }
 
-Homograph by_preposition(const Sentence& sentence, std::size_t i) {
+Homograph gerund_by_preposition(const Sentence& sentence, std::size_t i) {
     const bool noun =
         sentence.is_word(i + 1, {"for", "in", "at", "on"}) && is_trade(sentence.word(i));
     return noun ? Homograph::noun : Homograph::verb;
@@ -98,10 +98,10 @@ Homograph read_gerund(const Sentence& sentence, std::size_t i) {
     if (sentence.is_word(next, {"of"}) || is_never_gerund(sentence.word(i))) return Homograph::noun;
     if (opens_phrase(sentence, i)) return Homograph::unsure;
     if (sentence.starts_object(next) || sentence.is(next, w::adverb)) return Homograph::verb;
-    if (sentence.is(next, w::conjunction)) return by_conjunction(sentence, i);
+    if (sentence.is(next, w::conjunction)) return gerund_by_conjunction(sentence, i);
     if (sentence.ends_phrase(next)) return Homograph::unsure;
     if (sentence.is(next, w::be | w::modal | w::have)) return Homograph::noun;
-    if (sentence.is(next, w::preposition)) return by_preposition(sentence, i);
+    if (sentence.is(next, w::preposition)) return gerund_by_preposition(sentence, i);
     return by_compound(sentence, i);
 }
 

@@ -4,6 +4,7 @@
 #include "compiler/language/reading.hpp"
 #include "compiler/language/spelling.hpp"
 #include "compiler/language/stronger_verbs.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <mutex>
 #include <unordered_map>
@@ -11,13 +12,6 @@
 
 namespace quoin {
 namespace {
-
-std::string lower(std::string_view word) {
-    std::string result(word);
-    for (char& c : result)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return result;
-}
 
 // `Design of`, `Tutoring for`; but `Bake sale`, `LED of`.
 bool names_deed(const Sentence& sentence, const OpeningReading& opening) {
@@ -85,14 +79,14 @@ std::vector<std::string> Language::stronger_verbs(std::string_view bullet) const
 }
 
 std::optional<std::string> Language::past_of(std::string_view verb) const {
-    const std::string small = lower(verb);
+    const std::string small = lower_case(verb);
     const VerbForms forms = verb_forms(small);
     if (forms.none()) return std::nullopt;
     return std::string(forms.prefix) + past_form(forms.verb->base);
 }
 
 std::optional<std::string> Language::base_of(std::string_view verb) const {
-    const std::string small = lower(verb);
+    const std::string small = lower_case(verb);
     const VerbForms forms = verb_forms(small);
     if (forms.none()) return std::nullopt;
     return std::string(forms.prefix) + std::string(forms.verb->base);

@@ -2,6 +2,7 @@
 #include "compiler/language/nouns.hpp"
 
 #include "compiler/language/verb_table.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <span>
@@ -9,10 +10,6 @@
 
 namespace quoin {
 namespace {
-
-bool in(std::string_view word, std::span<const std::string_view> list) {
-    return std::ranges::find(list, word) != list.end();
-}
 
 bool ends_in(std::string_view word, std::span<const std::string_view> endings) {
     return std::ranges::any_of(endings, [&](std::string_view e) {
@@ -39,7 +36,7 @@ bool is_served(std::string_view word) {
         "adult", "applicant", "candidate", "child", "client",  "customer", "donor",
         "guest", "infant",    "minor",     "other", "patient", "pupil",    "resident",
         "self",  "student",   "teen",      "user",  "visitor", "witness",  "buyer"};
-    return in(word, served);
+    return is_one_of(word, served);
 }
 
 }
@@ -54,7 +51,7 @@ bool is_person_noun(std::string_view word) {
         "phlebotomist", "preparer",    "publisher", "stocker", "tenor",       "usher"};
     // of words that WordNet has not; these endings are seldom a thing's
     constexpr std::string_view endings[] = {"ist", "eer", "grapher", "keeper", "maker", "person"};
-    if (in(word, lacking) || has_line(person_nouns(), word)) return true;
+    if (is_one_of(word, lacking) || has_line(person_nouns(), word)) return true;
     const std::size_t hyphen = word.rfind('-');
     if (hyphen != word.npos) return is_person_noun(word.substr(hyphen + 1)); // co-author
     return word.size() > 5 && ends_in(word, endings) && !word.ends_with("list");
@@ -69,7 +66,7 @@ bool is_plural_noun(std::string_view word) {
                                               "data",   "larvae",   "media", "criteria",
                                               "feet",   "mice",     "fish",  "sheep"};
     constexpr std::string_view singular[] = {"ss", "us", "is", "'s", "ics"};
-    if (in(word, irregular)) return true;
+    if (is_one_of(word, irregular)) return true;
     return word.size() > 3 && word.ends_with('s') && !ends_in(word, singular);
 }
 
@@ -83,8 +80,8 @@ bool is_deed_noun(std::string_view word) {
     constexpr std::string_view things[] = {
         "apartment", "building",    "department", "document",  "evening", "instrument",  "morning",
         "network",   "publication", "shipment",   "statement", "string",  "transaction", "wedding"};
-    if (is_stuff_noun(word) || in(word, things)) return false;
-    return in(word, deeds) || ends_in(word, endings);
+    if (is_stuff_noun(word) || is_one_of(word, things)) return false;
+    return is_one_of(word, deeds) || ends_in(word, endings);
 }
 
 bool is_named_by_purpose(std::string_view word) {
@@ -105,11 +102,13 @@ bool is_named_by_purpose(std::string_view word) {
         "survey",    "system",  "tag",         "team",   "tent",      "test",      "time",
         "tool",      "tour",    "trip",        "unit",   "visit",     "walk",      "window",
         "workshop"};
-    if (in(word, heads)) return true;
-    if (word.ends_with("ies")) return in(std::string(word.substr(0, word.size() - 3)) + 'y', heads);
+    if (is_one_of(word, heads)) return true;
+    if (word.ends_with("ies"))
+        return is_one_of(std::string(word.substr(0, word.size() - 3)) + 'y', heads);
     if (!word.ends_with('s')) return false;
     const std::string_view one = word.substr(0, word.size() - 1);
-    return in(one, heads) || (one.ends_with('e') && in(one.substr(0, one.size() - 1), heads));
+    return is_one_of(one, heads) ||
+           (one.ends_with('e') && is_one_of(one.substr(0, one.size() - 1), heads));
 }
 
 bool is_often_first_part(std::string_view word) {
@@ -117,7 +116,7 @@ bool is_often_first_part(std::string_view word) {
         "alert",   "call", "drill",  "exhibit", "express", "help",    "invite",
         "launch",  "pay",  "permit", "press",   "quote",   "show",    "start",
         "support", "swim", "talk",   "walk",    "watch",   "welcome", "work"};
-    return in(word, words);
+    return is_one_of(word, words);
 }
 
 bool is_stuff_noun(std::string_view word) {
@@ -128,14 +127,14 @@ bool is_stuff_noun(std::string_view word) {
         "law",           "lighting",    "linen",       "lumber",         "mail",
         "medication",    "merchandise", "music",       "nutrition",      "paperwork",
         "payroll",       "produce",     "seating",     "software",       "transportation"};
-    return in(word, stuff);
+    return is_one_of(word, stuff);
 }
 
 bool is_plural_modifier(std::string_view word) {
     constexpr std::string_view plurals[] = {"awards", "benefits", "claims",  "needs",
                                             "parts",  "records",  "results", "services",
                                             "sports", "supplies"};
-    return in(word, plurals);
+    return is_one_of(word, plurals);
 }
 
 bool is_time_noun(std::string_view word) {
@@ -144,14 +143,14 @@ bool is_time_noun(std::string_view word) {
         "day",    "days",    "night",   "nights",   "week",   "weeks",   "month",    "months",
         "year",   "years",   "shift",   "shifts",   "term",   "terms",   "semester", "semesters",
         "season", "seasons", "quarter", "quarters", "summer", "summers"};
-    return in(word, list);
+    return is_one_of(word, list);
 }
 
 bool is_never_gerund(std::string_view word) {
     constexpr std::string_view words[] = {
         "ceiling",     "clothing",  "earring", "evening", "morning",  "ongoing", "outgoing",
         "outstanding", "promising", "sibling", "spring",  "upcoming", "wedding", "willing"};
-    return in(word, words);
+    return is_one_of(word, words);
 }
 
 bool is_noun_compound(std::string_view first, std::string_view second) {
@@ -187,7 +186,7 @@ bool is_noun_compound(std::string_view first, std::string_view second) {
                                             "working knowledge", "work order"};
     const std::string pair = std::string(first) + ' ' + std::string(second);
     const auto listed = [&](const std::string& compound) {
-        return in(compound, lacking) || has_line(noun_compounds(), compound);
+        return is_one_of(compound, lacking) || has_line(noun_compounds(), compound);
     };
     if (listed(pair)) return true;
     if (pair.ends_with("ies") && listed(pair.substr(0, pair.size() - 3) + 'y')) return true;

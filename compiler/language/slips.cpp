@@ -10,12 +10,12 @@
 namespace quoin {
 namespace {
 
-constexpr std::size_t longest = 48;
+constexpr std::size_t longest_compared = 48;
 constexpr int least_cost = 3; // of any slip: three of them never pass for two
 constexpr int swap_cost = 3, double_cost = 3, wrong_vowel = 3, vowel_cost = 4, alike_cost = 4,
               added_vowel = 5, consonant_cost = 6, added_consonant = 6, other_cost = 9;
 
-bool is_vowel(char c) {
+bool is_vowel_or_y(char c) {
     return std::string_view("aeiouy").find(c) != std::string_view::npos;
 }
 
@@ -30,7 +30,7 @@ bool alike(char a, char b) {
 
 int cost_of_wrong(char typed, char meant) {
     if (typed == meant) return 0;
-    if (is_vowel(typed) && is_vowel(meant)) return wrong_vowel;
+    if (is_vowel_or_y(typed) && is_vowel_or_y(meant)) return wrong_vowel;
     return alike(typed, meant) ? alike_cost : other_cost;
 }
 
@@ -41,15 +41,15 @@ bool is_doubled(std::string_view word, std::size_t i) {
 // A letter put into the word is rarer than one left out.
 int cost_of_added(std::string_view typed, std::size_t i) {
     if (is_doubled(typed, i)) return double_cost;
-    return is_vowel(typed[i]) ? added_vowel : added_consonant;
+    return is_vowel_or_y(typed[i]) ? added_vowel : added_consonant;
 }
 
 int cost_of_dropped(std::string_view meant, std::size_t i) {
     if (is_doubled(meant, i)) return double_cost;
-    return is_vowel(meant[i]) ? vowel_cost : consonant_cost;
+    return is_vowel_or_y(meant[i]) ? vowel_cost : consonant_cost;
 }
 
-std::uint32_t letters_of(std::string_view word) {
+std::uint32_t letter_set(std::string_view word) {
     std::uint32_t set = 0;
     for (const char c : word)
         set |= 1U << (static_cast<unsigned char>(c) & 31U);
@@ -60,16 +60,18 @@ std::uint32_t letters_of(std::string_view word) {
 bool surely_over(std::string_view typed, std::string_view meant, int most) {
     const auto lengths = std::abs(static_cast<int>(typed.size()) - static_cast<int>(meant.size()));
     return lengths * least_cost > most ||
-           std::popcount(letters_of(typed) ^ letters_of(meant)) * least_cost > 2 * most;
+           std::popcount(letter_set(typed) ^ letter_set(meant)) * least_cost > 2 * most;
 }
 
 }
 
 int slip_cost(std::string_view typed, std::string_view meant, int most) {
-    if (typed.size() >= longest || meant.size() >= longest || surely_over(typed, meant, most))
+    if (typed.size() >= longest_compared || meant.size() >= longest_compared ||
+        surely_over(typed, meant, most))
         return most + 1;
-    std::array<std::array<int, longest>, 3> rows; // the row before the last one, that one, and this
-    std::array<int, longest>*before = &rows[0], *last = &rows[1], *row = &rows[2];
+    using Row = std::array<int, longest_compared>;
+    std::array<Row, 3> rows; // the row before the last one, that one, and this
+    Row *before = &rows[0], *last = &rows[1], *row = &rows[2];
     (*last)[0] = 0;
     for (std::size_t j = 0; j < meant.size(); ++j)
         (*last)[j + 1] = (*last)[j] + cost_of_dropped(meant, j);

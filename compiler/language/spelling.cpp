@@ -5,6 +5,7 @@
 
 #include "compiler/language/slips.hpp"
 #include "compiler/language/verb_forms.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <hunspell/hunspell.hxx>
 
@@ -17,38 +18,10 @@ namespace quoin {
 namespace {
 
 constexpr std::size_t most_suggestions = 5;
-constexpr std::size_t longest = 40; // no word of English is longer
-
-bool is_small(char c) {
-    return c >= 'a' && c <= 'z';
-}
-
-bool is_capital(char c) {
-    return c >= 'A' && c <= 'Z';
-}
-
-char lowered(char c) {
-    return is_capital(c) ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
-std::string in_small(std::string_view word) {
-    std::string result(word);
-    std::ranges::transform(result, result.begin(), lowered);
-    return result;
-}
-
-std::string capitalised(std::string word) {
-    if (!word.empty() && is_small(word.front()))
-        word.front() = static_cast<char>(word.front() - 'a' + 'A');
-    return word;
-}
+constexpr std::size_t longest_english = 40; // no word of English is longer
 
 bool all_small(std::string_view word) {
-    return std::ranges::all_of(word, is_small);
-}
-
-bool is_vowel(char c) {
-    return std::string_view("aeiou").find(c) != std::string_view::npos;
+    return std::ranges::all_of(word, is_small_letter);
 }
 
 bool ends_with_any(std::string_view word, std::initializer_list<std::string_view> endings) {
@@ -148,9 +121,9 @@ bool Spelling::listed(const std::string& word) const {
         return words_.class_of(form) != WordList::is_none;
     };
     if (has(word)) return true;
-    if (word.empty() || !is_capital(word.front())) return false;
-    const std::string small = in_small(word);
-    const bool all_capitals = std::ranges::none_of(word, is_small);
+    if (word.empty() || !is_capital_letter(word.front())) return false;
+    const std::string small = lower_case(word);
+    const bool all_capitals = std::ranges::none_of(word, is_small_letter);
     if (all_capitals) return has(small) || has(capitalised(small));
     return word == capitalised(small) && has(small);
 }
@@ -190,18 +163,18 @@ bool Spelling::is_regular_form(const std::string& word) const {
 }
 
 bool Spelling::right(std::string_view word) const {
-    if (word.size() > longest || words_.empty()) return true;
+    if (word.size() > longest_english || words_.empty()) return true;
     if (is_trade_word(word) || is_technical_name(word)) return true;
     const std::string one(word);
     if (listed(one) || parts_listed(word)) return true;
-    const std::string small = in_small(word);
+    const std::string small = lower_case(word);
     if ((one == small || one == capitalised(small)) && is_regular_form(small)) return true;
     return known_to_hunspell(one);
 }
 
 std::vector<std::string> Spelling::search(const std::string& word) const {
-    const bool capital = is_capital(word.front());
-    const std::string small = in_small(word);
+    const bool capital = is_capital_letter(word.front());
+    const std::string small = lower_case(word);
     if (!all_small(small)) return {};
     Nearest nearest(small);
     const auto offer = [&](std::string_view listed_word, char rank) {
@@ -213,18 +186,18 @@ std::vector<std::string> Spelling::search(const std::string& word) const {
         if (one.front() == small.front()) nearest.offer(one, one, WordList::is_met);
     if (capital) {
         words_.visit(word.substr(0, 1), [&](std::string_view name, char rank) {
-            if (all_small(name.substr(1))) nearest.offer(name, in_small(name), rank);
+            if (all_small(name.substr(1))) nearest.offer(name, lower_case(name), rank);
         });
         for (const std::string_view name : technical_names())
             if (name.front() == word.front())
-                nearest.offer(name, in_small(name), WordList::is_frequent);
+                nearest.offer(name, lower_case(name), WordList::is_frequent);
     }
     return nearest.best(capital);
 }
 
 std::vector<std::string> Spelling::near(std::string_view word) const {
     constexpr std::size_t most_kept = 1024;
-    if (word.size() > longest || word.size() < 2 || right(word)) return {};
+    if (word.size() > longest_english || word.size() < 2 || right(word)) return {};
     const std::lock_guard lock(mutex_);
     std::string key(word);
     if (const auto found = searched_.find(key); found != searched_.end()) return found->second;

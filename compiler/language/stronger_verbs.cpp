@@ -1,6 +1,9 @@
 // The verb that hides behind the weak one, or what is done to such an object (common practice).
 #include "compiler/language/stronger_verbs.hpp"
 
+#include "compiler/source/ascii.hpp"
+#include "compiler/source/lists.hpp"
+
 #include <algorithm>
 
 namespace quoin {
@@ -13,7 +16,7 @@ struct Object {
     std::string_view verbs;
 };
 
-constexpr Object objects[] = {
+constexpr Object done_to[] = {
     {"training trainings onboarding orientation hires newcomers trainees", "Trained Led Coached"},
     {"students student pupils learners class classes lessons curriculum readers freshmen graders",
      "Taught Tutored Coached"},
@@ -51,12 +54,6 @@ constexpr Object objects[] = {
     {"bulletin displays display boards", "Designed Arranged Built"},
 };
 
-std::string capitalised(std::string word) {
-    if (!word.empty() && word.front() >= 'a' && word.front() <= 'z')
-        word.front() = static_cast<char>(word.front() - 'a' + 'A');
-    return word;
-}
-
 template<typename Visit>
 void each_word(std::string_view list, Visit visit) {
     while (!list.empty()) {
@@ -68,8 +65,7 @@ void each_word(std::string_view list, Visit visit) {
 
 void add(std::vector<std::string>& verbs, std::string verb) {
     std::ranges::replace(verb, '-', ' ');
-    if (verbs.size() < 3 && std::ranges::find(verbs, verb) == verbs.end())
-        verbs.push_back(std::move(verb));
+    add_once(verbs, verb, 3);
 }
 
 // Responsible for stocking, Helped count, Was able to keep: the verb is there already.
@@ -88,7 +84,7 @@ void add_hidden_verb(const Sentence& s, std::size_t i, std::vector<std::string>&
 }
 
 void add_for_object(const std::string& word, std::vector<std::string>& verbs) {
-    for (const Object& object : objects) {
+    for (const Object& object : done_to) {
         bool found = false;
         each_word(object.words, [&](std::string_view listed) { found |= listed == word; });
         if (found)

@@ -12,7 +12,7 @@ bool is_upper(char32_t c) {
     return c >= U'A' && c <= U'Z';
 }
 
-bool is_letter(char32_t c) {
+bool passes_for_letter(char32_t c) {
     // Beyond ASCII what is no punctuation, space or symbol is taken for a letter.
     const bool far = c >= 0xC0 && c != 0xD7 && c != 0xF7 && (c < 0x2000 || c > 0x2BFF);
     return is_upper(c) || (c >= U'a' && c <= U'z') || far;
@@ -43,9 +43,9 @@ TokenKind kind_of_sign(char32_t c) {
     return stops.find(c) != stops.npos ? TokenKind::stop : TokenKind::sign;
 }
 
-class Reader {
+class TokenReader {
 public:
-    explicit Reader(std::string_view text) : text_(text) {}
+    explicit TokenReader(std::string_view text) : text_(text) {}
 
     Tokens read() {
         while (at_ < text_.size())
@@ -69,7 +69,7 @@ private:
                             (first.code == U'.' && is_digit(next));
         if (figure)
             read_run(TokenKind::figure);
-        else if (is_letter(first.code))
+        else if (passes_for_letter(first.code))
             read_run(TokenKind::word);
         else
             add(kind_of_sign(first.code), at_ + first.length);
@@ -86,12 +86,12 @@ private:
     std::size_t piece(TokenKind kind, std::size_t end) const {
         const Character c = character(end);
         if (c.length == 0) return 0;
-        if (is_letter(c.code) || is_digit(c.code)) return c.length;
+        if (passes_for_letter(c.code) || is_digit(c.code)) return c.length;
         const char32_t next = character(end + c.length).code;
-        const bool joins = is_letter(next) || is_digit(next);
+        const bool joins = passes_for_letter(next) || is_digit(next);
         if (kind == TokenKind::figure) return figure_piece(end, c, next);
         if (c.code == U'+' || c.code == U'#') return c.length;
-        if (is_apostrophe(c.code)) return is_letter(next) ? c.length : 0;
+        if (is_apostrophe(c.code)) return passes_for_letter(next) ? c.length : 0;
         if (is_hyphen(c.code) || c.code == U'.' || c.code == U'_' || c.code == U'@')
             return joins ? c.length : 0;
         // I/O and R&D are words, design/build is two
@@ -105,7 +105,7 @@ private:
         constexpr std::u32string_view inner = U".,:/-\u2010\u2011\u2013\u00D7";
         if (c.code == U'%' || c.code == U'+' || c.code == U'\u00B0') return c.length;
         if (c.code == U'(' && text_.substr(end, 3) == "(k)") return 3;
-        if (is_hyphen(c.code) && is_letter(next)) return c.length;
+        if (is_hyphen(c.code) && passes_for_letter(next)) return c.length;
         const bool ranged = is_digit(next) || is_currency(next);
         return inner.find(c.code) != inner.npos && ranged ? c.length : 0;
     }
@@ -169,7 +169,7 @@ void mark_titles(Tokens& tokens, std::span<const Extent> titles) {
 }
 
 Tokens read_tokens(std::string_view text, std::span<const Extent> titles) {
-    Tokens tokens = Reader(text).read();
+    Tokens tokens = TokenReader(text).read();
     mark_quoted(tokens);
     mark_titles(tokens, titles);
     return tokens;

@@ -1,6 +1,8 @@
 // Words of the trades, in small letters, that no general dictionary has, and names of programs.
 #include "compiler/language/spelling.hpp"
 
+#include "compiler/source/ascii.hpp"
+
 #include <algorithm>
 #include <set>
 #include <string>
@@ -8,7 +10,7 @@
 namespace quoin {
 namespace {
 
-constexpr std::string_view words = // in the order of the alphabet
+constexpr std::string_view trade_word_list = // in the order of the alphabet
     "adtech adwords agentic agritech aliquoted aliquoting allyship ambu anonymization "
     "antiracism antiracist aquaponic aquaponics async autocomplete autocompleted autofill "
     "autograder autograders autoscaling auv auvs backend backends backfilled backfilling "
@@ -101,7 +103,7 @@ constexpr std::string_view words = // in the order of the alphabet
     "wireframe wireframed wireframes wireframing workpaper workpapers workstream workstreams "
     "xml yaml";
 
-constexpr std::string_view names =
+constexpr std::string_view trade_name_list =
     "Adobe Airtable Angular Arduino ArcGIS Asana AutoCAD Autodesk Blender Bootstrap Cerner Django "
     "Docker Dreamweaver Dropbox Eclipse Facebook Figma Firebase Flask GitHub GitLab Grafana "
     "Hootsuite Instagram Java JavaScript Jenkins Jupyter Kubernetes Lightroom Linux MailChimp "
@@ -112,14 +114,7 @@ constexpr std::string_view names =
     "Tableau TensorFlow Terraform Trello TypeScript Ubuntu Unity Vectorworks Vercel WordPress "
     "Zendesk Zoom";
 
-std::string in_small(std::string_view word) {
-    std::string small(word);
-    for (char& c : small)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return small;
-}
-
-std::vector<std::string_view> split(std::string_view text) {
+std::vector<std::string_view> listed_words(std::string_view text) {
     std::vector<std::string_view> all;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t end = std::min(text.find(' ', at), text.size());
@@ -132,27 +127,27 @@ std::vector<std::string_view> split(std::string_view text) {
 }
 
 std::span<const std::string_view> trade_words() {
-    static const std::vector<std::string_view> all = split(words);
+    static const std::vector<std::string_view> all = listed_words(trade_word_list);
     return all;
 }
 
 std::span<const std::string_view> technical_names() {
-    static const std::vector<std::string_view> all = split(names);
+    static const std::vector<std::string_view> all = listed_words(trade_name_list);
     return all;
 }
 
 bool is_trade_word(std::string_view word) {
-    return std::ranges::binary_search(trade_words(), in_small(word));
+    return std::ranges::binary_search(trade_words(), lower_case(word));
 }
 
 bool is_technical_name(std::string_view word) {
     static const std::set<std::string> all = [] {
         std::set<std::string> made;
         for (const std::string_view name : technical_names())
-            made.insert(in_small(name));
+            made.insert(lower_case(name));
         return made;
     }();
-    return all.contains(in_small(word));
+    return all.contains(lower_case(word));
 }
 
 }

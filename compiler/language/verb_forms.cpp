@@ -1,6 +1,8 @@
 // Inflection by rule, by WordNet's exceptions, and by the list of irregular verbs.
 #include "compiler/language/verb_forms.hpp"
 
+#include "compiler/source/lists.hpp"
+
 #include <algorithm>
 #include <array>
 #include <optional>
@@ -16,10 +18,6 @@ const Row* find(std::span<const Row> table, std::string_view Row::*column, std::
 
 const VerbEntry* entry(std::string_view base) {
     return find(verb_entries(), &VerbEntry::base, base);
-}
-
-bool is_vowel(char c) {
-    return std::string_view("aeiou").find(c) != std::string_view::npos;
 }
 
 // Words of one syllable that end in consonant, vowel, consonant double the last: plan, planned.
@@ -44,7 +42,7 @@ bool stays_single(std::string_view base) {
 }
 
 // The exception of a verb with the given ending, if WordNet lists one: admitted, of admit.
-std::optional<std::string> listed(std::string_view base, std::string_view ending) {
+std::optional<std::string> listed_form(std::string_view base, std::string_view ending) {
     if (stays_single(base)) return std::nullopt;
     for (const std::string& form : {std::string(base) + base.back() + std::string(ending),
                                     std::string(base) + "k" + std::string(ending)}) {
@@ -61,7 +59,7 @@ constexpr std::string_view first_parts[] = {"back", "black", "boot", "co",    "c
                                             "sub",  "sun",   "un",   "under", "up",      "wire"};
 
 // Where the last part of a verb begins: co-plan, resubmit, wiretap. 0: it has but one.
-std::size_t last_part(std::string_view base) {
+std::size_t last_part_begin(std::string_view base) {
     if (const std::size_t hyphen = base.rfind('-'); hyphen != base.npos) return hyphen + 1;
     for (const std::string_view first : first_parts)
         if (base.starts_with(first) && entry(base.substr(first.size())) != nullptr)
@@ -70,9 +68,9 @@ std::size_t last_part(std::string_view base) {
 }
 
 std::string with_ending(std::string_view base, std::string_view ending) {
-    if (const auto form = listed(base, ending)) return *form;
+    if (const auto form = listed_form(base, ending)) return *form;
     std::string stem(base);
-    if (const std::size_t last = last_part(base); last > 0 && last < base.size())
+    if (const std::size_t last = last_part_begin(base); last > 0 && last < base.size())
         return stem.substr(0, last) + with_ending(base.substr(last), ending);
     if (doubles_last(base)) return stem + base.back() + std::string(ending);
     const bool ee = base.ends_with("ee") || base.ends_with("oe") || base.ends_with("ye") ||
@@ -235,18 +233,14 @@ constexpr std::string_view adjective_ends[] = {"based",     "certified", "driven
                                                "motivated", "oriented",  "proven",    "qualified",
                                                "related",   "seasoned",  "sponsored", "winning"};
 
-template<std::size_t Size>
-bool holds(const std::string_view (&list)[Size], std::string_view word) {
-    return std::ranges::find(list, word) != std::end(list);
-}
-
 VerbForms hyphened_forms(std::string_view word, std::size_t hyphen) {
     const std::string_view first = word.substr(0, hyphen), last = word.substr(hyphen + 1);
-    if (holds(adjective_ends, last)) return {};
+    if (is_one_of(last, adjective_ends)) return {};
     VerbForms forms = simple_forms(last);
     // a noun before the hyphen makes an adjective of a gerund: Ship-tracking dashboard
     const bool reads = last == "read"; // shelf-read: of either tense
-    if (!holds(hyphen_prefixes, first) && !reads) forms.base = forms.third = forms.gerund = false;
+    if (!is_one_of(first, hyphen_prefixes) && !reads)
+        forms.base = forms.third = forms.gerund = false;
     // a hyphened participle before a noun is an adjective; one that is a past, too, may be either
     if (!forms.present() && !forms.past && !forms.gerund) return {};
     if (const VerbEntry* whole =
@@ -272,6 +266,10 @@ VerbForms prefixed_forms(std::string_view word) {
 
 }
 
+bool is_vowel(char letter) {
+    return std::string_view("aeiou").find(letter) != std::string_view::npos;
+}
+
 VerbForms verb_forms(std::string_view word) {
     if (word.ends_with("'d")) { // QA'd
         VerbForms forms{entry(word.substr(0, word.size() - 2))};
@@ -285,7 +283,7 @@ VerbForms verb_forms(std::string_view word) {
 }
 
 bool is_first_part_of_verb(std::string_view word) {
-    return holds(hyphen_prefixes, word);
+    return is_one_of(word, hyphen_prefixes);
 }
 
 std::string past_form(std::string_view base) {

@@ -25,6 +25,8 @@ struct VerbForms {
     bool only_participle() const { return participle && !past && !present() && !gerund; }
 };
 
+bool is_vowel(char letter); // a, e, i, o, u
+
 // `word` is in small letters.
 VerbForms verb_forms(std::string_view word);
 

@@ -14,12 +14,12 @@ constexpr std::string_view any_word = "*"; // up to three, as in `gained hands-o
 
 // The first word in any form of the verb, or as it stands if it is none; then the words after it,
 // adverbs between passed over; alternatives parted by `|`.
-struct Phrase {
+struct VerbPhrase {
     std::string_view verb;
     std::array<std::string_view, 4> rest;
 };
 
-constexpr Phrase phrases[] = {
+constexpr VerbPhrase weak_phrases[] = {
     {"help", {}},
     {"assist", {}},
     {"aid", {}},
@@ -40,7 +40,7 @@ constexpr Phrase phrases[] = {
 };
 
 // After `be` or alone.
-constexpr Phrase states[] = {
+constexpr VerbPhrase weak_states[] = {
     {"responsible", {"for"}},  {"in", {"charge", "of"}}, {"tasked", {"with"}},
     {"involved", {"in|with"}}, {"able", {"to"}},
 };
@@ -84,7 +84,7 @@ VerbTense tense_of(const VerbForms& forms) {
 }
 
 std::optional<WeakPhrase> match_state(const Sentence& sentence, std::size_t first) {
-    for (const Phrase& state : states) {
+    for (const VerbPhrase& state : weak_states) {
         if (sentence.word(first) != state.verb) continue;
         if (const auto last = match_rest(sentence, first + 1, state.rest))
             return WeakPhrase{first, *last, VerbTense::none};
@@ -95,7 +95,7 @@ std::optional<WeakPhrase> match_state(const Sentence& sentence, std::size_t firs
 std::optional<WeakPhrase> match_verb(const Sentence& sentence, std::size_t first) {
     const VerbForms& forms = sentence.forms(first);
     if (forms.none() || !forms.prefix.empty()) return std::nullopt;
-    for (const Phrase& phrase : phrases) {
+    for (const VerbPhrase& phrase : weak_phrases) {
         if (forms.verb->base != phrase.verb) continue;
         if (const auto last = match_rest(sentence, first + 1, phrase.rest))
             return WeakPhrase{first, *last, tense_of(forms)};

@@ -1,6 +1,8 @@
 // Tables of the closed classes, sorted when first asked for; the rest goes by endings.
 #include "compiler/language/word_classes.hpp"
 
+#include "compiler/source/lists.hpp"
+
 #include <algorithm>
 #include <span>
 #include <string>
@@ -11,12 +13,12 @@ namespace {
 
 namespace w = word_class;
 
-struct Words {
+struct ClassWords {
     std::uint32_t classes;
     std::string_view list; // parted by spaces
 };
 
-constexpr Words closed[] = {
+constexpr ClassWords closed_classes[] = {
     {w::determiner,
      "a an the this these those each every all both some any no another several many "
      "few more most other various such enough countless numerous"},
@@ -64,11 +66,11 @@ std::span<const std::string_view> not_adverbs() {
     return list;
 }
 
-using Table = std::unordered_map<std::string_view, std::uint32_t>;
+using ClassTable = std::unordered_map<std::string_view, std::uint32_t>;
 
-Table make_table() {
-    Table table;
-    for (const Words& words : closed) {
+ClassTable make_table() {
+    ClassTable table;
+    for (const ClassWords& words : closed_classes) {
         for (std::size_t at = 0; at < words.list.size();) {
             const std::size_t end = std::min(words.list.find(' ', at), words.list.size());
             table[words.list.substr(at, end - at)] |= words.classes;
@@ -78,17 +80,13 @@ Table make_table() {
     return table;
 }
 
-bool in(std::string_view word, std::span<const std::string_view> list) {
-    return std::ranges::find(list, word) != list.end();
-}
-
 }
 
 std::uint32_t word_classes(std::string_view word) {
-    static const Table table = make_table();
+    static const ClassTable table = make_table();
     const auto found = table.find(word);
     if (found != table.end()) return found->second;
-    const bool in_ly = word.size() > 4 && word.ends_with("ly") && !in(word, not_adverbs());
+    const bool in_ly = word.size() > 4 && word.ends_with("ly") && !is_one_of(word, not_adverbs());
     return in_ly ? w::adverb : 0;
 }
 

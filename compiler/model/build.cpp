@@ -56,19 +56,14 @@ void settle_defaults(Settings& settings) {
     if (!settings.pages.stated()) settings.pages.value = longer ? 2 : 1;
 }
 
-std::size_t errors_in(const Diagnostics& diagnostics) {
-    return static_cast<std::size_t>(
-        std::ranges::count(diagnostics.all(), Severity::error, &Diagnostic::severity));
-}
-
 }
 
 std::optional<Resume> build_resume(Sources& sources, std::uint32_t file, Diagnostics& diagnostics) {
-    const std::size_t errors_before = errors_in(diagnostics);
+    const std::size_t errors_before = diagnostics.count(Severity::error);
     const Tree tree = parse(sources, file, diagnostics);
     const bool heading_was_read = !heading_has_fault(diagnostics, tree);
     if (says_nothing(tree)) {
-        if (errors_in(diagnostics) == errors_before)
+        if (diagnostics.count(Severity::error) == errors_before)
             diagnostics.error(Place{file, 1, 0, 0},
                               std::string{"nothing but comments and blank lines; "} + name_line);
         return std::nullopt;
@@ -79,7 +74,7 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file, Diagnos
     build_sections(build, tree);
     if (heading_was_read) require_name(build, tree);
     settle_defaults(build.resume.settings);
-    if (errors_in(diagnostics) > errors_before) return std::nullopt;
+    if (diagnostics.count(Severity::error) > errors_before) return std::nullopt;
     return std::move(build.resume);
 }
 

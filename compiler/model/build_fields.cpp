@@ -4,19 +4,13 @@
 #include "compiler/model/contact_links.hpp"
 #include "compiler/model/text_pieces.hpp"
 #include "compiler/model/wording.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <algorithm>
 #include <utility>
 
 namespace quoin {
 namespace {
-
-std::string lower(std::string_view name) {
-    std::string result{name};
-    for (char& c : result)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
-    return result;
-}
 
 Text linked(const Value& value, std::optional<std::string> uri) {
     Text text = read_plain(value);
@@ -112,7 +106,7 @@ Tags read_tags(const std::vector<TagMark>& marks) {
     Tags tags;
     std::set<std::pair<std::string, bool>> seen;
     for (const TagMark& mark : marks) {
-        std::string name = lower(mark.name);
+        std::string name = lower_case(mark.name);
         if (!seen.emplace(name, mark.leaves_out).second) continue;
         (mark.leaves_out ? tags.except : tags.only).push_back(std::move(name));
     }
@@ -140,7 +134,7 @@ std::optional<Tags> read_tags_line(const Node& node, Diagnostics& diagnostics) {
     const std::string& text = value.text();
     for (std::size_t start = 0; start != std::string::npos;) {
         const std::size_t end = std::min(text.find_first_of(" \t", start), text.size());
-        TagMark mark{lower(text.substr(start, end - start)), false, {}};
+        TagMark mark{lower_case(text.substr(start, end - start)), false, {}};
         if (mark.name.starts_with('!')) {
             mark.leaves_out = true;
             mark.name.erase(0, 1);

@@ -11,7 +11,7 @@
 namespace quoin {
 namespace {
 
-struct Opening { // a section and what its first lines state
+struct SectionOpening { // a section and what its first lines state
     Section section;
     bool stated = false; // `holds:` was there and could be read
     bool faulty = false; // it was there and could not
@@ -30,7 +30,7 @@ bool is_include(Nodes block) {
            });
 }
 
-void read_holds(const Node& node, Opening& opening, Diagnostics& diagnostics) {
+void read_holds(const Node& node, SectionOpening& opening, Diagnostics& diagnostics) {
     const JoinedValue value{node.value};
     const auto kind = holds_named(value.text());
     refuse_tags(node, diagnostics);
@@ -47,7 +47,7 @@ void read_holds(const Node& node, Opening& opening, Diagnostics& diagnostics) {
     opening.stated = true;
 }
 
-void read_column(const Node& node, Opening& opening, Diagnostics& diagnostics) {
+void read_column(const Node& node, SectionOpening& opening, Diagnostics& diagnostics) {
     const JoinedValue value{node.value};
     refuse_tags(node, diagnostics);
     if (opening.column)
@@ -61,7 +61,7 @@ void read_column(const Node& node, Opening& opening, Diagnostics& diagnostics) {
 }
 
 // Reads the lines right under the title; what is left of the block may be an entry.
-Nodes read_first_lines(Nodes block, Opening& opening, Diagnostics& diagnostics) {
+Nodes read_first_lines(Nodes block, SectionOpening& opening, Diagnostics& diagnostics) {
     while (!block.empty()) {
         if (is_label(block.front(), "holds"))
             read_holds(block.front(), opening, diagnostics);
@@ -74,8 +74,8 @@ Nodes read_first_lines(Nodes block, Opening& opening, Diagnostics& diagnostics) 
     return block;
 }
 
-Opening open_section(const Node& node, Diagnostics& diagnostics) {
-    Opening opening;
+SectionOpening open_section(const Node& node, Diagnostics& diagnostics) {
+    SectionOpening opening;
     Section& section = opening.section;
     section.title = read_text(node.value, diagnostics);
     section.tags = read_tags(node.tags);
@@ -91,7 +91,7 @@ void report_untold(const Section& section, Diagnostics& diagnostics) {
                                          listed(holds_names()));
 }
 
-void add_entries(Opening& opening, std::span<const Nodes> blocks, Diagnostics& diagnostics) {
+void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, Diagnostics& diagnostics) {
     Section& section = opening.section;
     if (opening.faulty) return; // how its lines are to be read is not known
     if (!opening.stated) {
@@ -124,7 +124,7 @@ void take_in_all(Build& build, std::span<const Nodes> blocks) {
 }
 
 void build_section(Build& build, const SectionTree& tree) {
-    Opening opening = open_section(tree.opening, build.diagnostics);
+    SectionOpening opening = open_section(tree.opening, build.diagnostics);
     std::vector<Nodes> blocks(tree.blocks.begin(), tree.blocks.end());
     if (!blocks.empty())
         blocks.front() = read_first_lines(blocks.front(), opening, build.diagnostics);

@@ -16,12 +16,10 @@ namespace quoin {
 namespace {
 
 namespace pegtl = tao::pegtl;
-namespace rules = grammar::settings;
+namespace setting_rules = grammar::settings;
 
 // Nobody asks for fewer pages than one, nor reads a résumé of more than this.
 constexpr Interval page_bounds{1, 20};
-constexpr Interval size_bounds{10, 12};
-constexpr Interval margin_bounds{0.5, 1};
 
 struct Asked { // one line that sets something
     const Node& node;
@@ -36,7 +34,7 @@ struct Asked { // one line that sets something
 };
 
 // Beyond what a double holds is far out of any bounds.
-double to_number(std::string_view text) {
+double number_or_huge(std::string_view text) {
     double number = HUGE_VAL;
     const auto result = std::from_chars(text.data(), text.data() + text.size(), number);
     return result.ec == std::errc{} ? number : HUGE_VAL;
@@ -80,59 +78,59 @@ std::string without_end_blanks(std::string text) {
 }
 
 template<typename Rule>
-struct Action {};
+struct SettingAction {};
 
 template<>
-struct Action<rules::number> {
+struct SettingAction<setting_rules::number> {
     static void apply(const auto& in, IntervalParts& found) {
         found.numbers.push_back(in.string());
     }
 };
 
 template<>
-struct Action<rules::updated_year> {
+struct SettingAction<setting_rules::updated_year> {
     static void apply(const auto& in, DateParts& found) {
         found.date.year = to_int(in.string_view());
     }
 };
 
 template<>
-struct Action<rules::updated_month> {
+struct SettingAction<setting_rules::updated_month> {
     static void apply(const auto& in, DateParts& found) {
         found.date.month = to_int(in.string_view());
     }
 };
 
 template<>
-struct Action<rules::updated_day> {
+struct SettingAction<setting_rules::updated_day> {
     static void apply(const auto& in, DateParts& found) {
         found.date.day = to_int(in.string_view());
     }
 };
 
 template<>
-struct Action<rules::check_name> {
+struct SettingAction<setting_rules::check_name> {
     static void apply(const auto& in, AcceptParts& found) {
         found.parts.push_back({in.position().byte, in.string(), {}});
     }
 };
 
 template<>
-struct Action<rules::reason> {
+struct SettingAction<setting_rules::reason> {
     static void apply(const auto& in, AcceptParts& found) {
         found.parts.back().reason = without_end_blanks(in.string());
     }
 };
 
 template<>
-struct Action<rules::glossed_words> {
+struct SettingAction<setting_rules::glossed_words> {
     static void apply(const auto& in, GlossParts& found) {
         found.parts.push_back({without_end_blanks(in.string()), 0, {}});
     }
 };
 
 template<>
-struct Action<rules::gloss_text> {
+struct SettingAction<setting_rules::gloss_text> {
     static void apply(const auto& in, GlossParts& found) {
         found.parts.back().offset = in.position().byte;
         found.parts.back().gloss = without_end_blanks(in.string());
@@ -143,7 +141,7 @@ struct Action<rules::gloss_text> {
 template<typename Rule, typename... Parts>
 bool match(const Asked& asked, Parts&... parts) {
     pegtl::memory_input in(asked.text(), "");
-    if (pegtl::parse<Rule, Action>(in, parts...)) return true;
+    if (pegtl::parse<Rule, SettingAction>(in, parts...)) return true;
     asked.error(grammar::message<Rule>);
     return false;
 }
@@ -159,7 +157,7 @@ void read_interval(const Asked& asked, const Interval& bounds, std::string_view 
     if (!match<Rule>(asked, found)) return;
     const std::string& least = found.numbers.front();
     const std::string& most = found.numbers.back();
-    const Interval interval{to_number(least), to_number(most)};
+    const Interval interval{number_or_huge(least), number_or_huge(most)};
     if (interval.least > interval.most)
         return asked.error("'{}' runs backwards; write " + in_quotes(most + ".." + least));
     if (!within(interval, bounds))
@@ -169,16 +167,16 @@ void read_interval(const Asked& asked, const Interval& bounds, std::string_view 
 }
 
 void read_pages(const Asked& asked, Setting<int>& setting) {
-    if (!match<rules::pages_value>(asked)) return;
-    const double pages = to_number(asked.text());
+    if (!match<setting_rules::pages_value>(asked)) return;
+    const double pages = number_or_huge(asked.text());
     if (!within({pages, pages}, page_bounds))
         return asked.error("'pages' '{}' is out of bounds; expected 1 to 20");
     setting = {static_cast<int>(pages), asked.place()};
 }
 
 template<typename T>
-void read_choice(const Asked& asked, std::optional<T> choice,
-                 const std::vector<std::string_view>& names, Setting<T>& setting) {
+void choose(const Asked& asked, std::optional<T> choice, const std::vector<std::string_view>& names,
+            Setting<T>& setting) {
     if (choice)
         setting = {*choice, asked.place()};
     else
@@ -190,11 +188,11 @@ void read_hyphenate(const Asked& asked, Setting<bool>& setting) {
     const std::string& text = asked.text();
     std::optional<bool> choice;
     if (text == "yes" || text == "no") choice = text == "yes";
-    read_choice(asked, choice, {"yes", "no"}, setting);
+    choose(asked, choice, {"yes", "no"}, setting);
 }
 
 void read_language(const Asked& asked, Setting<std::string>& setting) {
-    if (match<rules::language_value>(asked))
+    if (match<setting_rules::language_value>(asked))
         setting = {recommended_case(asked.text()), asked.place()};
 }
 
@@ -206,7 +204,7 @@ bool in_calendar(const Date& date) {
 
 void read_updated(const Asked& asked, Setting<std::optional<Date>>& setting) {
     DateParts found;
-    if (!match<rules::updated_value>(asked, found)) return;
+    if (!match<setting_rules::updated_value>(asked, found)) return;
     if (!in_calendar(found.date))
         return asked.error("'{}' is not in the calendar; expected a date such as '2026-11-03'");
     setting = {found.date, asked.place()};
@@ -224,7 +222,7 @@ void read_words(const Asked& asked, std::vector<std::string>& words) {
 
 void read_accept(const Asked& asked, std::vector<Acceptance>& accept) {
     AcceptParts found;
-    if (!match<rules::accept_value>(asked, found)) return;
+    if (!match<setting_rules::accept_value>(asked, found)) return;
     for (auto& part : found.parts) {
         const Place place = asked.value.place(part.offset, part.check.size());
         accept.push_back({std::move(part.check), std::move(part.reason), place});
@@ -233,20 +231,21 @@ void read_accept(const Asked& asked, std::vector<Acceptance>& accept) {
 
 void read_foreign(const Asked& asked, std::vector<Gloss>& glosses) {
     GlossParts found;
-    if (!match<rules::foreign_value>(asked, found)) return;
+    if (!match<setting_rules::foreign_value>(asked, found)) return;
     for (auto& part : found.parts) {
         pegtl::memory_input in(part.gloss, "");
-        if (pegtl::parse<rules::language_value>(in))
+        if (pegtl::parse<setting_rules::language_value>(in))
             glosses.push_back({std::move(part.words), recommended_case(part.gloss), {}});
         else
-            asked.diagnostics.error(asked.value.place(part.offset, part.gloss.size()),
-                                    worded(grammar::message<rules::language_value>, part.gloss));
+            asked.diagnostics.error(
+                asked.value.place(part.offset, part.gloss.size()),
+                worded(grammar::message<setting_rules::language_value>, part.gloss));
     }
 }
 
 void read_abbreviations(const Asked& asked, std::vector<Gloss>& glosses) {
     GlossParts found;
-    if (!match<rules::abbreviations_value>(asked, found)) return;
+    if (!match<setting_rules::abbreviations_value>(asked, found)) return;
     for (auto& part : found.parts)
         glosses.push_back({std::move(part.words), {}, std::move(part.gloss)});
 }
@@ -287,22 +286,22 @@ void read_value(SettingName name, const Asked& asked, Settings& settings) {
     const std::string& text = asked.text();
     switch (name) {
     case SettingName::stage:
-        return read_choice(asked, stage_named(text), stage_names(), settings.stage);
+        return choose(asked, stage_named(text), stage_names(), settings.stage);
     case SettingName::pages:
         return read_pages(asked, settings.pages);
     case SettingName::theme:
         settings.theme = {text, asked.place()};
         return;
     case SettingName::paper:
-        return read_choice(asked, paper_named(text), paper_names(), settings.paper);
+        return choose(asked, paper_named(text), paper_names(), settings.paper);
     case SettingName::size:
-        return read_interval<rules::size_value>(asked, size_bounds, "10 to 12 (points)",
-                                                settings.size);
+        return read_interval<setting_rules::size_value>(asked, size_bounds, "10 to 12 (points)",
+                                                        settings.size);
     case SettingName::margins:
-        return read_interval<rules::margins_value>(asked, margin_bounds, "0.5 to 1 (inches)",
-                                                   settings.margins);
+        return read_interval<setting_rules::margins_value>(asked, margin_bounds,
+                                                           "0.5 to 1 (inches)", settings.margins);
     case SettingName::dates_as:
-        return read_choice(asked, date_form_named(text), date_form_names(), settings.dates_as);
+        return choose(asked, date_form_named(text), date_form_names(), settings.dates_as);
     case SettingName::language:
         return read_language(asked, settings.language);
     case SettingName::updated:

@@ -7,7 +7,7 @@ namespace quoin {
 namespace {
 
 namespace pegtl = tao::pegtl;
-namespace rules = grammar::contact;
+namespace contact_rules = grammar::contact;
 
 struct PhoneParts {
     bool global = false;
@@ -16,27 +16,22 @@ struct PhoneParts {
 };
 
 template<typename Rule>
-struct Action {};
+struct PhoneAction {};
 
 template<>
-struct Action<rules::global_sign> {
+struct PhoneAction<contact_rules::global_sign> {
     static void apply0(PhoneParts& found) { found.global = true; }
 };
 
 template<>
-struct Action<rules::phone_digit> {
+struct PhoneAction<contact_rules::phone_digit> {
     static void apply(const auto& in, PhoneParts& found) { found.digits += in.string_view(); }
 };
 
 template<>
-struct Action<rules::extension_digits> {
+struct PhoneAction<contact_rules::extension_digits> {
     static void apply(const auto& in, PhoneParts& found) { found.extension = in.string(); }
 };
-
-// The North American Numbering Plan: area code and exchange begin with 2 to 9.
-bool is_north_american(std::string_view ten) {
-    return ten.size() == 10 && ten[0] >= '2' && ten[3] >= '2';
-}
 
 std::optional<std::string> global_digits(const PhoneParts& number) {
     const std::string& digits = number.digits;
@@ -63,7 +58,7 @@ bool may_stand_in_mailto(char c) {
 std::optional<std::string> phone_uri(std::string_view number) {
     PhoneParts found;
     pegtl::memory_input in(number.data(), number.data() + number.size(), "");
-    if (!pegtl::parse<rules::phone_value, Action>(in, found)) return std::nullopt;
+    if (!pegtl::parse<contact_rules::phone_value, PhoneAction>(in, found)) return std::nullopt;
     const auto digits = global_digits(found);
     if (!digits) return std::nullopt;
     std::string uri = "tel:+" + *digits;
@@ -71,9 +66,13 @@ std::optional<std::string> phone_uri(std::string_view number) {
     return uri;
 }
 
+bool is_north_american(std::string_view ten) {
+    return ten.size() == 10 && ten[0] >= '2' && ten[3] >= '2';
+}
+
 std::optional<std::string> email_uri(std::string_view address) {
     pegtl::memory_input in(address.data(), address.data() + address.size(), "");
-    if (!pegtl::parse<rules::address_value>(in)) return std::nullopt;
+    if (!pegtl::parse<contact_rules::address_value>(in)) return std::nullopt;
     constexpr std::string_view hex = "0123456789ABCDEF";
     std::string uri = "mailto:";
     for (const char c : address) {

@@ -1,14 +1,14 @@
 // Dates as the model has them: in EDTF, in print, and in months for ordering.
 #include "compiler/model/dates.hpp"
 
+#include "compiler/source/utf8.hpp"
+
 #include <array>
 #include <string_view>
 
 namespace quoin {
 namespace {
 
-constexpr std::string_view no_break_space = "\u00A0";
-constexpr int months_of_year = 12;
 constexpr int months_of_season = 3;
 
 constexpr std::array<std::string_view, 12> month_names{
@@ -38,7 +38,7 @@ std::string padded(int number, std::size_t width) {
     return digits.size() < width ? std::string(width - digits.size(), '0') + digits : digits;
 }
 
-std::string print(const Date& date, DateForm form) {
+std::string print_date(const Date& date, DateForm form) {
     const std::string year = padded(date.year, 4);
     if (date.season)
         return std::string{season_name(*date.season)}.append(no_break_space).append(year);
@@ -76,11 +76,11 @@ std::string edtf(const DateRange& range) {
 std::string print(const DateRange& range, DateForm form) {
     std::string text;
     if (range.start)
-        text.append(print(*range.start, form))
+        text.append(print_date(*range.start, form))
             .append(no_break_space)
             .append("–")
             .append(no_break_space);
-    text += range.end ? print(*range.end, form) : "Present";
+    text += range.end ? print_date(*range.end, form) : "Present";
     if (range.expected) text.append(no_break_space).append("(expected)");
     return text;
 }

@@ -3,6 +3,7 @@
 
 #include "compiler/model/text_pieces.hpp"
 #include "compiler/model/wording.hpp"
+#include "compiler/source/folder.hpp"
 #include "compiler/syntax/parse.hpp"
 
 #include <algorithm>
@@ -14,8 +15,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::size_t deepest = 16;    // files open at once, the first one aside
-constexpr std::size_t most_files = 64; // taken in, all told
+constexpr std::size_t deepest = 16;       // files open at once, the first one aside
+constexpr std::size_t most_included = 64; // taken in, all told
 
 struct Include { // one `include:` line
     Build& build;
@@ -29,10 +30,6 @@ struct Include { // one `include:` line
 // Text without a path of its own (standard input, an editor's) is named as if it were a file.
 fs::path path_of(const SourceFile& file) {
     return file.path.empty() ? fs::path{file.name} : file.path;
-}
-
-fs::path folder_of(const fs::path& path) {
-    return path.has_parent_path() ? path.parent_path() : fs::path{"."};
 }
 
 fs::path resolved(const fs::path& path) {
@@ -98,8 +95,8 @@ bool may_open(const Include& include, const fs::path& target) {
     else if (build.open.size() > deepest)
         include.error("files include one another more than " + std::to_string(deepest) +
                       " deep; expected fewer steps");
-    else if (build.included >= most_files)
-        include.error("more than " + std::to_string(most_files) +
+    else if (build.included >= most_included)
+        include.error("more than " + std::to_string(most_included) +
                       " files are taken in; expected fewer");
     else
         return true;

@@ -10,7 +10,7 @@
 namespace quoin {
 namespace {
 
-struct Evidence {
+struct LabelEvidence {
     std::map<Holds, std::size_t> votes; // labels that may stand there, for each kind
     std::size_t known = 0;              // labels of entries, or near enough to be slips of them
     std::size_t unknown = 0;
@@ -28,7 +28,7 @@ std::vector<std::string_view> entry_labels() {
     return labels;
 }
 
-void weigh(const Node& node, Evidence& evidence) {
+void weigh(const Node& node, LabelEvidence& evidence) {
     const Word* word = find_word(node.label.text);
     if (word && std::holds_alternative<Directive>(word->means)) return;
     if (word && !word->kinds.empty()) {
@@ -47,7 +47,7 @@ void weigh(const Node& node, Evidence& evidence) {
     }
 }
 
-std::vector<Holds> leading(const std::map<Holds, std::size_t>& votes) {
+std::vector<Holds> leading_kinds(const std::map<Holds, std::size_t>& votes) {
     std::size_t most = 0;
     for (const auto& [kind, count] : votes)
         most = std::max(most, count);
@@ -60,7 +60,7 @@ std::vector<Holds> leading(const std::map<Holds, std::size_t>& votes) {
 }
 
 std::optional<Holds> infer_holds(std::span<const Nodes> blocks, const std::string& title) {
-    Evidence evidence;
+    LabelEvidence evidence;
     for (const Nodes block : blocks)
         for (const Node& node : block)
             if (node.kind == Node::Kind::field) weigh(node, evidence);
@@ -69,7 +69,7 @@ std::optional<Holds> infer_holds(std::span<const Nodes> blocks, const std::strin
     if (usual && has_groups(*usual) && !evidence.names_an_entry) return usual;
     if (evidence.known == 0 && usual) return usual;
     if (!usual && evidence.looks_grouped()) return Holds::skills;
-    const auto kinds = leading(evidence.votes);
+    const auto kinds = leading_kinds(evidence.votes);
     if (usual && std::ranges::find(kinds, *usual) != kinds.end()) return usual;
     return kinds.size() == 1 ? std::optional{kinds.front()} : std::nullopt;
 }

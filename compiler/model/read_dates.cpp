@@ -18,8 +18,8 @@ namespace quoin {
 namespace {
 
 namespace pegtl = tao::pegtl;
-namespace rules = grammar::dates;
-using Node = pegtl::parse_tree::node;
+namespace date_rules = grammar::dates;
+using DateNode = pegtl::parse_tree::node;
 
 constexpr int first_year = 1900; // a date outside is a slip of the finger
 constexpr int last_year = 2100;
@@ -30,19 +30,21 @@ template<typename Rule>
 using Kept = pegtl::parse_tree::selector<
     Rule,
     pegtl::parse_tree::store_content::on<
-        rules::date, rules::only_year, rules::short_end, rules::part_start, rules::part_end,
-        rules::start_of_month, rules::end_day, rules::since_range, rules::present, rules::expected,
-        rules::year, rules::short_year, rules::wrong_year, rules::month, rules::iso_month,
-        rules::month_name, rules::spring, rules::summer, rules::autumn, rules::winter, rules::day,
-        rules::no_year, rules::unknown_word, rules::no_date, rules::no_end, rules::no_start,
-        rules::only_present, rules::nothing, rules::left_over>>;
+        date_rules::date, date_rules::only_year, date_rules::short_end, date_rules::part_start,
+        date_rules::part_end, date_rules::start_of_month, date_rules::end_day,
+        date_rules::since_range, date_rules::present, date_rules::expected, date_rules::year,
+        date_rules::short_year, date_rules::wrong_year, date_rules::month, date_rules::iso_month,
+        date_rules::month_name, date_rules::spring, date_rules::summer, date_rules::autumn,
+        date_rules::winter, date_rules::day, date_rules::no_year, date_rules::unknown_word,
+        date_rules::no_date, date_rules::no_end, date_rules::no_start, date_rules::only_present,
+        date_rules::nothing, date_rules::left_over>>;
 
-constexpr std::array<std::string_view, 24> known_words{
+constexpr std::array<std::string_view, 24> date_words{
     "January",   "February", "March",    "April",    "May",      "June",        "July",    "August",
     "September", "October",  "November", "December", "Spring",   "Summer",      "Fall",    "Autumn",
     "Winter",    "present",  "ongoing",  "current",  "expected", "anticipated", "through", "since"};
 
-struct Part { // a date, and where its figures stand for what may be wrong with them
+struct DatePart { // a date, and where its figures stand for what may be wrong with them
     Date date;
     std::string_view day;
     bool takes_year = false;  // the start of `May-August 2025`
@@ -69,18 +71,18 @@ int days_of(const Date& date) {
     return static_cast<int>(static_cast<unsigned>(last.day()));
 }
 
-class Reader {
+class DateReader {
 public:
-    explicit Reader(std::string_view text) : text_(text) {}
+    explicit DateReader(std::string_view text) : text_(text) {}
 
-    std::variant<DateRange, DateFault> read(const Node& root) {
+    std::variant<DateRange, DateFault> read(const DateNode& root) {
         for (const auto& node : root.children)
             visit(*node);
         if (parts_.size() == 2) share();
-        for (const Part& part : parts_)
+        for (const DatePart& part : parts_)
             check_day(part);
         if (present_ && range_.expected)
-            fault<rules::expected_present>(expected_, {in_quotes(expected_)});
+            fault<date_rules::expected_present>(expected_, {in_quotes(expected_)});
         if (fault_) return *fault_;
         if (parts_.size() == 2 || since_ || present_) range_.start = parts_.front().date;
         if (!since_ && !present_) range_.end = parts_.back().date;
@@ -97,69 +99,69 @@ private:
     }
 
     template<typename Rule>
-    bool fault_if(const Node& node) {
+    bool fault_if(const DateNode& node) {
         if (!node.is_type<Rule>()) return false;
         fault<Rule>(node.string_view(), {in_quotes(node.string_view())});
         return true;
     }
 
-    void visit(const Node& node) {
-        if (node.is_type<rules::present>()) {
+    void visit(const DateNode& node) {
+        if (node.is_type<date_rules::present>()) {
             present_ = true;
-        } else if (node.is_type<rules::expected>()) {
+        } else if (node.is_type<date_rules::expected>()) {
             range_.expected = true;
             expected_ = node.string_view();
-        } else if (node.is_type<rules::since_range>()) {
+        } else if (node.is_type<date_rules::since_range>()) {
             since_ = true;
             for (const auto& child : node.children)
                 visit(*child);
-        } else if (node.is_type<rules::short_end>()) {
+        } else if (node.is_type<date_rules::short_end>()) {
             short_end(node.string_view());
-        } else if (node.is_type<rules::unknown_word>()) {
+        } else if (node.is_type<date_rules::unknown_word>()) {
             unknown_word(node.string_view());
         } else if (!is_fault(node)) {
             part(node);
         }
     }
 
-    bool is_fault(const Node& node) {
-        return fault_if<rules::no_year>(node) || fault_if<rules::no_date>(node) ||
-               fault_if<rules::no_end>(node) || fault_if<rules::no_start>(node) ||
-               fault_if<rules::only_present>(node) || fault_if<rules::nothing>(node) ||
-               fault_if<rules::left_over>(node);
+    bool is_fault(const DateNode& node) {
+        return fault_if<date_rules::no_year>(node) || fault_if<date_rules::no_date>(node) ||
+               fault_if<date_rules::no_end>(node) || fault_if<date_rules::no_start>(node) ||
+               fault_if<date_rules::only_present>(node) || fault_if<date_rules::nothing>(node) ||
+               fault_if<date_rules::left_over>(node);
     }
 
     void unknown_word(std::string_view word) {
-        if (const auto near = nearest(word, known_words))
-            fault<rules::misspelt_word>(word, {in_quotes(word), in_quotes(*near)});
+        if (const auto near = nearest(word, date_words))
+            fault<date_rules::misspelt_word>(word, {in_quotes(word), in_quotes(*near)});
         else
-            fault<rules::unknown_word>(word, {in_quotes(word)});
+            fault<date_rules::unknown_word>(word, {in_quotes(word)});
     }
 
-    void part(const Node& node) {
-        Part part;
+    void part(const DateNode& node) {
+        DatePart part;
         part.takes_year =
-            node.is_type<rules::part_start>() || node.is_type<rules::start_of_month>();
-        part.takes_month = node.is_type<rules::end_day>();
-        if (node.is_type<rules::only_year>()) set_year(node.string_view(), part.date);
+            node.is_type<date_rules::part_start>() || node.is_type<date_rules::start_of_month>();
+        part.takes_month = node.is_type<date_rules::end_day>();
+        if (node.is_type<date_rules::only_year>()) set_year(node.string_view(), part.date);
         for (const auto& leaf : node.children)
             set(*leaf, part);
         parts_.push_back(part);
     }
 
-    void set(const Node& leaf, Part& part) {
+    void set(const DateNode& leaf, DatePart& part) {
         const std::string_view text = leaf.string_view();
-        if (leaf.is_type<rules::year>()) set_year(text, part.date);
-        if (leaf.is_type<rules::short_year>()) set_short_year(text, part.date);
-        fault_if<rules::wrong_year>(leaf);
-        if (leaf.is_type<rules::month_name>()) part.date.month = month_of(text);
-        if (leaf.is_type<rules::spring>()) part.date.season = Season::spring;
-        if (leaf.is_type<rules::summer>()) part.date.season = Season::summer;
-        if (leaf.is_type<rules::autumn>()) part.date.season = Season::autumn;
-        if (leaf.is_type<rules::winter>()) part.date.season = Season::winter;
-        if (leaf.is_type<rules::month>() || leaf.is_type<rules::iso_month>())
+        if (leaf.is_type<date_rules::year>()) set_year(text, part.date);
+        if (leaf.is_type<date_rules::short_year>()) set_short_year(text, part.date);
+        fault_if<date_rules::wrong_year>(leaf);
+        if (leaf.is_type<date_rules::month_name>()) part.date.month = month_of(text);
+        if (leaf.is_type<date_rules::spring>()) part.date.season = Season::spring;
+        if (leaf.is_type<date_rules::summer>()) part.date.season = Season::summer;
+        if (leaf.is_type<date_rules::autumn>()) part.date.season = Season::autumn;
+        if (leaf.is_type<date_rules::winter>()) part.date.season = Season::winter;
+        if (leaf.is_type<date_rules::month>() || leaf.is_type<date_rules::iso_month>())
             set_month(text, part.date);
-        if (leaf.is_type<rules::day>()) {
+        if (leaf.is_type<date_rules::day>()) {
             part.date.day = number(text);
             part.day = text;
         }
@@ -168,7 +170,7 @@ private:
     void set_year(std::string_view digits, Date& date) {
         date.year = number(digits);
         if (date.year < first_year || date.year > last_year)
-            fault<rules::year_bounds>(digits, {in_quotes(digits)});
+            fault<date_rules::year_bounds>(digits, {in_quotes(digits)});
     }
 
     void set_short_year(std::string_view text, Date& date) {
@@ -178,7 +180,8 @@ private:
 
     void set_month(std::string_view digits, Date& date) {
         date.month = number(digits);
-        if (*date.month < 1 || *date.month > 12) fault<rules::month>(digits, {in_quotes(digits)});
+        if (*date.month < 1 || *date.month > 12)
+            fault<date_rules::month>(digits, {in_quotes(digits)});
     }
 
     // `2023-24`, `1999-00`
@@ -186,7 +189,7 @@ private:
         const int start = parts_.back().date.year;
         int end = start / century * century + number(digits);
         if (start % century == century - 1 && number(digits) == 0) end += century;
-        if (end <= start) fault<rules::short_end>(digits, {in_quotes(digits)});
+        if (end <= start) fault<date_rules::short_end>(digits, {in_quotes(digits)});
         parts_.push_back({.date = {.year = end, .month = {}, .season = {}, .day = {}}, .day = {}});
     }
 
@@ -195,18 +198,19 @@ private:
         if (parts_.back().takes_month) parts_.back().date.month = parts_.front().date.month;
     }
 
-    void check_day(const Part& part) {
+    void check_day(const DatePart& part) {
         const Date& date = part.date;
         if (part.day.empty() || !date.month || *date.month < 1 || *date.month > 12) return;
         const int most = days_of(date);
         if (*date.day >= 1 && *date.day <= most) return;
         const std::string month =
             print({{}, Date{date.year, date.month, {}, {}}, false}, DateForm::year_month);
-        fault<rules::day_of_month>(part.day, {in_quotes(part.day), month, std::to_string(most)});
+        fault<date_rules::day_of_month>(part.day,
+                                        {in_quotes(part.day), month, std::to_string(most)});
     }
 
     std::string_view text_;
-    std::vector<Part> parts_;
+    std::vector<DatePart> parts_;
     DateRange range_;
     std::string_view expected_;
     bool present_ = false;
@@ -218,8 +222,8 @@ private:
 
 std::variant<DateRange, DateFault> read_dates(std::string_view text) {
     pegtl::memory_input<pegtl::tracking_mode::lazy> in(text.data(), text.data() + text.size(), "");
-    const auto root = pegtl::parse_tree::parse<rules::text, Kept>(in);
-    return Reader(text).read(*root);
+    const auto root = pegtl::parse_tree::parse<date_rules::text, Kept>(in);
+    return DateReader(text).read(*root);
 }
 
 }

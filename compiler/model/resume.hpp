@@ -124,6 +124,9 @@ struct Interval { // a pinned setting has least == most
     bool operator==(const Interval&) const = default;
 };
 
+constexpr Interval size_bounds{10, 12};   // pt
+constexpr Interval margin_bounds{0.5, 1}; // inch
+
 template<typename T>
 struct Setting { // a value with the place it was set at; line 0 when it is the default
     T value{};
@@ -152,8 +155,8 @@ struct Settings {
     Setting<int> pages{1, {}};
     Setting<std::string> theme; // empty: the house theme
     Setting<Paper> paper{Paper::letter, {}};
-    Setting<Interval> size{{10, 12}, {}};    // pt
-    Setting<Interval> margins{{0.5, 1}, {}}; // inch
+    Setting<Interval> size{size_bounds, {}};      // pt
+    Setting<Interval> margins{margin_bounds, {}}; // inch
     Setting<DateForm> dates_as{DateForm::short_month, {}};
     Setting<std::string> language{"en-US", {}}; // BCP 47
     Setting<std::optional<Date>> updated;

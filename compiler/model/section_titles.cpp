@@ -1,6 +1,8 @@
 // The words of titles and the kinds of sections they stand for.
 #include "compiler/model/section_titles.hpp"
 
+#include "compiler/source/ascii.hpp"
+
 #include <algorithm>
 #include <array>
 #include <string>
@@ -85,14 +87,6 @@ constexpr std::array title_words{
     TitleWord{"statement", prose},
 };
 
-constexpr bool is_letter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-
-constexpr char lower(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
-}
-
 std::optional<Holds> title_word(std::string_view word) {
     const auto row =
         std::ranges::find(title_words, word, [](const auto& known) { return known.name; });
@@ -108,8 +102,8 @@ std::optional<Holds> usual_holds(std::string_view title) {
     std::optional<Holds> found;
     std::string word;
     for (std::size_t i = 0; i <= title.size(); ++i) {
-        if (i < title.size() && is_letter(title[i])) {
-            word += lower(title[i]);
+        if (i < title.size() && is_ascii_letter(title[i])) {
+            word += small_letter(title[i]);
             continue;
         }
         const auto kind = title_word(word);

@@ -16,7 +16,7 @@ namespace {
 
 namespace pegtl = tao::pegtl;
 namespace inline_text = grammar::inline_text;
-constexpr std::string_view white = " \t";
+constexpr std::string_view blanks_around = " \t";
 
 class Spans {
 public:
@@ -109,10 +109,10 @@ Value cut(const Value& value, std::size_t begin, std::size_t end) {
     return result;
 }
 
-Value trimmed(const Value& value) {
+Value without_outer_blanks(const Value& value) {
     const std::string text = value.joined();
-    const std::size_t begin = std::min(text.find_first_not_of(white), text.size());
-    std::size_t end = text.find_last_not_of(white) + 1;
+    const std::size_t begin = std::min(text.find_first_not_of(blanks_around), text.size());
+    std::size_t end = text.find_last_not_of(blanks_around) + 1;
     if (end > 0 && end < text.size() && text[end - 1] == '\\') ++end; // an escaped space
     return cut(value, begin, std::max(begin, end));
 }
@@ -209,7 +209,7 @@ Place Text::place(std::size_t offset, std::size_t length) const {
 }
 
 Text read_text(const Value& value, Diagnostics& diagnostics) {
-    const Value inner = trimmed(value);
+    const Value inner = without_outer_blanks(value);
     const JoinedValue joined(inner);
     Pieces pieces = cut_pieces(joined, diagnostics);
     pair_marks(pieces, joined, diagnostics);
@@ -219,7 +219,7 @@ Text read_text(const Value& value, Diagnostics& diagnostics) {
 }
 
 Text read_link(const Value& value, Diagnostics& diagnostics) {
-    const Value inner = trimmed(value);
+    const Value inner = without_outer_blanks(value);
     const JoinedValue joined(inner);
     const std::string& text = joined.text();
     if (!matches<inline_text::labelled_link>(text)) {
@@ -230,14 +230,14 @@ Text read_link(const Value& value, Diagnostics& diagnostics) {
     const std::size_t open = text.rfind('<');
     auto address = address_in(joined, open + 1, text.size() - 1, diagnostics);
     if (!address) return read_plain(value);
-    if (text.find_first_not_of(white) == open)
+    if (text.find_first_not_of(blanks_around) == open)
         return shown(joined, shown_address(text, address->begin, address->end),
                      std::move(address->uri));
     return labelled(inner, open, std::move(address->uri), diagnostics);
 }
 
 Text read_plain(const Value& value) {
-    const Value inner = trimmed(value);
+    const Value inner = without_outer_blanks(value);
     const JoinedValue joined(inner);
     Spans spans(joined);
     spans.literal(0, joined.text().size(), {});

@@ -13,10 +13,10 @@ namespace {
 
 namespace pegtl = tao::pegtl;
 namespace inline_text = grammar::inline_text;
-using Input = pegtl::memory_input<pegtl::tracking_mode::lazy>;
+using UriInput = pegtl::memory_input<pegtl::tracking_mode::lazy>;
 
 template<typename Rule>
-struct Reach { // how far any rule of a URI came, for where it fails
+struct UriReach { // how far any rule of a URI came, for where it fails
     template<typename ActionInput>
     static void apply(const ActionInput& in, const char*& furthest) {
         furthest = std::max(furthest, in.end());
@@ -24,9 +24,9 @@ struct Reach { // how far any rule of a URI came, for where it fails
 };
 
 std::size_t valid_length(std::string_view uri) {
-    Input in(uri.data(), uri.data() + uri.size(), "");
+    UriInput in(uri.data(), uri.data() + uri.size(), "");
     const char* furthest = in.begin();
-    if (pegtl::parse<inline_text::known_address, Reach>(in, furthest)) furthest = in.current();
+    if (pegtl::parse<inline_text::known_address, UriReach>(in, furthest)) furthest = in.current();
     return static_cast<std::size_t>(furthest - uri.data());
 }
 
@@ -53,7 +53,7 @@ struct Wrong<inline_text::address_character> : WrongAs<inline_text::address_char
 
 // In messages the address is as typed, without a scheme put before it.
 std::string what_is_wrong(std::string_view uri, std::size_t at, std::size_t added) {
-    Input in(uri.data() + at, uri.data() + uri.size(), "");
+    UriInput in(uri.data() + at, uri.data() + uri.size(), "");
     std::string text;
     pegtl::parse<inline_text::wrong_in_address, Wrong>(in, uri.substr(added), text);
     return text;
@@ -67,7 +67,7 @@ void lower_scheme(std::string& uri) {
 
 template<typename Rule>
 bool begins_with(std::string_view text) {
-    Input in(text.data(), text.data() + text.size(), "");
+    UriInput in(text.data(), text.data() + text.size(), "");
     return pegtl::parse<Rule>(in);
 }
 
@@ -140,7 +140,7 @@ std::string read_address(const JoinedValue& value, std::size_t begin, std::size_
     lower_scheme(uri);
     const std::size_t valid = valid_length(uri);
     if (valid < uri.size()) {
-        Input in(uri.data() + valid, uri.data() + uri.size(), "");
+        UriInput in(uri.data() + valid, uri.data() + uri.size(), "");
         pegtl::parse<inline_text::character>(in);
         const auto length = static_cast<std::size_t>(in.current() - uri.data()) - valid;
         diagnostics.error(value.place(offsets[valid], length),
@@ -154,7 +154,7 @@ std::string read_address(const JoinedValue& value, std::size_t begin, std::size_
 
 Shown shown_address(std::string_view text, std::size_t begin, std::size_t end) {
     const std::string_view address = text.substr(begin, end - begin);
-    Input in(address.data(), address.data() + address.size(), "");
+    UriInput in(address.data(), address.data() + address.size(), "");
     const bool web = pegtl::parse<inline_text::web_scheme>(in);
     if (!web) pegtl::parse<inline_text::known_scheme>(in);
     if (web) pegtl::parse<pegtl::two<'/'>>(in);

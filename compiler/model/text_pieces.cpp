@@ -3,6 +3,7 @@
 
 #include "compiler/model/message_text.hpp"
 #include "compiler/model/wording.hpp"
+#include "compiler/source/utf8.hpp"
 #include "grammar/inline.hpp"
 #include "grammar/messages.hpp"
 
@@ -15,8 +16,6 @@ namespace quoin {
 namespace {
 
 namespace inline_text = grammar::inline_text;
-
-constexpr std::string_view no_break_space = "\u00A0";
 
 struct Cutter {
     const JoinedValue& value;
@@ -35,7 +34,7 @@ struct Cutter {
 };
 
 template<typename Rule>
-struct Cut : tao::pegtl::nothing<Rule> {};
+struct CutRule : tao::pegtl::nothing<Rule> {};
 
 template<typename Input>
 std::size_t begin_of(const Input& in, const Cutter& cutter) {
@@ -56,28 +55,28 @@ struct CutAs {
 };
 
 template<>
-struct Cut<inline_text::word> : CutAs<Piece::Kind::literal> {};
+struct CutRule<inline_text::word> : CutAs<Piece::Kind::literal> {};
 template<>
-struct Cut<inline_text::telephone> : CutAs<Piece::Kind::literal> {};
+struct CutRule<inline_text::telephone> : CutAs<Piece::Kind::literal> {};
 template<>
-struct Cut<inline_text::hyphens> : CutAs<Piece::Kind::literal> {};
+struct CutRule<inline_text::hyphens> : CutAs<Piece::Kind::literal> {};
 template<>
-struct Cut<inline_text::opening_sign> : CutAs<Piece::Kind::literal> {};
+struct CutRule<inline_text::opening_sign> : CutAs<Piece::Kind::literal> {};
 template<>
-struct Cut<inline_text::less_than> : CutAs<Piece::Kind::literal> {};
+struct CutRule<inline_text::less_than> : CutAs<Piece::Kind::literal> {};
 template<>
-struct Cut<inline_text::other> : CutAs<Piece::Kind::literal> {};
+struct CutRule<inline_text::other> : CutAs<Piece::Kind::literal> {};
 template<>
-struct Cut<inline_text::space> : CutAs<Piece::Kind::space> {};
+struct CutRule<inline_text::space> : CutAs<Piece::Kind::space> {};
 template<>
-struct Cut<inline_text::link> : CutAs<Piece::Kind::link> {};
+struct CutRule<inline_text::link> : CutAs<Piece::Kind::link> {};
 template<>
-struct Cut<inline_text::double_quote> : CutAs<Piece::Kind::double_quote> {};
+struct CutRule<inline_text::double_quote> : CutAs<Piece::Kind::double_quote> {};
 template<>
-struct Cut<inline_text::single_quote> : CutAs<Piece::Kind::single_quote> {};
+struct CutRule<inline_text::single_quote> : CutAs<Piece::Kind::single_quote> {};
 
 template<>
-struct Cut<inline_text::mark_run> { // one piece a mark, as each may close another
+struct CutRule<inline_text::mark_run> { // one piece a mark, as each may close another
     template<typename Input>
     static void apply(const Input& in, Cutter& cutter) {
         for (std::size_t at = begin_of(in, cutter); at < end_of(in, cutter); ++at)
@@ -86,7 +85,7 @@ struct Cut<inline_text::mark_run> { // one piece a mark, as each may close anoth
 };
 
 template<>
-struct Cut<inline_text::apostrophe> {
+struct CutRule<inline_text::apostrophe> {
     template<typename Input>
     static void apply(const Input& in, Cutter& cutter) {
         const std::size_t begin = begin_of(in, cutter);
@@ -98,7 +97,7 @@ struct Cut<inline_text::apostrophe> {
 };
 
 template<>
-struct Cut<inline_text::escape> {
+struct CutRule<inline_text::escape> {
     template<typename Input>
     static void apply(const Input& in, Cutter& cutter) {
         const std::string_view escaped =
@@ -110,7 +109,7 @@ struct Cut<inline_text::escape> {
 };
 
 template<>
-struct Cut<inline_text::figure_range> {
+struct CutRule<inline_text::figure_range> {
     template<typename Input>
     static void apply(const Input& in, Cutter& cutter) {
         const std::size_t hyphen = end_of(in, cutter) - 1;
@@ -119,9 +118,8 @@ struct Cut<inline_text::figure_range> {
     }
 };
 
-template<>
-struct Cut<inline_text::spaced_dash> { // the space before does not break: no line starts with a
-                                       // dash
+template<> // the space before does not break: no line starts with a dash
+struct CutRule<inline_text::spaced_dash> {
     template<typename Input>
     static void apply(const Input& in, Cutter& cutter) {
         if (begin_of(in, cutter) == 0)
@@ -132,7 +130,7 @@ struct Cut<inline_text::spaced_dash> { // the space before does not break: no li
 };
 
 template<>
-struct Cut<inline_text::closed_dash> {
+struct CutRule<inline_text::closed_dash> {
     template<typename Input>
     static void apply(const Input& in, Cutter& cutter) {
         const Neighbour before = neighbour_before(cutter.text(), begin_of(in, cutter));
@@ -162,12 +160,12 @@ struct CutAndReport {
 };
 
 template<>
-struct Cut<inline_text::lone_backslash> : CutAndReport<inline_text::lone_backslash> {};
+struct CutRule<inline_text::lone_backslash> : CutAndReport<inline_text::lone_backslash> {};
 template<>
-struct Cut<inline_text::open_address> : CutAndReport<inline_text::open_address> {};
+struct CutRule<inline_text::open_address> : CutAndReport<inline_text::open_address> {};
 
 template<>
-struct Cut<inline_text::other_scheme> {
+struct CutRule<inline_text::other_scheme> {
     template<typename Input>
     static void apply(const Input& in, Cutter& cutter) {
         const std::size_t begin = begin_of(in, cutter);
@@ -183,7 +181,7 @@ bool is_any(std::string_view text, std::initializer_list<std::string_view> signs
     return std::find(signs.begin(), signs.end(), text) != signs.end();
 }
 
-Neighbour kind_of(std::string_view character) {
+Neighbour neighbour_of(std::string_view character) {
     const char first = character.front();
     if (is_any(character, {" ", "\t", no_break_space})) return Neighbour::space;
     if (is_any(character, {"(", "["})) return Neighbour::opening;
@@ -196,10 +194,6 @@ Neighbour kind_of(std::string_view character) {
     return static_cast<unsigned char>(first) >= 0x80 || (lower >= 'a' && lower <= 'z')
                ? Neighbour::letter
                : Neighbour::other;
-}
-
-bool continues_character(char byte) {
-    return (static_cast<unsigned char>(byte) & 0xC0) == 0x80;
 }
 
 }
@@ -239,7 +233,7 @@ Place JoinedValue::place(std::size_t offset, std::size_t length) const {
 Pieces cut_pieces(const JoinedValue& value, Diagnostics& diagnostics) {
     Cutter cutter{value, diagnostics, {}};
     tao::pegtl::memory_input<tao::pegtl::tracking_mode::lazy> in(value.text(), "");
-    tao::pegtl::parse<inline_text::text, Cut>(in, cutter);
+    tao::pegtl::parse<inline_text::text, CutRule>(in, cutter);
     return std::move(cutter.pieces);
 }
 
@@ -248,7 +242,7 @@ Neighbour neighbour_before(std::string_view text, std::size_t offset) {
     std::size_t start = offset - 1;
     while (start > 0 && offset - start < 4 && continues_character(text[start]))
         --start;
-    const Neighbour kind = kind_of(text.substr(start, offset - start));
+    const Neighbour kind = neighbour_of(text.substr(start, offset - start));
     const bool dash = kind == Neighbour::hyphen && start > 0 && text[start - 1] == '-';
     return dash ? Neighbour::dash : kind;
 }
@@ -259,7 +253,7 @@ Neighbour neighbour_after(std::string_view text, std::size_t offset) {
     std::size_t end = offset + 1;
     while (end < text.size() && end - offset < 4 && continues_character(text[end]))
         ++end;
-    const Neighbour kind = kind_of(text.substr(offset, end - offset));
+    const Neighbour kind = neighbour_of(text.substr(offset, end - offset));
     const bool dash = kind == Neighbour::hyphen && text.substr(offset).starts_with("--");
     return dash ? Neighbour::dash : kind;
 }

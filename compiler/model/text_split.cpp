@@ -7,7 +7,7 @@
 namespace quoin {
 namespace {
 
-struct Position {
+struct SpanPosition {
     std::size_t span = 0;
     std::size_t byte = 0;
 };
@@ -22,7 +22,7 @@ public:
     Separators(const Text& text, char separator) : text_(text), separator_(separator) {}
 
     // A parenthesis that is never closed, or never opened, holds nothing together.
-    std::vector<Position> find() {
+    std::vector<SpanPosition> find() {
         for (std::size_t i = 0; i < text_.spans.size(); ++i) {
             const std::string& bytes = text_.spans[i].text;
             if (!is_typed_plain(text_.spans[i])) continue;
@@ -33,7 +33,7 @@ public:
     }
 
 private:
-    void look_at(char byte, Position position) {
+    void look_at(char byte, SpanPosition position) {
         if (byte == separator_) found_.push_back(position);
         if (byte == '(') open_.push_back(found_.size());
         if (byte == ')' && !open_.empty()) {
@@ -44,7 +44,7 @@ private:
 
     const Text& text_;
     char separator_;
-    std::vector<Position> found_;
+    std::vector<SpanPosition> found_;
     std::vector<std::size_t> open_; // how many were found before each open parenthesis
 };
 
@@ -80,7 +80,7 @@ void take_links(Text& item, const std::vector<std::string>& links) {
     }
 }
 
-Text item(const Text& text, Position begin, Position end) {
+Text item(const Text& text, SpanPosition begin, SpanPosition end) {
     Text result;
     for (std::size_t i = begin.span; i < text.spans.size() && i <= end.span; ++i) {
         const std::size_t from = i == begin.span ? begin.byte : 0;
@@ -95,11 +95,11 @@ Text item(const Text& text, Position begin, Position end) {
 }
 
 std::vector<Text> split(const Text& text, char separator) {
-    std::vector<Position> ends = Separators(text, separator).find();
+    std::vector<SpanPosition> ends = Separators(text, separator).find();
     ends.push_back({text.spans.size(), 0});
     std::vector<Text> items;
-    Position begin;
-    for (const Position end : ends) {
+    SpanPosition begin;
+    for (const SpanPosition end : ends) {
         Text next = item(text, begin, end);
         if (!next.empty()) items.push_back(std::move(next));
         begin = {end.span, end.byte + 1};

@@ -1,6 +1,8 @@
 // The table of labels, the tables of words that are values, and what is asked of them.
 #include "compiler/model/vocabulary.hpp"
 
+#include "compiler/source/ascii.hpp"
+
 #include <algorithm>
 #include <array>
 
@@ -10,8 +12,8 @@ namespace {
 using enum Holds;
 
 constexpr HoldsSet with_bullets{education, experience, projects, activities, honors, other};
-constexpr HoldsSet dated{education, experience,  projects,     activities,
-                         honors,    credentials, publications, other};
+constexpr HoldsSet with_dates{education, experience,  projects,     activities,
+                              honors,    credentials, publications, other};
 constexpr HoldsSet with_place{education, experience, projects, activities, other};
 
 using F = FieldName;
@@ -20,7 +22,7 @@ using D = Directive;
 using V = ValueKind;
 
 // label, meaning, value, in the heading, in entries of, repeats
-constexpr std::array words{
+constexpr std::array word_rows{
     Word{"name", F::name, V::text, true, {}, false},
     Word{"pronouns", F::pronouns, V::text, true, {}, false},
     Word{"headline", F::headline, V::text, true, {}, false},
@@ -70,7 +72,7 @@ constexpr std::array words{
     Word{"major", F::major, V::text, false, {education}, false},
     Word{"minor", F::minor, V::text, false, {education}, false},
     Word{"graduation", F::graduation, V::dates, false, {education}, false},
-    Word{"dates", F::dates, V::dates, false, dated, false},
+    Word{"dates", F::dates, V::dates, false, with_dates, false},
     Word{"expires", F::expires, V::dates, false, {credentials}, false},
     Word{"gpa", F::gpa, V::text, false, {education}, false},
     Word{"honors", F::honors, V::items, false, {education}, false},
@@ -86,7 +88,7 @@ struct Named {
     T value;
 };
 
-constexpr std::array kinds{
+constexpr std::array kind_rows{
     Named<Holds>{"education", education},
     Named<Holds>{"experience", experience},
     Named<Holds>{"projects", projects},
@@ -100,34 +102,30 @@ constexpr std::array kinds{
     Named<Holds>{"other", other},
 };
 
-constexpr std::array stages{
+constexpr std::array stage_rows{
     Named<Stage>{"undergraduate", Stage::undergraduate},
     Named<Stage>{"recent graduate", Stage::recent_graduate},
     Named<Stage>{"graduate applicant", Stage::graduate_applicant},
     Named<Stage>{"experienced", Stage::experienced},
 };
 
-constexpr std::array papers{
+constexpr std::array paper_rows{
     Named<Paper>{"letter", Paper::letter},
     Named<Paper>{"a4", Paper::a4},
 };
 
-constexpr std::array date_forms{
+constexpr std::array date_form_rows{
     Named<DateForm>{"Jun 2026", DateForm::short_month},
     Named<DateForm>{"June 2026", DateForm::long_month},
     Named<DateForm>{"06/2026", DateForm::month_slash_year},
     Named<DateForm>{"2026-06", DateForm::year_month},
 };
 
-constexpr char lower(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c + 32) : c;
-}
-
 // ASCII lower case, a hyphen as a space, spaces not doubled.
 std::string folded(std::string_view text) {
     std::string result;
     for (const char c : text) {
-        const char next = c == '-' || c == '\t' ? ' ' : lower(c);
+        const char next = c == '-' || c == '\t' ? ' ' : small_letter(c);
         if (next != ' ' || (!result.empty() && result.back() != ' ')) result += next;
     }
     while (!result.empty() && result.back() == ' ')
@@ -160,12 +158,12 @@ std::vector<std::string_view> names_in(const Table& table) {
 }
 
 std::span<const Word> vocabulary() {
-    return words;
+    return word_rows;
 }
 
 const Word* find_word(std::string_view label) {
-    const auto* found = std::ranges::find(words, label, &Word::label);
-    return found == words.end() ? nullptr : found;
+    const auto* found = std::ranges::find(word_rows, label, &Word::label);
+    return found == word_rows.end() ? nullptr : found;
 }
 
 bool has_groups(Holds kind) {
@@ -195,21 +193,21 @@ bool names_entry(FieldName name) {
 
 std::vector<std::string_view> heading_labels() {
     std::vector<std::string_view> labels;
-    for (const Word& word : words)
+    for (const Word& word : word_rows)
         if (word.heading) labels.push_back(word.label);
     return labels;
 }
 
 std::vector<std::string_view> labels_of(Holds kind) {
     std::vector<std::string_view> labels;
-    for (const Word& word : words)
+    for (const Word& word : word_rows)
         if (word.kinds.has(kind)) labels.push_back(word.label);
     return labels;
 }
 
 std::string kinds_with(const Word& word) {
     std::vector<std::string_view> names;
-    for (const auto& kind : kinds)
+    for (const auto& kind : kind_rows)
         if (word.kinds.has(kind.value)) names.push_back(kind.name);
     std::string text;
     for (std::size_t i = 0; i < names.size(); ++i) {
@@ -221,7 +219,7 @@ std::string kinds_with(const Word& word) {
 
 std::string_view label_of(FieldName name) {
     if (name == F::group) return "group";
-    const auto* found = std::ranges::find_if(words, [&](const Word& word) {
+    const auto* found = std::ranges::find_if(word_rows, [&](const Word& word) {
         const auto* field = std::get_if<FieldName>(&word.means);
         return field && *field == name;
     });
@@ -229,42 +227,42 @@ std::string_view label_of(FieldName name) {
 }
 
 std::string_view name_of(Holds kind) {
-    return name_in(kinds, kind);
+    return name_in(kind_rows, kind);
 }
 std::string_view name_of(Stage stage) {
-    return name_in(stages, stage);
+    return name_in(stage_rows, stage);
 }
 std::string_view name_of(Paper paper) {
-    return name_in(papers, paper);
+    return name_in(paper_rows, paper);
 }
 std::string_view name_of(DateForm form) {
-    return name_in(date_forms, form);
+    return name_in(date_form_rows, form);
 }
 
 std::optional<Holds> holds_named(std::string_view name) {
-    return named(kinds, name);
+    return named(kind_rows, name);
 }
 std::optional<Stage> stage_named(std::string_view name) {
-    return named(stages, name);
+    return named(stage_rows, name);
 }
 std::optional<Paper> paper_named(std::string_view name) {
-    return named(papers, name);
+    return named(paper_rows, name);
 }
 std::optional<DateForm> date_form_named(std::string_view name) {
-    return named(date_forms, name);
+    return named(date_form_rows, name);
 }
 
 std::vector<std::string_view> holds_names() {
-    return names_in(kinds);
+    return names_in(kind_rows);
 }
 std::vector<std::string_view> stage_names() {
-    return names_in(stages);
+    return names_in(stage_rows);
 }
 std::vector<std::string_view> paper_names() {
-    return names_in(papers);
+    return names_in(paper_rows);
 }
 std::vector<std::string_view> date_form_names() {
-    return names_in(date_forms);
+    return names_in(date_form_rows);
 }
 
 std::string section_of(Holds kind) {

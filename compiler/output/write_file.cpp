@@ -2,6 +2,8 @@
 // from a missing folder.
 #include "compiler/output/write_file.hpp"
 
+#include "compiler/source/folder.hpp"
+
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <sys/stat.h>
@@ -22,14 +24,14 @@ namespace fs = std::filesystem;
 constexpr int links_followed = 40; // as Linux does, see path_resolution(7)
 constexpr int names_tried = 1000;
 
-class Descriptor {
+class OutputDescriptor {
 public:
-    explicit Descriptor(int number) : number_(number) {}
-    ~Descriptor() {
+    explicit OutputDescriptor(int number) : number_(number) {}
+    ~OutputDescriptor() {
         if (number_ >= 0) ::close(number_);
     }
-    Descriptor(const Descriptor&) = delete;
-    Descriptor& operator=(const Descriptor&) = delete;
+    OutputDescriptor(const OutputDescriptor&) = delete;
+    OutputDescriptor& operator=(const OutputDescriptor&) = delete;
 
     int number() const { return number_; }
     // Some file systems tell only here that the disk is full.
@@ -39,11 +41,7 @@ private:
     int number_;
 };
 
-fs::path folder_of(const fs::path& file) {
-    return file.has_parent_path() ? file.parent_path() : fs::path(".");
-}
-
-std::string in_quotes(const fs::path& path) {
+std::string path_in_quotes(const fs::path& path) {
     return fmt::format("'{}'", path.string());
 }
 
@@ -54,7 +52,7 @@ std::string no_such_folder(const fs::path& file) {
     while (folder.has_relative_path() && !fs::exists(folder.parent_path(), ignored) &&
            folder.has_parent_path())
         folder = folder.parent_path();
-    return "there is no folder " + in_quotes(folder);
+    return "there is no folder " + path_in_quotes(folder);
 }
 
 std::string reason(int error, const fs::path& file) {
@@ -62,12 +60,12 @@ std::string reason(int error, const fs::path& file) {
     case ENOENT:
         return no_such_folder(file);
     case ENOTDIR:
-        return in_quotes(folder_of(file)) + " is not a folder";
+        return path_in_quotes(folder_of(file)) + " is not a folder";
     case EISDIR:
         return "it is a folder";
     case EACCES:
     case EPERM:
-        return "there is no permission to write in the folder " + in_quotes(folder_of(file));
+        return "there is no permission to write in the folder " + path_in_quotes(folder_of(file));
     case ENOSPC:
         return "the disk is full";
     case EDQUOT:
@@ -89,7 +87,7 @@ std::string reason(int error, const fs::path& file) {
 
 std::string fault(const std::string& target, const std::string& why) {
     return fmt::format("cannot write {}: {}",
-                       target == "-" ? "to standard output" : in_quotes(target), why);
+                       target == "-" ? "to standard output" : path_in_quotes(target), why);
 }
 
 // 0, or the error number.
@@ -105,7 +103,7 @@ int write_all(int descriptor, std::string_view bytes) {
 
 // What is there is appended to, for `/dev/stdout` may be a file with something in it.
 int write_directly(const std::string& target, std::string_view bytes) {
-    Descriptor device(::open(target.c_str(), O_WRONLY | O_APPEND | O_NOCTTY | O_CLOEXEC));
+    OutputDescriptor device(::open(target.c_str(), O_WRONLY | O_APPEND | O_NOCTTY | O_CLOEXEC));
     if (device.number() < 0) return errno;
     if (const int error = write_all(device.number(), bytes)) return error;
     return device.close() ? 0 : errno;
@@ -149,7 +147,7 @@ Temporary open_temporary(const fs::path& target) {
 }
 
 // 0, or the error number; the temporary file is then still there.
-int fill_and_rename(Descriptor& file, const fs::path& name, const fs::path& target,
+int fill_and_rename(OutputDescriptor& file, const fs::path& name, const fs::path& target,
                     std::string_view bytes, const struct stat* old) {
     if (const int error = write_all(file.number(), bytes)) return error;
     if (old != nullptr && ::fchmod(file.number(), old->st_mode & 07777) != 0) return errno;
@@ -161,7 +159,7 @@ int fill_and_rename(Descriptor& file, const fs::path& name, const fs::path& targ
 int replace(const fs::path& target, std::string_view bytes, const struct stat* old) {
     const Temporary temporary = open_temporary(target);
     if (temporary.descriptor < 0) return errno;
-    Descriptor file(temporary.descriptor);
+    OutputDescriptor file(temporary.descriptor);
     const int error = fill_and_rename(file, temporary.name, target, bytes, old);
     if (error != 0) ::unlink(temporary.name.c_str());
     return error;

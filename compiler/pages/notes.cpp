@@ -7,12 +7,12 @@ namespace quoin {
 
 namespace {
 
-constexpr double flag_height = 9;  // pt: figures and a rim
-constexpr double figure_width = 4; // pt
-constexpr double flag_ends = 6;    // pt: the rim and the point
-constexpr double away = 3;         // pt, from the text
-constexpr double apart = 1;        // pt, of two flags
-constexpr double paper_edge = 9;   // pt, that printers leave blank
+constexpr double flag_height = 9;    // pt: figures and a rim
+constexpr double figure_width = 4;   // pt
+constexpr double flag_ends = 6;      // pt: the rim and the point
+constexpr double away_from_text = 3; // pt, from the text
+constexpr double apart = 1;          // pt, of two flags
+constexpr double paper_edge = 9;     // pt, that printers leave blank
 
 struct Row { // of flags, on one side of one page
     std::size_t page = 0;
@@ -76,10 +76,11 @@ void part(std::vector<Row>& rows) {
 }
 
 void place_flags(std::vector<Note>& notes, const Pages& pages, double margin) {
-    std::vector<Row> rows = rows_of(notes, pages, margin - away - paper_edge);
+    std::vector<Row> rows = rows_of(notes, pages, margin - away_from_text - paper_edge);
     part(rows);
     for (const Row& row : rows) {
-        double left = row.left ? margin - away - row.width : pages.width - margin + away;
+        double left =
+            row.left ? margin - away_from_text - row.width : pages.width - margin + away_from_text;
         for (Note* note : row.notes) {
             note->flag = {left, row.bottom, width_of(*note), flag_height, row.left};
             left += note->flag.width + apart;

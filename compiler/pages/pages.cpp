@@ -44,7 +44,7 @@ Line::Position visible_end(const Paragraph& paragraph, const Line& line) {
     return end;
 }
 
-constexpr std::string_view figures = "0123456789";
+constexpr std::string_view figures_shown = "0123456789";
 
 Line glyphs_of(std::uint32_t run, std::size_t begin, std::size_t end) {
     Line line;
@@ -57,8 +57,8 @@ Line glyphs_of(std::uint32_t run, std::size_t begin, std::size_t end) {
 std::vector<Line> running_head_pieces(const std::vector<Run>& runs, std::size_t number) {
     std::vector<Line> pieces;
     for (std::uint32_t r = 0; r < runs.size(); ++r) {
-        if (r + 1 < runs.size() || runs[r].text != figures ||
-            runs[r].glyphs.size() != figures.size()) {
+        if (r + 1 < runs.size() || runs[r].text != figures_shown ||
+            runs[r].glyphs.size() != figures_shown.size()) {
             pieces.push_back(glyphs_of(r, 0, runs[r].glyphs.size()));
             continue;
         }

@@ -11,13 +11,13 @@ namespace quoin {
 namespace {
 
 constexpr double infinity = std::numeric_limits<double>::infinity();
-constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
+constexpr std::size_t no_node = std::numeric_limits<std::size_t>::max();
 
 struct Totals {
     double width = 0, stretch = 0, shrink = 0;
 };
 
-struct Node {
+struct BreakNode {
     std::size_t item = 0; // the break
     std::size_t line = 0; // lines before it
     int fitness = 1;
@@ -25,7 +25,7 @@ struct Node {
     Totals after; // sums up to the next line's first item
     double demerits = 0;
     double ratio = 0;
-    std::size_t previous = none;
+    std::size_t previous = no_node;
 };
 
 int fitness_of(double ratio) {
@@ -79,7 +79,7 @@ class Breaker {
 public:
     Breaker(std::span<const Item> items, double measure, const BreakingRules& rules)
         : items_(items), measure_(measure), rules_(rules) {
-        Node start;
+        BreakNode start;
         start.after = totals_after(items, 0, {});
         nodes_.push_back(start);
         active_.push_back(0);
@@ -95,7 +95,7 @@ public:
 
 private:
     void try_break(std::size_t at) {
-        std::vector<Node> found;
+        std::vector<BreakNode> found;
         const bool forced = is_forced(items_[at]);
         const double extra = items_[at].kind == Item::Kind::penalty ? items_[at].width : 0;
         std::size_t kept = 0;
@@ -105,16 +105,17 @@ private:
             if (ratio >= -1 && !forced) active_[kept++] = from;
         }
         active_.resize(kept);
-        for (const Node& node : found) {
+        for (const BreakNode& node : found) {
             active_.push_back(nodes_.size());
             nodes_.push_back(node);
         }
     }
 
     // Keeps the line if it is the best so far of its kind.
-    void offer(std::vector<Node>& found, std::size_t from, std::size_t at, double ratio) const {
+    void offer(std::vector<BreakNode>& found, std::size_t from, std::size_t at,
+               double ratio) const {
         const Item& item = items_[at];
-        Node node;
+        BreakNode node;
         node.item = at;
         node.line = rules_.lines == 0 ? 0 : nodes_[from].line + 1;
         if (node.line > rules_.lines) return;
@@ -128,7 +129,7 @@ private:
         if (std::abs(node.fitness - nodes_[from].fitness) > 1)
             node.demerits += rules_.fitness_demerits;
         node.after = totals_after(items_, at, totals_);
-        const auto rival = std::find_if(found.begin(), found.end(), [&](const Node& other) {
+        const auto rival = std::find_if(found.begin(), found.end(), [&](const BreakNode& other) {
             return other.line == node.line && other.fitness == node.fitness;
         });
         if (rival == found.end())
@@ -138,14 +139,15 @@ private:
     }
 
     Breaking best() const {
-        std::size_t last = none;
+        std::size_t last = no_node;
         for (const std::size_t node : active_)
             if (nodes_[node].item + 1 == items_.size() && nodes_[node].line == rules_.lines)
-                if (last == none || nodes_[node].demerits < nodes_[last].demerits) last = node;
+                if (last == no_node || nodes_[node].demerits < nodes_[last].demerits) last = node;
         Breaking breaking;
-        if (last == none) return breaking;
+        if (last == no_node) return breaking;
         breaking.demerits = nodes_[last].demerits;
-        for (std::size_t node = last; nodes_[node].previous != none; node = nodes_[node].previous)
+        for (std::size_t node = last; nodes_[node].previous != no_node;
+             node = nodes_[node].previous)
             breaking.breaks.push_back({nodes_[node].item, nodes_[node].ratio});
         std::reverse(breaking.breaks.begin(), breaking.breaks.end());
         return breaking;
@@ -155,7 +157,7 @@ private:
     double measure_;
     const BreakingRules& rules_;
     Totals totals_; // of the items before the one at hand
-    std::vector<Node> nodes_;
+    std::vector<BreakNode> nodes_;
     std::vector<std::size_t> active_; // indices into nodes_
 };
 

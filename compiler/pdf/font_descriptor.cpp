@@ -12,16 +12,17 @@ namespace quoin {
 
 namespace {
 
-enum Flag : int { fixed_pitch = 1, serif = 2, symbolic = 4, italic = 64 }; // table 123
+enum FontFlag : int { fixed_pitch = 1, serif = 2, symbolic = 4, italic = 64 }; // table 123
 
-class Table { // of an sfnt; what lies past its end reads as 0
+class FontTable { // of an sfnt; what lies past its end reads as 0
 public:
-    Table(const Face& face, hb_tag_t tag) : blob_(hb_face_reference_table(face.hb_face(), tag)) {
+    FontTable(const Face& face, hb_tag_t tag)
+        : blob_(hb_face_reference_table(face.hb_face(), tag)) {
         bytes_ = hb_blob_get_data(blob_, &length_);
     }
-    ~Table() { hb_blob_destroy(blob_); }
-    Table(const Table&) = delete;
-    Table& operator=(const Table&) = delete;
+    ~FontTable() { hb_blob_destroy(blob_); }
+    FontTable(const FontTable&) = delete;
+    FontTable& operator=(const FontTable&) = delete;
 
     int byte(unsigned offset) const {
         return offset < length_ ? static_cast<unsigned char>(bytes_[offset]) : 0;
@@ -38,7 +39,7 @@ private:
 
 // As far as the face says (OpenType, OS/2 table): PANOSE styles 2 to 10 of a Latin text face,
 // family classes 1 to 5 and 7.
-bool has_serifs(const Table& os2) {
+bool has_serifs(const FontTable& os2) {
     constexpr unsigned family_class = 30, panose = 32;
     const int kind = os2.byte(family_class);
     if (os2.byte(panose) == 2 && os2.byte(panose + 1) >= 2 && os2.byte(panose + 1) <= 10)
@@ -47,7 +48,7 @@ bool has_serifs(const Table& os2) {
 }
 
 int flags(const Face& face) {
-    const Table os2(face, HB_TAG('O', 'S', '/', '2')), post(face, HB_TAG('p', 'o', 's', 't'));
+    const FontTable os2(face, HB_TAG('O', 'S', '/', '2')), post(face, HB_TAG('p', 'o', 's', 't'));
     int value = symbolic; // the subset's own encoding
     if (has_serifs(os2)) value |= serif;
     if (post.int16(12) != 0 || post.int16(14) != 0) value |= fixed_pitch;
@@ -60,7 +61,7 @@ int thousandths(const Face& face, int units) {
 }
 
 PdfArray bounding_box(const Face& face) {
-    const Table head(face, HB_TAG('h', 'e', 'a', 'd'));
+    const FontTable head(face, HB_TAG('h', 'e', 'a', 'd'));
     PdfArray box;
     for (const unsigned offset : {36U, 38U, 40U, 42U})
         box.push_back(thousandths(face, head.int16(offset)));

@@ -39,13 +39,13 @@ std::string escape(std::string_view utf8) {
     return text;
 }
 
-struct Clock {
+struct UtcTime {
     int year;
     unsigned month, day;
     int hour, minute, second;
 };
 
-Clock utc(std::int64_t time) {
+UtcTime utc(std::int64_t time) {
     constexpr std::int64_t year_10000 = 253402300800;
     if (time < 0 || time >= year_10000)
         throw std::runtime_error("the document's date lies outside the years 1970 to 9999");
@@ -62,7 +62,7 @@ Clock utc(std::int64_t time) {
 }
 
 std::string printed(const char* form, std::int64_t time) {
-    const Clock clock = utc(time);
+    const UtcTime clock = utc(time);
     return fmt::format(fmt::runtime(form), clock.year, clock.month, clock.day, clock.hour,
                        clock.minute, clock.second);
 }

@@ -14,10 +14,7 @@ namespace quoin {
 
 namespace {
 
-// Table 165: PDF/A-2, 6.3.2 asks for Print. It recommends NoZoom too, which would leave the figures
-// small for those who enlarge a page to read it.
-constexpr int print_flag = 4;
-constexpr Colour white{255, 255, 255};
+constexpr Colour figure_colour{255, 255, 255};
 constexpr const char* author = "quoin proof";
 
 PdfArray numbers(std::initializer_list<double> values) {
@@ -176,7 +173,7 @@ PdfReference NoteWriter::flag_appearance(const Note& note, const Face& face) {
     ContentStream stream;
     stream.set_colour(note.flag_colour);
     draw_flag(stream, note.flag);
-    stream.set_colour(white);
+    stream.set_colour(figure_colour);
     draw_figures(stream, face, note.number, middle_of_body(note.flag),
                  note.flag.bottom + note.flag.height / 2);
     return file_.add_stream({{"Type", PdfName{"XObject"}},

@@ -11,6 +11,10 @@
 
 namespace quoin {
 
+// Of an annotation, table 165: PDF/A-2, 6.3.2 asks for Print. It recommends NoZoom too, which would
+// leave the figures of a note small for those who enlarge a page to read it.
+constexpr int print_flag = 4;
+
 struct NoteObjects { // reserved, with the keys the structure tree gave them
     PdfReference flag, words;
     int flag_key = 0, words_key = 0;

@@ -16,8 +16,6 @@ namespace quoin {
 
 namespace {
 
-constexpr int print_flag = 4; // of an annotation, table 165: PDF/A-2, 6.3.2 asks for it
-
 class DocumentWriter {
 public:
     DocumentWriter(const Composition& composition, const Pages& pages, std::span<const Note> notes);

@@ -2,6 +2,7 @@
 #include "compiler/pdf/shown_glyphs.hpp"
 
 #include "compiler/pdf/unicode.hpp"
+#include "compiler/source/utf8.hpp"
 
 #include <hb.h>
 
@@ -12,9 +13,7 @@ namespace quoin {
 
 namespace {
 
-constexpr std::string_view no_break_space = "\u00A0";
 constexpr std::string_view no_break_hyphen = "\u2011";
-constexpr std::string_view soft_hyphen = "\u00AD";
 constexpr std::string_view word_joiner = "\u2060"; // of no width and no meaning at a word's inside
 
 std::string_view as_typed(std::string_view text) {

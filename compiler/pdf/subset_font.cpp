@@ -22,10 +22,10 @@ struct Destroy {
         destroy(object);
     }
 };
-using Input = std::unique_ptr<hb_subset_input_t, Destroy<hb_subset_input_destroy>>;
+using SubsetInput = std::unique_ptr<hb_subset_input_t, Destroy<hb_subset_input_destroy>>;
 using Plan = std::unique_ptr<hb_subset_plan_t, Destroy<hb_subset_plan_destroy>>;
 using HbFace = std::unique_ptr<hb_face_t, Destroy<hb_face_destroy>>;
-using Blob = std::unique_ptr<hb_blob_t, Destroy<hb_blob_destroy>>;
+using FontBytes = std::unique_ptr<hb_blob_t, Destroy<hb_blob_destroy>>;
 
 // What an embedded program needs of a face (ISO 32000-1, 9.9), and the only tables that the
 // subsetter sees: to look through a whole family's cmap and layout rules takes it longer than all
@@ -39,7 +39,7 @@ constexpr std::array<hb_tag_t, 1> cff_outlines = {HB_TAG('C', 'F', 'F', ' ')};
 
 void copy_tables(hb_face_t* from, std::span<const hb_tag_t> tags, hb_face_t* to) {
     for (const hb_tag_t tag : tags)
-        hb_face_builder_add_table(to, tag, Blob(hb_face_reference_table(from, tag)).get());
+        hb_face_builder_add_table(to, tag, FontBytes(hb_face_reference_table(from, tag)).get());
 }
 
 HbFace bare_face(const Face& face) {
@@ -52,8 +52,8 @@ HbFace bare_face(const Face& face) {
     return bare;
 }
 
-Input make_input(const std::vector<std::uint32_t>& glyphs) {
-    Input input(hb_subset_input_create_or_fail());
+SubsetInput make_input(const std::vector<std::uint32_t>& glyphs) {
+    SubsetInput input(hb_subset_input_create_or_fail());
     if (!input) throw std::bad_alloc();
     // Subroutines of a whole font cost a subset more than they save, once it is compressed.
     hb_subset_input_set_flags(input.get(),
@@ -75,8 +75,8 @@ std::vector<double> glyph_widths(const Face& face, const hb_map_t* old_of) {
 // With CFF outlines the table that has them is a font program by itself (table 126), and the sfnt
 // around it says nothing more than the dictionaries do.
 std::string font_program(hb_face_t* subset, bool is_cff) {
-    const Blob blob(is_cff ? hb_face_reference_table(subset, HB_TAG('C', 'F', 'F', ' '))
-                           : hb_face_reference_blob(subset));
+    const FontBytes blob(is_cff ? hb_face_reference_table(subset, HB_TAG('C', 'F', 'F', ' '))
+                                : hb_face_reference_blob(subset));
     unsigned length = 0;
     const char* const bytes = hb_blob_get_data(blob.get(), &length);
     return {bytes, length};
@@ -90,7 +90,7 @@ std::string font_program(hb_face_t* subset, bool is_cff) {
 }
 
 SubsetFont subset_font(const Face& face, const std::vector<std::uint32_t>& glyphs) {
-    const Input input = make_input(glyphs);
+    const SubsetInput input = make_input(glyphs);
     const HbFace bare = bare_face(face);
     const Plan plan(hb_subset_plan_create_or_fail(bare.get(), input.get()));
     if (!plan) refuse(face);

@@ -15,20 +15,20 @@ namespace {
 
 constexpr std::size_t most_in_a_block = 100;
 
-constexpr std::string_view head = "/CIDInit /ProcSet findresource begin\n"
-                                  "12 dict begin\n"
-                                  "begincmap\n"
-                                  "/CIDSystemInfo <</Registry (Adobe) /Ordering (UCS)"
-                                  " /Supplement 0>> def\n"
-                                  "/CMapName /Adobe-Identity-UCS def\n"
-                                  "/CMapType 2 def\n"
-                                  "1 begincodespacerange\n"
-                                  "<0000> <FFFF>\n"
-                                  "endcodespacerange\n";
-constexpr std::string_view tail = "endcmap\n"
-                                  "CMapName currentdict /CMap defineresource pop\n"
-                                  "end\n"
-                                  "end\n";
+constexpr std::string_view cmap_head = "/CIDInit /ProcSet findresource begin\n"
+                                       "12 dict begin\n"
+                                       "begincmap\n"
+                                       "/CIDSystemInfo <</Registry (Adobe) /Ordering (UCS)"
+                                       " /Supplement 0>> def\n"
+                                       "/CMapName /Adobe-Identity-UCS def\n"
+                                       "/CMapType 2 def\n"
+                                       "1 begincodespacerange\n"
+                                       "<0000> <FFFF>\n"
+                                       "endcodespacerange\n";
+constexpr std::string_view cmap_tail = "endcmap\n"
+                                       "CMapName currentdict /CMap defineresource pop\n"
+                                       "end\n"
+                                       "end\n";
 
 // PDF/UA-1, 7.21.7 forbids U+0000, U+FEFF and U+FFFE; PDF/A-2, 6.2.11.7.3 a private-use character
 // without a replacement text, which nobody could give here.
@@ -112,10 +112,10 @@ std::string to_unicode_cmap(const std::map<std::uint32_t, std::string_view>& tex
     std::vector<Range> ranges = find_ranges(texts);
     const auto alone = std::stable_partition(
         ranges.begin(), ranges.end(), [](const Range& range) { return range.first != range.last; });
-    std::string map(head);
+    std::string map(cmap_head);
     append_blocks(map, "bfrange", {ranges.begin(), alone});
     append_blocks(map, "bfchar", {alone, ranges.end()});
-    map += tail;
+    map += cmap_tail;
     return map;
 }
 

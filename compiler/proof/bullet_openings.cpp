@@ -1,6 +1,7 @@
 // How bullets open, and whether their verbs fit the time of the entry.
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/bullet_wording.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <algorithm>
 #include <array>
@@ -14,12 +15,6 @@ namespace {
 using enum Holds;
 using Opening = BulletReading::Opening;
 
-std::string capitalised(std::string word) {
-    if (!word.empty() && word.front() >= 'a' && word.front() <= 'z')
-        word.front() = static_cast<char>(word.front() - 'a' + 'A');
-    return word;
-}
-
 bool is_capitalised(std::string_view word) {
     return !word.empty() && word.front() >= 'A' && word.front() <= 'Z';
 }
@@ -28,7 +23,7 @@ bool is_in_capitals(std::string_view word) {
     return word.size() > 1 && is_capitalised(word.substr(0, 1)) && is_capitalised(word.substr(1));
 }
 
-std::string joined(const std::vector<std::string>& words, std::string_view last) {
+std::string quoted_list(const std::vector<std::string>& words, std::string_view last) {
     std::string all;
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (i > 0) all += i + 1 == words.size() ? ' ' + std::string(last) + ' ' : ", ";
@@ -57,8 +52,8 @@ std::string wrong_tense(const WordedBullet& bullet, const std::vector<std::strin
     const std::string entry = called(*bullet.position.entry);
     const std::string now = when == WhenDone::ended ? entry + " has ended" : entry + " goes on";
     if (is_gerund(verbs.front()))
-        return joined(verbs, "and") + are + " neither past nor present; " + now;
-    return joined(verbs, "and") + are +
+        return quoted_list(verbs, "and") + are + " neither past nor present; " + now;
+    return quoted_list(verbs, "and") + are +
            (when == WhenDone::ended ? " in the present, but " : " in the past, but ") + now;
 }
 
@@ -74,7 +69,7 @@ void judge(const WordedBullet& bullet, WhenDone when, const ProofContext& contex
             right.push_back(std::move(form));
     }
     report(findings, bullet.place(wrong.front()), wrong_tense(bullet, verbs, when),
-           right.empty() ? std::string{} : "write " + joined(right, "and"));
+           right.empty() ? std::string{} : "write " + quoted_list(right, "and"));
 }
 
 // --- openings
@@ -135,7 +130,7 @@ std::string others_for(std::string_view base, bool ended, const Language& langua
     std::vector<std::string> verbs;
     for (const std::string_view other : kin->others)
         verbs.push_back(in_time(other, ended, language));
-    return "where it is true, " + joined(verbs, "or") + " may say it more exactly";
+    return "where it is true, " + quoted_list(verbs, "or") + " may say it more exactly";
 }
 
 bool opens_with_verb(Opening opening) {
@@ -177,7 +172,7 @@ void weak_opening(const ProofContext& context, std::vector<Finding>& findings) {
                    " says that you were near the work, not what you did",
                verbs.empty() ? "begin with what you did yourself"
                              : std::string("begin with what you ") + (ended ? "did" : "do") + ": " +
-                                   joined(verbs, "or") + ", if it is true");
+                                   quoted_list(verbs, "or") + ", if it is true");
     }
 }
 

@@ -1,6 +1,7 @@
 // The table of the consistency checks, and those of signs and spaces, most of which can be mended.
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/consistency.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -16,7 +17,7 @@ bool is_blank(char c) {
 
 // --- ends of bullets
 
-constexpr std::array<std::string_view, 33> abbreviations{
+constexpr std::array<std::string_view, 33> with_full_stop{
     "inc", "co",   "corp", "ltd", "etc", "jr",   "sr",   "no",  "nos",  "dept", "st",
     "ave", "blvd", "rd",   "dr",  "mr",  "mrs",  "ms",   "esq", "prof", "vs",   "approx",
     "est", "hrs",  "yrs",  "lbs", "min", "univ", "govt", "doz", "oz",   "ft",   "incl"};
@@ -27,13 +28,9 @@ constexpr std::array<std::string_view, 24> short_names{
     "Tenn", "Tex", "Wis",  "Penn", "Jan",   "Feb",  "Aug",  "Sept", "Oct", "Nov",  "Dec",  "Fig"};
 
 // Words as well, but for the figure before them.
-constexpr std::array<std::string_view, 19> units{"in",  "lb", "yd",  "mi",  "hr", "yr",  "gal",
-                                                 "pt",  "qt", "sec", "wk",  "mo", "wks", "mos",
-                                                 "max", "sq", "tsp", "pct", "cu"};
-
-bool is_one_of(std::string_view word, const auto& words) {
-    return std::ranges::find(words, word) != words.end();
-}
+constexpr std::array<std::string_view, 19> units_after_figure{
+    "in", "lb", "yd",  "mi",  "hr",  "yr", "gal", "pt",  "qt", "sec",
+    "wk", "mo", "wks", "mos", "max", "sq", "tsp", "pct", "cu"};
 
 // After the last blank; the text loses it, and the blank.
 std::string_view take_last_word(std::string_view& text) {
@@ -51,8 +48,8 @@ bool ends_in_abbreviation(std::string_view text) { // which ends in a full stop
         word.remove_prefix(1);
     if (word.size() == 1 || word.find('.') != std::string_view::npos) return true;
     const std::string small = lower_case(word);
-    if (is_one_of(small, abbreviations) || is_one_of(word, short_names)) return true;
-    if (!is_one_of(small, units)) return false;
+    if (is_one_of(small, with_full_stop) || is_one_of(word, short_names)) return true;
+    if (!is_one_of(small, units_after_figure)) return false;
     const std::string_view before = take_last_word(text);
     return !before.empty() &&
            (is_figure(before.back()) || before.back() == '.' || before.ends_with("½") ||
@@ -249,7 +246,7 @@ void dashes(const ProofContext& context, std::vector<Finding>& findings) {
 
 namespace {
 
-constexpr std::array checks{
+constexpr std::array consistency_table{
     Check{"bullet-ends", Weight::should, "consistency",
           "All bullets end with a full stop, or none does; abbreviations and bullets of several "
           "sentences aside.",
@@ -302,7 +299,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> consistency_checks() {
-    return checks;
+    return consistency_table;
 }
 
 }

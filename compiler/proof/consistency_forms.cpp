@@ -1,6 +1,7 @@
 // Capitals of titles and roles.
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/consistency.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <algorithm>
 #include <array>
@@ -19,7 +20,7 @@ enum class Case { title, sentence, all_capitals, small };
 constexpr std::array cases{Case::title, Case::sentence, Case::all_capitals, Case::small};
 using Cases = std::set<Case>; // which a text may be in: one word tells less than three
 
-std::string_view name_of(Case which) {
+std::string_view case_name(Case which) {
     switch (which) {
     case Case::title:
         return "Capitals for Each Word";
@@ -31,14 +32,6 @@ std::string_view name_of(Case which) {
         break;
     }
     return "small letters";
-}
-
-bool is_capital(char c) {
-    return c >= 'A' && c <= 'Z';
-}
-
-bool is_small(char c) {
-    return c >= 'a' && c <= 'z';
 }
 
 // Titles of works are written as they are called; what is in parentheses is an aside.
@@ -56,7 +49,7 @@ bool opening_tells(const Text& text, std::string_view first) {
 }
 
 Cases cases_of_first(std::string_view first) {
-    if (is_small(first.front())) return {Case::small};
+    if (is_small_letter(first.front())) return {Case::small};
     return {Case::title, Case::sentence};
 }
 
@@ -72,15 +65,15 @@ Cases cases_of(const Text& text) {
         const std::string_view word = words[i].word;
         letters += word.size();
         const bool minor = std::ranges::find(minor_words, lower_case(word)) != minor_words.end();
-        const bool acronym = word.size() > 1 && is_capital(word[1]);
+        const bool acronym = word.size() > 1 && is_capital_letter(word[1]);
         if (i == 0 || minor || acronym || word.size() == 1 || has_digit(word)) continue;
-        if (is_capital(word.front())) ++capitals;
-        if (is_small(word.front())) ++smalls;
+        if (is_capital_letter(word.front())) ++capitals;
+        if (is_small_letter(word.front())) ++smalls;
     }
-    if (!std::ranges::any_of(plain, is_small))
+    if (!std::ranges::any_of(plain, is_small_letter))
         return letters > longer_than_acronym ? Cases{Case::all_capitals} : Cases{};
     const std::string_view first = words.front().word;
-    if (first.size() > 1 && is_capital(first[1]) && smalls + capitals == 0) return {};
+    if (first.size() > 1 && is_capital_letter(first[1]) && smalls + capitals == 0) return {};
     if (capitals > 0 && smalls > 0) return {};
     Cases found = cases_of_first(first);
     if (capitals > 0) found = found.contains(Case::title) ? Cases{Case::title} : Cases{};
@@ -115,8 +108,8 @@ void report_cases(const std::vector<Cased>& all, const char* what, std::vector<F
         if (!each.cases.contains(usual))
             return report(findings, each.place,
                           in_quotes(each.text->plain()) + " is written with " +
-                              std::string(name_of(*each.cases.begin())) + ", other " + what +
-                              " with " + std::string(name_of(usual)),
+                              std::string(case_name(*each.cases.begin())) + ", other " + what +
+                              " with " + std::string(case_name(usual)),
                           "write them in one way");
 }
 

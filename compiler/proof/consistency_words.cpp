@@ -27,7 +27,7 @@ struct NumberAt {
     bool grouped = false;
 };
 
-bool is_year(std::string_view figures) {
+bool may_be_year(std::string_view figures) {
     constexpr int first = 1500, last = 2100;
     int number = 0;
     std::from_chars(figures.data(), figures.data() + figures.size(), number);
@@ -38,7 +38,7 @@ bool all_figures(std::string_view word) {
     return !word.empty() && std::ranges::all_of(word, is_figure);
 }
 
-constexpr std::array<std::string_view, 30> numbered{
+constexpr std::array<std::string_view, 30> numbered_things{
     "form",  "forms",  "room",     "rooms",   "section", "sections", "course",   "courses",
     "route", "routes", "highway",  "line",    "lines",   "suite",    "unit",     "units",
     "title", "model",  "schedule", "lot",     "lots",    "chapter",  "chapters", "standard",
@@ -58,7 +58,8 @@ bool stands_after_name(std::string_view text, std::size_t at) {
         const std::size_t begin = space == std::string_view::npos ? 0 : space + 1;
         const std::string_view word = without_signs(text.substr(begin, at - 1 - begin));
         if (word.empty()) return false;
-        if (std::ranges::find(numbered, lower_case(word)) != numbered.end()) return true;
+        if (std::ranges::find(numbered_things, lower_case(word)) != numbered_things.end())
+            return true;
         const bool joins = word == "and" || word == "or" || word == "to" || all_figures(word);
         if (!joins) return begin > 0 && word.front() >= 'A' && word.front() <= 'Z';
         at = begin;
@@ -93,7 +94,7 @@ std::vector<NumberAt> large_numbers(std::string_view text) {
         const bool whole = std::string_view(" $(~").find(before) != std::string_view::npos &&
                            std::string_view(" .,;)%").find(after) != std::string_view::npos &&
                            !(end + 1 < text.size() && after == '.' && is_figure(text[end + 1]));
-        if (whole && (grouped || (piece.size() >= 4 && !is_year(piece) &&
+        if (whole && (grouped || (piece.size() >= 4 && !may_be_year(piece) &&
                                   !stands_after_name(text, at) && !stands_before_name(text, end))))
             numbers.push_back({at, std::string(piece), grouped});
         at = end;
@@ -186,7 +187,7 @@ std::string without_hyphens(std::string_view word) {
     return letters;
 }
 
-bool has_inner_capital(std::string_view word) {
+bool mixes_capitals(std::string_view word) {
     bool small = false, inner = false;
     for (std::size_t at = 0; at < word.size(); ++at) {
         small = small || (word[at] >= 'a' && word[at] <= 'z');
@@ -217,7 +218,7 @@ public:
         const std::string& before = found->second.spelled;
         const bool hyphens = lower_case(before) != lower_case(word);
         const bool letters_differ =
-            !hyphens && before != word && (has_inner_capital(before) || has_inner_capital(word));
+            !hyphens && before != word && (mixes_capitals(before) || mixes_capitals(word));
         if (!hyphens && !letters_differ) return;
         told_.insert(key);
         report(findings_, term.place(),

@@ -17,7 +17,7 @@ constexpr std::array<std::string_view, 12> words_of_any_school{
     "college",   "university", "institute", "school", "community", "state",
     "technical", "academy",    "north",     "south",  "east",      "west"};
 
-Place top(const ProofContext& context) {
+Place heading_place(const ProofContext& context) {
     const Field* name = context.resume.find(FieldName::name);
     if (name) return name->place;
     return context.resume.heading.empty() ? Place{} : context.resume.heading.front().place;
@@ -29,7 +29,8 @@ void missing_contact(const ProofContext& context, std::vector<Finding>& findings
           {FieldName::email, "email: ottoline.brandt@ellerystate.example"},
           {FieldName::phone, "phone: (360) 555-0142"}})
         if (!context.resume.find(name))
-            report(findings, top(context), "no " + std::string(label_of(name)) + " in the heading",
+            report(findings, heading_place(context),
+                   "no " + std::string(label_of(name)) + " in the heading",
                    std::string("add a line such as '") + mend + "'");
 }
 
@@ -179,7 +180,7 @@ void link_form(const ProofContext& context, std::vector<Finding>& findings) {
     });
 }
 
-constexpr std::array checks{
+constexpr std::array contact_table{
     Check{"missing-contact", Weight::must, "contact",
           "The heading has a name, an email address and a telephone number.",
           "An employer who cannot reach you goes on to the next résumé, and a portal asks for each "
@@ -238,7 +239,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> contact_checks() {
-    return checks;
+    return contact_table;
 }
 
 }

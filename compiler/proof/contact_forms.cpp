@@ -3,6 +3,8 @@
 
 #include "compiler/model/contact_links.hpp"
 #include "compiler/proof/walk.hpp"
+#include "compiler/source/lists.hpp"
+#include "compiler/source/utf8.hpp"
 #include "grammar/contact.hpp"
 
 #include <utf8proc.h>
@@ -17,8 +19,8 @@ namespace quoin {
 
 namespace {
 
-constexpr std::size_t most_local = 64, most_domain = 255, most_address = 254; // octets
-constexpr std::size_t most_link = 40;                                         // characters
+constexpr std::size_t most_local_part = 64, most_domain = 255, most_address = 254; // octets
+constexpr std::size_t most_link = 40;                                              // characters
 
 // Words that are nobody's name in an address; those that may be a surname are not here.
 constexpr std::array<std::string_view, 54> nicknames{
@@ -54,10 +56,6 @@ constexpr std::array<Letter, 11> marked_letters{{{U'ø', "o"},
                                                  {U'æ', "ae"},
                                                  {U'Æ', "ae"}}};
 
-bool in(std::string_view word, const auto& list) {
-    return std::ranges::find(list, word) != list.end();
-}
-
 std::vector<std::string> parted(std::string_view text, std::string_view separators) {
     std::vector<std::string> parts;
     for (std::size_t at = 0; at <= text.size();) {
@@ -80,7 +78,7 @@ std::vector<std::string> name_parts(std::string_view name) {
 // Whether all of `piece` is made of names and initials.
 bool is_made_of_names(std::string_view piece, const std::vector<std::string>& names) {
     if (piece.size() <= 1) return true;
-    if (piece.size() > most_local) return false;
+    if (piece.size() > most_local_part) return false;
     std::vector<bool> reached(piece.size() + 1);
     reached[0] = true;
     for (std::size_t at = 0; at < piece.size(); ++at) {
@@ -96,7 +94,7 @@ bool is_made_of_names(std::string_view piece, const std::vector<std::string>& na
 // Whether all of `piece` is made of letters of names in their order, each name from its first
 // letter on: "hdez" of Hernández, "mj" of María José.
 bool is_short_for_names(std::string_view piece, const std::vector<std::string>& names) {
-    if (piece.size() > most_local) return false;
+    if (piece.size() > most_local_part) return false;
     std::vector<bool> reached(piece.size() + 1);
     reached[0] = true;
     for (std::size_t at = 0; at < piece.size(); ++at) {
@@ -151,7 +149,7 @@ std::optional<std::string> figures_fault(std::string_view local, bool issued) {
         if (run.size() == 4 && number >= first_birth && number <= last_birth && !issued)
             return "the year '" + run + "', which reads as a year of birth";
         if (run.size() >= long_run && !issued) return "the long number '" + run + "'";
-        if (in(run, second_meanings) && !issued)
+        if (is_one_of(run, second_meanings) && !issued)
             return "the number '" + run + "', which means something else to some readers";
     }
     return std::nullopt;
@@ -170,7 +168,7 @@ std::optional<std::string> nickname_in(std::string_view letters,
                                        const std::vector<std::string>& names) {
     if (is_made_of_names(letters, names)) return std::nullopt;
     for (const std::string_view nickname : nicknames)
-        if (letters.find(nickname) != std::string_view::npos && !in(nickname, names))
+        if (letters.find(nickname) != std::string_view::npos && !is_one_of(nickname, names))
             return std::string(nickname);
     return std::nullopt;
 }
@@ -208,11 +206,6 @@ std::string_view without_words(std::string_view number) {
     return number;
 }
 
-// The North American Numbering Plan: area code and exchange are NXX, N from 2 to 9.
-bool is_north_american(std::string_view ten) {
-    return ten.size() == 10 && ten[0] >= '2' && ten[3] >= '2';
-}
-
 // Of an international number; only those of North America can be judged.
 std::optional<std::string> north_american_fault(std::string_view figures) {
     if (figures.front() != '1') return std::nullopt;
@@ -245,7 +238,7 @@ bool has_tracking(std::string_view address) {
     const std::string_view rest = address.substr(query + 1);
     for (const std::string& pair : parted(rest.substr(0, rest.find('#')), "&;")) {
         const std::string key = lower_case(pair.substr(0, pair.find('=')));
-        if (key.starts_with("utm_") || in(key, tracking)) return true;
+        if (key.starts_with("utm_") || is_one_of(key, tracking)) return true;
     }
     return false;
 }
@@ -272,11 +265,6 @@ std::optional<std::string> random_tail(std::string_view address) {
     for (const std::string& part : parted(path.substr(slash + 1), "-_."))
         if (is_random(part)) return part;
     return std::nullopt;
-}
-
-std::size_t characters_in(std::string_view text) {
-    return static_cast<std::size_t>(std::ranges::count_if(
-        text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
 }
 
 // --- postal addresses
@@ -316,7 +304,7 @@ bool is_box(std::string part) {
 bool is_house_number(std::string_view word) {
     constexpr std::array<std::string_view, 10> small{"one", "two",   "three", "four", "five",
                                                      "six", "seven", "eight", "nine", "ten"};
-    if (in(word, small)) return true;
+    if (is_one_of(word, small)) return true;
     const std::size_t end = std::min(word.find_first_not_of("0123456789"), word.size());
     const std::string_view rest = word.substr(end);
     if (end == 0 || rest.size() > 2) return false;
@@ -334,7 +322,7 @@ bool names_street(const std::vector<std::string>& words) {
     std::string last = words.back();
     while (last.ends_with('.'))
         last.pop_back();
-    return in(last, kinds);
+    return is_one_of(last, kinds);
 }
 
 bool is_street(const std::string& part) {
@@ -377,7 +365,7 @@ bool is_addr_spec(std::string_view address) {
     tao::pegtl::memory_input in(address.data(), address.data() + address.size(), "");
     if (!tao::pegtl::parse<grammar::contact::addr_spec>(in)) return false;
     const std::size_t at = address.rfind('@');
-    return at <= most_local && address.size() - at - 1 <= most_domain &&
+    return at <= most_local_part && address.size() - at - 1 <= most_domain &&
            address.size() <= most_address;
 }
 

@@ -246,7 +246,7 @@ void stale_present(const ProofContext& context, std::vector<Finding>& findings) 
     });
 }
 
-constexpr std::array checks{
+constexpr std::array date_table{
     Check{"dates-missing", Weight::must, "dates",
           "Every role and project has dates; so has every degree, by its graduation.",
           "A portal cannot add up your experience without them, and a reader takes the gap for "
@@ -293,7 +293,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> date_checks() {
-    return checks;
+    return date_table;
 }
 
 }

@@ -5,8 +5,6 @@ namespace quoin {
 
 namespace {
 
-constexpr int months_of_year = 12;
-
 // The months that a term of the season's name may take up in US colleges (common practice).
 Months widest(const Date& date) {
     if (!date.season) return months(date);

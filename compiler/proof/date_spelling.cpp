@@ -11,7 +11,7 @@ namespace quoin {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> month_names{
+constexpr std::array<std::string_view, 12> small_month_names{
     "january", "february", "march",     "april",   "may",      "june",
     "july",    "august",   "september", "october", "november", "december"};
 
@@ -23,8 +23,8 @@ struct MonthName {
 std::optional<MonthName> month_named(std::string_view word) {
     constexpr std::size_t shortest = 3, longest_short = 4; // Sept
     const std::string lower = lower_case(word);
-    for (std::size_t i = 0; i < month_names.size(); ++i) {
-        const std::string_view name = month_names[i];
+    for (std::size_t i = 0; i < small_month_names.size(); ++i) {
+        const std::string_view name = small_month_names[i];
         if (lower == name) return MonthName{static_cast<int>(i) + 1, true};
         if (lower.size() >= shortest && lower.size() <= longest_short && name.starts_with(lower))
             return MonthName{static_cast<int>(i) + 1, false};
@@ -32,7 +32,7 @@ std::optional<MonthName> month_named(std::string_view word) {
     return std::nullopt;
 }
 
-int to_number(std::string_view figures) {
+int number_of(std::string_view figures) {
     int number = 0;
     std::from_chars(figures.data(), figures.data() + figures.size(), number);
     return number;
@@ -91,16 +91,16 @@ private:
         while (!is_figure(piece.back()))
             piece.remove_suffix(1);
         if (piece.size() == 7 && piece[4] == '-')
-            add(begin, to_number(piece.substr(5)), piece.substr(0, 4), DateForm::year_month);
+            add(begin, number_of(piece.substr(5)), piece.substr(0, 4), DateForm::year_month);
         const std::size_t slash = piece.find('/');
         if (slash != std::string_view::npos && slash <= 2 && piece.size() == slash + 5)
-            add(begin, to_number(piece.substr(0, slash)), piece.substr(slash + 1),
+            add(begin, number_of(piece.substr(0, slash)), piece.substr(slash + 1),
                 DateForm::month_slash_year);
         // a range without spaces, `06/2025-08/2026`
         const std::size_t hyphen = piece.find('-');
         if (slash < hyphen && hyphen != std::string_view::npos) at_ = begin + hyphen;
         if (slash < hyphen && hyphen == slash + 5)
-            add(begin, to_number(piece.substr(0, slash)), piece.substr(slash + 1, 4),
+            add(begin, number_of(piece.substr(0, slash)), piece.substr(slash + 1, 4),
                 DateForm::month_slash_year);
     }
 
@@ -109,7 +109,7 @@ private:
         const std::size_t end = static_cast<std::size_t>(year.data() - text_.data()) + 4;
         const std::size_t stop = form == DateForm::year_month ? begin + 7 : end;
         found_.push_back(
-            {begin, stop - begin, Date{to_number(year), month, std::nullopt, std::nullopt}, form});
+            {begin, stop - begin, Date{number_of(year), month, std::nullopt, std::nullopt}, form});
     }
 
     std::string_view text_;

@@ -3,6 +3,7 @@
 
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/walk.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -13,7 +14,7 @@ namespace quoin {
 
 namespace {
 
-using Verdict = DegreeReading::Verdict;
+using DegreeVerdict = DegreeReading::Verdict;
 
 struct Rank {
     std::string_view written; // lower case
@@ -40,40 +41,40 @@ constexpr std::array ranks{Rank{"bachelor", "Bachelor"},     Rank{"bachelors", "
                            Rank{"doctor's", "Doctor"},       Rank{"doctorate", "Doctor"}};
 
 // What degrees are of, the longer before the shorter that it begins with.
-constexpr std::array<std::string_view, 34> kinds{"Applied Science",
-                                                 "Applied Arts",
-                                                 "Business Administration",
-                                                 "Public Administration",
-                                                 "Health Administration",
-                                                 "Public Health",
-                                                 "Public Policy",
-                                                 "Social Work",
-                                                 "Fine Arts",
-                                                 "General Studies",
-                                                 "Music Education",
-                                                 "Nursing Practice",
-                                                 "Library Science",
-                                                 "Landscape Architecture",
-                                                 "Physical Therapy",
-                                                 "Occupational Therapy",
-                                                 "Juridical Science",
-                                                 "Architecture",
-                                                 "Divinity",
-                                                 "Education",
-                                                 "Engineering",
-                                                 "Jurisprudence",
-                                                 "Laws",
-                                                 "Medicine",
-                                                 "Music",
-                                                 "Nursing",
-                                                 "Pharmacy",
-                                                 "Philosophy",
-                                                 "Psychology",
-                                                 "Technology",
-                                                 "Theology",
-                                                 "Accountancy",
-                                                 "Science",
-                                                 "Arts"};
+constexpr std::array<std::string_view, 34> degree_kinds{"Applied Science",
+                                                        "Applied Arts",
+                                                        "Business Administration",
+                                                        "Public Administration",
+                                                        "Health Administration",
+                                                        "Public Health",
+                                                        "Public Policy",
+                                                        "Social Work",
+                                                        "Fine Arts",
+                                                        "General Studies",
+                                                        "Music Education",
+                                                        "Nursing Practice",
+                                                        "Library Science",
+                                                        "Landscape Architecture",
+                                                        "Physical Therapy",
+                                                        "Occupational Therapy",
+                                                        "Juridical Science",
+                                                        "Architecture",
+                                                        "Divinity",
+                                                        "Education",
+                                                        "Engineering",
+                                                        "Jurisprudence",
+                                                        "Laws",
+                                                        "Medicine",
+                                                        "Music",
+                                                        "Nursing",
+                                                        "Pharmacy",
+                                                        "Philosophy",
+                                                        "Psychology",
+                                                        "Technology",
+                                                        "Theology",
+                                                        "Accountancy",
+                                                        "Science",
+                                                        "Arts"};
 
 // Kinds that are a degree of their own after "Bachelors in"; the others are fields as well.
 constexpr std::array<std::string_view, 5> kinds_alone{"Science", "Arts", "Applied Science",
@@ -83,12 +84,12 @@ struct Variant {
     std::string_view written, usual; // lower case
     bool sure = false;               // `usual` is the only degree that can be meant
 };
-constexpr std::array variants{Variant{"sciences", "science", true},
-                              Variant{"applied sciences", "applied science", true},
-                              Variant{"art", "arts"}, Variant{"fine art", "fine arts"},
-                              Variant{"applied art", "applied arts"}};
+constexpr std::array kind_variants{Variant{"sciences", "science", true},
+                                   Variant{"applied sciences", "applied science", true},
+                                   Variant{"art", "arts"}, Variant{"fine art", "fine arts"},
+                                   Variant{"applied art", "applied arts"}};
 
-constexpr std::array<std::string_view, 62> abbreviations{
+constexpr std::array<std::string_view, 62> degree_abbreviations{
     "aa",   "aas",  "as",   "adn", "ab",     "ba",  "baas", "barch", "bas",  "bba", "bcom",
     "bds",  "bed",  "beng", "bfa", "bgs",    "bm",  "bmus", "bs",    "bsba", "bsc", "bse",
     "bsed", "bsee", "bsme", "bsn", "bsw",    "ged", "jd",   "llb",   "llm",  "ma",  "march",
@@ -107,17 +108,13 @@ constexpr std::array<std::string_view, 25> no_degree{
 constexpr std::array<std::string_view, 4> no_degree_yet{"post-", "postbac", "pre-", "non-"};
 
 // Names of fields that hold one of these words, or end in -ology or -ics, are fields for sure.
-constexpr std::array<std::string_view, 34> fields{
+constexpr std::array<std::string_view, 34> fields_of_study{
     "accounting", "administration", "anthropology",  "arts",           "biochemistry", "botany",
     "business",   "chemistry",      "communication", "communications", "computing",    "dance",
     "design",     "engineering",    "english",       "finance",        "geography",    "history",
     "humanities", "journalism",     "literature",    "management",     "marketing",    "music",
     "nursing",    "philosophy",     "photography",   "psychology",     "science",      "sciences",
     "spanish",    "studies",        "theatre",       "theater"};
-
-bool in(std::string_view word, const auto& list) {
-    return std::ranges::find(list, word) != list.end();
-}
 
 std::string straight_apostrophes(std::string_view text) {
     std::string result(text);
@@ -137,7 +134,7 @@ std::vector<std::string> spaced(std::string_view text) {
     return words;
 }
 
-std::string joined(const std::vector<std::string>& words, std::size_t from) {
+std::string words_from(const std::vector<std::string>& words, std::size_t from) {
     std::string text;
     for (std::size_t i = from; i < words.size(); ++i)
         text += (text.empty() ? "" : " ") + words[i];
@@ -147,7 +144,7 @@ std::string joined(const std::vector<std::string>& words, std::size_t from) {
 bool is_minor_word(std::string_view word) {
     constexpr std::array<std::string_view, 8> minor{"and", "of",   "in", "the",
                                                     "for", "with", "to", "&"};
-    return in(word, minor);
+    return is_one_of(word, minor);
 }
 
 // A name all in lower case gets its capitals; one that has some keeps what it has.
@@ -157,29 +154,29 @@ std::string with_capitals(std::string text) {
     for (std::string& word : words)
         if (!is_minor_word(word) && word[0] >= 'a' && word[0] <= 'z')
             word[0] = static_cast<char>(word[0] - 32);
-    return joined(words, 0);
+    return words_from(words, 0);
 }
 
-struct Kind { // what the degree is of, and how many words it takes
+struct DegreeKind { // what the degree is of, and how many words it takes
     std::string name;
     std::size_t words = 0;
     bool right = true;
     bool sure = true; // if it is not right: what is meant
 };
 
-std::optional<Kind> kind_at(const std::vector<std::string>& words, std::size_t from) {
+std::optional<DegreeKind> kind_at(const std::vector<std::string>& words, std::size_t from) {
     for (std::size_t count = std::min<std::size_t>(2, words.size() - from); count > 0; --count) {
         std::string text;
         for (std::size_t i = from; i < from + count; ++i)
             text += (i > from ? " " : "") + lower_case(words[i]);
         while (text.ends_with(','))
             text.pop_back();
-        const auto variant = std::ranges::find(variants, text, &Variant::written);
-        const bool right = variant == variants.end();
+        const auto variant = std::ranges::find(kind_variants, text, &Variant::written);
+        const bool right = variant == kind_variants.end();
         if (!right) text = variant->usual;
-        for (const std::string_view kind : kinds)
+        for (const std::string_view kind : degree_kinds)
             if (lower_case(kind) == text)
-                return Kind{std::string(kind), count, right, right || variant->sure};
+                return DegreeKind{std::string(kind), count, right, right || variant->sure};
     }
     return std::nullopt;
 }
@@ -189,11 +186,11 @@ bool is_preposition(std::string_view word) {
 }
 
 DegreeReading malformed(std::string usual, std::string fault, bool form_alone) {
-    return {Verdict::malformed, std::move(usual), std::move(fault), form_alone};
+    return {DegreeVerdict::malformed, std::move(usual), std::move(fault), form_alone};
 }
 
 DegreeReading type_missing() {
-    return {Verdict::type_missing, {}, {}, true};
+    return {DegreeVerdict::type_missing, {}, {}, true};
 }
 
 // `rest` is what follows "Bachelor of Science": "in Biology", ", Biology", "(BSN)", nothing.
@@ -207,26 +204,26 @@ Rest rest_of(const std::vector<std::string>& words, std::size_t from, bool after
     if (from < words.size() && lower_case(words[from]) == "of") {
         rest.after_of = true;
         ++from;
-        rest.text = " in " + with_capitals(joined(words, from));
+        rest.text = " in " + with_capitals(words_from(words, from));
         return rest;
     }
     if (from >= words.size()) return rest;
     const bool has_in = lower_case(words[from]) == "in";
-    const std::string tail = with_capitals(joined(words, has_in ? from + 1 : from));
+    const std::string tail = with_capitals(words_from(words, has_in ? from + 1 : from));
     rest.text = (after_comma ? ", " : has_in ? " in " : " ") + tail;
     return rest;
 }
 
-bool is_lower(std::string_view word) {
+bool begins_small(std::string_view word) {
     return !word.empty() && word[0] >= 'a' && word[0] <= 'z';
 }
 
 // A degree by rank, preposition, kind and rest: "Bachelor", "of", "Science", " in Biology".
-struct Named {
+struct NamedDegree {
     const Rank& rank;
     std::string written; // the rank as it stands
     std::string preposition;
-    Kind kind;
+    DegreeKind kind;
     Rest rest;
 
     std::string usual(std::string_view between) const {
@@ -235,7 +232,7 @@ struct Named {
 };
 
 // "Associate in Arts" is what some colleges call theirs, "Master in Public Policy" too.
-DegreeReading read_with_in(const Named& named) {
+DegreeReading read_with_in(const NamedDegree& named) {
     const std::string_view rank = named.rank.rank;
     if (rank == "Associate") {
         if (!named.rank.is_right())
@@ -244,7 +241,7 @@ DegreeReading read_with_in(const Named& named) {
         return {};
     }
     if (!named.rank.is_right()) {
-        const bool is_field = rank == "Bachelor" && !in(named.kind.name, kinds_alone);
+        const bool is_field = rank == "Bachelor" && !is_one_of(named.kind.name, kinds_alone);
         if (is_field) return type_missing(); // "Bachelors in Nursing"
         return malformed(named.usual("of"), in_quotes(named.written), false);
     }
@@ -252,7 +249,7 @@ DegreeReading read_with_in(const Named& named) {
     return malformed(named.usual("of"), std::string("'in' where 'of' is usual"), false);
 }
 
-DegreeReading judge(const Named& named, std::string_view kind_written) {
+DegreeReading judge(const NamedDegree& named, std::string_view kind_written) {
     if (named.preposition == "in") return read_with_in(named);
     const std::string usual = named.usual("of");
     const bool has_of = named.preposition == "of";
@@ -262,7 +259,7 @@ DegreeReading judge(const Named& named, std::string_view kind_written) {
     if (!has_of) return malformed(usual, "'of' left out", false);
     if (!named.kind.right) return malformed(usual, in_quotes(kind_written), sure);
     if (named.rest.after_of) return malformed(usual, "'of' where 'in' belongs", false);
-    if (is_lower(named.written))
+    if (begins_small(named.written))
         return malformed(usual, "small letters where a title has capitals", true);
     return {};
 }
@@ -275,27 +272,27 @@ DegreeReading read_named(const std::vector<std::string>& words, const Rank& rank
     if (at >= words.size()) return type_missing();
     if (lower_case(words[at]) == "degree") {
         const bool nursing = rank.is_right() && rank.rank == "Associate" &&
-                             lower_case(joined(words, at + 1)).starts_with("in nursing");
+                             lower_case(words_from(words, at + 1)).starts_with("in nursing");
         return nursing ? DegreeReading{} : type_missing();
     }
     const auto kind = kind_at(words, at);
     if (!kind) {
         if (preposition == "of" && !rank.is_right())
-            return malformed(std::string(rank.rank) + " of " + with_capitals(joined(words, at)),
+            return malformed(std::string(rank.rank) + " of " + with_capitals(words_from(words, at)),
                              in_quotes(words[0]), rank.is_plural());
         return rank.is_right() ? DegreeReading{} : type_missing();
     }
     const std::string& last = words[at + kind->words - 1];
-    const Named named{rank, words[0], preposition, *kind,
-                      rest_of(words, at + kind->words, last.ends_with(','))};
+    const NamedDegree named{rank, words[0], preposition, *kind,
+                            rest_of(words, at + kind->words, last.ends_with(','))};
     return judge(named, last);
 }
 
 DegreeReading read_short(const std::vector<std::string>& words, std::string_view letters) {
-    const std::string rest = lower_case(joined(words, 1));
+    const std::string rest = lower_case(words_from(words, 1));
     if (letters != "bs" && letters != "bsc") return {};
     if (rest == "in arts" || rest == "in art" || rest == "in liberal arts")
-        return {Verdict::malformed,
+        return {DegreeVerdict::malformed,
                 rest == "in liberal arts" ? "Bachelor of Arts in Liberal Arts" : "Bachelor of Arts",
                 "a degree of science in arts", false};
     return {};
@@ -312,7 +309,7 @@ bool names_field(const std::vector<std::string>& words) {
     if (words.size() > most) return false;
     return std::ranges::any_of(words, [](const std::string& raw) {
         const std::string word = without_points(raw);
-        return in(word, fields) || word.ends_with("ology") ||
+        return is_one_of(word, fields_of_study) || word.ends_with("ology") ||
                (word.ends_with("ics") && word.size() > 5);
     });
 }
@@ -328,12 +325,12 @@ const Rank* rank_of(std::string_view word) {
 
 DegreeReading read_one(const std::vector<std::string>& words) {
     if (const Rank* rank = rank_of(words[0])) return read_named(words, *rank);
-    const std::string plain = joined(words, 0);
+    const std::string plain = words_from(words, 0);
     const std::string lower = lower_case(plain);
     const std::string first = lower_case(words[0]);
     if (lower.starts_with("juris doctorate"))
         return malformed("Juris Doctor" + plain.substr(15), "'Doctorate'", false);
-    if (in(without_points(words[0]), abbreviations))
+    if (is_one_of(without_points(words[0]), degree_abbreviations))
         return read_short(words, without_points(words[0]));
     const bool has_rank = std::ranges::any_of(words, [](auto& word) { return rank_of(word); });
     if (has_rank || is_no_degree(plain)) return {}; // "Honors Bachelor of Science"
@@ -382,16 +379,16 @@ DegreeReading read_several(std::vector<std::vector<std::string>> degrees) {
         const std::string parting = i + 1 < degrees.size() ? take_parting(words) : "";
         const DegreeReading one = words.empty() ? DegreeReading{} : read_one(words);
         if (i > 0) all.usual += ' ';
-        const bool wrong = one.verdict == Verdict::malformed;
-        all.usual += (wrong ? one.usual : joined(words, 0)) + parting;
-        if (one.verdict == Verdict::type_missing && i == 0) return one;
+        const bool wrong = one.verdict == DegreeVerdict::malformed;
+        all.usual += (wrong ? one.usual : words_from(words, 0)) + parting;
+        if (one.verdict == DegreeVerdict::type_missing && i == 0) return one;
         if (!wrong) continue;
-        all.verdict = Verdict::malformed;
+        all.verdict = DegreeVerdict::malformed;
         if (all.fault.find(one.fault) == std::string::npos)
             all.fault += (all.fault.empty() ? "" : " and ") + one.fault;
         all.form_alone = all.form_alone && one.form_alone;
     }
-    return all.verdict == Verdict::malformed ? all : DegreeReading{};
+    return all.verdict == DegreeVerdict::malformed ? all : DegreeReading{};
 }
 
 }
@@ -399,13 +396,13 @@ DegreeReading read_several(std::vector<std::vector<std::string>> degrees) {
 bool is_no_degree(std::string_view name) {
     const std::string lower = lower_case(straight_apostrophes(name));
     const std::vector<std::string> words = spaced(lower);
-    if (words.empty() || in(without_points(words[0]), abbreviations)) return false;
+    if (words.empty() || is_one_of(without_points(words[0]), degree_abbreviations)) return false;
     if (std::ranges::any_of(words, [](const std::string& word) { return rank_of(word); }))
         return false;
     return std::ranges::any_of(words_in(lower), [](const WordAt& word) {
-        return in(word.word, no_degree) || std::ranges::any_of(no_degree_yet, [&](auto beginning) {
-                   return word.word.starts_with(beginning);
-               });
+        return is_one_of(word.word, no_degree) ||
+               std::ranges::any_of(
+                   no_degree_yet, [&](auto beginning) { return word.word.starts_with(beginning); });
     });
 }
 

@@ -2,6 +2,7 @@
 #include "compiler/language/language.hpp"
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/consistency.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -20,9 +21,9 @@ constexpr std::array<std::string_view, 45> function_words{
     "than", "then", "into",  "over",  "under", "per",   "while", "when", "it"};
 
 // The second part of a verb, which a preposition of the same sound may follow.
-constexpr std::array<std::string_view, 14> particles{"in",    "on",      "over",  "by",    "for",
-                                                     "about", "around",  "along", "after", "across",
-                                                     "under", "through", "down",  "to"};
+constexpr std::array<std::string_view, 14> verb_particles{
+    "in",    "on",    "over",   "by",    "for",     "about", "around",
+    "along", "after", "across", "under", "through", "down",  "to"};
 
 constexpr std::array<std::string_view, 75> verbs_with_particles{
     "log",   "sign",  "check", "opt",    "turn",   "clock", "buy",    "phone", "call",  "fill",
@@ -37,10 +38,6 @@ constexpr std::array<std::string_view, 75> verbs_with_particles{
 constexpr std::array<std::string_view, 3> forms_of_be{"is", "are", "was"};
 constexpr std::array<std::string_view, 9> subjects{"it",   "that", "this",  "he",  "she",
                                                    "they", "we",   "there", "what"};
-
-bool is_one_of(std::string_view word, const auto& words) {
-    return std::ranges::find(words, word) != words.end();
-}
 
 bool only_blanks_between(std::string_view text, std::size_t begin, std::size_t end) {
     return begin < end && std::ranges::all_of(text.substr(begin, end - begin),
@@ -59,7 +56,7 @@ bool is_surely_doubled(std::string_view word) {
 bool may_stand_twice(std::string_view before, std::string_view word, const Language& language) {
     const std::string small = lower_case(before), doubled = lower_case(word);
     if (is_one_of(doubled, forms_of_be)) return is_one_of(small, subjects);
-    if (!is_one_of(doubled, particles)) return false;
+    if (!is_one_of(doubled, verb_particles)) return false;
     const auto base = language.base_of(small);
     return is_one_of(small, verbs_with_particles) ||
            (base && is_one_of(*base, verbs_with_particles));

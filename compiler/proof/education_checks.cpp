@@ -187,9 +187,9 @@ void report_school_activities(const ProofContext& context, const Date& graduatio
     }
 }
 
-constexpr int first_year = 15;       // months after high school: to the second September
-constexpr int least_to_degree = 12;  // months to the degree, of someone in the first year
-constexpr int most_of_a_degree = 30; // months to the degree that tell the first year alone
+constexpr int months_of_first_year = 15; // months after high school: to the second September
+constexpr int least_to_degree = 12;      // months to the degree, of someone in the first year
+constexpr int most_of_a_degree = 30;     // months to the degree that tell the first year alone
 
 // Months from today to the last of the dates of graduation from such schools.
 std::optional<int> months_to_graduation(const ProofContext& context, bool (*of)(const Entry&)) {
@@ -208,7 +208,7 @@ bool is_first_year(const ProofContext& context) {
     const auto degree = months_to_graduation(context, is_college);
     if (!school) return degree && *degree >= most_of_a_degree;
     if (*school >= 0) return true; // still there
-    return *school > -first_year && degree.value_or(least_to_degree) >= least_to_degree;
+    return *school > -months_of_first_year && degree.value_or(least_to_degree) >= least_to_degree;
 }
 
 void high_school(const ProofContext& context, std::vector<Finding>& findings) {
@@ -257,7 +257,7 @@ void course_count(const ProofContext& context, std::vector<Finding>& findings) {
     });
 }
 
-constexpr std::array checks{
+constexpr std::array education_table{
     Check{"degree-order", Weight::must, "education",
           "The most recent degree stands first; certificates and terms abroad are no degrees.",
           "Readers take the first degree for the highest one you have or are working on.",
@@ -306,7 +306,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> education_checks() {
-    return checks;
+    return education_table;
 }
 
 }

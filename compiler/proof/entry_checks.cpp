@@ -162,7 +162,7 @@ void member_only(const ProofContext& context, std::vector<Finding>& findings) {
     }
 }
 
-constexpr std::array checks{
+constexpr std::array entry_table{
     Check{"bullet-count", Weight::should, "entries",
           "A position or project has two to five bullets; inner bullets are not counted, nor what "
           "has "
@@ -196,7 +196,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> entry_checks() {
-    return checks;
+    return entry_table;
 }
 
 }

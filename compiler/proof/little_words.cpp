@@ -5,6 +5,7 @@
 #include "compiler/model/wording.hpp"
 #include "compiler/paragraph/paragraph_lines.hpp"
 #include "compiler/proof/bullet_wording.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -24,11 +25,6 @@ constexpr std::array<std::string_view, 27> kept_after_article{
     "day",    "days",  "week",  "weeks",  "month",   "year",  "term",  "semester", "quarter",
     "season", "night", "shift", "hour",   "minute",  "few",   "third", "quarter",  "dozen",
     "half",   "lot",   "time",  "second", "hundred", "total", "fifth", "session",  "tenth"};
-
-template<typename List>
-bool holds(const List& list, std::string_view word) {
-    return std::ranges::find(list, word) != list.end();
-}
 
 // 5 pages an issue, 90 guests a table: so many to each.
 bool is_rate(const std::vector<WordAt>& words, std::size_t i) {
@@ -64,8 +60,8 @@ bool may_go(const WordedBullet& bullet, const std::vector<WordAt>& words, std::s
     const std::string_view word = words[i].word;
     if (i == 0 || i + 1 == words.size() || is_in_title(bullet, words[i].offset)) return false;
     if (is_quoted(bullet.text, words[i].offset)) return false;
-    if (holds(fillers, word)) return true;
-    return holds(articles, word) && !is_needed_article(words, i);
+    if (is_one_of(word, fillers)) return true;
+    return is_one_of(word, articles) && !is_needed_article(words, i);
 }
 
 std::vector<WordAt> words_that_may_go(const WordedBullet& bullet) {
@@ -111,7 +107,7 @@ std::string cost(std::size_t words, int lines) {
 }
 
 bool is_needed_article(const std::vector<WordAt>& words, std::size_t i) {
-    return (i + 1 < words.size() && holds(kept_after_article, lower_case(words[i + 1].word))) ||
+    return (i + 1 < words.size() && is_one_of(lower_case(words[i + 1].word), kept_after_article)) ||
            is_rate(words, i);
 }
 
@@ -124,7 +120,7 @@ void little_words(const ProofContext& context, std::vector<Finding>& findings) {
         if (words.size() < many && lines == 0) continue;
         std::vector<std::string> shown;
         for (const WordAt& word : words)
-            if (const std::string one(word.word); !holds(shown, one)) shown.push_back(one);
+            if (const std::string one(word.word); !is_one_of(one, shown)) shown.push_back(one);
         report(findings, bullet.bullet->text.place(words.front().offset, words.front().word.size()),
                some_of(shown, many) + (words.size() == 1 ? " costs " : " cost ") +
                    cost(words.size(), lines),

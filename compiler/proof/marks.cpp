@@ -11,28 +11,29 @@ namespace quoin {
 
 namespace {
 
-struct Words { // bytes [begin, end) of a paragraph's text
+struct TextBytes { // bytes [begin, end) of a paragraph's text
     std::uint32_t paragraph = 0;
     std::size_t begin = 0, end = 0;
 };
 
-struct Columns { // bytes of a source line
+struct LineBytes { // bytes of a source line
     std::size_t begin = 0, end = 0;
 };
 
-Columns columns_of(const Place& place) {
+LineBytes columns_of(const Place& place) {
     if (place.column == 0) return {0, static_cast<std::size_t>(-1)}; // the whole line
     return {place.column, std::size_t{place.column} + std::max(place.length, 1U)};
 }
 
 // What of a piece of a paragraph was made from `place`.
-std::optional<Words> words_from(const Place& place, const Origin& origin, std::uint32_t paragraph) {
+std::optional<TextBytes> words_from(const Place& place, const Origin& origin,
+                                    std::uint32_t paragraph) {
     if (origin.place.file != place.file || origin.place.line != place.line ||
         origin.place.line == 0)
         return std::nullopt;
-    const Columns wanted = columns_of(place), piece = columns_of(origin.place);
+    const LineBytes wanted = columns_of(place), piece = columns_of(origin.place);
     if (wanted.end <= piece.begin || piece.end <= wanted.begin) return std::nullopt;
-    Words words{paragraph, origin.begin, origin.end};
+    TextBytes words{paragraph, origin.begin, origin.end};
     if (origin.place.length == origin.end - origin.begin) {
         words.end = origin.begin + std::min(wanted.end, piece.end) - piece.begin;
         words.begin = origin.begin + std::max(wanted.begin, piece.begin) - piece.begin;
@@ -41,7 +42,7 @@ std::optional<Words> words_from(const Place& place, const Origin& origin, std::u
 }
 
 // A place ends with its line. What holds all of a bullet's first line is about the whole bullet.
-void go_on_with_bullet(Words& words, const Paragraph& paragraph) {
+void go_on_with_bullet(TextBytes& words, const Paragraph& paragraph) {
     if (paragraph.style != StyleName::bullet || words.begin != 0) return;
     const std::uint32_t first_line = paragraph.origins.front().place.line;
     const bool holds_first_line =
@@ -53,8 +54,8 @@ void go_on_with_bullet(Words& words, const Paragraph& paragraph) {
 }
 
 // In the order of the page.
-std::vector<Words> words_at(const Place& place, const Composition& composition) {
-    std::vector<Words> found;
+std::vector<TextBytes> words_at(const Place& place, const Composition& composition) {
+    std::vector<TextBytes> found;
     for (std::uint32_t p = 0; p < composition.paragraphs.size(); ++p)
         for (const Origin& origin : composition.paragraphs[p].origins) {
             if (origin.part == TextPart::separator) continue;
@@ -65,14 +66,14 @@ std::vector<Words> words_at(const Place& place, const Composition& composition) 
             else
                 found.push_back(*words);
         }
-    for (Words& words : found)
+    for (TextBytes& words : found)
         go_on_with_bullet(words, composition.paragraphs[words.paragraph]);
     return found;
 }
 
 // The printed line nearest above a place in its file; none if there is none.
-std::optional<Words> nearest_above(const Place& place, const Composition& composition) {
-    std::optional<Words> nearest;
+std::optional<TextBytes> nearest_above(const Place& place, const Composition& composition) {
+    std::optional<TextBytes> nearest;
     std::tuple<std::uint32_t, std::uint32_t> best{0, 0};
     for (std::uint32_t p = 0; p < composition.paragraphs.size(); ++p)
         for (const Origin& origin : composition.paragraphs[p].origins) {
@@ -81,7 +82,7 @@ std::optional<Words> nearest_above(const Place& place, const Composition& compos
             if (from.line == 0 || from.file != place.file || from.line > place.line || at < best)
                 continue;
             best = at;
-            nearest = Words{p, origin.begin, origin.end};
+            nearest = TextBytes{p, origin.begin, origin.end};
         }
     return nearest;
 }
@@ -136,7 +137,7 @@ public:
     void add(const Finding& finding, std::size_t number) {
         const std::size_t before = notes_.size();
         const bool of_whole = is_name(finding.place);
-        for (const Words& words : words_at(finding.place, composition_))
+        for (const TextBytes& words : words_at(finding.place, composition_))
             for (const TextArea& area : areas(words))
                 note_on(area.page, before, words, finding, number).words.push_back(area);
         for (std::size_t i = before; i < notes_.size(); ++i) {
@@ -156,19 +157,20 @@ private:
         });
     }
 
-    std::vector<TextArea> areas(const Words& words) const {
+    std::vector<TextArea> areas(const TextBytes& words) const {
         return text_areas(composition_, pages_, words.paragraph, words.begin, words.end);
     }
 
     // The finding's note on a page, of those from `first` on.
-    Note& note_on(std::size_t page, std::size_t first, const Words& words, const Finding& finding,
-                  std::size_t number) {
+    Note& note_on(std::size_t page, std::size_t first, const TextBytes& words,
+                  const Finding& finding, std::size_t number) {
         for (std::size_t i = first; i < notes_.size(); ++i)
             if (notes_[i].page == page) return notes_[i];
         return append(page, words, finding, number);
     }
 
-    Note& append(std::size_t page, const Words& words, const Finding& finding, std::size_t number) {
+    Note& append(std::size_t page, const TextBytes& words, const Finding& finding,
+                 std::size_t number) {
         Note& note = notes_.emplace_back(blank_note(finding, number));
         note.page = page;
         note.element = composition_.paragraphs[words.paragraph].element;
@@ -176,8 +178,8 @@ private:
     }
 
     void add_beside(const Finding& finding, std::size_t number) {
-        const Words words = nearest_above(finding.place, composition_)
-                                .value_or(Words{0, 0, static_cast<std::size_t>(-1)});
+        const TextBytes words = nearest_above(finding.place, composition_)
+                                    .value_or(TextBytes{0, 0, static_cast<std::size_t>(-1)});
         const std::vector<TextArea> found = areas(words);
         if (found.empty()) return; // nothing is on any page
         append(found.front().page, words, finding, number).beside = found.front();

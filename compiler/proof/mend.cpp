@@ -10,7 +10,7 @@ namespace quoin {
 
 namespace {
 
-auto by_place(const Edit& edit) {
+auto edit_place(const Edit& edit) {
     return std::tuple(edit.place.line, edit.place.column, edit.place.length);
 }
 
@@ -35,7 +35,7 @@ struct Search {
 }
 
 Mended mend(const SourceFile& file, std::vector<Edit> edits) {
-    std::ranges::stable_sort(edits, {}, by_place);
+    std::ranges::stable_sort(edits, {}, edit_place);
     // a file that is taken in twice
     edits.erase(std::unique(edits.begin(), edits.end()), edits.end());
     SourceMap map(file);

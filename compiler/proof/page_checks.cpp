@@ -6,6 +6,8 @@
 #include "compiler/proof/check.hpp"
 #include "compiler/proof/little_words.hpp"
 #include "compiler/proof/walk.hpp"
+#include "compiler/source/utf8.hpp"
+#include "compiler/theme/values.hpp"
 
 #include <fmt/format.h>
 
@@ -19,24 +21,18 @@ namespace quoin {
 
 namespace {
 
-constexpr double points_of_inch = 72;
 constexpr double hair = 0.005; // pt: what rounding may add
 
 const Fit* fit_of(const ProofContext& context) {
     return context.typeset ? std::get_if<Fit>(&context.typeset->fit) : nullptr;
 }
 
-Place top(const ProofContext& context) {
+Place name_place(const ProofContext& context) {
     const Field* name = context.resume.find(FieldName::name);
     return name ? name->place : Place{};
 }
 
-// Of the whole page, in em of the text size; a paragraph takes its column's share of it.
-double text_width(const PageSetting& setting) {
-    return (setting.paper_width - 2 * setting.side_margin) / setting.size;
-}
-
-bool is_running_text(StyleName style) {
+bool is_read_through(StyleName style) {
     return style == StyleName::text || style == StyleName::line || style == StyleName::bullet ||
            style == StyleName::contact || style == StyleName::title;
 }
@@ -48,7 +44,7 @@ void text_size(const ProofContext& context, std::vector<Finding>& findings) {
     std::set<StyleName> told;
     for (const Paragraph& paragraph : context.typeset->composition.paragraphs) {
         const double size = fit->setting.size * paragraph.size;
-        if (!is_running_text(paragraph.style) || told.contains(paragraph.style)) continue;
+        if (!is_read_through(paragraph.style) || told.contains(paragraph.style)) continue;
         if (size >= least - hair && size <= most + hair) continue;
         told.insert(paragraph.style);
         report(findings, paragraph.place, fmt::format("the theme sets this in {:.1f} pt", size),
@@ -57,14 +53,14 @@ void text_size(const ProofContext& context, std::vector<Finding>& findings) {
 }
 
 void margin_width(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr double least = 0.5 * points_of_inch, most = points_of_inch;
+    constexpr double least = 0.5 * points_per_inch, most = points_per_inch;
     const Fit* fit = fit_of(context);
     if (!fit) return;
     const PageSetting& setting = fit->setting;
     for (const double margin : {setting.side_margin, setting.top_margin, setting.bottom_margin}) {
         if (margin >= least - hair && margin <= most + hair) continue;
-        return report(findings, top(context),
-                      fmt::format("a margin of {:.2f} in", margin / points_of_inch),
+        return report(findings, name_place(context),
+                      fmt::format("a margin of {:.2f} in", margin / points_per_inch),
                       "0.5 to 1 in suit every printer and every reader");
     }
 }
@@ -78,14 +74,14 @@ void page_count(const ProofContext& context, std::vector<Finding>& findings) {
     const Settings& settings = context.resume.settings;
     const std::string allowed = counted(static_cast<std::size_t>(*settings.pages), "page", "pages");
     if (const auto* overflow = std::get_if<Overflow>(&context.typeset->fit))
-        return report(findings, top(context),
+        return report(findings, name_place(context),
                       how_many_lines(overflow->lines_too_many) + " too long for " + allowed,
                       "'quoin set' names the cheapest cuts");
     if (!is_student(*settings.stage)) return;
     const std::size_t pages =
         make_pages(context.typeset->composition, *fit_of(context)).pages.size();
     if (pages > 1)
-        report(findings, settings.pages.stated() ? settings.pages.place : top(context),
+        report(findings, settings.pages.stated() ? settings.pages.place : name_place(context),
                "this takes " + counted(pages, "page", "pages"),
                "one page is the rule for a student; two are for applications to graduate school, "
                "'stage: graduate applicant'");
@@ -104,7 +100,7 @@ void page_fill(const ProofContext& context, std::vector<Finding>& findings) {
     const double room = pages.height - setting.top_margin - setting.bottom_margin;
     const double filled = (pages.height - setting.top_margin - lowest) / room;
     if (filled >= enough) return;
-    report(findings, top(context),
+    report(findings, name_place(context),
            fmt::format("the text fills {:.0f} percent of the page", std::floor(filled * 100)),
            "courses, projects, service and more bullets can fill what is left");
 }
@@ -141,11 +137,6 @@ std::string text_from(const SetBullet& bullet, std::size_t line) {
     return text;
 }
 
-std::size_t characters_in(std::string_view text) {
-    return static_cast<std::size_t>(std::ranges::count_if(
-        text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
-}
-
 constexpr std::size_t short_word = 8; // characters, with its space
 
 // Words that a bullet goes well without.
@@ -164,17 +155,17 @@ bool is_needed_word(std::string_view word) {
     return std::ranges::find(needed, word) != needed.end();
 }
 
-struct Cut {
+struct WordsOut {
     TextRange range;
     std::string words;
     bool is_little = false; // it can go; whether another can is the writer's to know
 };
 
 // Short words, the little ones first and then by length; an article that is needed is none.
-std::vector<Cut> short_cuts(const Paragraph& paragraph) {
+std::vector<WordsOut> short_cuts(const Paragraph& paragraph) {
     const std::string text = text_of(paragraph);
     const auto all = words_in(text);
-    std::vector<Cut> cuts;
+    std::vector<WordsOut> cuts;
     for (const TextRange range : removable_runs(paragraph)) {
         std::string words = text.substr(range.begin, range.end - range.begin);
         const std::size_t signs = std::min(words.find_first_not_of(" ,;"), words.size());
@@ -186,15 +177,15 @@ std::vector<Cut> short_cuts(const Paragraph& paragraph) {
             continue;
         cuts.push_back({range, std::move(words), little});
     }
-    std::ranges::stable_sort(cuts, {}, [](const Cut& cut) {
+    std::ranges::stable_sort(cuts, {}, [](const WordsOut& cut) {
         return std::pair(!cut.is_little, characters_in(cut.words));
     });
     return cuts;
 }
 
 // The first cut that saves a line; none if it takes more than a short word or two.
-std::optional<Cut> line_saving_cut(const SetBullet& bullet, double measure) {
-    for (Cut& cut : short_cuts(bullet.paragraph)) {
+std::optional<WordsOut> line_saving_cut(const SetBullet& bullet, double measure) {
+    for (WordsOut& cut : short_cuts(bullet.paragraph)) {
         const Paragraph shorter = without(bullet.paragraph, cut.range);
         if (MeasuredParagraph(shorter, measure).line_count(measure) <
             static_cast<int>(bullet.lines.size()))
@@ -221,7 +212,7 @@ void one_word_over(const ProofContext& context, std::vector<Finding>& findings) 
     constexpr std::size_t most_lines = 8; // beyond that, cutting a word is no help
     visit_set_bullets(context, [&](const SetBullet& bullet) {
         if (bullet.lines.size() < 2 || bullet.lines.size() > most_lines) return;
-        const auto cut = line_saving_cut(bullet, text_width(fit_of(context)->setting));
+        const auto cut = line_saving_cut(bullet, full_measure(fit_of(context)->setting));
         if (!cut) return;
         const std::size_t letters = characters_in(cut->words);
         const std::string last = text_from(bullet, bullet.lines.size() - 1);
@@ -241,7 +232,7 @@ void two_lines(const ProofContext& context, std::vector<Finding>& findings) {
     const Fit* fit = fit_of(context);
     visit_set_bullets(context, [&](const SetBullet& bullet) {
         if (bullet.lines.size() <= most || bullet.paragraph.region == Region::side) return;
-        const double measure = text_width(fit->setting);
+        const double measure = full_measure(fit->setting);
         Paragraph across = bullet.paragraph;
         across.span = {};
         if (MeasuredParagraph(across, measure).line_count(measure) <= static_cast<int>(most))
@@ -288,19 +279,6 @@ void two_columns(const ProofContext& context, std::vector<Finding>& findings) {
            "for a portal use a theme of one column, or 'quoin set --plain'");
 }
 
-// Web Content Accessibility Guidelines 2.1, section 1.4.3, and its definition of relative
-// luminance.
-double linear(std::uint8_t channel) {
-    const double share = channel / 255.0;
-    return share <= 0.03928 ? share / 12.92 : std::pow((share + 0.055) / 1.055, 2.4);
-}
-
-double contrast_with_white(const Colour& colour) {
-    const double luminance =
-        0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);
-    return 1.05 / (luminance + 0.05);
-}
-
 void contrast(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr double for_large = 3, for_text = 4.5, large = 18, large_bold = 14;
     const Fit* fit = fit_of(context);
@@ -311,7 +289,7 @@ void contrast(const ProofContext& context, std::vector<Finding>& findings) {
         for (const Run& run : paragraph.runs) {
             const double size = fit->setting.size * run.size;
             const bool is_large = size >= (bold ? large_bold : large);
-            const double ratio = contrast_with_white(run.colour);
+            const double ratio = contrast_on_white(run.colour);
             if (ratio >= (is_large ? for_large : for_text) || told.contains(paragraph.style))
                 continue;
             told.insert(paragraph.style);
@@ -325,7 +303,7 @@ void contrast(const ProofContext& context, std::vector<Finding>& findings) {
     }
 }
 
-constexpr std::array checks{
+constexpr std::array page_table{
     Check{"text-size", Weight::must, "page",
           "Running text is set in 10 to 12 pt. A theme that goes under 10 pt is refused before; a "
           "style of it may still go over 12 pt.",
@@ -374,7 +352,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> page_checks() {
-    return checks;
+    return page_table;
 }
 
 }

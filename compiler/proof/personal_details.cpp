@@ -2,6 +2,7 @@
 #include "compiler/proof/privacy_phrases.hpp"
 
 #include "compiler/proof/walk.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -11,11 +12,7 @@ namespace quoin {
 
 namespace {
 
-bool in(std::string_view word, const auto& list) {
-    return std::ranges::find(list, word) != list.end();
-}
-
-enum class Value {
+enum class ToldValue {
     any,
     one,      // and no list, which would be of skills
     figure,   // begins with one
@@ -26,26 +23,26 @@ enum class Value {
 struct Labelled {
     std::string_view label; // lower case
     std::string_view what;
-    Value value{};
+    ToldValue value{};
 };
-constexpr std::array labels{Labelled{"age", "your age", Value::figure},
-                            Labelled{"born", "your date of birth", Value::figure},
-                            Labelled{"dob", "your date of birth", Value::any},
-                            Labelled{"d.o.b.", "your date of birth", Value::any},
-                            Labelled{"birthday", "your date of birth", Value::any},
-                            Labelled{"birth date", "your date of birth", Value::any},
-                            Labelled{"birthdate", "your date of birth", Value::any},
-                            Labelled{"married", "your marital status", Value::any},
-                            Labelled{"religion", "your religion", Value::one},
-                            Labelled{"ethnicity", "your ethnicity", Value::one},
-                            Labelled{"height", "your height", Value::measures},
-                            Labelled{"weight", "your weight", Value::measures},
-                            Labelled{"health", "your health", Value::words},
-                            Labelled{"sex", "your sex", Value::words},
-                            Labelled{"gender", "your gender", Value::words},
-                            Labelled{"race", "your race", Value::words},
-                            Labelled{"photo", "your photo", Value::words},
-                            Labelled{"photograph", "your photo", Value::words}};
+constexpr std::array told_labels{Labelled{"age", "your age", ToldValue::figure},
+                                 Labelled{"born", "your date of birth", ToldValue::figure},
+                                 Labelled{"dob", "your date of birth", ToldValue::any},
+                                 Labelled{"d.o.b.", "your date of birth", ToldValue::any},
+                                 Labelled{"birthday", "your date of birth", ToldValue::any},
+                                 Labelled{"birth date", "your date of birth", ToldValue::any},
+                                 Labelled{"birthdate", "your date of birth", ToldValue::any},
+                                 Labelled{"married", "your marital status", ToldValue::any},
+                                 Labelled{"religion", "your religion", ToldValue::one},
+                                 Labelled{"ethnicity", "your ethnicity", ToldValue::one},
+                                 Labelled{"height", "your height", ToldValue::measures},
+                                 Labelled{"weight", "your weight", ToldValue::measures},
+                                 Labelled{"health", "your health", ToldValue::words},
+                                 Labelled{"sex", "your sex", ToldValue::words},
+                                 Labelled{"gender", "your gender", ToldValue::words},
+                                 Labelled{"race", "your race", ToldValue::words},
+                                 Labelled{"photo", "your photo", ToldValue::words},
+                                 Labelled{"photograph", "your photo", ToldValue::words}};
 
 // What tells, after such a label, of a person and not of skills.
 constexpr std::array<std::string_view, 30> telling{
@@ -56,46 +53,46 @@ constexpr std::array<std::string_view, 30> telling{
     "asian",     "hispanic",  "latino",   "latina",    "latinx",
     "pacific",   "biracial",  "attached", "enclosed",  "included"};
 
-constexpr std::array<std::string_view, 14> units{"ft",   "in",     "cm",   "m",        "kg",
-                                                 "lb",   "lbs",    "feet", "foot",     "inches",
-                                                 "inch", "pounds", "tall", "kilograms"};
+constexpr std::array<std::string_view, 14> measured_in{
+    "ft",   "in",   "cm",     "m",    "kg",     "lb",   "lbs",
+    "feet", "foot", "inches", "inch", "pounds", "tall", "kilograms"};
 
-struct Phrase {
+struct ToldPhrase {
     std::string_view words; // lower case
     std::string_view what;
 };
 // At the beginning of a clause.
-constexpr std::array phrases{Phrase{"date of birth", "your date of birth"},
-                             Phrase{"place of birth", "your place of birth"},
-                             Phrase{"marital status", "your marital status"},
-                             Phrase{"civil status", "your marital status"},
-                             Phrase{"religious affiliation", "your religion"},
-                             Phrase{"blood type", "your health"},
-                             Phrase{"photo attached", "your photo"},
-                             Phrase{"photo enclosed", "your photo"}};
+constexpr std::array told_phrases{ToldPhrase{"date of birth", "your date of birth"},
+                                  ToldPhrase{"place of birth", "your place of birth"},
+                                  ToldPhrase{"marital status", "your marital status"},
+                                  ToldPhrase{"civil status", "your marital status"},
+                                  ToldPhrase{"religious affiliation", "your religion"},
+                                  ToldPhrase{"blood type", "your health"},
+                                  ToldPhrase{"photo attached", "your photo"},
+                                  ToldPhrase{"photo enclosed", "your photo"}};
 
 bool is_measure(std::string_view value) {
     const auto words = words_in(value);
     return has_digit(value) && std::ranges::all_of(words, [](const WordAt& word) {
-               return is_figure(word.word.front()) || in(word.word, units);
+               return is_figure(word.word.front()) || is_one_of(word.word, measured_in);
            });
 }
 
 bool tells(const Labelled& labelled, std::string_view value, bool is_list) {
     switch (labelled.value) {
-    case Value::any:
+    case ToldValue::any:
         return !value.empty();
-    case Value::one:
+    case ToldValue::one:
         return !value.empty() && !is_list;
-    case Value::figure:
+    case ToldValue::figure:
         return !value.empty() && is_figure(value.front());
-    case Value::measures:
+    case ToldValue::measures:
         return is_measure(value);
-    case Value::words:
+    case ToldValue::words:
         break;
     }
     const auto words = words_in(value);
-    return !words.empty() && in(words.front().word, telling);
+    return !words.empty() && is_one_of(words.front().word, telling);
 }
 
 bool begins_with(std::string_view text, std::string_view phrase) {
@@ -114,15 +111,15 @@ std::optional<std::string_view> labelled_detail(const Clause& clause) {
     const std::string_view label = clause.text.substr(0, colon);
     const std::string_view value = after(clause.text, clause.text.substr(0, colon + 1));
     const bool is_list = clause.rest.find(',') != std::string_view::npos;
-    for (const Labelled& labelled : labels)
+    for (const Labelled& labelled : told_labels)
         if (label == labelled.label && tells(labelled, value, is_list)) return labelled.what;
     return std::nullopt;
 }
 
 // --- of oneself, in sentences
 
-constexpr std::array<std::string_view, 12> months{"jan", "feb", "mar", "apr", "may", "jun",
-                                                  "jul", "aug", "sep", "oct", "nov", "dec"};
+constexpr std::array<std::string_view, 12> short_months{"jan", "feb", "mar", "apr", "may", "jun",
+                                                        "jul", "aug", "sep", "oct", "nov", "dec"};
 
 bool has_year_of_birth(std::string_view text) {
     return std::ranges::any_of(words_in(text), [](const WordAt& word) {
@@ -141,7 +138,8 @@ bool tells_birth(std::string_view rest) {
     rest = after(rest, "born");
     const bool in_or_on = begins_with(rest, "in") || begins_with(rest, "on");
     if (in_or_on) rest = after(rest, "in");
-    const bool dated = !rest.empty() && (is_figure(rest.front()) || in(rest.substr(0, 3), months));
+    const bool dated =
+        !rest.empty() && (is_figure(rest.front()) || is_one_of(rest.substr(0, 3), short_months));
     return dated && (has_year_of_birth(rest.substr(0, near)) || rest.find('/') < near);
 }
 
@@ -174,7 +172,7 @@ bool is_own_age(std::string_view tail, bool of_self) {
         constexpr std::array<std::string_view, 7> bounds{"over",    "up",    "older", "under",
                                                          "younger", "above", "below"};
         const auto words = words_in(then);
-        const bool bounded = words.size() > 1 && in(words[1].word, bounds);
+        const bool bounded = words.size() > 1 && is_one_of(words[1].word, bounds);
         return !bounded && (of_self || then.empty() || begins_with(then, "and"));
     }
     for (const std::string_view form : {"-year-old", " year old", "-years-old"}) {
@@ -182,7 +180,7 @@ bool is_own_age(std::string_view tail, bool of_self) {
         const auto words = words_in(tail.substr(form.size()));
         const auto end = words.begin() + static_cast<std::ptrdiff_t>(std::min(near, words.size()));
         return of_self || words.empty() || std::any_of(words.begin(), end, [](const WordAt& word) {
-                   return in(word.word, persons);
+                   return is_one_of(word.word, persons);
                });
     }
     return false;
@@ -221,7 +219,7 @@ std::optional<std::string_view> personal_detail_in(std::string_view lower, Where
     for (const Clause& clause : clauses_in(lower)) {
         const std::string_view text =
             begins_with(clause.text, "my") ? after(clause.text, "my") : clause.text;
-        for (const Phrase& phrase : phrases)
+        for (const ToldPhrase& phrase : told_phrases)
             if (begins_with(text, phrase.words)) return phrase.what;
         if (const auto what = labelled_detail(clause)) return what;
         if (from == WhereFrom::group || from == WhereFrom::field) continue;

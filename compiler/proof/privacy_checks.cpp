@@ -157,7 +157,7 @@ void public_repository(const ProofContext& context, std::vector<Finding>& findin
     }
 }
 
-constexpr std::array checks{
+constexpr std::array privacy_table{
     Check{"identity-number", Weight::must, "privacy",
           "No number by which a state knows you: Social Security, passport.",
           "It is all that a thief needs, and a résumé goes to strangers.",
@@ -190,7 +190,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> privacy_checks() {
-    return checks;
+    return privacy_table;
 }
 
 }

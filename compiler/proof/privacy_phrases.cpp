@@ -2,6 +2,8 @@
 #include "compiler/proof/privacy_phrases.hpp"
 
 #include "compiler/proof/walk.hpp"
+#include "compiler/source/ascii.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -9,16 +11,6 @@
 namespace quoin {
 
 namespace {
-
-bool in(std::string_view word, const auto& list) {
-    return std::ranges::find(list, word) != list.end();
-}
-
-std::string_view trimmed(std::string_view text) {
-    constexpr std::string_view blanks = " \t";
-    text.remove_prefix(std::min(text.find_first_not_of(blanks), text.size()));
-    return text.substr(0, text.find_last_not_of(blanks) + 1);
-}
 
 Extent extent_of(std::string_view whole, std::string_view part) {
     return {static_cast<std::size_t>(part.data() - whole.data()), part.size()};
@@ -35,10 +27,10 @@ std::string_view first_word(std::string_view text) {
 }
 
 // Words of `list` that `text` begins with, and the blanks after them, taken off.
-std::string_view without(std::string_view text, const auto& list) {
+std::string_view without_leading(std::string_view text, const auto& list) {
     while (true) {
         const std::string_view word = first_word(text);
-        if (word.empty() || !in(word, list)) return text;
+        if (word.empty() || !is_one_of(word, list)) return text;
         text = skipped(text.substr(word.size()), " ");
     }
 }
@@ -86,7 +78,7 @@ std::optional<std::string_view> labelled_number(std::string_view text, const Num
     std::string_view rest = skipped(text.substr(name.name.size()), " .:#");
     for (std::string_view before; before != rest;) {
         before = rest;
-        rest = skipped(without(rest, between), " .:#");
+        rest = skipped(without_leading(rest, between), " .:#");
     }
     const std::string_view number = number_at(rest);
     const auto shown = std::ranges::count_if(number, is_figure);
@@ -166,7 +158,7 @@ std::optional<std::string_view> after_rate(std::string_view text) {
             rest = skipped(rest.substr(word.size()), " ");
         }
     const std::string_view unit = first_word(rest);
-    if (!per || !in(unit, units)) return std::nullopt;
+    if (!per || !is_one_of(unit, units)) return std::nullopt;
     return skipped(rest.substr(unit.size()), " .");
 }
 
@@ -174,23 +166,23 @@ std::optional<std::string_view> after_rate(std::string_view text) {
 bool tells_amount(std::string_view rest) {
     constexpr std::array<std::string_view, 5> linking{"is", "of", "at", "range", "around"};
     constexpr std::array<std::string_view, 4> open{"negotiable", "open", "flexible", "doe"};
-    const std::string_view value = without(skipped(rest, " :-"), linking);
-    return is_amount(skipped(value, " :-")) || in(first_word(value), open);
+    const std::string_view value = without_leading(skipped(rest, " :-"), linking);
+    return is_amount(skipped(value, " :-")) || is_one_of(first_word(value), open);
 }
 
 bool states_salary(std::string_view clause, WhereFrom from) {
     constexpr std::array<std::string_view, 4> asked{"requirement", "requirements", "expectation",
                                                     "expectations"};
     constexpr std::array<std::string_view, 4> nouns{"salary", "wage", "wages", "compensation"};
-    const std::string_view rest = without(clause, kinds_of_salary);
+    const std::string_view rest = without_leading(clause, kinds_of_salary);
     const std::string_view noun = first_word(rest);
     const bool is_pay = noun == "pay" || noun == "rate";
-    if (!in(noun, nouns) && !is_pay) return false;
+    if (!is_one_of(noun, nouns) && !is_pay) return false;
     std::string_view after = skipped(rest.substr(noun.size()), " ");
     const bool labels = after.starts_with(':');
     if (from == WhereFrom::bullet || is_pay) return labels && tells_amount(after);
     const std::string_view next = first_word(after);
-    if (in(next, asked)) {
+    if (is_one_of(next, asked)) {
         after = skipped(after.substr(next.size()), " ");
         return after.empty() || after.starts_with(':') || tells_amount(after);
     }
@@ -204,13 +196,13 @@ bool asks_for_pay(std::string_view clause) {
     const std::string_view first = first_word(clause);
     const bool asks = first == "seeking" || first == "asking" || first == "requesting" ||
                       first == "desiring" || first == "looking";
-    return asks && after_rate(without(clause, asking)).has_value();
+    return asks && after_rate(without_leading(clause, asking)).has_value();
 }
 
 bool is_pay_alone(std::string_view clause) {
     constexpr std::array<std::string_view, 6> before{"paid", "earned", "earning",
                                                      "at",   "base",   "salaried"};
-    const auto after = after_rate(without(clause, before));
+    const auto after = after_rate(without_leading(clause, before));
     return after && after->empty();
 }
 
@@ -227,16 +219,16 @@ constexpr std::array<std::string_view, 46> words_of_references{
 constexpr std::array<std::string_view, 7> words_of_offers{
     "available", "request", "requested", "demand", "furnished", "provided", "supplied"};
 
-bool has_any(std::string_view text, const auto& list) {
+bool has_any_word(std::string_view text, const auto& list) {
     return std::ranges::any_of(words_in(text),
-                               [&](const WordAt& word) { return in(word.word, list); });
+                               [&](const WordAt& word) { return is_one_of(word.word, list); });
 }
 
 bool is_offer_alone(std::string_view sentence) {
     const auto words = words_in(sentence);
-    return !words.empty() && has_any(sentence, words_of_offers) &&
+    return !words.empty() && has_any_word(sentence, words_of_offers) &&
            std::ranges::all_of(
-               words, [](const WordAt& word) { return in(word.word, words_of_references); });
+               words, [](const WordAt& word) { return is_one_of(word.word, words_of_references); });
 }
 
 // "References available upon request from three supervisors"
@@ -245,10 +237,10 @@ bool begins_with_offer(std::string_view sentence) {
                                                      "excellent",    "character", "my"};
     constexpr std::array<std::string_view, 9> next{"available", "upon", "on",  "furnished", "can",
                                                    "provided",  "will", "are", "may"};
-    const std::string_view rest = without(sentence, before);
+    const std::string_view rest = without_leading(sentence, before);
     if (first_word(rest) != "references") return false;
     const std::string_view after = skipped(rest.substr(10), " :");
-    return in(first_word(after), next) && has_any(after, words_of_offers);
+    return is_one_of(first_word(after), next) && has_any_word(after, words_of_offers);
 }
 
 // Pieces between full stops and semicolons.
@@ -330,7 +322,7 @@ std::optional<Extent> licence_number_in(std::string_view lower, WhereFrom from,
                                                      "registration", "credential", "certification"};
     bool named = is_credential;
     for (const WordAt& word : words_in(lower)) {
-        if (!in(word.word, before)) continue;
+        if (!is_one_of(word.word, before)) continue;
         named = true;
         const std::string_view after = lower.substr(word.offset + word.word.size());
         if (from == WhereFrom::bullet) continue;

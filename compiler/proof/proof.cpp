@@ -20,7 +20,7 @@ constexpr std::string_view idle_name = "accept-idle";
 // Both look at what the others found, and run after them.
 void after_the_others(const ProofContext&, std::vector<Finding>&) {}
 
-constexpr std::array checks{
+constexpr std::array acceptance_table{
     Check{unknown_name, Weight::should, "settings", "What 'accept:' names is a check.",
           "A slip in the name leaves the finding where it was.", "grammar/language.md",
           "accept: high-scool (first term)", "accept: high-school (first term)", after_the_others},
@@ -32,7 +32,7 @@ constexpr std::array checks{
           "no such line", after_the_others},
 };
 
-auto by_place(const Finding& finding) {
+auto finding_place(const Finding& finding) {
     const Place& place = finding.place;
     return std::tuple(place.file, place.line, place.column);
 }
@@ -79,7 +79,7 @@ std::vector<Finding> run_all(const ProofContext& context) {
 }
 
 std::span<const Check> acceptance_checks() {
-    return checks;
+    return acceptance_table;
 }
 
 std::vector<const Check*> all_checks() {
@@ -149,9 +149,9 @@ Proof run_proof(const ProofContext& context) {
                 in_quotes(name) + " is accepted, and there is nothing of it",
                 "take it out of 'accept'", proof.findings);
     }
-    std::ranges::stable_sort(proof.findings, {}, by_place);
+    std::ranges::stable_sort(proof.findings, {}, finding_place);
     std::ranges::stable_sort(proof.set_aside, {},
-                             [](const SetAside& one) { return by_place(one.finding); });
+                             [](const SetAside& one) { return finding_place(one.finding); });
     return proof;
 }
 

@@ -2,6 +2,7 @@
 #include "compiler/proof/repository.hpp"
 
 #include "compiler/proof/walk.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <algorithm>
 #include <array>
@@ -118,7 +119,7 @@ private:
             more = (byte(at) & 0x80U) != 0;
         }
         if (count > path.size()) return false;
-        path.resize(path.size() - count);
+        path.erase(path.size() - count);
         return true;
     }
 
@@ -136,7 +137,7 @@ bool is_tracked(const std::string& index, std::size_t hash, const std::string& w
 }
 
 // `https://host/…`, `ssh://user@host:port/…`, `user@host:…`
-std::string host_of(std::string_view url) {
+std::string remote_host(std::string_view url) {
     if (const std::size_t scheme = url.find("://"); scheme != std::string_view::npos)
         url.remove_prefix(scheme + 3);
     url = url.substr(0, url.find('/'));
@@ -165,18 +166,14 @@ struct GitConfig {
     }
 };
 
-std::string_view trimmed(std::string_view text) {
-    constexpr std::string_view around = " \t\r\"";
-    text.remove_prefix(std::min(text.find_first_not_of(around), text.size()));
-    return text.substr(0, text.find_last_not_of(around) + 1);
-}
+constexpr std::string_view blanks_and_quotes = " \t\r\"";
 
-void read_setting(std::string_view line, const std::string& section, std::string_view name,
-                  GitConfig& config) {
+void read_git_setting(std::string_view line, const std::string& section, std::string_view name,
+                      GitConfig& config) {
     const std::size_t equals = line.find('=');
     if (equals == std::string_view::npos) return;
-    const std::string key = lower_case(trimmed(line.substr(0, equals)));
-    const std::string value(trimmed(line.substr(equals + 1)));
+    const std::string key = lower_case(trimmed(line.substr(0, equals), blanks_and_quotes));
+    const std::string value(trimmed(line.substr(equals + 1), blanks_and_quotes));
     if (section == "remote" && (key == "url" || key == "pushurl")) config.remotes.push_back(value);
     if (section == "url" && (key == "insteadof" || key == "pushinsteadof") && !value.empty())
         config.rewrites.push_back({value, std::string(name)});
@@ -188,16 +185,16 @@ void read_config(std::string_view text, GitConfig& config) {
     std::string_view name;
     while (!text.empty()) {
         const std::size_t end = std::min(text.find('\n'), text.size());
-        std::string_view line = trimmed(text.substr(0, end));
+        std::string_view line = trimmed(text.substr(0, end), blanks_and_quotes);
         text.remove_prefix(std::min(end + 1, text.size()));
         if (!line.starts_with('[')) {
-            read_setting(line, section, name, config);
+            read_git_setting(line, section, name, config);
             continue;
         }
         line = line.substr(1, line.find(']') - 1);
         const std::size_t space = std::min(line.find_first_of(" \t"), line.size());
         section = lower_case(line.substr(0, space));
-        name = trimmed(line.substr(space));
+        name = trimmed(line.substr(space), blanks_and_quotes);
     }
 }
 
@@ -227,7 +224,7 @@ std::optional<std::string> public_host(const fs::path& file) {
     const GitConfig config = config_of(*repository);
     if (!is_tracked(read_all(repository->git / "index"), config.hash, path)) return std::nullopt;
     for (const std::string& remote : config.remotes) {
-        const std::string host = host_of(config.rewritten(remote));
+        const std::string host = remote_host(config.rewritten(remote));
         if (std::ranges::find(open_hosts, host) != open_hosts.end()) return host;
     }
     return std::nullopt;

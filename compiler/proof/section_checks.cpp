@@ -133,7 +133,7 @@ void education_first(const ProofContext& context, std::vector<Finding>& findings
     }
 }
 
-constexpr std::array checks{
+constexpr std::array section_table{
     Check{
         "section-missing", Weight::should, "sections",
         "There are sections of education and of experience, which research, leadership or service "
@@ -161,7 +161,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> section_checks() {
-    return checks;
+    return section_table;
 }
 
 }

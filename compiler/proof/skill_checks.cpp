@@ -3,6 +3,7 @@
 #include "compiler/proof/check.hpp"
 #include "compiler/proof/spoken_languages.hpp"
 #include "compiler/proof/walk.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -46,10 +47,6 @@ constexpr std::array<std::string_view, 30> broad{"computers",
                                                  "quick learner",
                                                  "critical thinking",
                                                  "interpersonal skills"};
-
-bool in(std::string_view word, const auto& list) {
-    return std::ranges::find(list, word) != list.end();
-}
 
 struct Skill {
     const Field& group;
@@ -211,13 +208,13 @@ void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
 
 void broad_skill(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Skill& skill : all_skills(context.resume))
-        if (in(lower_case(skill.text()), broad))
+        if (is_one_of(lower_case(skill.text()), broad))
             report(findings, skill.place(),
                    in_quotes(skill.text()) + " is so broad that it tells nothing",
                    "name the program, method or situation, or leave it out");
 }
 
-constexpr std::array checks{
+constexpr std::array skill_table{
     Check{"skills-missing", Weight::should, "skills", "There is a section of skills or languages.",
           "Portals search it first, and readers use it to see what they need not teach.",
           "common practice", "a résumé without 'section: Skills'", "section: Skills",
@@ -246,7 +243,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> skill_checks() {
-    return checks;
+    return skill_table;
 }
 
 }

@@ -4,6 +4,7 @@
 #include "compiler/model/wording.hpp"
 #include "compiler/proof/bullet_wording.hpp"
 #include "compiler/proof/consistency.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <algorithm>
 #include <array>
@@ -68,17 +69,14 @@ private:
     std::unordered_set<std::string> words_;
 };
 
-bool is_upper(char c) {
-    return c >= 'A' && c <= 'Z';
-}
-
 // Node, iPad, GIS, McCarthy; not a plain small word.
 bool has_capital(std::string_view word) {
-    return std::ranges::any_of(word, is_upper);
+    return std::ranges::any_of(word, is_capital_letter);
 }
 
 bool has_inner_capital(std::string_view word) {
-    return std::ranges::any_of(word.substr(std::min<std::size_t>(1, word.size())), is_upper);
+    return std::ranges::any_of(word.substr(std::min<std::size_t>(1, word.size())),
+                               is_capital_letter);
 }
 
 std::string straight(std::string_view word) { // with ' for its typographic apostrophes
@@ -122,7 +120,8 @@ bool is_in_foreign_phrase(const std::vector<WordAt>& words, std::size_t i,
     constexpr std::size_t near = 2;
     for (std::size_t k = i - std::min(i, near); k < words.size() && k <= i + near; ++k) {
         const std::string_view word = words[k].word;
-        if (has_far_letter(word) && !is_upper(word.front()) && !language.spelled_right(word))
+        if (has_far_letter(word) && !is_capital_letter(word.front()) &&
+            !language.spelled_right(word))
             return true;
     }
     return false;
@@ -212,7 +211,7 @@ bool is_slip(const SpelledWord& spelled, std::string_view word, const std::strin
     constexpr std::size_t long_enough = 7;
     const bool program = is_technical_name(meant);
     if (has_inner_capital(word)) return program && has_inner_capital(meant);
-    if (!is_upper(word.front()) || spelled.opens || program) return true;
+    if (!is_capital_letter(word.front()) || spelled.opens || program) return true;
     if (word.size() < long_enough) return false;
     if (meant.size() == word.size() + 1 || meant.size() + 1 == word.size())
         return meant.front() == word.front() && meant.back() == word.back();
@@ -282,7 +281,7 @@ void spelling(const ProofContext& context, std::vector<Finding>& findings) {
     });
 }
 
-constexpr std::array checks{
+constexpr std::array spelling_table{
     Check{
         "spelling", Weight::must, "spelling",
         "No word is a slip for another: in no dictionary, and a letter or two from a word in "
@@ -295,7 +294,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> spelling_checks() {
-    return checks;
+    return spelling_table;
 }
 
 }

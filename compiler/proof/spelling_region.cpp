@@ -115,7 +115,7 @@ constexpr std::array endings{
     Turn{"mme", "m"},       Turn{"mmes", "ms"},
 };
 // What dictionaries of US English have as a variant.
-constexpr std::array variants{
+constexpr std::array us_variants{
     Turn{"lled", "led"},          Turn{"lling", "ling"},
     Turn{"ller", "ler"},          Turn{"llers", "lers"},
     Turn{"llor", "lor"},          Turn{"llors", "lors"},
@@ -143,7 +143,7 @@ std::string turned(std::string_view word, const Turns& turns, const Language& la
 }
 
 bool is_variant(std::string_view british) {
-    return std::ranges::any_of(variants,
+    return std::ranges::any_of(us_variants,
                                [&](const Turn& turn) { return british.ends_with(turn[0]); });
 }
 
@@ -154,11 +154,12 @@ struct Regional {
     bool variant = false;
 };
 
-struct Found {
+struct RegionalWords {
     std::vector<Regional> british, american;
 };
 
-void add_word(const WordAt& word, const Text& text, const Language& language, Found& found) {
+void add_word(const WordAt& word, const Text& text, const Language& language,
+              RegionalWords& found) {
     const std::string lower = lower_case(word.word);
     const auto add = [&](std::vector<Regional>& where, std::string_view other, bool variant) {
         where.push_back({std::string(word.word), text.place(word.offset, word.word.size()),
@@ -173,8 +174,8 @@ void add_word(const WordAt& word, const Text& text, const Language& language, Fo
         add(found.british, us, is_variant(lower));
 }
 
-Found regional_words(const ProofContext& context) {
-    Found found;
+RegionalWords regional_words(const ProofContext& context) {
+    RegionalWords found;
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!is_wording(part)) return;
         const std::string text = part.text.plain();
@@ -211,14 +212,14 @@ std::string american_spelling(std::string_view british, const Language& language
     for (const std::string& stem : stems) {
         if (stem != british && language.spelled_right(stem)) return stem;
         if (std::string one = turned(stem, endings, language); !one.empty()) return one;
-        if (std::string one = turned(stem, variants, language); !one.empty()) return one;
+        if (std::string one = turned(stem, us_variants, language); !one.empty()) return one;
     }
     return {};
 }
 
 // A variant is told only beside what surely is British, or beside a variant of the other country's.
 void spelling_region(const ProofContext& context, std::vector<Finding>& findings) {
-    const Found found = regional_words(context);
+    const RegionalWords found = regional_words(context);
     const bool in_britain = *context.resume.settings.language == "en-GB";
     const auto& odd = in_britain ? found.american : found.british;
     const auto& usual = in_britain ? found.british : found.american;

@@ -2,6 +2,8 @@
 #include "compiler/proof/spoken_languages.hpp"
 
 #include "compiler/proof/walk.hpp"
+#include "compiler/source/ascii.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -15,7 +17,7 @@ namespace {
 // clang-format off
 
 // As US résumés name them.
-constexpr std::array<std::string_view, 144> languages{
+constexpr std::array<std::string_view, 144> spoken_languages{
     "afrikaans", "akan", "albanian", "american sign language", "amharic", "arabic", "armenian",
     "asl", "aymara", "azerbaijani", "basque", "belarusian", "bengali", "bosnian",
     "brazilian portuguese", "bulgarian", "burmese", "cantonese", "cape verdean creole", "catalan",
@@ -50,11 +52,7 @@ constexpr std::array<std::string_view, 12> abilities{
     "second language", "interpreting", "interpreter", "translating"};
 // clang-format on
 
-bool in(std::string_view word, const auto& list) {
-    return std::ranges::find(list, word) != list.end();
-}
-
-bool has_any(std::string_view text, const auto& phrases) {
+bool has_any_phrase(std::string_view text, const auto& phrases) {
     return std::ranges::any_of(phrases, [&](auto phrase) { return has_phrase(text, phrase); });
 }
 
@@ -72,34 +70,27 @@ bool is_graded(std::string_view inner) {
     return is_grade(last) || (last.starts_with('n') && is_grade(last.substr(1)));
 }
 
-std::string_view trimmed(std::string_view text) {
-    while (text.ends_with(' '))
-        text.remove_suffix(1);
-    text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
-    return text;
-}
-
 }
 
 bool is_spoken_language(std::string_view lower) {
-    return in(lower, languages);
+    return is_one_of(lower, spoken_languages);
 }
 
 bool are_spoken_languages(std::string_view lower) {
     for (const std::string_view sign : {" and ", " & ", "/"})
         if (const std::size_t at = lower.find(sign); at != std::string_view::npos)
-            return is_spoken_language(trimmed(lower.substr(0, at))) &&
-                   are_spoken_languages(trimmed(lower.substr(at + sign.size())));
+            return is_spoken_language(trimmed(lower.substr(0, at), " ")) &&
+                   are_spoken_languages(trimmed(lower.substr(at + sign.size()), " "));
     return is_spoken_language(lower);
 }
 
 bool has_language_level(std::string_view lower) {
-    if (has_any(lower, levels)) return true;
+    if (has_any_phrase(lower, levels)) return true;
     const std::size_t open = lower.find('('), close = lower.rfind(')');
     if (open == std::string_view::npos || close == std::string_view::npos || close < open)
         return false;
-    const std::string_view inner = trimmed(lower.substr(open + 1, close - open - 1));
-    return is_graded(inner) || has_any(inner, abilities);
+    const std::string_view inner = trimmed(lower.substr(open + 1, close - open - 1), " ");
+    return is_graded(inner) || has_any_phrase(inner, abilities);
 }
 
 }

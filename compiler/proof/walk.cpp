@@ -155,25 +155,6 @@ std::vector<WordAt> words_in(std::string_view text) {
     return words;
 }
 
-std::string lower_case(std::string_view text) {
-    std::string result{text};
-    for (char& c : result)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
-    return result;
-}
-
-bool is_figure(char c) {
-    return c >= '0' && c <= '9';
-}
-
-bool is_ascii_letter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-
-bool has_digit(std::string_view text) {
-    return std::ranges::any_of(text, is_figure);
-}
-
 std::size_t find_phrase(std::string_view text, std::string_view phrase) {
     for (std::size_t at = text.find(phrase); at != std::string_view::npos;
          at = text.find(phrase, at + 1)) {

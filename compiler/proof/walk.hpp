@@ -3,6 +3,7 @@
 
 #include "compiler/model/resume.hpp"
 #include "compiler/proof/check.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <cstddef>
 #include <functional>
@@ -54,10 +55,6 @@ struct WordAt { // letters and figures, apostrophes and hyphens within
 };
 std::vector<WordAt> words_in(std::string_view text);
 
-std::string lower_case(std::string_view text); // ASCII letters alone
-bool is_figure(char c);
-bool is_ascii_letter(char c);
-bool has_digit(std::string_view text);
 // Whether `phrase` stands in `text` between the ends of words; both lower case.
 bool has_phrase(std::string_view text, std::string_view phrase);
 std::size_t find_phrase(std::string_view text, std::string_view phrase); // npos if it does not

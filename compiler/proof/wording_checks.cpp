@@ -79,7 +79,7 @@ void passive(const ProofContext& context, std::vector<Finding>& findings) {
                                                  : "say who did it, in an active verb");
 }
 
-constexpr std::array checks{
+constexpr std::array wording_table{
     Check{"tense", Weight::should, "wording",
           "Verbs are in the past where the entry has ended, and in the present where it goes on: "
           "the one that opens a bullet and those joined to it.",
@@ -140,7 +140,7 @@ constexpr std::array checks{
 }
 
 std::span<const Check> wording_checks() {
-    return checks;
+    return wording_table;
 }
 
 }

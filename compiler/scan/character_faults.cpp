@@ -68,7 +68,7 @@ AllSeen look(const Reading& reading) {
     return seen;
 }
 
-std::string characters(std::size_t count) {
+std::string count_in_characters(std::size_t count) {
     return fmt::format("{} {}", count, count == 1 ? "character" : "characters");
 }
 
@@ -79,21 +79,21 @@ void check_characters(const Evidence& evidence, ScanFaults& faults) {
     if (seen.replacements.count > 0)
         faults.push_back(
             {"unreadable-characters", ScanWeight::must, 0,
-             fmt::format("{} cannot be read, in {}", characters(seen.replacements.count),
+             fmt::format("{} cannot be read, in {}", count_in_characters(seen.replacements.count),
                          list_of(seen.replacements.words)),
              "A search for the word will not find it.",
              "Set these words in another font, or export with another program."});
     if (seen.private_letters.count > 0)
         faults.push_back({"private-characters", ScanWeight::must, 0,
                           fmt::format("{} in words come out as codes of the font's own",
-                                      characters(seen.private_letters.count)),
+                                      count_in_characters(seen.private_letters.count)),
                           "Only this font knows what they mean; a portal shows boxes or nothing.",
                           "Set the text in a font that has these characters at their usual "
                           "places."});
     if (seen.private_signs.count > 0)
         faults.push_back({"private-signs", ScanWeight::consider, 0,
                           fmt::format("{} (bullets or icons) come out as codes of the font's own",
-                                      characters(seen.private_signs.count)),
+                                      count_in_characters(seen.private_signs.count)),
                           "A portal shows boxes in their place, and may not see a list.",
                           "Use the bullet of the text font, and words in place of icons."});
     if (seen.ligatures.count > 0)

@@ -14,9 +14,9 @@ namespace {
 
 constexpr std::size_t least_lines = 8; // on each side, without a line that crosses
 constexpr double least_words = 3;      // a line on each side: dates and labels have fewer
-constexpr double slack = 3;            // pt
+constexpr double gutter_slack = 3;     // pt
 
-struct Columns {
+struct TwoColumns {
     std::size_t page = 0;
     double gutter = 0, top = 0, bottom = 0; // pt; the right column begins at the gutter
     std::size_t left_lines = 0, right_lines = 0;
@@ -29,11 +29,11 @@ bool has_year(const ReadLine& line) {
 }
 
 // A stretch of the page that no line crosses at the gutter, if it holds two columns of prose.
-std::optional<Columns> columns_in(const Lines& stretch, double gutter) {
-    Columns columns{stretch.front()->page, gutter, stretch.front()->box.top, 0, 0, 0};
+std::optional<TwoColumns> columns_in(const Lines& stretch, double gutter) {
+    TwoColumns columns{stretch.front()->page, gutter, stretch.front()->box.top, 0, 0, 0};
     std::size_t words[2] = {0, 0}, dates = 0;
     for (const ReadLine* line : stretch) {
-        const bool right = line->box.left > gutter - slack;
+        const bool right = line->box.left > gutter - gutter_slack;
         ++(right ? columns.right_lines : columns.left_lines);
         words[right] += line->words.size();
         dates += right && has_year(*line);
@@ -49,9 +49,9 @@ std::optional<Columns> columns_in(const Lines& stretch, double gutter) {
     return columns;
 }
 
-std::optional<Columns> columns_at(const Lines& by_height, double gutter) {
+std::optional<TwoColumns> columns_at(const Lines& by_height, double gutter) {
     Lines stretch;
-    std::optional<Columns> best;
+    std::optional<TwoColumns> best;
     const auto end_stretch = [&] {
         if (stretch.size() >= 2 * least_lines)
             if (const auto found = columns_in(stretch, gutter);
@@ -60,7 +60,8 @@ std::optional<Columns> columns_at(const Lines& by_height, double gutter) {
         stretch.clear();
     };
     for (const ReadLine* line : by_height) {
-        const bool crosses = line->box.left < gutter - slack && line->box.right > gutter - slack;
+        const bool crosses =
+            line->box.left < gutter - gutter_slack && line->box.right > gutter - gutter_slack;
         if (crosses)
             end_stretch();
         else
@@ -86,12 +87,12 @@ std::vector<double> gutters_of(const Lines& lines, double page_width) {
     return gutters;
 }
 
-std::optional<Columns> columns_on(const Reading& reading, std::size_t page) {
+std::optional<TwoColumns> columns_on(const Reading& reading, std::size_t page) {
     Lines lines;
     for (const ReadLine& line : reading.lines)
         if (line.page == page) lines.push_back(&line);
     std::ranges::stable_sort(lines, {}, [](const ReadLine* line) { return line->box.top; });
-    std::optional<Columns> best;
+    std::optional<TwoColumns> best;
     for (const double gutter : gutters_of(lines, reading.pages[page].width))
         if (const auto found = columns_at(lines, gutter);
             found && (!best || found->right_lines > best->right_lines))
@@ -100,15 +101,15 @@ std::optional<Columns> columns_on(const Reading& reading, std::size_t page) {
 }
 
 // How often the reading goes from one column to the other.
-std::size_t crossings(const Reading& reading, const Columns& columns) {
+std::size_t crossings(const Reading& reading, const TwoColumns& columns) {
     std::size_t count = 0;
     std::optional<bool> before;
     for (const ReadLine& line : reading.lines) {
-        if (line.page != columns.page || line.box.top < columns.top - slack ||
-            line.box.bottom > columns.bottom + slack)
+        if (line.page != columns.page || line.box.top < columns.top - gutter_slack ||
+            line.box.bottom > columns.bottom + gutter_slack)
             continue;
         for (const ReadWord& word : line.words) {
-            const bool right = word.box.left > columns.gutter - slack;
+            const bool right = word.box.left > columns.gutter - gutter_slack;
             count += before && *before != right;
             before = right;
         }

@@ -2,6 +2,8 @@
 #include "compiler/scan/found.hpp"
 
 #include "compiler/model/contact_links.hpp"
+#include "compiler/source/ascii.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,16 +12,8 @@ namespace quoin {
 
 namespace {
 
-bool is_digit(char c) {
-    return c >= '0' && c <= '9';
-}
-
-bool is_lower(char c) {
-    return c >= 'a' && c <= 'z';
-}
-
 bool is_alphanumeric(char c) {
-    return is_digit(c) || is_lower(c) || (c >= 'A' && c <= 'Z');
+    return is_figure(c) || is_small_letter(c) || (c >= 'A' && c <= 'Z');
 }
 
 // RFC 5322, section 3.2.3, without signs that in running text rather part than belong
@@ -29,12 +23,7 @@ bool is_local_sign(char c) {
 }
 
 // Nobody has more; a file made to slow us down may.
-constexpr std::size_t most_of_a_kind = 20;
-
-void add_once(std::vector<std::string>& all, std::string_view one) {
-    if (all.size() < most_of_a_kind && std::ranges::find(all, one) == all.end())
-        all.emplace_back(one);
-}
+constexpr std::size_t most_contacts = 20;
 
 // A sentence's own full stop, or a dash.
 std::string_view without_end(std::string_view host) {
@@ -50,7 +39,7 @@ std::string_view without_start(std::string_view local) {
 }
 
 // RFC 1123: labels of letters, digits and inner hyphens; the last has letters and at least two.
-bool is_host(std::string_view host) {
+bool is_host_name(std::string_view host) {
     constexpr std::size_t most = 253, most_of_label = 63;
     if (host.size() > most || host.find('.') == std::string_view::npos) return false;
     std::string_view label;
@@ -63,7 +52,7 @@ bool is_host(std::string_view host) {
             return false;
         host.remove_prefix(std::min(end + 1, host.size()));
     }
-    return label.size() >= 2 && std::ranges::none_of(label, is_digit);
+    return label.size() >= 2 && std::ranges::none_of(label, is_figure);
 }
 
 // The address around the `@` at `at`; empty if there is none.
@@ -77,7 +66,7 @@ std::string_view address_at(std::string_view text, std::size_t at) {
         ++end;
     const std::string_view local = without_start(text.substr(begin, at - begin));
     const std::string_view host = without_end(text.substr(at + 1, end - at - 1));
-    if (local.empty() || local.size() > most_local || !is_host(host)) return {};
+    if (local.empty() || local.size() > most_local || !is_host_name(host)) return {};
     begin = static_cast<std::size_t>(local.data() - text.data());
     const std::string_view address = text.substr(
         begin, static_cast<std::size_t>(host.data() - text.data()) + host.size() - begin);
@@ -91,7 +80,7 @@ constexpr std::array<std::string_view, 6> phone_signs = {
 
 // Length of the sign that may stand in a number at the start of `text`; 0 if it is none.
 std::size_t phone_sign_length(std::string_view text) {
-    if (is_digit(text.front()) ||
+    if (is_figure(text.front()) ||
         std::string_view{" -.()"}.find(text.front()) != std::string_view::npos)
         return 1;
     for (const std::string_view sign : phone_signs)
@@ -103,8 +92,8 @@ std::vector<std::size_t> groups_of(std::string_view number) {
     std::vector<std::size_t> groups;
     bool inside = false;
     for (const char c : number) {
-        if (is_digit(c) && !inside) groups.push_back(0);
-        inside = is_digit(c);
+        if (is_figure(c) && !inside) groups.push_back(0);
+        inside = is_figure(c);
         if (inside) ++groups.back();
     }
     return groups;
@@ -129,7 +118,7 @@ std::string_view figures_at(std::string_view text, std::size_t begin) {
         const std::size_t length = phone_sign_length(text.substr(end));
         // two signs side by side part numbers, but for a closing parenthesis and a space
         if (length == 0 || end - last > 4) break;
-        if (is_digit(text[end])) {
+        if (is_figure(text[end])) {
             ++digits;
             last = end + 1;
         }
@@ -142,7 +131,7 @@ bool starts_number(std::string_view text, std::size_t at) {
     if (at > 0 && (is_alphanumeric(text[at - 1]) ||
                    std::string_view{"+.-/@_="}.find(text[at - 1]) != std::string_view::npos))
         return false;
-    return is_digit(text[at]) || text[at] == '+' || text[at] == '(';
+    return is_figure(text[at]) || text[at] == '+' || text[at] == '(';
 }
 
 bool ends_number(std::string_view text, std::size_t at) {
@@ -163,11 +152,12 @@ std::string_view host_of(std::string_view link) {
 // A bare address in running text is in small letters; `Node.js` and `B.Sc.` are none.
 bool is_bare_link(std::string_view word) {
     const std::string_view host = host_of(word);
-    if (!is_host(host) || std::ranges::any_of(host, [](char c) { return c >= 'A' && c <= 'Z'; }))
+    if (!is_host_name(host) ||
+        std::ranges::any_of(host, [](char c) { return c >= 'A' && c <= 'Z'; }))
         return false;
     const std::string_view end = host.substr(host.rfind('.') + 1);
     const bool usual = std::ranges::find(usual_ends, end) != usual_ends.end();
-    const bool letters = std::ranges::any_of(host.substr(0, host.rfind('.')), is_lower);
+    const bool letters = std::ranges::any_of(host.substr(0, host.rfind('.')), is_small_letter);
     return usual && letters && host.size() > end.size() + 2;
 }
 
@@ -179,7 +169,7 @@ std::string_view link_in(std::string_view word) {
         word.remove_suffix(1);
     for (const std::string_view scheme : {"https://", "http://"})
         if (word.starts_with(scheme))
-            return is_host(host_of(word.substr(scheme.size()))) ? word : std::string_view{};
+            return is_host_name(host_of(word.substr(scheme.size()))) ? word : std::string_view{};
     return is_bare_link(word) ? word : std::string_view{};
 }
 
@@ -189,7 +179,7 @@ std::vector<std::string> find_emails(std::string_view text) {
     std::vector<std::string> emails;
     for (std::size_t at = text.find('@'); at != std::string_view::npos; at = text.find('@', at + 1))
         if (const std::string_view address = address_at(text, at); !address.empty())
-            add_once(emails, address);
+            add_once(emails, address, most_contacts);
     return emails;
 }
 
@@ -201,7 +191,7 @@ std::vector<std::string> find_phones(std::string_view text) {
         if (number.empty() || !ends_number(text, at + number.size()) ||
             !is_grouped_as_phone(number) || !phone_uri(number))
             continue;
-        add_once(phones, number);
+        add_once(phones, number, most_contacts);
         at += number.size() - 1;
     }
     return phones;
@@ -215,7 +205,7 @@ std::vector<std::string> find_links(std::string_view text) {
         const std::string_view word = text.substr(0, end);
         if (const std::string_view link = link_in(word);
             !link.empty() && word.find('@') == std::string_view::npos)
-            add_once(links, link);
+            add_once(links, link, most_contacts);
         text.remove_prefix(std::min(end + 1, text.size()));
     }
     return links;

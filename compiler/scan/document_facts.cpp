@@ -1,6 +1,7 @@
 #include "compiler/scan/document_facts.hpp"
 
 #include "compiler/scan/markup.hpp"
+#include "compiler/source/ascii.hpp"
 
 #include <algorithm>
 #include <array>
@@ -11,12 +12,6 @@ namespace quoin {
 namespace {
 
 constexpr std::string_view blanks = " \t\r";
-
-std::string_view trimmed(std::string_view text) {
-    const std::size_t begin = text.find_first_not_of(blanks);
-    if (begin == std::string_view::npos) return {};
-    return text.substr(begin, text.find_last_not_of(blanks) - begin + 1);
-}
 
 template<typename Take>
 void each_line(std::string_view text, const Take& take) {
@@ -29,7 +24,7 @@ void each_line(std::string_view text, const Take& take) {
 
 std::vector<std::string_view> fields_of(std::string_view line) {
     std::vector<std::string_view> fields;
-    for (line = trimmed(line); !line.empty(); line = trimmed(line)) {
+    for (line = trimmed(line, blanks); !line.empty(); line = trimmed(line, blanks)) {
         const std::size_t end = std::min(line.find_first_of(blanks), line.size());
         fields.push_back(line.substr(0, end));
         line.remove_prefix(end);
@@ -68,12 +63,13 @@ std::optional<FontFact> read_font(std::string_view line) {
     font.embedded = fields[flags] == "yes";
     font.unicode = fields[flags + 2] == "yes";
     font.encoding = clean_text(fields[flags - 1], false);
-    const auto before =
-        trimmed(line.substr(0, static_cast<std::size_t>(fields[flags - 1].data() - line.data())));
+    const auto before = trimmed(
+        line.substr(0, static_cast<std::size_t>(fields[flags - 1].data() - line.data())), blanks);
     const auto type = std::ranges::find_if(
         font_types, [&](std::string_view one) { return before.ends_with(one); });
     if (type != font_types.end()) font.type = *type;
-    font.name = clean_text(trimmed(before.substr(0, before.size() - font.type.size())), false);
+    font.name =
+        clean_text(trimmed(before.substr(0, before.size() - font.type.size()), blanks), false);
     return font;
 }
 
@@ -84,7 +80,7 @@ DocumentFacts read_facts(std::string_view pdfinfo) {
     each_line(pdfinfo, [&](std::string_view line) {
         const std::size_t colon = line.find(':');
         if (colon != std::string_view::npos)
-            take_fact(line.substr(0, colon), trimmed(line.substr(colon + 1)), facts);
+            take_fact(line.substr(0, colon), trimmed(line.substr(colon + 1), blanks), facts);
     });
     return facts;
 }
@@ -114,7 +110,7 @@ int count_images(std::string_view pdfimages) {
 std::string structure_text(std::string_view info) {
     std::string text;
     each_line(info, [&](std::string_view line) {
-        const std::string_view inside = trimmed(line);
+        const std::string_view inside = trimmed(line, blanks);
         if (inside.size() < 2 || inside.front() != '"') return;
         text +=
             clean_text(inside.substr(1, inside.size() - (inside.ends_with('"') ? 2 : 1)), false);

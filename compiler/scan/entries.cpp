@@ -15,12 +15,12 @@ namespace {
 constexpr std::size_t most_words_of_dates = 8;
 constexpr std::size_t most_lines_of_heading = 3;
 
-struct Stretch {
+struct ByteStretch {
     std::size_t begin = 0, end = 0;
 };
 
-std::vector<Stretch> words_of(std::string_view line) {
-    std::vector<Stretch> words;
+std::vector<ByteStretch> words_of(std::string_view line) {
+    std::vector<ByteStretch> words;
     for (std::size_t at = 0; at < line.size();) {
         const std::size_t begin = line.find_first_not_of(' ', at);
         if (begin == std::string_view::npos) break;
@@ -46,7 +46,7 @@ bool has_year(std::string_view text) {
 }
 
 // Parentheses and commas around a date are no part of it.
-Stretch stripped(std::string_view line, Stretch span) {
+ByteStretch stripped(std::string_view line, ByteStretch span) {
     constexpr std::string_view before = " ([,|;:", after = " )],|;:.";
     while (span.begin < span.end && before.find(line[span.begin]) != std::string_view::npos)
         ++span.begin;
@@ -60,7 +60,7 @@ Stretch stripped(std::string_view line, Stretch span) {
     return span;
 }
 
-std::optional<FoundDates> dates_in(std::string_view line, Stretch span) {
+std::optional<FoundDates> dates_within(std::string_view line, ByteStretch span) {
     span = stripped(line, span);
     const std::string_view text = line.substr(span.begin, span.end - span.begin);
     if (text.empty() || !has_year(text)) return std::nullopt;
@@ -224,12 +224,12 @@ bool is_bullet_sign(std::string_view word) {
 }
 
 std::optional<FoundDates> find_dates(std::string_view line) {
-    const std::vector<Stretch> words = words_of(line);
+    const std::vector<ByteStretch> words = words_of(line);
     for (std::size_t end = words.size(); end > 0; --end) {
         // the longest that ends here
         std::optional<FoundDates> found;
         for (std::size_t count = 1; count <= std::min(most_words_of_dates, end); ++count)
-            if (auto dates = dates_in(line, {words[end - count].begin, words[end - 1].end}))
+            if (auto dates = dates_within(line, {words[end - count].begin, words[end - 1].end}))
                 found = std::move(dates);
         if (found) return found;
     }

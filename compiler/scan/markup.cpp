@@ -11,8 +11,7 @@ namespace quoin {
 
 namespace {
 
-constexpr std::string_view blanks = " \t\r\n";
-constexpr std::string_view replacement = "\xEF\xBF\xBD"; // U+FFFD
+constexpr std::string_view white_space = " \t\r\n";
 constexpr std::size_t longest_entity = 10;
 
 struct Entity {
@@ -77,7 +76,7 @@ std::optional<MarkupTag> TagReader::next() {
     if (end == std::string_view::npos) return std::nullopt;
     const std::string_view inside = left_.substr(begin + 1, end - begin - 1);
     left_.remove_prefix(end + 1);
-    const std::size_t name = std::min(inside.find_first_of(blanks), inside.size());
+    const std::size_t name = std::min(inside.find_first_of(white_space), inside.size());
     return MarkupTag{inside.substr(0, name), inside.substr(name), left_.substr(0, left_.find('<'))};
 }
 
@@ -86,7 +85,7 @@ std::optional<std::string_view> attribute_of(const MarkupTag& tag, std::string_v
     for (std::size_t at = all.find(name); at != std::string_view::npos;
          at = all.find(name, at + 1)) {
         const std::size_t value = at + name.size() + 2;
-        if (at == 0 || blanks.find(all[at - 1]) == std::string_view::npos ||
+        if (at == 0 || white_space.find(all[at - 1]) == std::string_view::npos ||
             !all.substr(at + name.size()).starts_with("=\""))
             continue;
         const std::size_t end = all.find('"', value);
@@ -111,7 +110,7 @@ std::string clean_text(std::string_view written, bool escaped) {
     for (std::string_view left = resolved; !left.empty();) {
         const Character character = first_character(left);
         const bool good = character.well_formed && !is_control(character.code);
-        text += good ? left.substr(0, character.length) : replacement;
+        text += good ? left.substr(0, character.length) : replacement_character;
         left.remove_prefix(character.length);
     }
     return text;

@@ -14,7 +14,7 @@ ReadBox box_of(const MarkupTag& tag) {
             number_in(tag, "yMax")};
 }
 
-bool goes_on(const ReadLine& line, const ReadBox& next) {
+bool goes_on_to(const ReadLine& line, const ReadBox& next) {
     const double height = std::max(line.box.height(), next.height());
     return std::abs(line.box.middle() - next.middle()) < height / 2 &&
            next.left > line.words.back().box.left && next.left < line.box.right + 3 * height;
@@ -28,9 +28,9 @@ bool touches(const ReadLine& line, const ReadBox& next) {
     return next.left < last.right + nothing * last.height();
 }
 
-class Builder {
+class ReadingBuilder {
 public:
-    explicit Builder(Reading& out) : out_(out) {}
+    explicit ReadingBuilder(Reading& out) : out_(out) {}
 
     void take(const MarkupTag& tag) {
         if (tag.name == "page") {
@@ -50,7 +50,7 @@ public:
 private:
     void add_word(ReadWord word) {
         if (word.text.find_first_not_of(' ') == std::string::npos) return;
-        const bool same = open_ && (lines_are_told_ || goes_on(out_.lines.back(), word.box));
+        const bool same = open_ && (lines_are_told_ || goes_on_to(out_.lines.back(), word.box));
         if (!same) out_.lines.push_back({out_.pages.size() - 1, block_, word.box, {}});
         open_ = true;
         ReadLine& line = out_.lines.back();
@@ -103,7 +103,7 @@ std::string Reading::text() const {
 
 Reading read_boxes(std::string_view xml) {
     Reading reading;
-    Builder builder(reading);
+    ReadingBuilder builder(reading);
     TagReader tags(xml);
     while (const auto tag = tags.next())
         builder.take(*tag);

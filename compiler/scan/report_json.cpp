@@ -1,6 +1,7 @@
 #include "compiler/scan/report.hpp"
 
 #include "compiler/model/vocabulary.hpp"
+#include "compiler/output/json_text.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -9,6 +10,8 @@ namespace quoin {
 namespace {
 
 using Json = nlohmann::ordered_json;
+
+constexpr int scan_json_version = 1; // goes up when a key changes its meaning
 
 Json or_null(const std::string& text) {
     return text.empty() ? Json(nullptr) : Json(text);
@@ -70,6 +73,17 @@ Json report_json(std::string_view file, const Scan& scan) {
 
 Json report_json(std::string_view file, const std::string& unreadable) {
     return {{"file", file}, {"readable", false}, {"error", unreadable}};
+}
+
+JsonReport::JsonReport() : files_(std::make_unique<Json>(Json::array())) {}
+JsonReport::~JsonReport() = default;
+
+void JsonReport::add(std::string_view file, const std::variant<Scan, std::string>& result) {
+    std::visit([&](const auto& one) { files_->push_back(report_json(file, one)); }, result);
+}
+
+std::string JsonReport::text() const {
+    return json_text({{"version", scan_json_version}, {"files", *files_}});
 }
 
 }

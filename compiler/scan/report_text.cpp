@@ -8,7 +8,7 @@ namespace {
 
 constexpr std::size_t measure = 78;
 
-std::string counted(std::size_t count, std::string_view one) {
+std::string number_of(std::size_t count, std::string_view one) {
     return fmt::format("{} {}{}", count, one, count == 1 ? "" : "s");
 }
 
@@ -57,7 +57,7 @@ std::string found_text(const Found& found) {
             const FoundEntry& one = found.entries[entry];
             row("", fmt::format("  {}{}{}{}", one.title, one.dates.empty() ? "" : " | " + one.dates,
                                 one.bullets == 0 ? "" : " | ",
-                                one.bullets == 0 ? "" : counted(one.bullets, "bullet")));
+                                one.bullets == 0 ? "" : number_of(one.bullets, "bullet")));
         }
     }
     return text;
@@ -76,7 +76,7 @@ std::string faults_text(const std::vector<ScanFault>& faults) {
     return text;
 }
 
-std::string read_text(const Reading& reading) {
+std::string text_in_order(const Reading& reading) {
     std::string text = "\nThe text in reading order\n";
     const std::string all = reading.text();
     for (std::string_view left = all; !left.empty();) {
@@ -92,12 +92,12 @@ std::string read_text(const Reading& reading) {
 
 std::string report_text(std::string_view file, const Scan& scan) {
     const Evidence& evidence = scan.evidence;
-    std::string text = fmt::format("{}: {}, {}\n", file,
-                                   counted(static_cast<std::size_t>(evidence.facts.pages), "page"),
-                                   counted(evidence.by_place.word_count(), "word"));
+    std::string text = fmt::format(
+        "{}: {}, {}\n", file, number_of(static_cast<std::size_t>(evidence.facts.pages), "page"),
+        number_of(evidence.by_place.word_count(), "word"));
     text += found_text(scan.found);
     text += faults_text(scan.faults);
-    if (evidence.by_place.word_count() > 0) text += read_text(evidence.by_place);
+    if (evidence.by_place.word_count() > 0) text += text_in_order(evidence.by_place);
     return text;
 }
 

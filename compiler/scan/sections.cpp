@@ -2,6 +2,7 @@
 #include "compiler/model/section_titles.hpp"
 #include "compiler/scan/found.hpp"
 #include "compiler/scan/letters.hpp"
+#include "compiler/source/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -68,12 +69,7 @@ constexpr std::array<std::string_view, 39> modifiers = {"relevant",
 constexpr std::array<std::string_view, 4> whole_titles = {"about me", "areas of expertise",
                                                           "core competencies", "study abroad"};
 
-template<std::size_t Count>
-bool is_in(const std::array<std::string_view, Count>& list, std::string_view word) {
-    return std::ranges::find(list, word) != list.end();
-}
-
-std::string_view bare(std::string_view word) {
+std::string_view without_marks(std::string_view word) {
     constexpr std::string_view signs = ":,|-_()";
     while (!word.empty() && signs.find(word.back()) != std::string_view::npos)
         word.remove_suffix(1);
@@ -82,7 +78,7 @@ std::string_view bare(std::string_view word) {
     return word;
 }
 
-bool is_all_capitals(std::string_view text) {
+bool is_set_in_capitals(std::string_view text) {
     constexpr std::size_t least = 4;
     const LetterCount count = count_letters(text);
     return count.letters >= least && count.capitals == count.letters;
@@ -100,14 +96,14 @@ bool looks_like_heading(const ReadLine& line, const std::string& text, double us
         text.find_first_of("@|,;/.") != std::string::npos)
         return false;
     const bool larger = line.words.front().box.height() > 1.12 * usual;
-    return line.words.size() <= most_words_of_title - 1 && (larger || is_all_capitals(text)) &&
+    return line.words.size() <= most_words_of_title - 1 && (larger || is_set_in_capitals(text)) &&
            is_written_as_title(text);
 }
 
 // `Accounting Experience`: in the looks of a heading, the last word is enough.
 bool ends_usual(std::string_view title) {
-    const std::string lower = in_small_letters(bare(title));
-    return is_in(nouns, bare(std::string_view(lower).substr(lower.rfind(' ') + 1)));
+    const std::string lower = in_small_letters(without_marks(title));
+    return is_one_of(without_marks(std::string_view(lower).substr(lower.rfind(' ') + 1)), nouns);
 }
 
 // A heading stands alone: nothing else on its line.
@@ -126,17 +122,17 @@ bool stands_alone(const Reading& reading, std::size_t at) {
 
 bool is_usual_title(std::string_view title) {
     std::size_t known = 0, words = 0;
-    const std::string lower = in_small_letters(bare(title));
-    if (is_in(whole_titles, lower)) return true;
+    const std::string lower = in_small_letters(without_marks(title));
+    if (is_one_of(lower, whole_titles)) return true;
     for (std::string_view left = lower; !left.empty();) {
         const std::size_t end = std::min(left.find(' '), left.size());
-        const std::string_view word = bare(left.substr(0, end));
+        const std::string_view word = without_marks(left.substr(0, end));
         left.remove_prefix(std::min(end + 1, left.size()));
         if (word.empty()) continue;
         ++words;
-        if (is_in(nouns, word))
+        if (is_one_of(word, nouns))
             ++known;
-        else if (!is_in(modifiers, word))
+        else if (!is_one_of(word, modifiers))
             return false;
     }
     return known > 0 && words <= most_words_of_title;

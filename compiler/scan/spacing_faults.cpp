@@ -2,6 +2,7 @@
 #include "compiler/scan/faults.hpp"
 
 #include "compiler/scan/letters.hpp"
+#include "compiler/source/lists.hpp"
 #include "compiler/source/utf8.hpp"
 
 #include <fmt/format.h>
@@ -13,6 +14,7 @@ namespace quoin {
 namespace {
 
 constexpr std::size_t shortest_run = 4; // `S U M M`; three may be initials
+constexpr std::size_t most_listed = 64;
 constexpr std::size_t longest_word = 25;
 constexpr std::size_t longest_small_word = 30; // no English word in small letters comes near
 
@@ -73,23 +75,17 @@ bool is_glued(std::string_view word) {
                                     count_letters(word).capitals < 2));
 }
 
-void add_once(std::vector<std::string>& all, std::string one) {
-    constexpr std::size_t most = 64;
-    if (all.size() < most && std::ranges::find(all, one) == all.end())
-        all.push_back(std::move(one));
-}
-
 }
 
 void check_spacing(const Evidence& evidence, ScanFaults& faults) {
     std::vector<std::string> spread, glued;
     // in the order of the file, words are cut where simple readers cut them
     for (const ReadLine& line : evidence.by_file.lines)
-        for (std::string& word : spread_words(line))
-            add_once(spread, std::move(word));
+        for (const std::string& word : spread_words(line))
+            add_once(spread, word, most_listed);
     for (const ReadLine& line : evidence.by_place.lines)
         for (const ReadWord& word : line.words)
-            if (is_glued(word.text)) add_once(glued, word.text);
+            if (is_glued(word.text)) add_once(glued, word.text, most_listed);
     if (!spread.empty())
         faults.push_back({"split-words", ScanWeight::must, 0,
                           fmt::format("letters are set so far apart that {} {} out in pieces",

@@ -15,21 +15,21 @@ namespace quoin {
 
 namespace {
 
-constexpr char32_t soft_hyphen = 0xAD;
+constexpr char32_t soft_hyphen_code = 0xAD;
 
-bool is_space(char32_t code) {
+bool is_any_space(char32_t code) {
     return code == ' ' || code == '\t' || code == '\n' || code == 0xA0 ||
            (code >= 0x2000 && code <= 0x200B) || code == 0x202F || code == 0x205F || code == 0x3000;
 }
 
 // Words as spaces of any kind part them, without soft hyphens, in NFC.
-std::vector<std::string> words_in(std::string_view text) {
+std::vector<std::string> words_read(std::string_view text) {
     std::vector<std::string> words;
     bool inside = false;
     while (!text.empty()) {
         const Character character = first_character(text);
-        const bool parts = is_space(character.code);
-        if (!parts && character.code != soft_hyphen) {
+        const bool parts = is_any_space(character.code);
+        if (!parts && character.code != soft_hyphen_code) {
             if (!inside) words.emplace_back();
             words.back() += character.well_formed ? text.substr(0, character.length) : "\uFFFD";
             inside = true;
@@ -53,7 +53,7 @@ std::vector<ReadPiece> pieces_of(const Reading& reading) {
     std::vector<ReadPiece> pieces;
     for (const ReadLine& line : reading.lines) {
         for (const ReadWord& word : line.words)
-            for (std::string& piece : words_in(word.text))
+            for (std::string& piece : words_read(word.text))
                 pieces.push_back({std::move(piece), false});
         if (!pieces.empty()) pieces.back().ends_line = true;
     }
@@ -119,8 +119,8 @@ std::vector<std::size_t> not_in_common(const std::vector<std::string>& a,
     return missing;
 }
 
-void report(const std::vector<ExpectedWord>& lost, const WordSet& read, std::string_view order,
-            Diagnostics& diagnostics) {
+void report_lost(const std::vector<ExpectedWord>& lost, const WordSet& read, std::string_view order,
+                 Diagnostics& diagnostics) {
     for (std::size_t i = 0; i < lost.size();) { // the words of one place in one message
         std::vector<std::string> gone, moved;
         const Place place = lost[i].place;
@@ -145,9 +145,9 @@ std::vector<ExpectedWord> expected_words(const Composition& composition) {
         std::string label, text;
         for (std::size_t r = 0; r < paragraph.runs.size(); ++r)
             (r < paragraph.label_runs ? label : text) += paragraph.runs[r].text;
-        for (std::string& word : words_in(label))
+        for (std::string& word : words_read(label))
             words.push_back({std::move(word), paragraph.place});
-        for (std::string& word : words_in(text))
+        for (std::string& word : words_read(text))
             if (!is_separator(word)) // left out at a line's end
                 words.push_back({std::move(word), paragraph.place});
     }
@@ -185,7 +185,7 @@ bool verify_pdf(const Composition& composition, std::string_view pdf, Place file
         WordSet words;
         for (const ReadPiece& piece : pieces_of(reading))
             words.insert(piece.text);
-        report(lost, words, order, diagnostics);
+        report_lost(lost, words, order, diagnostics);
         return false; // one order's faults are enough to act on
     }
     return true;

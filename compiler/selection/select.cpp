@@ -1,6 +1,8 @@
 // What one build takes of a résumé, by the tags it asks for.
 #include "compiler/selection/select.hpp"
 
+#include "compiler/source/ascii.hpp"
+
 #include <algorithm>
 #include <iterator>
 #include <set>
@@ -12,18 +14,11 @@ namespace {
 
 using Names = std::set<std::string, std::less<>>;
 
-std::string lower(std::string_view name) {
-    std::string result{name};
-    for (char& c : result)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
-    return result;
-}
-
 class Selection {
 public:
     explicit Selection(std::span<const std::string> tags) {
         for (const std::string& tag : tags)
-            asked_.insert(lower(tag));
+            asked_.insert(lower_case(tag));
     }
 
     std::vector<Field> fields(const std::vector<Field>& all) const {
@@ -45,7 +40,9 @@ public:
 
 private:
     bool takes(const Tags& tags) const {
-        const auto is_asked = [&](const std::string& tag) { return asked_.contains(lower(tag)); };
+        const auto is_asked = [&](const std::string& tag) {
+            return asked_.contains(lower_case(tag));
+        };
         if (std::ranges::any_of(tags.except, is_asked)) return false;
         return tags.only.empty() || std::ranges::any_of(tags.only, is_asked);
     }
@@ -97,9 +94,9 @@ private:
 
 void collect(const Tags& tags, Names& names) {
     for (const std::string& tag : tags.only)
-        names.insert(lower(tag));
+        names.insert(lower_case(tag));
     for (const std::string& tag : tags.except)
-        names.insert(lower(tag));
+        names.insert(lower_case(tag));
 }
 
 void collect(const Entry& position, Names& names) {

@@ -17,7 +17,7 @@ namespace {
 constexpr std::size_t excerpt_columns = 74;
 constexpr std::size_t columns_before = 36; // of the place, where a long line is cut
 constexpr std::size_t found_characters = 40;
-constexpr std::string_view cut = "…";
+constexpr std::string_view ellipsis = "…";
 
 const char* severity_name(Severity severity) {
     switch (severity) {
@@ -30,15 +30,15 @@ const char* severity_name(Severity severity) {
     }
 }
 
-struct Piece { // of a line as a terminal shows it
+struct ShownPiece { // of a line as a terminal shows it
     std::string text;
     std::size_t columns = 0;
     std::size_t bytes = 0; // that it was made of
 };
 
 // As much of `line` as fits into `most` columns; `column` is where its first character stands.
-Piece shown(std::string_view line, std::size_t column, std::size_t most) {
-    Piece piece;
+ShownPiece shown(std::string_view line, std::size_t column, std::size_t most) {
+    ShownPiece piece;
     while (piece.bytes < line.size()) {
         const Character character = first_character(line.substr(piece.bytes));
         const bool tab = character.code == U'\t';
@@ -52,10 +52,6 @@ Piece shown(std::string_view line, std::size_t column, std::size_t most) {
         piece.bytes += character.length;
     }
     return piece;
-}
-
-bool continues_character(char c) {
-    return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
 }
 
 // Where the excerpt begins: with the line, or a little before a place far into it.
@@ -86,6 +82,10 @@ bool Diagnostics::has_errors() const {
                        [](const Diagnostic& one) { return one.severity == Severity::error; });
 }
 
+std::size_t Diagnostics::count(Severity severity) const {
+    return static_cast<std::size_t>(std::ranges::count(all_, severity, &Diagnostic::severity));
+}
+
 void Diagnostics::sort() {
     const auto key = [](const Diagnostic& one) {
         return std::tuple(one.place.file, one.place.line, one.place.column);
@@ -111,16 +111,16 @@ std::string excerpt(const Place& place, const Sources& sources) {
     const auto first_place = static_cast<std::uint32_t>(first + 1);
     const std::size_t offset = sources.display_column({place.file, place.line, first_place, 0}) - 1;
 
-    const Piece before = shown(line.substr(first, start - first), offset, excerpt_columns);
-    const Piece marked =
+    const ShownPiece before = shown(line.substr(first, start - first), offset, excerpt_columns);
+    const ShownPiece marked =
         shown(line.substr(start, place.length), column, excerpt_columns - before.columns);
     const std::string_view rest = line.substr(start + marked.bytes);
-    const Piece after =
+    const ShownPiece after =
         shown(rest, column + marked.columns, excerpt_columns - before.columns - marked.columns);
 
-    const std::string lead = first > 0 ? std::string(cut) : std::string();
+    const std::string lead = first > 0 ? std::string(ellipsis) : std::string();
     std::string text = "\n  " + lead + before.text + marked.text + after.text;
-    if (after.bytes < rest.size()) text += cut;
+    if (after.bytes < rest.size()) text += ellipsis;
     if (place.column == 0) return text;
     const std::size_t indent = 2 + (first > 0 ? 1 : 0) + before.columns;
     const std::size_t tail = std::max<std::size_t>(marked.columns, 1) - 1;
@@ -144,7 +144,7 @@ std::string worded(std::string_view message, std::string_view found) {
         end += first_character(found.substr(end)).length;
     std::string text(message.substr(0, at));
     text += found.substr(0, end);
-    if (end < found.size()) text += cut;
+    if (end < found.size()) text += ellipsis;
     return text += message.substr(at + 2);
 }
 

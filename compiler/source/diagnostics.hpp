@@ -28,6 +28,7 @@ public:
     void note(Place place, std::string text);
 
     bool has_errors() const;
+    std::size_t count(Severity severity) const;
     const std::vector<Diagnostic>& all() const { return all_; }
     void sort(); // by file, line, column; equal places keep the order they were found in
 

@@ -18,14 +18,13 @@ namespace quoin {
 
 namespace {
 
-constexpr std::size_t most_of_a_kind = 20;
+constexpr std::size_t most_faults_of_a_kind = 20;
 // Stream-Safe Text Format (Unicode Standard Annex #15, section 13). Without a bound, putting the
 // marks of one letter in order takes time that grows with the square of their number.
 constexpr std::size_t most_marks = 30;
-constexpr std::string_view replacement = "\xEF\xBF\xBD"; // U+FFFD
-constexpr std::string_view mark_bytes = "\xEF\xBB\xBF";  // byte-order mark
+constexpr std::string_view mark_bytes = "\xEF\xBB\xBF"; // byte-order mark
 
-enum class Kind { ill_formed, nul, control, marks };
+enum class ByteFault { ill_formed, nul, control, marks };
 constexpr std::array<const char*, 4> kind_names{"places that are not UTF-8", "NUL bytes",
                                                 "control characters", "runs of combining marks"};
 
@@ -95,12 +94,12 @@ public:
         while (!rest_.empty())
             step();
         for (std::size_t kind = 0; kind < counts_.size(); ++kind)
-            if (counts_.at(kind) > most_of_a_kind)
+            if (counts_.at(kind) > most_faults_of_a_kind)
                 decoded_.faults.push_back(
                     {{},
                      fmt::format("{} {} in all, of which the first {} "
                                  "are shown",
-                                 counts_.at(kind), kind_names.at(kind), most_of_a_kind)});
+                                 counts_.at(kind), kind_names.at(kind), most_faults_of_a_kind)});
         return std::move(decoded_);
     }
 
@@ -110,21 +109,21 @@ private:
         const std::string_view bytes = rest_.substr(0, character.length);
         rest_.remove_prefix(character.length);
         if (!character.well_formed)
-            fault(Kind::ill_formed, ill_formed_text(byte_at(bytes, 0), windows_));
+            fault(ByteFault::ill_formed, ill_formed_text(byte_at(bytes, 0), windows_));
         else if (character.code == U'\r')
             end_line();
         else if (character.code == U'\n')
             put("\n");
         else if (character.code == 0)
-            fault(Kind::nul, "a NUL byte, which no text holds: take it out");
+            fault(ByteFault::nul, "a NUL byte, which no text holds: take it out");
         else if (is_control(character.code))
-            fault(Kind::control,
+            fault(ByteFault::control,
                   fmt::format("U+{:04X} is a control character, which cannot be set: take it out",
                               static_cast<std::uint32_t>(character.code)));
         else if (too_many_marks(character.code))
-            fault(Kind::marks, fmt::format("more than {} combining marks in a row (Unicode "
-                                           "Standard Annex #15, section 13): take some out",
-                                           most_marks));
+            fault(ByteFault::marks, fmt::format("more than {} combining marks in a row (Unicode "
+                                                "Standard Annex #15, section 13): take some out",
+                                                most_marks));
         else
             put(bytes);
     }
@@ -141,14 +140,14 @@ private:
         line_start_ = decoded_.text.size();
     }
 
-    void fault(Kind kind, std::string text) {
-        if (++counts_.at(static_cast<std::size_t>(kind)) <= most_of_a_kind) {
+    void fault(ByteFault kind, std::string text) {
+        if (++counts_.at(static_cast<std::size_t>(kind)) <= most_faults_of_a_kind) {
             const auto column = static_cast<std::uint32_t>(decoded_.text.size() - line_start_ + 1);
-            const auto length = static_cast<std::uint32_t>(replacement.size());
+            const auto length = static_cast<std::uint32_t>(replacement_character.size());
             decoded_.faults.push_back(
                 {{.line = line_, .column = column, .length = length}, std::move(text)});
         }
-        put(replacement);
+        put(replacement_character);
     }
 
     static bool is_control(char32_t code) {

@@ -25,14 +25,14 @@ namespace {
 constexpr const char* too_large =
     "is larger than 1 MiB; a résumé is a few kilobytes of text, so this looks like another file";
 
-class Descriptor { // an open file, or a negative number
+class FileDescriptor { // an open file, or a negative number
 public:
-    explicit Descriptor(int number) : number_(number) {}
-    ~Descriptor() {
+    explicit FileDescriptor(int number) : number_(number) {}
+    ~FileDescriptor() {
         if (number_ >= 0) ::close(number_);
     }
-    Descriptor(const Descriptor&) = delete;
-    Descriptor& operator=(const Descriptor&) = delete;
+    FileDescriptor(const FileDescriptor&) = delete;
+    FileDescriptor& operator=(const FileDescriptor&) = delete;
 
     int number() const { return number_; }
 
@@ -40,7 +40,7 @@ private:
     int number_;
 };
 
-struct Reading { // the bytes, or why there are none
+struct ReadBytes { // the bytes, or why there are none
     std::string bytes;
     std::string fault;
 };
@@ -60,8 +60,8 @@ std::string open_fault(int error) {
 
 // Reads one byte more than the limit at most, so that pipes and devices without an end are bounded
 // as well.
-Reading read_bounded(int descriptor) {
-    Reading reading;
+ReadBytes read_bounded(int descriptor) {
+    ReadBytes reading;
     std::array<char, 65536> buffer{};
     while (reading.bytes.size() <= Sources::most_bytes) {
         const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
@@ -73,8 +73,8 @@ Reading read_bounded(int descriptor) {
     return {{}, too_large};
 }
 
-Reading read_file(const std::filesystem::path& path) {
-    const Descriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY));
+ReadBytes read_file(const std::filesystem::path& path) {
+    const FileDescriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY));
     if (descriptor.number() < 0) return {{}, open_fault(errno)};
     struct stat status {};
     if (::fstat(descriptor.number(), &status) != 0) return {{}, open_fault(errno)};
@@ -131,7 +131,7 @@ std::string_view SourceFile::line(std::uint32_t number) const {
 std::optional<std::uint32_t> Sources::read(const std::filesystem::path& path,
                                            Diagnostics& diagnostics) {
     const auto held = held_.find(path);
-    Reading reading = held == held_.end() ? read_file(path) : Reading{held->second, {}};
+    ReadBytes reading = held == held_.end() ? read_file(path) : ReadBytes{held->second, {}};
     if (reading.fault.empty()) {
         const auto index = add(path.string(), std::move(reading.bytes), diagnostics);
         files_.back().path = path;
@@ -148,7 +148,7 @@ void Sources::hold(const std::filesystem::path& path, std::string bytes) {
 
 std::optional<std::uint32_t> Sources::read_standard_input(Diagnostics& diagnostics) {
     constexpr const char* name = "standard input";
-    Reading reading = read_bounded(STDIN_FILENO);
+    ReadBytes reading = read_bounded(STDIN_FILENO);
     if (reading.fault.empty()) return add(name, std::move(reading.bytes), diagnostics);
     refuse(name, std::move(reading.fault), diagnostics);
     return std::nullopt;

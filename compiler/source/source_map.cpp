@@ -20,7 +20,7 @@ namespace {
 constexpr std::size_t longest_piece = 1024;
 
 // LF, CRLF or CR ends a line; the byte-order mark is of no line.
-std::vector<ByteRange> lines_of(std::string_view bytes) {
+std::vector<ByteRange> line_ranges(std::string_view bytes) {
     constexpr std::string_view mark = "\xEF\xBB\xBF";
     std::vector<ByteRange> lines;
     std::size_t begin = bytes.starts_with(mark) ? mark.size() : 0;
@@ -34,7 +34,7 @@ std::vector<ByteRange> lines_of(std::string_view bytes) {
     return lines;
 }
 
-bool is_ascii(std::string_view text) {
+bool all_ascii(std::string_view text) {
     return std::ranges::all_of(text, [](char c) { return static_cast<unsigned char>(c) < 0x80; });
 }
 
@@ -67,7 +67,7 @@ std::string_view first_piece(std::string_view bytes) {
 
 }
 
-SourceMap::SourceMap(const SourceFile& file) : file_(file), lines_(lines_of(file.bytes)) {}
+SourceMap::SourceMap(const SourceFile& file) : file_(file), lines_(line_ranges(file.bytes)) {}
 
 // False if the text is not that of the bytes.
 bool SourceMap::add_pieces(std::string_view text, std::string_view bytes, Line& line) {
@@ -113,7 +113,7 @@ const SourceMap::Line& SourceMap::line(std::uint32_t number) {
         const ByteRange range = lines_[number - 1];
         bytes = std::string_view(file_.bytes).substr(range.begin, range.end - range.begin);
     }
-    if (text == bytes && is_ascii(text)) return line;
+    if (text == bytes && all_ascii(text)) return line;
     if (add_pieces(text, bytes, line)) return line;
     line = {.usable = false, .pieces = {}};
     add_characters(text, line);

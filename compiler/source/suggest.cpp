@@ -1,6 +1,8 @@
 // Nearness of words by edits: optimal string alignment.
 #include "compiler/source/suggest.hpp"
 
+#include "compiler/source/ascii.hpp"
+
 #include <algorithm>
 #include <cstddef>
 #include <vector>
@@ -8,10 +10,6 @@
 namespace quoin {
 
 namespace {
-
-char lower(char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
 
 // Optimal string alignment: insertions, deletions, substitutions, and swaps of two neighbours, no
 // piece of the word edited twice. Only the last three rows of the table are kept.
@@ -24,10 +22,11 @@ std::size_t distance(std::string_view a, std::string_view b) {
         above.swap(row);
         row[0] = i;
         for (std::size_t j = 1; j <= b.size(); ++j) {
-            const bool same = lower(a[i - 1]) == lower(b[j - 1]);
+            const bool same = small_letter(a[i - 1]) == small_letter(b[j - 1]);
             row[j] = std::min({above[j] + 1, row[j - 1] + 1, above[j - 1] + (same ? 0 : 1)});
-            const bool swapped = i > 1 && j > 1 && lower(a[i - 1]) == lower(b[j - 2]) &&
-                                 lower(a[i - 2]) == lower(b[j - 1]);
+            const bool swapped = i > 1 && j > 1 &&
+                                 small_letter(a[i - 1]) == small_letter(b[j - 2]) &&
+                                 small_letter(a[i - 2]) == small_letter(b[j - 1]);
             if (swapped) row[j] = std::min(row[j], before[j - 2] + 1);
         }
     }

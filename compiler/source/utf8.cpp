@@ -48,6 +48,14 @@ Character first_character(std::string_view text) {
     return {code, lead->length, true};
 }
 
+bool continues_character(char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+}
+
+std::size_t characters_in(std::string_view text) {
+    return text.size() - static_cast<std::size_t>(std::ranges::count_if(text, continues_character));
+}
+
 int terminal_columns(char32_t code) {
     return utf8proc_charwidth(static_cast<utf8proc_int32_t>(code));
 }

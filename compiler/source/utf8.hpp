@@ -6,6 +6,10 @@
 
 namespace quoin {
 
+constexpr std::string_view no_break_space = "\u00A0";
+constexpr std::string_view soft_hyphen = "\u00AD";
+constexpr std::string_view replacement_character = "\uFFFD";
+
 struct Character {
     char32_t code = U'\uFFFD';
     std::size_t length = 1; // in bytes
@@ -16,6 +20,9 @@ struct Character {
 // longest piece that could begin a character (Unicode Standard 15.0, section 3.9, "U+FFFD
 // Substitution of Maximal Subparts").
 Character first_character(std::string_view text);
+
+bool continues_character(char byte);              // of a well-formed text: it begins none
+std::size_t characters_in(std::string_view text); // likewise
 
 int terminal_columns(char32_t code); // 0 for combining marks, 2 for wide characters
 

@@ -32,9 +32,9 @@ std::string folded_label(std::string_view spelled) {
     return folded;
 }
 
-class Builder {
+class TreeBuilder {
 public:
-    Builder(const SourceFile& source, std::uint32_t file, Diagnostics& diagnostics)
+    TreeBuilder(const SourceFile& source, std::uint32_t file, Diagnostics& diagnostics)
         : source_(source), diagnostics_(diagnostics) {
         tree_.file = file;
     }
@@ -131,103 +131,103 @@ private:
 };
 
 template<typename Rule>
-struct Action : pegtl::nothing<Rule> {};
+struct LineAction : pegtl::nothing<Rule> {};
 
-template<void (Builder::*Member)(Slice)>
+template<void (TreeBuilder::*Member)(Slice)>
 struct TakeSlice {
     template<typename Input>
-    static void apply(const Input& in, Builder& builder) {
+    static void apply(const Input& in, TreeBuilder& builder) {
         (builder.*Member)(builder.matched(in));
     }
 };
 
-template<void (Builder::*Member)(const Slice&)>
+template<void (TreeBuilder::*Member)(const Slice&)>
 struct ReadSlice {
     template<typename Input>
-    static void apply(const Input& in, Builder& builder) {
+    static void apply(const Input& in, TreeBuilder& builder) {
         (builder.*Member)(builder.matched(in));
     }
 };
 
-template<void (Builder::*Member)()>
-struct Call {
-    static void apply0(Builder& builder) { (builder.*Member)(); }
+template<void (TreeBuilder::*Member)()>
+struct CallMember {
+    static void apply0(TreeBuilder& builder) { (builder.*Member)(); }
 };
 
 template<typename Rule, Severity severity = Severity::error>
 struct Report {
     template<typename Input>
-    static void apply(const Input& in, Builder& builder) {
+    static void apply(const Input& in, TreeBuilder& builder) {
         builder.fault(severity, builder.matched(in), grammar::message<Rule>);
     }
 };
 
 template<>
-struct Action<lines::blank> : Call<&Builder::end_block> {};
+struct LineAction<lines::blank> : CallMember<&TreeBuilder::end_block> {};
 template<>
-struct Action<lines::comment_text> : ReadSlice<&Builder::comment> {};
+struct LineAction<lines::comment_text> : ReadSlice<&TreeBuilder::comment> {};
 template<>
-struct Action<lines::section_label> : TakeSlice<&Builder::begin_field> {};
+struct LineAction<lines::section_label> : TakeSlice<&TreeBuilder::begin_field> {};
 template<>
-struct Action<lines::field_label> : TakeSlice<&Builder::begin_field> {};
+struct LineAction<lines::field_label> : TakeSlice<&TreeBuilder::begin_field> {};
 template<>
-struct Action<lines::bullet_dashes> : ReadSlice<&Builder::begin_bullet> {};
+struct LineAction<lines::bullet_dashes> : ReadSlice<&TreeBuilder::begin_bullet> {};
 template<typename Piece>
-struct Action<lines::slice<Piece>> : TakeSlice<&Builder::slice> {};
+struct LineAction<lines::slice<Piece>> : TakeSlice<&TreeBuilder::slice> {};
 template<>
-struct Action<lines::tag> : ReadSlice<&Builder::tag> {};
+struct LineAction<lines::tag> : ReadSlice<&TreeBuilder::tag> {};
 template<>
-struct Action<lines::node_end> : Call<&Builder::end_node> {};
+struct LineAction<lines::node_end> : CallMember<&TreeBuilder::end_node> {};
 
 template<>
-struct Action<lines::section_without_title> : Report<lines::section_without_title> {};
+struct LineAction<lines::section_without_title> : Report<lines::section_without_title> {};
 template<>
-struct Action<lines::field_without_value> : Report<lines::field_without_value> {};
+struct LineAction<lines::field_without_value> : Report<lines::field_without_value> {};
 template<>
-struct Action<lines::bullet_without_text> : Report<lines::bullet_without_text> {};
+struct LineAction<lines::bullet_without_text> : Report<lines::bullet_without_text> {};
 template<>
-struct Action<lines::nothing_tagged> : Report<lines::nothing_tagged> {};
+struct LineAction<lines::nothing_tagged> : Report<lines::nothing_tagged> {};
 template<>
-struct Action<lines::line_of_dashes> : Report<lines::line_of_dashes> {};
+struct LineAction<lines::line_of_dashes> : Report<lines::line_of_dashes> {};
 template<>
-struct Action<lines::bullet_too_deep> : Report<lines::bullet_too_deep> {};
+struct LineAction<lines::bullet_too_deep> : Report<lines::bullet_too_deep> {};
 template<>
-struct Action<lines::bullet_without_space> : Report<lines::bullet_without_space> {};
+struct LineAction<lines::bullet_without_space> : Report<lines::bullet_without_space> {};
 template<>
-struct Action<lines::foreign_bullet> : Report<lines::foreign_bullet> {};
+struct LineAction<lines::foreign_bullet> : Report<lines::foreign_bullet> {};
 template<>
-struct Action<lines::indented_bullet> : Report<lines::indented_bullet, Severity::warning> {};
+struct LineAction<lines::indented_bullet> : Report<lines::indented_bullet, Severity::warning> {};
 template<>
-struct Action<lines::equals_for_colon> : Report<lines::equals_for_colon> {};
+struct LineAction<lines::equals_for_colon> : Report<lines::equals_for_colon> {};
 template<>
-struct Action<lines::foreign_colon> : Report<lines::foreign_colon> {};
+struct LineAction<lines::foreign_colon> : Report<lines::foreign_colon> {};
 template<>
-struct Action<lines::label_without_colon> : Report<lines::label_without_colon> {};
+struct LineAction<lines::label_without_colon> : Report<lines::label_without_colon> {};
 template<>
-struct Action<lines::fold_of_nothing> : Report<lines::fold_of_nothing> {};
+struct LineAction<lines::fold_of_nothing> : Report<lines::fold_of_nothing> {};
 template<>
-struct Action<lines::unknown_line> : Report<lines::unknown_line> {};
+struct LineAction<lines::unknown_line> : Report<lines::unknown_line> {};
 template<>
-struct Action<lines::tags_missing> : Report<lines::tags_missing> {};
+struct LineAction<lines::tags_missing> : Report<lines::tags_missing> {};
 template<>
-struct Action<lines::tags_unclosed> : Report<lines::tags_unclosed> {};
+struct LineAction<lines::tags_unclosed> : Report<lines::tags_unclosed> {};
 template<>
-struct Action<lines::tags_ill_formed> : Report<lines::tags_ill_formed> {};
+struct LineAction<lines::tags_ill_formed> : Report<lines::tags_ill_formed> {};
 template<>
-struct Action<lines::tags_apart> : Report<lines::tags_apart> {};
+struct LineAction<lines::tags_apart> : Report<lines::tags_apart> {};
 template<>
-struct Action<lines::tags_before_stop> : Report<lines::tags_before_stop> {};
+struct LineAction<lines::tags_before_stop> : Report<lines::tags_before_stop> {};
 
 }
 
 Tree parse(const Sources& sources, std::uint32_t file, Diagnostics& diagnostics, Braces braces) {
     const SourceFile& source = sources.file(file);
-    Builder builder(source, file, diagnostics);
+    TreeBuilder builder(source, file, diagnostics);
     pegtl::memory_input in(source.text, source.name);
     if (braces == Braces::tags)
-        pegtl::parse<lines::tagged_file, Action>(in, builder);
+        pegtl::parse<lines::tagged_file, LineAction>(in, builder);
     else
-        pegtl::parse<lines::plain_file, Action>(in, builder);
+        pegtl::parse<lines::plain_file, LineAction>(in, builder);
     return builder.finish();
 }
 

@@ -43,7 +43,7 @@ void print_blocks(const std::vector<Block>& blocks, std::string& out) {
     }
 }
 
-std::string quoted(std::string_view text) {
+std::string in_quotation_marks(std::string_view text) {
     std::string out = "\"";
     for (const char c : text) {
         if (c == '"' || c == '\\') out += '\\';
@@ -81,13 +81,14 @@ private:
         if (node.kind == Node::Kind::comment) out_ += "comment";
         if (node.kind == Node::Kind::bullet) out_ += fmt::format("bullet {}", node.level);
         if (node.kind == Node::Kind::field)
-            out_ += fmt::format("field {} {}", quoted(node.label.text), quoted(node.spelled));
+            out_ += fmt::format("field {} {}", in_quotation_marks(node.label.text),
+                                in_quotation_marks(node.spelled));
         if (places_) {
             out_ += at(node.place);
             if (node.kind == Node::Kind::field) out_ += " label" + at(node.label.place);
         }
         for (const Slice& slice : node.value.slices)
-            dump_piece(quoted(slice.text), slice.place);
+            dump_piece(in_quotation_marks(slice.text), slice.place);
         for (const TagMark& tag : node.tags)
             dump_piece((tag.leaves_out ? "{!" : "{") + tag.name + '}', tag.place);
         out_ += '\n';

@@ -23,14 +23,14 @@ struct LineLabel {
     bool further = false;
 };
 
-constexpr LineLabel heading_labels_[] = {
+constexpr LineLabel heading_lines[] = {
     {"name", StyleName::name},
     {"headline", StyleName::headline},
     {"contact", StyleName::contact},
     {"running-head", StyleName::running_head},
 };
 
-constexpr LineLabel entry_labels[] = {
+constexpr LineLabel entry_lines[] = {
     {"title", StyleName::title},
     {"line", StyleName::line},
     {"text", StyleName::text},
@@ -39,8 +39,8 @@ constexpr LineLabel entry_labels[] = {
 };
 
 std::span<const LineLabel> labels_for(const FormName& name) {
-    if (name.holds) return entry_labels;
-    return heading_labels_;
+    if (name.holds) return entry_lines;
+    return heading_lines;
 }
 
 constexpr PatternName page_name{"page", PatternPiece::Kind::page, {}};
@@ -71,7 +71,7 @@ bool has_page_before_end(const std::vector<PatternPiece>& pieces) {
            (page + 1 != pieces.end() || page->kind == PatternPiece::Kind::group);
 }
 
-std::string called(const FormName& name) {
+std::string form_called(const FormName& name) {
     return fmt::format("form '{}'", name.holds ? name_of(*name.holds) : "heading");
 }
 
@@ -95,7 +95,7 @@ void read_form_line(const ThemeLine& line, const FormName& name, Form& form,
             known.push_back(label.label);
         diagnostics.error(line.label_place,
                           fmt::format("there is no line '{}' in {}: expected one of {}{}",
-                                      line.label, called(name), fmt::join(known, ", "),
+                                      line.label, form_called(name), fmt::join(known, ", "),
                                       did_you_mean(line.label, known)));
         return;
     }
@@ -114,9 +114,10 @@ void check_form(const Form& form, const FormName& name, Place place, Diagnostics
         if (line.style != StyleName::running_head)
             (line.further ? further : lines).push_back(&line);
     const auto names = names_for(name);
-    check_coverage(lines, names, called(name), place, diagnostics);
+    check_coverage(lines, names, form_called(name), place, diagnostics);
     if (!further.empty())
-        check_coverage(further, names, called(name) + " for further positions", place, diagnostics);
+        check_coverage(further, names, form_called(name) + " for further positions", place,
+                       diagnostics);
 }
 
 }

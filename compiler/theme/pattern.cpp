@@ -117,12 +117,8 @@ struct PatternAction<rules::group_end> {
     static void apply0(PatternState& state) { state.end_group(); }
 };
 
-bool is_name(const PatternPiece& piece) {
-    return piece.kind == PatternPiece::Kind::field || piece.kind == PatternPiece::Kind::label;
-}
-
 bool is_same(const PatternPiece& piece, const PatternName& name) {
-    return piece.kind == name.kind && (!is_name(piece) || piece.field == name.field);
+    return piece.kind == name.kind && (!piece.is_name() || piece.field == name.field);
 }
 
 // A group of skills and its label come together: neither is ever missing without the other.
@@ -135,7 +131,7 @@ struct Occurrence {
 void collect(const std::vector<PatternPiece>& pieces, std::vector<FieldName> needs, Place place,
              std::vector<Occurrence>& out) {
     for (const PatternPiece& piece : pieces) {
-        if (is_name(piece)) {
+        if (piece.is_name()) {
             auto others = needs;
             std::erase(others, piece.field);
             out.push_back({piece, std::move(others), place});
@@ -145,12 +141,12 @@ void collect(const std::vector<PatternPiece>& pieces, std::vector<FieldName> nee
         if (piece.kind != PatternPiece::Kind::group) continue;
         auto inner = needs;
         for (const PatternPiece& member : piece.group)
-            if (is_name(member)) inner.push_back(member.field);
+            if (member.is_name()) inner.push_back(member.field);
         collect(piece.group, std::move(inner), place, out);
     }
 }
 
-std::string_view name_in(std::span<const PatternName> names, FieldName field) {
+std::string_view pattern_name(std::span<const PatternName> names, FieldName field) {
     const auto match = std::ranges::find(names, field, &PatternName::field);
     return match == names.end() ? std::string_view("?") : match->name;
 }
@@ -192,7 +188,7 @@ void check_coverage(std::span<const PatternLine* const> lines, std::span<const P
                     occurrence.place,
                     fmt::format("'{}' would be lost where '{}' has no value: give each a group of "
                                 "its own",
-                                name.name, name_in(names, occurrence.needs.front())));
+                                name.name, pattern_name(names, occurrence.needs.front())));
             first = &occurrence;
         }
         if (!first)

@@ -15,8 +15,6 @@ namespace quoin {
 
 namespace {
 
-constexpr double points_per_inch = 72;
-
 struct PreferenceSetting {
     std::string_view label;
     Preference& (*of)(Theme&);
@@ -29,19 +27,19 @@ Preference& gap_of(Theme& theme) {
     return theme.gaps[static_cast<std::size_t>(Name)];
 }
 
-constexpr Bounds size_bounds{10, 12, "pt"};
-constexpr Bounds margin_bounds{0.5, 1, "inch"};
+constexpr Bounds sizes{size_bounds.least, size_bounds.most, "pt"};
+constexpr Bounds margins{margin_bounds.least, margin_bounds.most, "inch"};
 constexpr Bounds leading_bounds{1.1, 1.5, "times a line's size"};
 constexpr Bounds gap_bounds{0, 4, "em"};
 
 constexpr PreferenceSetting preference_settings[] = {
-    {"size", [](Theme& theme) -> Preference& { return theme.size; }, size_bounds},
-    {"side-margin", [](Theme& theme) -> Preference& { return theme.side_margin; }, margin_bounds,
+    {"size", [](Theme& theme) -> Preference& { return theme.size; }, sizes},
+    {"side-margin", [](Theme& theme) -> Preference& { return theme.side_margin; }, margins,
      points_per_inch},
-    {"top-margin", [](Theme& theme) -> Preference& { return theme.top_margin; }, margin_bounds,
+    {"top-margin", [](Theme& theme) -> Preference& { return theme.top_margin; }, margins,
      points_per_inch},
-    {"bottom-margin", [](Theme& theme) -> Preference& { return theme.bottom_margin; },
-     margin_bounds, points_per_inch},
+    {"bottom-margin", [](Theme& theme) -> Preference& { return theme.bottom_margin; }, margins,
+     points_per_inch},
     {"leading", [](Theme& theme) -> Preference& { return theme.leading; }, leading_bounds},
     {"header-gap", gap_of<GapName::header>, gap_bounds},
     {"contact-gap", gap_of<GapName::contact>, gap_bounds},

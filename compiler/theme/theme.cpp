@@ -23,8 +23,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr double least_text = 10; // pt
-
 using ThemeBlock = std::vector<ThemeLine>;
 
 struct OpenBlock { // what the lines under it belong to
@@ -306,19 +304,14 @@ void ThemeReader::check_whole() {
     }
 }
 
-std::size_t errors_in(const Diagnostics& diagnostics) {
-    return static_cast<std::size_t>(
-        std::ranges::count(diagnostics.all(), Severity::error, &Diagnostic::severity));
-}
-
 std::optional<Theme> finish(ThemeReader& reader, std::size_t errors_before,
                             Diagnostics& diagnostics) {
     reader.add_shared_icons();
     reader.drop_undrawn_icons();
     reader.resolve_accents();
     // A line left out for its error would be reported again as missing.
-    if (errors_in(diagnostics) == errors_before) reader.check_whole();
-    if (errors_in(diagnostics) != errors_before) return std::nullopt;
+    if (diagnostics.count(Severity::error) == errors_before) reader.check_whole();
+    if (diagnostics.count(Severity::error) != errors_before) return std::nullopt;
     return reader.take();
 }
 
@@ -336,7 +329,7 @@ std::vector<std::string> theme_names(const fs::path& folder) {
 std::optional<Theme> read_theme(Sources& sources, const std::filesystem::path& folder,
                                 const std::string& name, const std::filesystem::path& from_folder,
                                 Place asked_at, Diagnostics& diagnostics) {
-    const std::size_t errors_before = errors_in(diagnostics);
+    const std::size_t errors_before = diagnostics.count(Severity::error);
     ThemeReader reader(sources, folder, diagnostics);
     const auto path = reader.find(name, from_folder, asked_at);
     if (!path || !reader.read(*path, asked_at)) return std::nullopt;
@@ -345,7 +338,7 @@ std::optional<Theme> read_theme(Sources& sources, const std::filesystem::path& f
 
 std::optional<Theme> read_theme(Sources& sources, std::uint32_t file,
                                 const std::filesystem::path& folder, Diagnostics& diagnostics) {
-    const std::size_t errors_before = errors_in(diagnostics);
+    const std::size_t errors_before = diagnostics.count(Severity::error);
     ThemeReader reader(sources, folder, diagnostics);
     reader.read_file(file);
     return finish(reader, errors_before, diagnostics);

@@ -16,6 +16,9 @@
 
 namespace quoin {
 
+constexpr double points_per_inch = 72;
+constexpr double least_text = 10; // pt, in any style
+
 struct Preference { // `10.6 (10..12)`: a preferred value and its bounds
     double least = 0;
     double preferred = 0;
@@ -83,6 +86,8 @@ struct PatternPiece {
     FieldName field{};               // field; `label` is the label of a skills group
     Marks marks;                     // literal, field, label, page
     std::vector<PatternPiece> group; // group
+
+    bool is_name() const { return kind == Kind::field || kind == Kind::label; }
 };
 
 struct PatternLine {
