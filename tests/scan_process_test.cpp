@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <csignal>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -54,8 +55,12 @@ std::string small_pdf(const std::string& content) {
                        content.size(), content);
 }
 
+std::variant<Scan, std::string> scan(const std::filesystem::path& file) {
+    return scan_pdf(file, QUOIN_DATA_FOLDER "/fonts/readers.conf");
+}
+
 std::string fault_of(const std::filesystem::path& file) {
-    const auto result = scan_pdf(file);
+    const auto result = scan(file);
     const auto* fault = std::get_if<std::string>(&result);
     return fault ? *fault : "";
 }
@@ -119,6 +124,36 @@ TEST_CASE("scan process: no file can be written") {
     CHECK((!std::filesystem::exists(file) || std::filesystem::file_size(file) == 0));
 }
 
+// As fontconfig does where it has no cache yet.
+TEST_CASE("scan process: a tool that would keep a cache goes on without") {
+    const Folder folder;
+    const ToolResult result =
+        shell("head -c 9 /dev/zero > " + (folder.path() / "cache").string() + "; echo on");
+    CHECK(result.end == ToolEnd::done);
+    CHECK(result.output == "on\n");
+}
+
+TEST_CASE("scan process: how a tool may end otherwise") {
+    struct Case {
+        const char* script;
+        ToolEnd end;
+        int code;
+    };
+    for (const Case& test : {
+             Case{"exit 1", ToolEnd::done, 1},
+             Case{"echo Out of memory >&2; exit 1", ToolEnd::no_memory, 1},
+             Case{"echo \"what(): std::bad_alloc\" >&2; kill -ABRT $$", ToolEnd::no_memory,
+                  SIGABRT},
+             Case{"kill -SEGV $$", ToolEnd::broken, SIGSEGV},
+             Case{"kill -XCPU $$", ToolEnd::too_long, SIGXCPU},
+         }) {
+        CAPTURE(test.script);
+        const ToolResult result = shell(test.script);
+        CHECK(result.end == test.end);
+        CHECK(result.code == test.code);
+    }
+}
+
 TEST_CASE("scan process: a tool that is not there") {
     const Tool tool{"no-such-tool-of-quoin", {}};
     CHECK(run_limited({&tool, 1}).front().end == ToolEnd::missing);
@@ -143,18 +178,18 @@ TEST_CASE("scan: a file that is no PDF costs a message") {
 
 TEST_CASE("scan: a whole file") {
     const Folder folder;
-    const auto result = scan_pdf(folder.file(
+    const auto result = scan(folder.file(
         "-layout.pdf", // a name that looks like an option
         small_pdf("BT /F1 20 Tf 72 740 Td (Ottoline Brandt) Tj /F1 11 Tf 0 -20 Td "
                   "(ob@ellery.example  \\(360\\) 555-0142) Tj 0 -30 Td 3 Tc (EDUCATION) Tj 0 Tc "
                   "0 -20 Td (Ellery State College, May 2027) Tj ET")));
-    const auto* scan = std::get_if<Scan>(&result);
-    REQUIRE(scan);
-    CHECK(scan->found.name == "Ottoline Brandt");
-    CHECK(scan->found.emails == std::vector<std::string>{"ob@ellery.example"});
-    CHECK(scan->found.phones == std::vector<std::string>{"(360) 555-0142"});
+    const auto* scanned = std::get_if<Scan>(&result);
+    REQUIRE(scanned);
+    CHECK(scanned->found.name == "Ottoline Brandt");
+    CHECK(scanned->found.emails == std::vector<std::string>{"ob@ellery.example"});
+    CHECK(scanned->found.phones == std::vector<std::string>{"(360) 555-0142"});
     std::vector<std::string> checks;
-    for (const ScanFault& fault : scan->faults)
+    for (const ScanFault& fault : scanned->faults)
         checks.push_back(fault.check);
     CHECK(checks ==
           std::vector<std::string>{"split-words", "no-title", "no-language", "not-tagged"});
@@ -162,15 +197,15 @@ TEST_CASE("scan: a whole file") {
 
 TEST_CASE("scan: text in white and text without colour") {
     const Folder folder;
-    const auto result = scan_pdf(folder.file(
+    const auto result = scan(folder.file(
         "hidden.pdf", small_pdf("BT /F1 12 Tf 72 700 Td (Counted the quadrats) Tj 1 g 0 -30 Td "
                                 "(leadership teamwork) Tj 0 g 3 Tr 0 -30 Td (python marketing) Tj "
                                 "ET 0 0 0.5 rg 60 500 300 40 re f BT /F1 12 Tf 1 g 0 Tr 72 515 Td "
                                 "(white upon blue can be seen) Tj ET")));
-    const auto* scan = std::get_if<Scan>(&result);
-    REQUIRE(scan);
-    REQUIRE_FALSE(scan->faults.empty());
-    CHECK(scan->faults.front().text ==
+    const auto* scanned = std::get_if<Scan>(&result);
+    REQUIRE(scanned);
+    REQUIRE_FALSE(scanned->faults.empty());
+    CHECK(scanned->faults.front().text ==
           "4 words cannot be seen on the page: 'leadership', 'teamwork', 'python' and 1 more");
 }
 

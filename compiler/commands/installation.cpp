@@ -18,6 +18,10 @@ std::filesystem::path data_folder() {
     return program.parent_path().parent_path() / "share" / "quoin";
 }
 
+std::filesystem::path font_configuration(const std::filesystem::path& data) {
+    return data / "fonts" / "readers.conf";
+}
+
 std::unique_ptr<Fonts> open_fonts(const std::filesystem::path& data) {
     Sources sources;
     Diagnostics diagnostics;

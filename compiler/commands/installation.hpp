@@ -12,6 +12,9 @@ namespace quoin {
 // `../share/quoin` beside the folder of the running program.
 std::filesystem::path data_folder();
 
+// Of `data`, for programs that read PDFs.
+std::filesystem::path font_configuration(const std::filesystem::path& data);
+
 // Those of `data`. Null if their list is at fault, which is said on standard error.
 std::unique_ptr<Fonts> open_fonts(const std::filesystem::path& data);
 

@@ -1,5 +1,6 @@
 #include "compiler/commands/scan.hpp"
 
+#include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/scan/report.hpp"
 #include "compiler/scan/scan.hpp"
@@ -16,7 +17,7 @@ namespace {
 
 std::variant<Scan, std::string> scan_input(const std::string& input) {
     try {
-        return scan_pdf(input);
+        return scan_pdf(input, font_configuration(data_folder()));
     } catch (const std::exception& fault) { // of the system: no process, no memory
         return std::string("it could not be scanned: ") + fault.what();
     }

@@ -82,13 +82,26 @@ std::string program_of(std::string_view name) {
 struct Call { // made before the fork, for after it nothing may be allocated
     std::string program;
     std::vector<std::string> words;
-    std::vector<char*> argv;
+    std::vector<std::string> settings; // its environment
+    std::vector<char*> argv, environment;
     int nothing = -1; // /dev/null
     const ToolLimits& limits;
 };
 
+// As exec takes them: ended by a null. They point into `words`.
+std::vector<char*> pointers_to(std::vector<std::string>& words) {
+    std::vector<char*> pointers;
+    for (std::string& word : words)
+        pointers.push_back(word.data());
+    pointers.push_back(nullptr);
+    return pointers;
+}
+
+// Never above what the user has set already: that only root may do.
 void limit(int resource, rlim_t soft, rlim_t hard) {
-    const rlimit both{soft, hard};
+    rlimit set{};
+    ::getrlimit(static_cast<__rlimit_resource>(resource), &set);
+    const rlimit both{std::min(soft, set.rlim_max), std::min(hard, set.rlim_max)};
     if (::setrlimit(static_cast<__rlimit_resource>(resource), &both) != 0) ::_exit(exec_failed);
 }
 
@@ -101,13 +114,13 @@ void reset_signals() {
     ::sigemptyset(&none);
     ::sigprocmask(SIG_SETMASK, &none, nullptr);
     ::signal(SIGPIPE, SIG_DFL);
+    // A library may want to keep something between runs, as fontconfig its cache: that fails, and
+    // is no reason to be killed.
+    ::signal(SIGXFSZ, SIG_IGN);
 }
 
 [[noreturn]] void become(const Call& call, int output, int messages) {
     constexpr rlim_t most_files = 64;
-    static char locale[] = "LC_ALL=C.UTF-8";
-    static char path[] = "PATH=/usr/bin:/bin";
-    char* environment[] = {locale, path, nullptr};
 
     ::setpgid(0, 0);
     ::prctl(PR_SET_PDEATHSIG, SIGKILL);
@@ -122,7 +135,7 @@ void reset_signals() {
     limit(RLIMIT_FSIZE, 0);
     limit(RLIMIT_CORE, 0);
     limit(RLIMIT_NOFILE, most_files);
-    ::execve(call.program.c_str(), call.argv.data(), environment);
+    ::execve(call.program.c_str(), call.argv.data(), call.environment.data());
     ::_exit(exec_failed);
 }
 
@@ -131,11 +144,12 @@ public:
     Running(const Tool& tool, std::string program, const ToolLimits& limits, ToolResult& result)
         : limits_(limits), result_(result), deadline_(Clock::now() + limits.patience) {
         Descriptor nothing(::open("/dev/null", O_RDONLY | O_CLOEXEC));
-        Call call{std::move(program), tool.arguments, {}, nothing.number(), limits};
+        Call call{std::move(program), tool.arguments, tool.environment, {}, {},
+                  nothing.number(),   limits};
         call.words.insert(call.words.begin(), tool.name);
-        for (std::string& word : call.words)
-            call.argv.push_back(word.data());
-        call.argv.push_back(nullptr);
+        call.settings.insert(call.settings.end(), {"LC_ALL=C.UTF-8", "PATH=/usr/bin:/bin"});
+        call.argv = pointers_to(call.words);
+        call.environment = pointers_to(call.settings);
 
         Pipe output, messages;
         process_ = ::fork();
@@ -217,12 +231,22 @@ private:
     void finish() {
         ::kill(-process_, SIGKILL); // what it may have left behind, while the group's number holds
         const int status = reap();
-        if (WIFEXITED(status)) {
-            result_.code = WEXITSTATUS(status);
-            result_.end = result_.code == exec_failed ? ToolEnd::missing : ToolEnd::done;
-        } else if (WIFSIGNALED(status)) {
-            result_.end = WTERMSIG(status) == SIGXCPU ? ToolEnd::too_long : ToolEnd::broken;
-        }
+        const bool exited = WIFEXITED(status);
+        result_.code = exited ? WEXITSTATUS(status) : WTERMSIG(status);
+        if (exited && result_.code == exec_failed)
+            result_.end = ToolEnd::missing;
+        else if (!exited && result_.code == SIGXCPU)
+            result_.end = ToolEnd::too_long;
+        else if (result_.code != 0 && ran_out_of_memory())
+            result_.end = ToolEnd::no_memory;
+        else
+            result_.end = exited ? ToolEnd::done : ToolEnd::broken;
+    }
+
+    // Poppler's own words, and those of the C++ library; the system has no signal for it.
+    bool ran_out_of_memory() const {
+        return result_.messages.find("Out of memory") != std::string::npos ||
+               result_.messages.find("bad_alloc") != std::string::npos;
     }
 
     const ToolLimits& limits_;

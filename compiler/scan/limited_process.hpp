@@ -13,6 +13,7 @@ namespace quoin {
 struct Tool {
     std::string name; // looked for on PATH
     std::vector<std::string> arguments;
+    std::vector<std::string> environment = {}; // NAME=value; beside these only LC_ALL and PATH
 };
 
 struct ToolLimits {
@@ -27,20 +28,21 @@ enum class ToolEnd {
     missing,
     too_long,
     too_large,
-    broken, // by a signal, as when memory runs out
+    no_memory,
+    broken, // by a signal, of a fault in the tool
     not_run // for one before it was not done
 };
 
 struct ToolResult {
     ToolEnd end = ToolEnd::not_run;
-    int code = 0; // of a tool that is done
+    int code = 0; // of a tool that is done; the signal, of one that is broken
     std::string output;
     std::string messages; // standard error, its beginning
 };
 
 // Runs the tools, two at a time, and gives their results in order. A tool that breaks a limit is
-// killed with all it started, and none is started after it. Throws std::system_error if the system
-// refuses a process or a pipe.
+// killed with all it started, and none is started after it; one that would write a file gets EFBIG
+// and goes on. Throws std::system_error if the system refuses a process or a pipe.
 std::vector<ToolResult> run_limited(std::span<const Tool> tools, const ToolLimits& limits = {});
 
 }

@@ -19,7 +19,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr double white = 0.8; // lightness
+constexpr double white = 0.8;                 // lightness
+constexpr const char* no_fonts = "/dev/null"; // for a PDF of ours, which carries its own
 
 // A file given by mistake gets the message for the mistake; its bytes otherwise.
 std::optional<std::string> read_whole(const fs::path& file, std::string& bytes) {
@@ -101,13 +102,37 @@ std::string fault_of(const ToolResult& result, const Tool& tool) {
     case ToolEnd::too_large:
         return fmt::format("more came out of it than a résumé can hold; '{}' was stopped",
                            tool.name);
+    case ToolEnd::no_memory:
+        return fmt::format("reading it took more memory than a résumé can need; '{}' was stopped",
+                           tool.name);
+    case ToolEnd::broken:
+        return fmt::format("'{}' broke off while it read it (signal {}); export it again",
+                           tool.name, result.code);
     default:
         return fmt::format("it is damaged: '{}' could not read it; export it again", tool.name);
     }
 }
 
-std::vector<ToolResult> run_all(const std::vector<Tool>& tools) {
-    std::vector<ToolResult> results = run_limited(tools);
+// Poppler's tools, all on one PDF.
+class Readers {
+public:
+    Readers(std::string_view pdf, const fs::path& font_configuration)
+        : pdf_(pdf), environment_{"FONTCONFIG_FILE=" + fs::absolute(font_configuration).string()} {}
+
+    std::string path() const { return pdf_.path(); }
+    std::vector<ToolResult> run(std::vector<Tool> tools) const {
+        for (Tool& tool : tools)
+            tool.environment = environment_;
+        return run_limited(tools);
+    }
+
+private:
+    SharedBytes pdf_;
+    std::vector<std::string> environment_;
+};
+
+std::vector<ToolResult> run_all(const Readers& readers, const std::vector<Tool>& tools) {
+    std::vector<ToolResult> results = readers.run(tools);
     for (std::size_t i = 0; i < tools.size(); ++i)
         if (results[i].end != ToolEnd::done && results[i].end != ToolEnd::not_run)
             throw Fault{fault_of(results[i], tools[i])};
@@ -141,7 +166,8 @@ bool may_have_header(const Evidence& evidence) {
 }
 
 // What costs more, or is seldom asked. If a tool is stopped, all else that is known still stands.
-void look_closer(const std::string& path, Evidence& evidence) {
+void look_closer(const Readers& readers, Evidence& evidence) {
+    const std::string path = readers.path();
     const bool invisible = may_be_invisible(evidence);
     std::vector<Tool> tools;
     std::vector<void (*)(Evidence&, const std::string&)> takers;
@@ -161,7 +187,7 @@ void look_closer(const std::string& path, Evidence& evidence) {
         takers.push_back(
             [](Evidence& to, const std::string& output) { to.pictures = read_pictures(output); });
     }
-    const std::vector<ToolResult> results = run_limited(tools);
+    const std::vector<ToolResult> results = readers.run(tools);
     for (std::size_t i = 0; i < results.size(); ++i)
         if (results[i].end == ToolEnd::done) takers[i](evidence, results[i].output);
 }
@@ -177,7 +203,8 @@ void refuse_locked_and_damaged(const ToolResult& info, const ToolResult& text) {
 }
 
 // The slow ones first: two run at a time.
-Evidence gather(std::string_view bytes, const std::string& path) {
+Evidence gather(std::string_view bytes, const Readers& readers) {
+    const std::string path = readers.path();
     Evidence evidence;
     evidence.names = read_names(bytes);
     std::vector<Tool> tools = {{"pdfinfo", {"-enc", "UTF-8", path}},
@@ -187,14 +214,14 @@ Evidence gather(std::string_view bytes, const std::string& path) {
                                 {"-q", "-enc", "UTF-8", "-xml", "-i", "-zoom", "3", "-nodrm", "-l",
                                  last_page(), "-stdout", path}},
                                {"pdffonts", {"-l", last_page(), path}}};
-    const std::vector<ToolResult> results = run_all(tools);
+    const std::vector<ToolResult> results = run_all(readers, tools);
     refuse_locked_and_damaged(results[0], results[1]);
     evidence.facts = read_facts(results[0].output);
     evidence.by_place = read_boxes(results[1].output);
     evidence.by_file = read_boxes(results[2].output);
     evidence.looks = read_looks(results[3].output);
     evidence.fonts = read_fonts(results[4].output);
-    look_closer(path, evidence);
+    look_closer(readers, evidence);
     return evidence;
 }
 
@@ -227,14 +254,13 @@ std::vector<PagePicture> read_pictures(std::string_view pgm) {
     return pictures;
 }
 
-std::variant<Scan, std::string> scan_pdf(const fs::path& file) {
+std::variant<Scan, std::string> scan_pdf(const fs::path& file, const fs::path& font_configuration) {
     std::string bytes;
     if (auto fault = read_whole(file, bytes)) return *fault;
     if (auto fault = not_a_pdf(bytes)) return *fault;
     try {
-        const SharedBytes shared(bytes);
         Scan scan;
-        scan.evidence = gather(bytes, shared.path());
+        scan.evidence = gather(bytes, Readers(bytes, font_configuration));
         scan.found = find_all(scan.evidence.by_place);
         scan.faults = find_faults(scan.evidence, scan.found);
         return scan;
@@ -245,10 +271,10 @@ std::variant<Scan, std::string> scan_pdf(const fs::path& file) {
 
 std::variant<Readings, std::string> read_pdf(std::string_view pdf) {
     try {
-        const SharedBytes shared(pdf);
-        const std::string path = shared.path();
+        const Readers readers(pdf, no_fonts);
+        const std::string path = readers.path();
         const std::vector<Tool> tools = {words_by_place(path), words_by_file(path)};
-        const std::vector<ToolResult> results = run_all(tools);
+        const std::vector<ToolResult> results = run_all(readers, tools);
         if (results[0].code != 0) return fault_of({}, tools[0]);
         return Readings{read_boxes(results[0].output), read_boxes(results[1].output)};
     } catch (const Fault& fault) {

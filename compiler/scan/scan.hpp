@@ -53,10 +53,13 @@ struct Scan {
     std::vector<ScanFault> faults; // the heaviest first
 };
 
-// Or why the file cannot be read: a message as quoin's messages are.
-std::variant<Scan, std::string> scan_pdf(const std::filesystem::path& file);
+// Or why the file cannot be read: a message as quoin's messages are. The configuration names the
+// fonts that stand in for those the PDF does not carry (fontconfig's fonts.conf(5)), so that what
+// is found does not hang on the fonts and the caches of the machine.
+std::variant<Scan, std::string> scan_pdf(const std::filesystem::path& file,
+                                         const std::filesystem::path& font_configuration);
 
-// The readings alone, for a PDF in memory.
+// The readings alone, for a PDF in memory that carries its fonts.
 struct Readings {
     Reading by_place, by_file;
 };
