@@ -9,7 +9,7 @@ namespace quoin {
 
 namespace {
 
-constexpr std::size_t context_lines = 3; // lines of context
+constexpr std::size_t context_lines = 3;
 
 // With their ends; the last may have none.
 std::vector<std::string_view> lines_of(std::string_view text) {

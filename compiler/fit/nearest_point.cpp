@@ -13,7 +13,7 @@ namespace {
 constexpr std::size_t matrix_rows = setting_dimensions + 1;
 using MatrixColumn = std::array<double, matrix_rows>;
 
-constexpr double tolerance = 1e-13;
+constexpr double nearly_zero = 1e-13;
 
 double dot(const MatrixColumn& a, const MatrixColumn& b) {
     double sum = 0;
@@ -99,7 +99,7 @@ private:
     // The column that the residual leans on most becomes passive.
     bool enter() {
         std::size_t best = columns_.size();
-        double lean = tolerance;
+        double lean = nearly_zero;
         for (std::size_t j = 0; j < columns_.size(); ++j) {
             if (std::find(passive_.begin(), passive_.end(), j) != passive_.end()) continue;
             if (const double here = dot(columns_[j], residual_); here > lean) {
@@ -131,7 +131,7 @@ private:
                 return;
             }
             std::erase_if(passive_, [&](std::size_t j) {
-                if (values_[j] > tolerance) return false;
+                if (values_[j] > nearly_zero) return false;
                 values_[j] = 0;
                 return true;
             });

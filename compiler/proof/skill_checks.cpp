@@ -138,7 +138,7 @@ void skill_twice(const ProofContext& context, std::vector<Finding>& findings) {
 
 // --- use
 
-constexpr std::size_t shortest_word = 4, stem = 5;
+constexpr std::size_t shortest_word = 4, stem_length = 5;
 
 // All words of the résumé but those of skills, to be asked often.
 class Corpus {
@@ -156,7 +156,7 @@ public:
         bool found = false;
         each_word(lower, [&](std::string_view word) {
             found = found || (word.size() >= shortest_word &&
-                              stems_.contains(std::string(word.substr(0, stem))));
+                              stems_.contains(std::string(word.substr(0, stem_length))));
         });
         return found;
     }
@@ -183,8 +183,9 @@ private:
             at = end + 1;
         }
         const std::string lower = lower_case(text);
-        each_word(lower,
-                  [&](std::string_view word) { stems_.insert(std::string(word.substr(0, stem))); });
+        each_word(lower, [&](std::string_view word) {
+            stems_.insert(std::string(word.substr(0, stem_length)));
+        });
     }
 
     std::set<std::string> tokens_, stems_;
