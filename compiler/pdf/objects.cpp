@@ -1,8 +1,8 @@
-// Objects and file, over PoDoFo's object layer: its document layer reads the clock and the locale.
+// Objects, over PoDoFo's object layer: its document layer reads the clock and the locale.
 #include "compiler/pdf/objects.hpp"
 
-#include "compiler/pdf/digest.hpp"
-#include "compiler/pdf/object_streams.hpp"
+#include "compiler/pdf/deflate.hpp"
+#include "compiler/pdf/file_writer.hpp"
 #include "compiler/pdf/unicode.hpp"
 
 #include <podofo/podofo.h>
@@ -10,6 +10,9 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <cstdarg>
+#include <cstdio>
+#include <optional>
 #include <stdexcept>
 
 namespace quoin {
@@ -43,7 +46,7 @@ struct Converter {
     PdfVariant operator()(bool value) const { return PdfVariant(value); }
     PdfVariant operator()(std::int64_t value) const { return PdfVariant(PoDoFo::pdf_int64{value}); }
     PdfVariant operator()(PdfReal value) const { // the library's own has more digits than are true
-        std::string text;
+        std::string text(" ");                   // which it puts before its own numbers
         append_number(text, value.value, value.decimals);
         return PdfVariant(PoDoFo::PdfData(text.data(), text.size()));
     }
@@ -77,30 +80,33 @@ PdfVariant convert(const PdfValue& value) {
     return std::visit(Converter{}, value.held);
 }
 
-// Where the two strings of the file identifier stand in the trailer: the offsets of their digits.
-constexpr std::size_t id_digits = 32;
+// Collects what the library writes, in the mode that puts a space where one is needed and no other.
+class TextDevice : public PoDoFo::PdfOutputDevice {
+public:
+    void Write(const char* bytes, std::size_t length) override { text_.append(bytes, length); }
+    void Print(const char* format, ...) override;
 
-std::pair<std::size_t, std::size_t> find_identifier(const std::string& file) {
-    const std::size_t key = file.rfind("/ID");
-    const std::size_t first = file.find('<', key);
-    const std::size_t first_end = file.find('>', first);
-    const std::size_t second = file.find('<', first_end);
-    const std::size_t second_end = file.find('>', second);
-    if (key == std::string::npos || second_end == std::string::npos ||
-        first_end - first - 1 != id_digits || second_end - second - 1 != id_digits)
-        throw std::runtime_error("the PDF cannot be written: no file identifier in its trailer");
-    return {first + 1, second + 1};
+    std::string take() { return std::move(text_); }
+
+private:
+    std::string text_;
+};
+
+void TextDevice::Print(const char* format, ...) {
+    std::array<char, 64> printed{}; // numbers and references: all that the library writes this way
+    std::va_list arguments;
+    va_start(arguments, format);
+    const int length = std::vsnprintf(printed.data(), printed.size(), format, arguments);
+    va_end(arguments);
+    if (length < 0 || static_cast<std::size_t>(length) >= printed.size())
+        throw std::logic_error("a number longer than any");
+    text_.append(printed.data(), static_cast<std::size_t>(length));
 }
 
-// The library derives it from the Info dictionary alone: two drafts by one person would share it.
-void identify(std::string& file) {
-    const auto [first, second] = find_identifier(file);
-    const std::string zeros(id_digits, '0');
-    file.replace(first, id_digits, zeros);
-    file.replace(second, id_digits, zeros);
-    const std::string digest = md5_hex(file);
-    file.replace(first, id_digits, digest);
-    file.replace(second, id_digits, digest);
+std::string text_of(const PdfVariant& value) {
+    TextDevice text;
+    value.Write(&text, PoDoFo::ePdfWriteMode_Compact, nullptr);
+    return text.take();
 }
 
 }
@@ -123,10 +129,15 @@ PdfValue& PdfValue::operator=(PdfValue&&) noexcept = default;
 PdfValue::~PdfValue() = default;
 
 struct PdfFile::Objects {
-    PoDoFo::PdfVecObjects all;
-    std::vector<PoDoFo::PdfObject*> by_number; // of object 1, 2, …
+    struct Held {
+        PoDoFo::PdfObject* value;
+        std::optional<std::string> stream;
+    };
 
-    PoDoFo::PdfObject& operator[](PdfReference object) { return *by_number.at(object.number - 1); }
+    PoDoFo::PdfVecObjects all;
+    std::vector<Held> by_number; // object 1, 2, …
+
+    Held& operator[](PdfReference object) { return by_number.at(object.number - 1); }
 };
 
 PdfFile::PdfFile() : objects_(std::make_unique<Objects>()) {
@@ -139,14 +150,15 @@ PdfFile::~PdfFile() = default;
 
 PdfReference PdfFile::reserve() {
     return translate_errors([&] {
-        objects_->by_number.push_back(
-            objects_->all.CreateObject(PdfVariant(PoDoFo::PdfDictionary())));
-        return PdfReference{objects_->by_number.back()->Reference().ObjectNumber()};
+        PoDoFo::PdfObject* const value =
+            objects_->all.CreateObject(PdfVariant(PoDoFo::PdfDictionary()));
+        objects_->by_number.push_back({value, {}});
+        return PdfReference{value->Reference().ObjectNumber()};
     });
 }
 
 void PdfFile::set(PdfReference object, const PdfDictionary& value) {
-    translate_errors([&] { (*objects_)[object].GetDictionary() = convert(value); });
+    translate_errors([&] { (*objects_)[object].value->GetDictionary() = convert(value); });
 }
 
 PdfReference PdfFile::add(const PdfDictionary& value) {
@@ -155,37 +167,30 @@ PdfReference PdfFile::add(const PdfDictionary& value) {
     return object;
 }
 
-void PdfFile::set_stream(PdfReference object, const PdfDictionary& value, std::string_view bytes) {
-    set(object, value);
+PdfReference PdfFile::add_stream(const PdfDictionary& value, std::string_view bytes,
+                                 PdfFilter filter) {
+    const bool flate = filter == PdfFilter::flate;
+    std::string data = flate ? deflate(bytes) : std::string(bytes);
+    const PdfReference object = add(value);
+    Objects::Held& held = (*objects_)[object];
     translate_errors([&] {
-        const PoDoFo::TVecFilters filters{PoDoFo::ePdfFilter_FlateDecode};
-        (*objects_)[object].GetStream()->Set(bytes.data(),
-                                             static_cast<PoDoFo::pdf_long>(bytes.size()), filters);
+        PoDoFo::PdfDictionary& dictionary = held.value->GetDictionary();
+        const auto length = static_cast<PoDoFo::pdf_int64>(data.size());
+        if (flate) dictionary.AddKey("Filter", PoDoFo::PdfObject(PoDoFo::PdfName("FlateDecode")));
+        dictionary.AddKey("Length", PoDoFo::PdfObject(length));
     });
-}
-
-PdfReference PdfFile::add_stream(const PdfDictionary& value, std::string_view bytes) {
-    const PdfReference object = reserve();
-    set_stream(object, value, bytes);
+    held.stream = std::move(data);
     return object;
 }
 
-// Written to memory, for the library does not tell of a full disk. Its own object streams are not
-// to be had, and its cross-reference streams are faulty.
+// The library's own writer knows no object streams, and its cross-reference streams are faulty.
 std::string PdfFile::write(PdfReference catalog, PdfReference info) {
-    std::string file = translate_errors([&] {
-        PoDoFo::PdfObject trailer{
-            PdfVariant(convert(PdfDictionary{{"Root", catalog}, {"Info", info}}))};
-        PoDoFo::PdfWriter writer(&objects_->all, &trailer);
-        writer.SetPdfVersion(PoDoFo::ePdfVersion_1_7);
-        writer.SetWriteMode(PoDoFo::ePdfWriteMode_Clean); // the other one runs reals together
-        PoDoFo::PdfRefCountedBuffer buffer;
-        PoDoFo::PdfOutputDevice device(&buffer);
-        writer.Write(&device);
-        return std::string(buffer.GetBuffer(), device.GetLength());
+    return translate_errors([&] {
+        std::vector<FileObject> objects;
+        for (Objects::Held& held : objects_->by_number)
+            objects.push_back({text_of(*held.value), std::move(held.stream), 0});
+        return write_file(objects, catalog.number, info.number);
     });
-    identify(file);
-    return with_object_streams(file);
 }
 
 void append_number(std::string& text, double value, int decimals) {

@@ -1,5 +1,5 @@
 // PDF objects (ISO 32000-1, section 7.3) as plain values, and the file that they make. The library
-// that writes the file is known to objects.cpp alone.
+// that holds and writes the values is known to objects.cpp alone.
 #pragma once
 
 #include <cstdint>
@@ -68,6 +68,8 @@ struct PdfEntry {
     PdfValue value;
 };
 
+enum class PdfFilter { flate, none };
+
 // What the library refuses comes back as std::runtime_error.
 class PdfFile {
 public:
@@ -79,11 +81,12 @@ public:
     PdfReference reserve(); // an object to be set later
     void set(PdfReference object, const PdfDictionary& value);
     PdfReference add(const PdfDictionary& value);
-    // Streams are compressed with Flate; write() leaves the catalog's metadata readable.
-    PdfReference add_stream(const PdfDictionary& value, std::string_view bytes);
-    void set_stream(PdfReference object, const PdfDictionary& value, std::string_view bytes);
+    // /Filter and /Length are put into the dictionary.
+    PdfReference add_stream(const PdfDictionary& value, std::string_view bytes,
+                            PdfFilter filter = PdfFilter::flate);
 
-    // The whole file, PDF 1.7, with a file identifier made from its bytes.
+    // The whole file, PDF 1.7, with a file identifier made from its bytes; nothing can be done
+    // after it.
     std::string write(PdfReference catalog, PdfReference info);
 
 private:

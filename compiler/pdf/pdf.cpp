@@ -186,8 +186,9 @@ PdfReference DocumentWriter::write_outlines() {
 
 std::string DocumentWriter::write(std::optional<std::int64_t> time) {
     const Metadata metadata{composition_.title, composition_.author, composition_.language, time};
-    const PdfReference xmp = file_.add_stream(
-        {{"Type", PdfName{"Metadata"}}, {"Subtype", PdfName{"XML"}}}, xmp_packet(metadata));
+    const PdfReference xmp = // readable by programs that know no PDF
+        file_.add_stream({{"Type", PdfName{"Metadata"}}, {"Subtype", PdfName{"XML"}}},
+                         xmp_packet(metadata), PdfFilter::none);
     PdfDictionary catalog{{"Type", PdfName{"Catalog"}},
                           {"Pages", write_pages()},
                           {"StructTreeRoot", structure_.write()},

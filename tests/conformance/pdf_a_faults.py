@@ -284,7 +284,10 @@ def odd_digits_in_an_object_stream(good):
     # as many bytes in the string, and in the stream, so that everything else stays where it is
     pdf = pikepdf.open(io.BytesIO(good))
     stream = next(o for o in pdf.objects if o.get("/Type") == "/ObjStm" and b"(Identity)" in o.read_bytes())
-    packed = zlib.compress(stream.read_bytes().replace(b"(Identity)", b"<0000000> "), 9)
+    text = stream.read_bytes().replace(b"(Identity)", b"<0000000> ")
+    # widths that are all alike make room: they are another fault, and not asked about here
+    text = re.sub(rb"/W ?\[[^\]]*", lambda m: re.sub(rb"[1-9]", b"0", m[0]), text)
+    packed = zlib.compress(text, 9)
     before = stream.read_raw_bytes()
     assert len(packed) <= len(before)
     return good.replace(before, packed.ljust(len(before), b"\0"), 1)
