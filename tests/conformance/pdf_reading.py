@@ -336,10 +336,8 @@ def tokens(data, position=0, end=None):
         if match.group() == b"(":
             depth, position = 1, start + 1
             while depth and position < end:
-                if data[position] == 0x5C:
-                    position += 1
                 depth += {0x28: 1, 0x29: -1}.get(data[position], 0)
-                position += 1
+                position += 2 if data[position] == 0x5C else 1
         jump = yield start, data[start:position]
         if jump is not None:
             position = jump
