@@ -1,4 +1,5 @@
 // The parts of a PDF, each against its standard.
+#include "compiler/pdf/content_stream.hpp"
 #include "compiler/pdf/digest.hpp"
 #include "compiler/pdf/metadata.hpp"
 #include "compiler/pdf/objects.hpp"
@@ -53,6 +54,26 @@ TEST_SUITE("pdf parts") {
         CHECK_THROWS_AS(number(std::nan(""), 2), std::runtime_error);
         CHECK_THROWS_AS(number(std::numeric_limits<double>::infinity(), 2), std::runtime_error);
         CHECK_THROWS_AS(number(1e300, 2), std::runtime_error);
+    }
+
+    TEST_CASE("shown codes: strings of bytes, ISO 32000-1, 7.3.4.2") {
+        const auto shown = [](std::vector<std::uint32_t> codes) {
+            ContentStream stream;
+            for (const std::uint32_t code : codes)
+                stream.show(code);
+            stream.end_marked();
+            return stream.bytes();
+        };
+        CHECK(shown({}) == "EMC\n");
+        CHECK(shown({0x4142, 0x43FF}) == "[(ABC\xFF)]TJ\nEMC\n");
+        CHECK(shown({0x2829, 0x5C0D, 0x0A25}) == "[(\\(\\)\\\\\\r\n%)]TJ\nEMC\n");
+        CHECK(shown({1}) == std::string("[(\0\1)]TJ\nEMC\n", 13));
+        ContentStream apart;
+        apart.show(0x4142);
+        apart.gap(-20);
+        apart.show(0x4344);
+        apart.end_marked();
+        CHECK(apart.bytes() == "[(AB)20(CD)]TJ\nEMC\n");
     }
 
     TEST_CASE("MD5: the test suite of RFC 1321, A.5") {

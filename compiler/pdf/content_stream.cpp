@@ -21,6 +21,16 @@ double rounded(double value, int decimals) {
     return std::round(value * scale) / scale;
 }
 
+// Within a string's parentheses (ISO 32000-1, 7.3.4.2): a bare carriage return reads as a line
+// feed.
+void append_literal(std::string& text, char byte) {
+    if (byte == '(' || byte == ')' || byte == '\\') text += '\\';
+    if (byte == '\r')
+        text += "\\r";
+    else
+        text += byte;
+}
+
 }
 
 void ContentStream::number(double value, int decimals) {
@@ -127,11 +137,12 @@ void ContentStream::set_rise(double points) {
     operation("Ts");
 }
 
+// Bytes as they are take half the room of digits, and still less once compressed.
 void ContentStream::show(std::uint32_t code) {
-    if (!in_string_) shown_ += '<';
+    if (!in_string_) shown_ += '(';
     in_string_ = true;
-    const char bytes[] = {static_cast<char>(code >> 8 & 0xFF), static_cast<char>(code & 0xFF)};
-    append_hex(shown_, {bytes, sizeof bytes});
+    append_literal(shown_, static_cast<char>(code >> 8 & 0xFF));
+    append_literal(shown_, static_cast<char>(code & 0xFF));
 }
 
 // In the array of TJ a number moves to the left.
@@ -142,7 +153,7 @@ void ContentStream::gap(int thousandths) {
 }
 
 void ContentStream::close_string() {
-    if (in_string_) shown_ += '>';
+    if (in_string_) shown_ += ')';
     in_string_ = false;
 }
 

@@ -63,6 +63,12 @@ def content(pdf, edit, page=0):
     page.Contents = pdf.make_stream(edit(page.Contents.read_bytes()))
 
 
+def first_code(pdf, code):
+    """Two bytes, neither of them one to be escaped, in place of the first two that are shown."""
+    shown = rb"\[\((?:\\.|[^\\]){2}"
+    content(pdf, lambda c: re.sub(shown, lambda _: b"[(" + code, c, count=1, flags=re.S))
+
+
 def first_font(pdf):
     return pdf.pages[0].obj.Resources.Font.F1
 

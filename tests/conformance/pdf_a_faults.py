@@ -7,8 +7,8 @@ import zlib
 import pikepdf
 from pikepdf import Array, Dictionary, Name, String
 
-from faults import (cid_font, content, elements, fault, first_font, first_link, packed_fault, raw_fault,
-                    to_unicode, xmp)
+from faults import (cid_font, content, elements, fault, first_code, first_font, first_link,
+                    packed_fault, raw_fault, to_unicode, xmp)
 
 fault("A 6.6.4")(lambda p: xmp(p, rb'pdfaid:part="2"', b'pdfaid:part="1"'))
 fault("A 6.6.4")(lambda p: xmp(p, rb'pdfaid:conformance="A"', b'pdfaid:conformance="B"'))
@@ -190,7 +190,7 @@ def widths_off(pdf):
         row[i] = float(row[i]) - 1.2
 
 
-fault("A 6.2.11.8")(lambda p: content(p, lambda c: re.sub(rb"<[0-9A-F]{4}", b"<0000", c, 1)))
+fault("A 6.2.11.8")(lambda p: first_code(p, b"\0\0"))
 
 
 def annotation(pdf, **keys):

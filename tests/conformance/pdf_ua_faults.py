@@ -4,7 +4,8 @@ import re
 
 from pikepdf import Array, Dictionary, Name, String
 
-from faults import (cid_font, content, elements, fault, first_font, first_link, to_unicode, xmp)
+from faults import (cid_font, content, elements, fault, first_code, first_font, first_link,
+                    to_unicode, xmp)
 
 FIRST_MARK = rb"(/\w+<</MCID 0>>BDC\n)"
 
@@ -199,8 +200,8 @@ def not_embedded(pdf):
             del descriptor[key]
 
 
-fault("UA 31-011")(lambda p: content(p, lambda c: re.sub(rb"<[0-9A-F]{4}", b"<7FFF", c, 1)))
-fault("UA 31-030")(lambda p: content(p, lambda c: re.sub(rb"<[0-9A-F]{4}", b"<0000", c, 1)))
+fault("UA 31-011")(lambda p: first_code(p, b"\x7f\xff"))
+fault("UA 31-030")(lambda p: first_code(p, b"\0\0"))
 
 
 @fault("UA 31-016")
