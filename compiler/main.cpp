@@ -2,5 +2,5 @@
 #include "compiler/commands/command_line.hpp"
 
 int main(int argc, char** argv) {
-    return quoin::run_command_line(argc, argv);
+    return quoin::commands::run_command_line(argc, argv);
 }

@@ -1,6 +1,6 @@
 // Inline text: the pieces that a value's text is made of, left to right. Which marks and quotes
-// belong together is decided from the pieces (compiler/model/text_marks.cpp): a grammar that paired
-// them itself would read the rest of the text again for each mark left open.
+// belong together is decided from the pieces (compiler/stages/model/text_marks.cpp): a grammar that
+// paired them itself would read the rest of the text again for each mark left open.
 #pragma once
 
 #include <tao/pegtl.hpp>

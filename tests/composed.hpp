@@ -1,11 +1,11 @@
 // From markup to a composition in one call, for tests.
 #pragma once
 
-#include "compiler/composition/composition.hpp"
-#include "compiler/fonts/fonts.hpp"
-#include "compiler/model/build.hpp"
-#include "compiler/source/source.hpp"
-#include "compiler/theme/theme.hpp"
+#include "compiler/base/source.hpp"
+#include "compiler/stages/composition/composition.hpp"
+#include "compiler/stages/fonts/fonts.hpp"
+#include "compiler/stages/model/build.hpp"
+#include "compiler/stages/theme/theme.hpp"
 #include "tests/fixtures/worked_example.hpp"
 
 #include <doctest/doctest.h>
@@ -19,7 +19,7 @@ namespace quoin::composed {
 
 inline const std::string example = fixtures::worked_example;
 
-inline std::string text_of(const Paragraph& paragraph, bool with_label = false) {
+inline std::string text_of(const composition::Paragraph& paragraph, bool with_label = false) {
     std::string text;
     for (std::size_t run = with_label ? 0 : paragraph.label_runs; run < paragraph.runs.size();
          ++run)
@@ -33,16 +33,16 @@ inline std::string entry(const std::string& kind, const std::string& lines) {
 }
 
 struct Result {
-    std::optional<Composition> composition;
+    std::optional<composition::Composition> composition;
     Diagnostics diagnostics;
 };
 
-inline Fonts& fonts() {
-    static const std::unique_ptr<Fonts> all = [] {
+inline fonts::Fonts& fonts() {
+    static const std::unique_ptr<fonts::Fonts> all = [] {
         Sources sources;
         Diagnostics diagnostics;
-        return Fonts::open(sources, std::filesystem::path(QUOIN_DATA_FOLDER) / "fonts",
-                           diagnostics);
+        return fonts::Fonts::open(sources, std::filesystem::path(QUOIN_DATA_FOLDER) / "fonts",
+                                  diagnostics);
     }();
     REQUIRE(all);
     return *all;
@@ -54,7 +54,7 @@ inline Result try_compose(const std::string& markup, const std::string& theme = 
     Result result;
     const auto file = sources.add("test.resume", markup, result.diagnostics);
     REQUIRE(file);
-    const auto resume = build_resume(sources, *file, result.diagnostics);
+    const auto resume = model::build_resume(sources, *file, result.diagnostics);
     std::string faults;
     for (const Diagnostic& fault : result.diagnostics.all())
         faults += format(fault, sources) + '\n';
@@ -65,14 +65,14 @@ inline Result try_compose(const std::string& markup, const std::string& theme = 
         result.diagnostics);
     REQUIRE(theme_file);
     const auto read =
-        read_theme(sources, *theme_file, std::filesystem::path(QUOIN_DATA_FOLDER) / "themes",
-                   result.diagnostics);
+        theme::read_theme(sources, *theme_file, std::filesystem::path(QUOIN_DATA_FOLDER) / "themes",
+                          result.diagnostics);
     REQUIRE(read);
-    result.composition = compose(*resume, *read, fonts(), result.diagnostics);
+    result.composition = quoin::composition::compose(*resume, *read, fonts(), result.diagnostics);
     return result;
 }
 
-inline Composition compose(const std::string& markup, const std::string& theme = "") {
+inline composition::Composition compose(const std::string& markup, const std::string& theme = "") {
     Result result = try_compose(markup, theme);
     REQUIRE(result.composition);
     return *std::move(result.composition);

@@ -1,8 +1,8 @@
 // Compositions made without shaping: a glyph a character, of widths that the tests choose.
 #pragma once
 
-#include "compiler/composition/composition.hpp"
-#include "compiler/fonts/fonts.hpp"
+#include "compiler/stages/composition/composition.hpp"
+#include "compiler/stages/fonts/fonts.hpp"
 
 #include <cmath>
 #include <cstdint>
@@ -14,8 +14,9 @@
 
 namespace quoin::synthetic {
 
-inline const Face& face() {
-    static const Face face(QUOIN_DATA_FOLDER "/fonts/opentype/linux-libertine/LinLibertine_R.otf");
+inline const fonts::Face& face() {
+    static const fonts::Face face(QUOIN_DATA_FOLDER
+                                  "/fonts/opentype/linux-libertine/LinLibertine_R.otf");
     return face;
 }
 
@@ -29,8 +30,9 @@ inline std::uint32_t hyphen_glyph() {
     return glyph;
 }
 
-inline Run& add_run(Paragraph& paragraph, double size = 1, double tracking = 0) {
-    Run& run = paragraph.runs.emplace_back();
+inline composition::Run& add_run(composition::Paragraph& paragraph, double size = 1,
+                                 double tracking = 0) {
+    composition::Run& run = paragraph.runs.emplace_back();
     run.face = &face();
     run.size = size;
     run.tracking = tracking;
@@ -40,14 +42,14 @@ inline Run& add_run(Paragraph& paragraph, double size = 1, double tracking = 0) 
 
 // Lines may end after spaces; at `|`, with a hyphen; `^` starts a larger, tracked run or ends it;
 // `~` is a space that does not break.
-inline Paragraph paragraph(std::string_view text) {
-    Paragraph result;
+inline composition::Paragraph paragraph(std::string_view text) {
+    composition::Paragraph result;
     result.ascent = 0.7;
     result.descent = 0.2;
     bool plain = true;
     add_run(result);
     for (const char letter : text) {
-        Run& run = result.runs.back();
+        composition::Run& run = result.runs.back();
         const auto size = static_cast<std::uint32_t>(run.glyphs.size());
         const auto run_index = static_cast<std::uint32_t>(result.runs.size() - 1);
         if (letter == '^') {
@@ -59,7 +61,7 @@ inline Paragraph paragraph(std::string_view text) {
             const std::string_view character =
                 letter == '~' ? "\u00A0" : std::string_view(&letter, 1);
             const double width = letter == '~' ? em_width(' ') : em_width(letter);
-            Glyph glyph;
+            fonts::Glyph glyph;
             glyph.id = 1;
             glyph.advance = static_cast<std::int32_t>(std::lround(width * face().units_per_em()));
             glyph.text_begin = static_cast<std::uint32_t>(run.text.size());
@@ -87,57 +89,64 @@ inline std::string words(std::mt19937& random, std::size_t count, bool marks = f
 }
 
 // A name, a line of contact, and sections of a ruled heading, entries and bullets.
-inline void add_paragraph(Composition& composition, std::string_view text, GapName gap,
-                          double size = 1) {
-    Paragraph added = paragraph(text);
+inline void add_paragraph(composition::Composition& composition, std::string_view text,
+                          theme::GapName gap, double size = 1) {
+    composition::Paragraph added = paragraph(text);
     added.gap = gap;
     added.size = size;
-    for (Run& run : added.runs)
+    for (composition::Run& run : added.runs)
         run.size *= size;
     added.ascent *= size;
     added.descent *= size;
     composition.paragraphs.push_back(added);
 }
 
-inline void add_section(Composition& composition, std::mt19937& random, std::size_t bullets) {
-    add_paragraph(composition, words(random, 1 + random() % 2), GapName::section, 1.2);
-    Paragraph& heading = composition.paragraphs.back();
+inline void add_section(composition::Composition& composition, std::mt19937& random,
+                        std::size_t bullets) {
+    add_paragraph(composition, words(random, 1 + random() % 2), theme::GapName::section, 1.2);
+    composition::Paragraph& heading = composition.paragraphs.back();
     heading.keep_with_next = true;
-    heading.rule = RuleAt::below;
+    heading.rule = theme::RuleAt::below;
     heading.rule_thickness = 0.5;
     heading.rule_gap = 0.15;
     for (std::size_t i = 0; i < bullets; ++i) {
         if (i % 4 == 0) {
             add_paragraph(composition, words(random, 4 + random() % 9),
-                          i == 0 ? GapName::heading : GapName::entry);
+                          i == 0 ? theme::GapName::heading : theme::GapName::entry);
             composition.paragraphs.back().keep_with_next = true;
         }
-        add_paragraph(composition, words(random, 6 + random() % 28, true), GapName::bullet);
+        add_paragraph(composition, words(random, 6 + random() % 28, true), theme::GapName::bullet);
         composition.paragraphs.back().indent = 1;
     }
 }
 
-inline Composition resume(unsigned seed, std::size_t sections, std::size_t bullets) {
+inline composition::Composition resume(unsigned seed, std::size_t sections, std::size_t bullets) {
     std::mt19937 random(seed);
-    Composition composition;
-    add_paragraph(composition, words(random, 2), GapName::none, 2.1);
-    add_paragraph(composition, words(random, 8), GapName::contact);
-    for (Paragraph& paragraph : composition.paragraphs)
-        paragraph.align = Align::centre;
+    composition::Composition composition;
+    add_paragraph(composition, words(random, 2), theme::GapName::none, 2.1);
+    add_paragraph(composition, words(random, 8), theme::GapName::contact);
+    for (composition::Paragraph& paragraph : composition.paragraphs)
+        paragraph.align = theme::Align::centre;
     for (std::size_t i = 0; i < sections; ++i)
         add_section(composition, random, bullets);
     return composition;
 }
 
-inline Theme theme() {
-    Theme theme;
+inline theme::Theme theme() {
+    theme::Theme theme;
     theme.size = {10, 11, 12};
     theme.side_margin = {36, 64, 72};
     theme.top_margin = {36, 57, 72};
     theme.bottom_margin = {36, 60, 72};
     theme.leading = {1.15, 1.26, 1.32};
-    theme.gaps = {Preference{0, 0, 0}, {0, 0.1, 0.3},    {0.1, 0.25, 0.5}, {0.5, 1, 1.4},
-                  {0.2, 0.4, 0.6},     {0.25, 0.6, 0.8}, {0, 0.05, 0.15},  {0, 0.1, 0.2}};
+    theme.gaps = {theme::Preference{0, 0, 0},
+                  {0, 0.1, 0.3},
+                  {0.1, 0.25, 0.5},
+                  {0.5, 1, 1.4},
+                  {0.2, 0.4, 0.6},
+                  {0.25, 0.6, 0.8},
+                  {0, 0.05, 0.15},
+                  {0, 0.1, 0.2}};
     return theme;
 }
 

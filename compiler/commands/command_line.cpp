@@ -1,10 +1,10 @@
 #include "compiler/commands/command_line.hpp"
 
-#include "compiler/commands/proof.hpp"
-#include "compiler/commands/scan.hpp"
-#include "compiler/commands/set.hpp"
-#include "compiler/commands/themes.hpp"
-#include "compiler/source/suggest.hpp"
+#include "compiler/base/suggest.hpp"
+#include "compiler/commands/proof/proof.hpp"
+#include "compiler/commands/scan/scan.hpp"
+#include "compiler/commands/set/set.hpp"
+#include "compiler/commands/themes/themes.hpp"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -16,7 +16,7 @@
 #include <string>
 #include <vector>
 
-namespace quoin {
+namespace quoin::commands {
 
 namespace {
 

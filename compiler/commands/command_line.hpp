@@ -1,7 +1,7 @@
 // The command line: `quoin VERB …` to the verb's request, faults to exit codes.
 #pragma once
 
-namespace quoin {
+namespace quoin::commands {
 
 enum class ExitCode : int {
     done = 0,

@@ -8,7 +8,7 @@
 #include <cstdlib>
 #include <system_error>
 
-namespace quoin {
+namespace quoin::commands {
 
 std::filesystem::path data_folder() {
     if (const char* named = std::getenv("QUOIN_DATA"); named != nullptr && *named != '\0')
@@ -22,10 +22,10 @@ std::filesystem::path font_configuration(const std::filesystem::path& data) {
     return data / "fonts" / "readers.conf";
 }
 
-std::unique_ptr<Fonts> open_fonts(const std::filesystem::path& data) {
+std::unique_ptr<fonts::Fonts> open_fonts(const std::filesystem::path& data) {
     Sources sources;
     Diagnostics diagnostics;
-    auto fonts = Fonts::open(sources, data / "fonts", diagnostics);
+    auto fonts = fonts::Fonts::open(sources, data / "fonts", diagnostics);
     diagnostics.sort();
     if (!fonts) fmt::print(stderr, "{}", all_messages(diagnostics, sources, false));
     return fonts;

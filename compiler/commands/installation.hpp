@@ -1,12 +1,12 @@
 // Quoin's own data, where it is, the same in a build tree and an installed one, and its fonts.
 #pragma once
 
-#include "compiler/fonts/fonts.hpp"
+#include "compiler/stages/fonts/fonts.hpp"
 
 #include <filesystem>
 #include <memory>
 
-namespace quoin {
+namespace quoin::commands {
 
 // Holds `themes/` and `fonts/`: the folder that the environment's QUOIN_DATA names, else
 // `../share/quoin` beside the folder of the running program.
@@ -16,6 +16,6 @@ std::filesystem::path data_folder();
 std::filesystem::path font_configuration(const std::filesystem::path& data);
 
 // Those of `data`. Null if their list is at fault, which is said on standard error.
-std::unique_ptr<Fonts> open_fonts(const std::filesystem::path& data);
+std::unique_ptr<fonts::Fonts> open_fonts(const std::filesystem::path& data);
 
 }

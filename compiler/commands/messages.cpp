@@ -1,6 +1,6 @@
 #include "compiler/commands/messages.hpp"
 
-#include "compiler/output/write_file.hpp"
+#include "compiler/base/write_file.hpp"
 
 #include <fmt/format.h>
 
@@ -8,7 +8,7 @@
 #include <cstdio>
 #include <span>
 
-namespace quoin {
+namespace quoin::commands {
 
 std::string all_messages(const Diagnostics& diagnostics, const Sources& sources, bool excerpts) {
     constexpr std::size_t most = 100; // a file that is wrong all through is not a résumé

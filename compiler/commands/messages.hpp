@@ -1,14 +1,14 @@
 // Diagnostics as a verb prints them.
 #pragma once
 
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/base/source.hpp"
 #include "compiler/commands/command_line.hpp"
-#include "compiler/source/diagnostics.hpp"
-#include "compiler/source/source.hpp"
 
 #include <string>
 #include <string_view>
 
-namespace quoin {
+namespace quoin::commands {
 
 // One a line, in the order they are in; of very many the first, and how many more there are.
 std::string all_messages(const Diagnostics& diagnostics, const Sources& sources, bool excerpts);

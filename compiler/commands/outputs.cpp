@@ -7,7 +7,7 @@
 #include <set>
 #include <system_error>
 
-namespace quoin {
+namespace quoin::commands {
 
 namespace {
 

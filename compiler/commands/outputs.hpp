@@ -1,13 +1,13 @@
 // Where the outputs of one call go.
 #pragma once
 
-#include "compiler/commands/set.hpp"
+#include "compiler/commands/set/set.hpp"
 
 #include <optional>
 #include <string>
 #include <vector>
 
-namespace quoin {
+namespace quoin::commands {
 
 struct Outputs { // of one input; empty: not written; `-`: standard output
     std::string pdf, plain, deps;

@@ -1,7 +1,7 @@
 #!/usr/bin/python3 -B
 """`quoin proof --marked`: every finding on its page, judged by readers that quoin did not write.
 
-tests/proof/faulty.resume and every sample, in every theme. pikepdf reads the annotations and the
+tests/advice/faulty.resume and every sample, in every theme. pikepdf reads the annotations and the
 structure tree, poppler the words and where they stand. References: ISO 32000-1, sections 12.5.2
 (annotations), 12.5.6.2 (groups), 12.5.6.4 (text), 12.5.6.10 (highlight), 14.7.4.4 (finding the
 structure element of an object); PDF/A-2 and PDF/UA-1 as in tests/conformance.
@@ -157,7 +157,7 @@ def check_one(source, tags, theme, folder, tally):
 
 
 def check_use(folder, tally):
-    source = ROOT / "tests" / "proof" / "faulty.resume"
+    source = ROOT / "tests" / "advice" / "faulty.resume"
     broken, out = folder / "broken.resume", folder / "out.pdf"
     broken.write_text("nam: Al Bay\n", encoding="utf-8")
     copy = folder / "copy.resume"
@@ -181,7 +181,7 @@ def check_use(folder, tally):
 def main():
     require_quoin()
     tally, compared = Tally(), 0
-    cases = [("faulty", ROOT / "tests" / "proof" / "faulty.resume", ()), *builds()]
+    cases = [("faulty", ROOT / "tests" / "advice" / "faulty.resume", ()), *builds()]
     with tempfile.TemporaryDirectory(prefix="outside-") as name:
         folder = pathlib.Path(name)
         for theme in sorted(path.stem for path in THEMES.glob("*.theme")):

@@ -11,7 +11,7 @@ import tempfile
 
 from common import QUOIN, ROOT, SAMPLES, require_quoin, run
 
-CLEAN = (ROOT / "tests" / "proof" / "clean.resume").read_text(encoding="utf-8")
+CLEAN = (ROOT / "tests" / "advice" / "clean.resume").read_text(encoding="utf-8")
 ENVIRONMENT = {**os.environ, "SOURCE_DATE_EPOCH": "1795132800"}  # 2026-11-20
 
 counts = {True: 0, False: 0}

@@ -1,0 +1,203 @@
+// How bullets open, and whether their verbs fit the time of the entry.
+#include "compiler/advice/bullet_wording.hpp"
+#include "compiler/base/ascii.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <utility>
+
+namespace quoin::advice {
+
+namespace {
+
+using enum trade::Holds;
+using Opening = english::BulletReading::Opening;
+
+bool is_capitalised(std::string_view word) {
+    return !word.empty() && word.front() >= 'A' && word.front() <= 'Z';
+}
+
+bool is_in_capitals(std::string_view word) {
+    return word.size() > 1 && is_capitalised(word.substr(0, 1)) && is_capitalised(word.substr(1));
+}
+
+std::string quoted_list(const std::vector<std::string>& words, std::string_view last) {
+    std::string all;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (i > 0) all += i + 1 == words.size() ? ' ' + std::string(last) + ' ' : ", ";
+        all += model::in_quotes(words[i]);
+    }
+    return all;
+}
+
+// --- tense
+
+// The verb as it would be right, in the case it is typed in; empty for forms of `be`.
+std::string in_tense(std::string_view verb, WhenDone when, const english::Language& language) {
+    if (is_in_capitals(verb)) return {}; // QA 12 builds
+    const auto form = when == WhenDone::ended ? language.past_of(verb) : language.base_of(verb);
+    if (!form || *form == "be" || *form == "was") return {};
+    return is_capitalised(verb) ? capitalised(*form) : *form;
+}
+
+bool is_gerund(std::string_view verb) {
+    return verb.ends_with("ing") || lower_case(verb) == "to";
+}
+
+std::string wrong_tense(const WordedBullet& bullet, const std::vector<std::string>& verbs,
+                        WhenDone when) {
+    const std::string are = verbs.size() == 1 ? " is" : " are";
+    const std::string entry = called(*bullet.position.entry);
+    const std::string now = when == WhenDone::ended ? entry + " has ended" : entry + " goes on";
+    if (is_gerund(verbs.front()))
+        return quoted_list(verbs, "and") + are + " neither past nor present; " + now;
+    return quoted_list(verbs, "and") + are +
+           (when == WhenDone::ended ? " in the present, but " : " in the past, but ") + now;
+}
+
+void judge(const WordedBullet& bullet, WhenDone when, const ProofContext& context,
+           std::vector<Finding>& findings) {
+    const auto& wrong =
+        when == WhenDone::ended ? bullet.reading.wrong_for_ended : bullet.reading.wrong_for_current;
+    if (wrong.empty()) return;
+    std::vector<std::string> verbs, right;
+    for (const english::Extent& extent : wrong) {
+        verbs.emplace_back(bullet.words(extent));
+        if (std::string form = in_tense(verbs.back(), when, context.language); !form.empty())
+            right.push_back(std::move(form));
+    }
+    report(findings, bullet.place(wrong.front()), wrong_tense(bullet, verbs, when),
+           right.empty() ? std::string{} : "write " + quoted_list(right, "and"));
+}
+
+// --- openings
+
+// What a noun that opens a bullet would be as a verb: Design of, Designed. Only one before a
+// preposition says what was done; the first word of a compound does not: Bake sale, GIS maps.
+std::string verb_of(const WordedBullet& bullet, const ProofContext& context) {
+    if (!bullet.reading.names_deed) return {};
+    const std::string_view word = bullet.words(bullet.reading.verb);
+    const bool ended = when_done(*bullet.position.entry, context) != WhenDone::current;
+    const auto form = ended ? context.language.past_of(word) : context.language.base_of(word);
+    const std::string plain = form ? *form : "";
+    return plain.empty() || plain == "be" || plain == "was" ? "" : capitalised(plain);
+}
+
+struct Kin { // verbs that may say it more exactly, if they are true
+    std::string_view base;
+    std::array<std::string_view, 3> others;
+};
+
+constexpr std::array kins{
+    Kin{"analyze", {"Measured", "Compared", "Traced"}},
+    Kin{"build", {"Assembled", "Wired", "Framed"}},
+    Kin{"collect", {"Gathered", "Sampled", "Surveyed"}},
+    Kin{"conduct", {"Ran", "Surveyed", "Interviewed"}},
+    Kin{"coordinate", {"Scheduled", "Arranged", "Staffed"}},
+    Kin{"create", {"Designed", "Wrote", "Founded"}},
+    Kin{"design", {"Planned", "Drew", "Modeled"}},
+    Kin{"develop", {"Built", "Wrote", "Devised"}},
+    Kin{"help", {"Advised", "Guided", "Served"}},
+    Kin{"lead", {"Directed", "Chaired", "Guided"}},
+    Kin{"maintain", {"Repaired", "Cleaned", "Kept"}},
+    Kin{"manage", {"Directed", "Ran", "Oversaw"}},
+    Kin{"organize", {"Planned", "Hosted", "Sorted"}},
+    Kin{"perform", {"Ran", "Carried out", "Completed"}},
+    Kin{"plan", {"Scheduled", "Designed", "Mapped"}},
+    Kin{"prepare", {"Wrote", "Drafted", "Set up"}},
+    Kin{"provide", {"Gave", "Supplied", "Delivered"}},
+    Kin{"support", {"Staffed", "Maintained", "Advised"}},
+    Kin{"teach", {"Tutored", "Coached", "Demonstrated"}},
+    Kin{"train", {"Taught", "Coached", "Mentored"}},
+    Kin{"use", {"Applied", "Ran", "Operated"}},
+    Kin{"write", {"Drafted", "Edited", "Published"}},
+};
+
+std::string in_time(std::string_view past, bool ended, const english::Language& language) {
+    if (ended) return std::string(past);
+    const std::size_t space = past.find(' ');
+    const std::string_view verb = past.substr(0, space);
+    const auto base = language.base_of(verb);
+    if (!base) return {};
+    return capitalised(*base) + std::string(past.substr(verb.size()));
+}
+
+std::string others_for(std::string_view base, bool ended, const english::Language& language) {
+    const auto kin = std::ranges::find(kins, base, &Kin::base);
+    if (kin == kins.end()) return "other verbs may say more exactly what you did";
+    std::vector<std::string> verbs;
+    for (const std::string_view other : kin->others)
+        verbs.push_back(in_time(other, ended, language));
+    return "where it is true, " + quoted_list(verbs, "or") + " may say it more exactly";
+}
+
+bool opens_with_verb(Opening opening) {
+    return opening == Opening::past_verb || opening == Opening::present_verb ||
+           opening == Opening::either_tense || opening == Opening::gerund;
+}
+
+}
+
+void tense(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities})) {
+        const WhenDone when = when_done(*bullet.position.entry, context);
+        if (when != WhenDone::unknown) judge(bullet, when, context, findings);
+    }
+}
+
+void action_verb(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities})) {
+        if (bullet.reading.opening != Opening::no_verb || bullet.bullet->level > 1) continue;
+        const std::string verb = verb_of(bullet, context);
+        report(findings, bullet.place(bullet.reading.verb),
+               "this bullet opens with " + model::in_quotes(bullet.words(bullet.reading.verb)) +
+                   ", not with what you did",
+               verb.empty() ? "begin with the verb that says it"
+                            : "begin with a verb, such as " + model::in_quotes(verb));
+    }
+}
+
+void weak_opening(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities})) {
+        if (bullet.reading.opening != Opening::weak) continue;
+        const bool ended = when_done(*bullet.position.entry, context) != WhenDone::current;
+        std::vector<std::string> verbs;
+        for (const std::string& past : context.language.stronger_verbs(bullet.text))
+            if (std::string verb = in_time(past, ended, context.language); !verb.empty())
+                verbs.push_back(std::move(verb));
+        report(findings, bullet.place(bullet.reading.verb),
+               model::in_quotes(bullet.words(bullet.reading.verb)) +
+                   " says that you were near the work, not what you did",
+               verbs.empty() ? "begin with what you did yourself"
+                             : std::string("begin with what you ") + (ended ? "did" : "do") + ": " +
+                                   quoted_list(verbs, "or") + ", if it is true");
+    }
+}
+
+void repeated_opening(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t most = 2;
+    const auto bullets = worded_bullets(context, {experience, projects, activities});
+    std::map<std::string, std::vector<const WordedBullet*>> by_verb;
+    for (const WordedBullet& bullet : bullets) {
+        if (!opens_with_verb(bullet.reading.opening)) continue;
+        if (const auto base = context.language.base_of(bullet.words(bullet.reading.verb)))
+            by_verb[*base].push_back(&bullet);
+    }
+    for (const auto& [base, alike] : by_verb) {
+        if (alike.size() <= most) continue;
+        std::vector<Place> places;
+        for (const WordedBullet* bullet : alike)
+            places.push_back(bullet->bullet->place);
+        const WordedBullet& third = *alike[most];
+        const bool ended = when_done(*third.position.entry, context) != WhenDone::current;
+        report(findings, third.place(third.reading.verb),
+               model::in_quotes(third.words(third.reading.verb)) + " opens " +
+                   counted(alike.size(), "bullet", "bullets") + ", on lines " +
+                   lines_listed(places) + ", in one form or another",
+               others_for(base, ended, context.language));
+    }
+}
+
+}

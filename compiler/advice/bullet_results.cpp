@@ -1,0 +1,103 @@
+// Whether an entry measures anything, and whether its bullets tell what came of the work.
+#include "compiler/advice/bullet_wording.hpp"
+
+#include "compiler/advice/date_order.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace quoin::advice {
+
+namespace {
+
+using enum trade::Holds;
+using Opening = english::BulletReading::Opening;
+
+constexpr std::array<std::string_view, 44> outcomes{
+    // in words, where no figure tells it
+    "to",         "so",      "by",        "for",      "that",      "which",    "won",
+    "winning",    "saved",   "saving",    "improved", "improving", "improve",  "increased",
+    "increasing", "reduced", "reducing",  "cut",      "cutting",   "raised",   "raising",
+    "grew",       "growing", "doubled",   "ended",    "ending",    "earned",   "published",
+    "adopted",    "used",    "prevented", "solved",   "fixed",     "launched", "founded",
+    "completed",  "without", "ahead",     "first",    "only",      "award",    "because",
+    "faster",     "until"};
+
+bool tells_outcome(const WordedBullet& bullet) {
+    if (bullet.reading.has_figure) return true;
+    const auto words = words_in(bullet.text);
+    return std::ranges::any_of(words, [](const WordAt& word) {
+        const std::string lower = lower_case(word.word);
+        return std::ranges::find(outcomes, lower) != outcomes.end();
+    });
+}
+
+// A clause of its own, or one in -ing, mostly tells what came of it.
+bool has_second_clause(const WordedBullet& bullet) {
+    const std::size_t comma = bullet.text.find(", ");
+    if (bullet.text.find(';') != std::string::npos) return true;
+    return comma != std::string::npos && bullet.text.find("ing ", comma) != std::string::npos;
+}
+
+bool is_task(const WordedBullet& bullet) {
+    const Opening opening = bullet.reading.opening;
+    const bool verb = opening == Opening::past_verb || opening == Opening::present_verb ||
+                      opening == Opening::either_tense || opening == Opening::weak;
+    return verb && bullet.bullet->level == 1 && !tells_outcome(bullet) &&
+           !has_second_clause(bullet);
+}
+
+// Inner bullets tell what the one above does not.
+bool has_inner(const model::Entry& entry, const model::Bullet& bullet) {
+    const auto next = static_cast<std::size_t>(&bullet - entry.bullets.data()) + 1;
+    return next < entry.bullets.size() && entry.bullets[next].level > bullet.level;
+}
+
+// Nothing is done yet that could be counted.
+bool is_to_come(const model::Entry& entry, const ProofContext& context) {
+    const model::DateRange* dates = dates_in(entry.find(trade::FieldName::dates));
+    return dates != nullptr && is_incoming(*dates, context.today);
+}
+
+void report_tasks(const model::Entry& entry, const std::vector<Place>& places,
+                  std::vector<Finding>& findings) {
+    const std::string which = places.size() == 1 ? "this bullet of " + called(entry) + " tells"
+                                                 : counted(places.size(), "bullet", "bullets") +
+                                                       " of " + called(entry) + ", on lines " +
+                                                       lines_listed(places) + ", tell";
+    report(findings, places.front(), which + " a task and not what came of it",
+           "add what changed, for how many, or what it was for");
+}
+
+}
+
+void no_figure(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {experience, projects})) {
+        const auto& bullets = position.entry->bullets;
+        if (bullets.empty() || is_to_come(*position.entry, context)) continue;
+        const bool measured = std::ranges::any_of(bullets, [&](const model::Bullet& bullet) {
+            return read_wording(bullet.text, context.language).has_figure;
+        });
+        if (measured) continue;
+        report(findings, place_of(*position.entry),
+               "no bullet of " + called(*position.entry) + " has a figure in it",
+               "say how many, how often, how much or how large, where you know it");
+    }
+}
+
+void task_without_result(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto bullets = worded_bullets(context, {experience, projects});
+    for (auto first = bullets.begin(); first != bullets.end();) { // an entry's stand together
+        const model::Entry& entry = *first->position.entry;
+        const auto past = std::find_if(first, bullets.end(), [&](const WordedBullet& bullet) {
+            return bullet.position.entry != &entry;
+        });
+        std::vector<Place> places;
+        for (; first != past; ++first)
+            if (is_task(*first) && !has_inner(entry, *first->bullet))
+                places.push_back(first->bullet->place);
+        if (!places.empty()) report_tasks(entry, places, findings);
+    }
+}
+
+}

@@ -1,0 +1,51 @@
+// Bullets of experience, projects and activities as the wording checks see them. Their table is in
+// wording_checks.cpp.
+#pragma once
+
+#include "compiler/advice/check.hpp"
+#include "compiler/advice/walk.hpp"
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin::advice {
+
+struct WordedBullet {
+    Position position;
+    const model::Bullet* bullet = nullptr;
+    std::string text; // plain
+    english::BulletReading reading;
+
+    std::string_view words(english::Extent extent) const;
+    Place place(english::Extent extent) const;
+};
+
+// Words in italics are read as a title, unless the whole text is.
+english::BulletReading read_wording(const model::Text& text, const english::Language& language);
+
+std::vector<WordedBullet> worded_bullets(const ProofContext& context,
+                                         std::initializer_list<trade::Holds> kinds);
+
+// When the work of an entry was, where its dates tell.
+enum class WhenDone { ended, current, unknown };
+WhenDone when_done(const model::Entry& entry, const ProofContext& context);
+
+// bullet_openings.cpp
+void tense(const ProofContext& context, std::vector<Finding>& findings);
+void action_verb(const ProofContext& context, std::vector<Finding>& findings);
+void weak_opening(const ProofContext& context, std::vector<Finding>& findings);
+void repeated_opening(const ProofContext& context, std::vector<Finding>& findings);
+
+// little_words.cpp
+void little_words(const ProofContext& context, std::vector<Finding>& findings);
+
+// empty_phrases.cpp
+void empty_phrases(const ProofContext& context, std::vector<Finding>& findings);
+
+// bullet_results.cpp
+void no_figure(const ProofContext& context, std::vector<Finding>& findings);
+void task_without_result(const ProofContext& context, std::vector<Finding>& findings);
+
+}

@@ -1,0 +1,268 @@
+// Figures and terms that a résumé writes in two ways.
+#include "compiler/advice/consistency.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <map>
+#include <optional>
+#include <set>
+#include <utility>
+
+namespace quoin::advice {
+
+namespace {
+
+struct Spot { // words of a text, and where they stand
+    std::string text;
+    Place place;
+};
+
+// --- numbers
+
+struct NumberAt {
+    std::size_t offset = 0;
+    std::string text;
+    bool grouped = false;
+};
+
+bool may_be_year(std::string_view figures) {
+    constexpr int first = 1500, last = 2100;
+    int number = 0;
+    std::from_chars(figures.data(), figures.data() + figures.size(), number);
+    return figures.size() == 4 && number >= first && number <= last;
+}
+
+bool all_figures(std::string_view word) {
+    return !word.empty() && std::ranges::all_of(word, is_figure);
+}
+
+constexpr std::array<std::string_view, 30> numbered_things{
+    "form",  "forms",  "room",     "rooms",   "section", "sections", "course",   "courses",
+    "route", "routes", "highway",  "line",    "lines",   "suite",    "unit",     "units",
+    "title", "model",  "schedule", "lot",     "lots",    "chapter",  "chapters", "standard",
+    "iso",   "rule",   "building", "account", "catalog", "precinct"};
+
+std::string_view without_signs(std::string_view word) {
+    constexpr std::string_view signs = "(),;:.\"'";
+    const std::size_t begin = std::min(word.find_first_not_of(signs), word.size());
+    word.remove_prefix(begin);
+    return word.substr(0, word.find_last_not_of(signs) + 1);
+}
+
+// A name's number: Form 1040, room 2140, ISO 9001, and each of Forms 1040, 1065 and 1099.
+bool stands_after_name(std::string_view text, std::size_t at) {
+    while (at >= 2 && text[at - 1] == ' ') {
+        const std::size_t space = text.rfind(' ', at - 2);
+        const std::size_t begin = space == std::string_view::npos ? 0 : space + 1;
+        const std::string_view word = without_signs(text.substr(begin, at - 1 - begin));
+        if (word.empty()) return false;
+        if (std::ranges::find(numbered_things, lower_case(word)) != numbered_things.end())
+            return true;
+        const bool joins = word == "and" || word == "or" || word == "to" || all_figures(word);
+        if (!joins) return begin > 0 && word.front() >= 'A' && word.front() <= 'Z';
+        at = begin;
+    }
+    return false;
+}
+
+// 1040 Lab
+bool stands_before_name(std::string_view text, std::size_t end) {
+    return end + 1 < text.size() && text[end] == ' ' && text[end + 1] >= 'A' &&
+           text[end + 1] <= 'Z';
+}
+
+// Numbers of four figures and more.
+std::vector<NumberAt> large_numbers(std::string_view text) {
+    std::vector<NumberAt> numbers;
+    std::size_t at = 0;
+    while (at < text.size()) {
+        if (!is_figure(text[at])) {
+            ++at;
+            continue;
+        }
+        std::size_t end = at;
+        while (end < text.size() &&
+               (is_figure(text[end]) ||
+                (text[end] == ',' && end + 1 < text.size() && is_figure(text[end + 1]))))
+            ++end;
+        const std::string_view piece = text.substr(at, end - at);
+        const char before = at > 0 ? text[at - 1] : ' ';
+        const char after = end < text.size() ? text[end] : ' ';
+        const bool grouped = piece.find(',') != std::string_view::npos;
+        const bool whole = std::string_view(" $(~").find(before) != std::string_view::npos &&
+                           std::string_view(" .,;)%").find(after) != std::string_view::npos &&
+                           !(end + 1 < text.size() && after == '.' && is_figure(text[end + 1]));
+        if (whole && (grouped || (piece.size() >= 4 && !may_be_year(piece) &&
+                                  !stands_after_name(text, at) && !stands_before_name(text, end))))
+            numbers.push_back({at, std::string(piece), grouped});
+        at = end;
+    }
+    return numbers;
+}
+
+std::string with_commas(std::string figures) {
+    for (std::size_t at = figures.size(); at > 3; at -= 3)
+        figures.insert(at - 3, 1, ',');
+    return figures;
+}
+
+void mixed_commas(const ProofContext& context, std::vector<Finding>& findings) {
+    std::optional<Spot> bare;
+    std::string grouped;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!is_wording(part)) return;
+        const std::string text = part.text.plain();
+        for (NumberAt& number : large_numbers(text)) {
+            if (number.grouped && grouped.empty()) grouped = number.text;
+            if (!number.grouped && !bare)
+                bare = Spot{number.text, part.text.place(number.offset, number.text.size())};
+        }
+    });
+    if (bare && !grouped.empty())
+        report(findings, bare->place,
+               model::in_quotes(bare->text) + " has no comma, and " + model::in_quotes(grouped) +
+                   " has one",
+               "write '" + with_commas(bare->text) + "'");
+}
+
+constexpr std::array<std::string_view, 12> number_words{"two", "three",  "four",   "five",
+                                                        "six", "seven",  "eight",  "nine",
+                                                        "ten", "eleven", "twelve", "twenty"};
+
+// What is counted: a word in small letters, its plural ending off.
+std::string counted_thing(std::string_view word) {
+    constexpr std::size_t shortest = 4;
+    if (word.size() < shortest ||
+        !std::ranges::all_of(word, [](char c) { return c >= 'a' && c <= 'z'; }) ||
+        !word.ends_with('s'))
+        return {};
+    return std::string(word.substr(0, word.size() - 1));
+}
+
+void words_and_figures(const ProofContext& context, std::vector<Finding>& findings) {
+    std::map<std::string, std::optional<Spot>> in_figures;
+    std::map<std::string, std::optional<Spot>> in_words;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!is_wording(part)) return;
+        const std::string text = part.text.plain();
+        const auto words = words_in(text);
+        for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+            const std::string thing = counted_thing(words[i + 1].word);
+            if (thing.empty()) continue;
+            const std::string word(words[i].word);
+            const bool spelled =
+                std::ranges::find(number_words, lower_case(word)) != number_words.end();
+            if (!spelled && !all_figures(word)) continue;
+            auto& spot = (spelled ? in_words : in_figures)[thing];
+            if (!spot)
+                spot = Spot{word + ' ' + std::string(words[i + 1].word),
+                            part.text.place(words[i].offset, word.size())};
+        }
+    });
+    for (const auto& [thing, spot] : in_words) {
+        const auto other = in_figures.find(thing);
+        if (other != in_figures.end())
+            report(findings, spot->place,
+                   model::in_quotes(spot->text) + " is counted in words, and " +
+                       model::in_quotes(other->second->text) + " in figures",
+                   "figures are seen at a glance");
+    }
+}
+
+// --- terms
+
+// Written in one word or two, and meaning one thing either way.
+constexpr std::array<std::string_view, 12> joined_terms{
+    "healthcare", "website",  "database",  "dataset",    "fundraising", "spreadsheet",
+    "workflow",   "timeline", "nonprofit", "coursework", "homepage",    "childcare"};
+
+bool in_list(std::string_view word, const auto& list) {
+    return std::ranges::find(list, word) != list.end();
+}
+
+std::string without_hyphens(std::string_view word) {
+    std::string letters = lower_case(word);
+    std::erase(letters, '-');
+    return letters;
+}
+
+bool mixes_capitals(std::string_view word) {
+    bool small = false, inner = false;
+    for (std::size_t at = 0; at < word.size(); ++at) {
+        small = small || (word[at] >= 'a' && word[at] <= 'z');
+        inner = inner || (at > 0 && word[at] >= 'A' && word[at] <= 'Z');
+    }
+    return small && inner;
+}
+
+struct Term {
+    std::string spelled; // as the first that was met
+    const model::Text* text = nullptr;
+    std::size_t offset = 0, length = 0;
+
+    Place place() const { return text->place(offset, length); }
+};
+
+class Terms {
+public:
+    explicit Terms(std::vector<Finding>& findings) : findings_(findings) {}
+
+    void add(const Term& term) {
+        constexpr std::size_t shortest = 5;
+        const std::string& word = term.spelled;
+        if (word.size() < shortest || has_digit(word)) return;
+        const std::string key = without_hyphens(word);
+        const auto [found, is_new] = seen_.emplace(key, term);
+        if (is_new || told_.contains(key)) return;
+        const std::string& before = found->second.spelled;
+        const bool hyphens = lower_case(before) != lower_case(word);
+        const bool letters_differ =
+            !hyphens && before != word && (mixes_capitals(before) || mixes_capitals(word));
+        if (!hyphens && !letters_differ) return;
+        told_.insert(key);
+        report(findings_, term.place(),
+               model::in_quotes(word) + " is written " + model::in_quotes(before) + " in line " +
+                   std::to_string(found->second.place().line),
+               "write it in one way");
+    }
+
+private:
+    std::vector<Finding>& findings_;
+    std::map<std::string, Term> seen_;
+    std::set<std::string> told_;
+};
+
+bool may_hold_terms(const TextInResume& part) {
+    return is_wording(part) || (part.field && part.field->name == trade::FieldName::group);
+}
+
+}
+
+void number_forms(const ProofContext& context, std::vector<Finding>& findings) {
+    mixed_commas(context, findings);
+    words_and_figures(context, findings);
+}
+
+void term_forms(const ProofContext& context, std::vector<Finding>& findings) {
+    Terms terms(findings);
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!may_hold_terms(part)) return;
+        const std::string text = part.text.plain();
+        const auto words = words_in(text);
+        for (std::size_t i = 0; i < words.size(); ++i) {
+            const WordAt& word = words[i];
+            terms.add({std::string(word.word), &part.text, word.offset, word.word.size()});
+            if (i + 1 == words.size()) continue;
+            const WordAt& next = words[i + 1];
+            const std::size_t length = next.offset + next.word.size() - word.offset;
+            if (in_list(lower_case(word.word) + lower_case(next.word), joined_terms) &&
+                length == word.word.size() + next.word.size() + 1)
+                terms.add({lower_case(word.word) + '-' + lower_case(next.word), &part.text,
+                           word.offset, length});
+        }
+    });
+}
+
+}

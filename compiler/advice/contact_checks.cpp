@@ -1,0 +1,248 @@
+// Checks of the heading: who it is, and whether a reader or a portal can write, call and look.
+#include "compiler/advice/check.hpp"
+#include "compiler/advice/contact_forms.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/stages/model/wording.hpp"
+#include "compiler/trade/vocabulary.hpp"
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+namespace quoin::advice {
+
+namespace {
+
+constexpr std::array<std::string_view, 12> words_of_any_school{
+    "college",   "university", "institute", "school", "community", "state",
+    "technical", "academy",    "north",     "south",  "east",      "west"};
+
+Place heading_place(const ProofContext& context) {
+    const model::Field* name = context.resume.find(trade::FieldName::name);
+    if (name) return name->place;
+    return context.resume.heading.empty() ? Place{} : context.resume.heading.front().place;
+}
+
+void missing_contact(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const auto& [name, mend] :
+         {std::pair{trade::FieldName::name, "name: Ottoline Brandt"},
+          {trade::FieldName::email, "email: ottoline.brandt@ellerystate.example"},
+          {trade::FieldName::phone, "phone: (360) 555-0142"}})
+        if (!context.resume.find(name))
+            report(findings, heading_place(context),
+                   "no " + std::string(label_of(name)) + " in the heading",
+                   std::string("add a line such as '") + mend + "'");
+}
+
+std::vector<const model::Field*> contacts(const ProofContext& context, trade::FieldName name) {
+    std::vector<const model::Field*> fields;
+    for (const model::Field& field : context.resume.heading)
+        if (field.name == name) fields.push_back(&field);
+    return fields;
+}
+
+void full_address(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const model::Field* field : contacts(context, trade::FieldName::address)) {
+        const auto details = address_details(plain_in(field));
+        if (details.empty()) continue;
+        std::string listed = details.front();
+        for (std::size_t i = 1; i < details.size(); ++i)
+            listed += (i + 1 == details.size() ? " and " : ", ") + details[i];
+        report(findings, field->place, "the address gives " + listed,
+               "city and state are enough, such as 'Port Ellery, WA'");
+    }
+}
+
+// Lawful, for a host of the same network; no mail from elsewhere gets there.
+bool has_lone_domain(std::string_view address) {
+    const std::string_view domain = address.substr(address.rfind('@') + 1);
+    return !domain.starts_with('[') && domain.find('.') == std::string_view::npos;
+}
+
+void email_form(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const model::Field* field : contacts(context, trade::FieldName::email)) {
+        const std::string address = plain_in(field);
+        if (is_addr_spec(address)) {
+            if (has_lone_domain(address))
+                report(findings, field->place,
+                       model::in_quotes(address) +
+                           " has no dot after its @, and mail goes to a domain",
+                       "add the end of the domain, such as '.com' or '.edu'");
+            continue;
+        }
+        const bool no_at = address.find('@') == std::string::npos;
+        report(findings, field->place,
+               model::in_quotes(address) + " is no address that mail can reach" +
+                   (no_at ? ": it has no @" : ""),
+               "check it letter by letter; it has the form name@domain");
+    }
+}
+
+// Words of four letters and more that tell one school from another.
+std::set<std::string> school_words(const model::Resume& resume) {
+    std::set<std::string> words;
+    for (const Position& position : positions(resume, {trade::Holds::education})) {
+        if (is_high_school(*position.entry)) continue;
+        std::string initials;
+        const std::string school = plain_letters(plain_in(position.find(trade::FieldName::school)));
+        for (const WordAt& each : words_in(school)) {
+            const std::string word(each.word);
+            if (word != "of" && word != "the" && word != "and") initials += word.front();
+            if (word.size() >= 4 &&
+                std::ranges::find(words_of_any_school, word) == words_of_any_school.end())
+                words.insert(word);
+        }
+        if (initials.size() >= 3) words.insert(initials);
+    }
+    return words;
+}
+
+bool is_school_address(std::string_view address, const std::set<std::string>& words) {
+    const std::string domain = lower_case(address.substr(address.rfind('@') + 1));
+    if (domain.ends_with(".edu") || domain.find(".edu.") != std::string::npos ||
+        domain.find(".ac.") != std::string::npos)
+        return true;
+    return std::ranges::any_of(
+        words, [&](const std::string& word) { return domain.find(word) != std::string::npos; });
+}
+
+void email_tone(const ProofContext& context, std::vector<Finding>& findings) {
+    const std::string name = plain_in(context.resume.find(trade::FieldName::name));
+    const std::set<std::string> school = school_words(context.resume);
+    for (const model::Field* field : contacts(context, trade::FieldName::email)) {
+        const std::string address = plain_in(field);
+        if (!is_addr_spec(address) || address.starts_with('"')) continue;
+        const auto part = unprofessional_part(address, name, is_school_address(address, school));
+        if (part)
+            report(findings, field->place, "this address has " + *part,
+                   "one made of your name is read without a second thought");
+    }
+}
+
+void school_email(const ProofContext& context, std::vector<Finding>& findings) {
+    const model::Settings& settings = context.resume.settings;
+    const std::set<std::string> school = school_words(context.resume);
+    if (*settings.stage != trade::Stage::undergraduate || school.empty()) return;
+    const auto emails = contacts(context, trade::FieldName::email);
+    const auto from_school = [&](const model::Field* field) {
+        const std::string address = plain_in(field);
+        return !is_addr_spec(address) || is_school_address(address, school);
+    };
+    if (emails.empty() || std::ranges::any_of(emails, from_school)) return;
+    report(findings, emails.front()->place, "this address is not your school's",
+           "while you are enrolled, the school's own address vouches for you");
+}
+
+void phone_form(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const model::Field* field : contacts(context, trade::FieldName::phone)) {
+        const std::string number = plain_in(field);
+        if (const auto fault = phone_fault(number))
+            report(findings, field->place, model::in_quotes(number) + ' ' + *fault,
+                   "write it with its area code, such as '(360) 555-0142'");
+    }
+}
+
+void phone_notation(const ProofContext& context, std::vector<Finding>& findings) {
+    std::string first;
+    std::string pattern;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        const std::string text = part.text.plain();
+        for (const PhoneAt& phone : phones_in(text)) {
+            const std::string number = text.substr(phone.offset, phone.length);
+            const std::string its_pattern = phone_pattern(number);
+            if (pattern.empty()) {
+                first = number;
+                pattern = its_pattern;
+            } else if (its_pattern != pattern) {
+                report(findings, part.text.place(phone.offset, phone.length),
+                       model::in_quotes(number) + " is written in another way than " +
+                           model::in_quotes(first),
+                       "write both in one way");
+            }
+        }
+    });
+}
+
+void voicemail(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto phones = contacts(context, trade::FieldName::phone);
+    if (phones.empty()) return;
+    report(findings, phones.front()->place, "who calls this number may reach its voicemail",
+           "see that it has room and that the greeting says your name");
+}
+
+// A link with words of its own shows those; its address is not on the page.
+void link_form(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.field || part.field->name != trade::FieldName::link || part.text.links.empty())
+            return;
+        const std::string shown = part.text.plain();
+        if (shown.find(' ') != std::string::npos || shown.find('.') == std::string::npos) return;
+        if (const auto fault = link_fault(shown))
+            report(findings, part.field->place, "this link is hard to read or to type: " + *fault,
+                   "shorten it, or give it words: 'link: Portfolio <https://…>'");
+    });
+}
+
+constexpr std::array contact_table{
+    Check{"missing-contact", Weight::must, "contact",
+          "The heading has a name, an email address and a telephone number.",
+          "An employer who cannot reach you goes on to the next résumé, and a portal asks for each "
+          "of the three.",
+          "common practice", "a heading without 'phone:'", "phone: (360) 555-0142",
+          missing_contact},
+    Check{"full-address", Weight::consider, "contact",
+          "The address is a city and a state: no street, box, apartment or ZIP code.",
+          "A résumé goes through many hands, and none of them needs to know where you sleep.",
+          "common practice", "address: 1420 Spindrift Lane, Port Ellery, WA",
+          "address: Port Ellery, WA", full_address},
+    Check{"email-form", Weight::must, "contact",
+          "An email address has the form that mail servers accept, and a whole domain.",
+          "Mail to an address with a slip in it comes back, or reaches somebody else.",
+          "RFC 5322, section 3.4.1; RFC 5321, section 4.5.3.1",
+          "email: ottoline..brandt@ellerystate.example",
+          "email: ottoline.brandt@ellerystate.example", email_form},
+    Check{"email-tone", Weight::should, "contact",
+          "The part before the @, or the domain, is made of your name: no nickname, no year of "
+          "birth, no long number.",
+          "The address is the first thing that is read of you, and it is to sound like a "
+          "colleague's.",
+          "common practice", "email: beachbum42@mail.example",
+          "email: ottoline.brandt@mail.example", email_tone},
+    Check{"school-email", Weight::consider, "contact",
+          "An undergraduate writes from the school's address, told by words of the school's name "
+          "in it.",
+          "It shows at a glance that you are enrolled, and it is less likely to be taken for junk "
+          "mail.",
+          "common practice", "email: ottoline.brandt@mail.example",
+          "email: ottoline.brandt@ellerystate.example", school_email},
+    Check{"phone-form", Weight::must, "contact",
+          "A telephone number is whole: ten figures in the US, or + and the code of another "
+          "country.",
+          "A number with a figure too few rings nowhere.",
+          "ITU-T E.164; North American Numbering Plan", "phone: 555-0142", "phone: (360) 555-0142",
+          phone_form},
+    Check{"phone-notation", Weight::should, "contact",
+          "All telephone numbers on the page are written in one way.",
+          "Two ways of writing one kind of thing look like two hands.",
+          "ITU-T E.123; common practice", "phone: (360) 555-0142 beside 360-555-0187",
+          "(360) 555-0142 beside (360) 555-0187", phone_notation},
+    Check{"voicemail", Weight::consider, "contact",
+          "Once for every résumé with a telephone number: a reminder to listen to your voicemail.",
+          "A full mailbox or a joke for a greeting can cost the interview that the résumé won.",
+          "common practice", "a greeting with music and no name",
+          "a greeting that says your name, in a mailbox with room", voicemail},
+    Check{"link-form", Weight::should, "contact",
+          "A link that shows its address is short and clean: at most about 40 characters, no "
+          "tracking, no random tail, no 'https://www.'.",
+          "Readers type links from paper and judge them by their look.", "common practice",
+          "link: https://www.ottolinebrandt.example/?utm_source=card",
+          "link: ottolinebrandt.example", link_form},
+};
+
+}
+
+std::span<const Check> contact_checks() {
+    return contact_table;
+}
+
+}

@@ -1,0 +1,305 @@
+// Checks of dates: that they are there, make sense, stand in order, and are up to date.
+#include "compiler/advice/check.hpp"
+#include "compiler/advice/date_order.hpp"
+#include "compiler/advice/date_spelling.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace quoin::advice {
+
+namespace {
+
+using enum trade::Holds;
+
+constexpr int term = 6;   // months: a résumé is looked over once a term
+constexpr int stale = 12; // months after which "present" is no longer believed
+
+void visit_dates(const model::Resume& resume,
+                 const std::function<void(const model::Field&, const model::DateRange&)>& visit) {
+    for (const model::Section& section : resume.sections)
+        for (const model::Entry& head : section.entries) {
+            const auto look = [&](const model::Entry& entry) {
+                for (const model::Field& field : entry.fields)
+                    if (const model::DateRange* range = dates_in(&field)) visit(field, *range);
+            };
+            look(head);
+            std::ranges::for_each(head.further, look);
+        }
+}
+
+void dates_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {experience, projects, activities})) {
+        const model::Entry& entry = *position.entry;
+        if (entry.find(trade::FieldName::dates)) continue;
+        // A club without a role in it is a line of a list.
+        if (position.section->holds == activities && !entry.find(trade::FieldName::role)) continue;
+        if (!naming_field(entry)) continue;
+        report(findings, place_of(entry), called(entry) + " has no dates",
+               "add a line such as 'dates: Jun 2026 - Aug 2026'");
+    }
+}
+
+// `Nov-Jan 2026`: both dates have the year that stands there once.
+bool shares_year(const model::DateRange& range, std::string_view typed) {
+    std::size_t years = 0;
+    for (std::size_t at = 0; at < typed.size();) {
+        std::size_t end = at;
+        while (end < typed.size() && is_figure(typed[end]))
+            ++end;
+        if (end - at == 4) ++years;
+        at = std::max(end, at + 1);
+    }
+    return years == 1 && range.start->year == range.end->year;
+}
+
+void end_before_start(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
+        if (!ends_before_start(range)) return;
+        const std::string start = spelled(*range.start, trade::DateForm::short_month);
+        const std::string end = spelled(*range.end, trade::DateForm::short_month);
+        const std::string_view typed = source_at(context.sources, field.place);
+        if (!shares_year(range, typed))
+            return report(findings, field.place,
+                          "this ends in " + end + ", before it starts in " + start,
+                          "see which of the two dates has the slip");
+        model::Date year_before = *range.start;
+        --year_before.year;
+        report(findings, field.place,
+               model::in_quotes(typed) + " is read and printed as " + start + " to " + end,
+               "did it start in " + spelled(year_before, trade::DateForm::short_month) +
+                   "? then give both years");
+    });
+}
+
+void day_given(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
+        const bool given = (range.start && range.start->day) || (range.end && range.end->day);
+        if (!given) return;
+        report(findings, field.place,
+               model::in_quotes(source_at(context.sources, field.place)) + " gives the day",
+               "month and year are enough; the page shows no day in any case");
+    });
+}
+
+// To the end of the last position that an entry holds.
+std::optional<model::DateRange> whole_range(const model::Entry& entry) {
+    std::optional<model::DateRange> last;
+    const auto look = [&](const model::Entry& one) {
+        const model::DateRange* range = dates_in(one.find(trade::FieldName::dates));
+        if (range && (!last || out_of_order(*last, *range))) last = *range;
+    };
+    look(entry);
+    std::ranges::for_each(entry.further, look);
+    return last;
+}
+
+// What ends today or later goes on, as what has no end does; of two such either may stand first.
+bool is_out_of_order(const model::DateRange& above, const model::DateRange& below,
+                     const model::Date& today) {
+    return !may_go_on(above, today) && (goes_on(below, today) || out_of_order(above, below));
+}
+
+void compare(const model::Entry& above, const std::optional<model::DateRange>& above_range,
+             const model::Entry& below, const std::optional<model::DateRange>& below_range,
+             const model::Date& today, std::vector<Finding>& findings) {
+    if (!above_range || !below_range || !is_out_of_order(*above_range, *below_range, today)) return;
+    report(findings, place_of(below),
+           called(below) + " is more recent than " + called(above) + ", which stands above it",
+           "put the most recent first");
+}
+
+void order_entries(
+    const std::vector<const model::Entry*>& entries, const model::Date& today,
+    std::vector<Finding>& findings,
+    const std::function<std::optional<model::DateRange>(const model::Entry&)>& range_of) {
+    const model::Entry* above = nullptr;
+    for (const model::Entry* entry : entries) {
+        if (!range_of(*entry)) continue;
+        if (above) compare(*above, range_of(*above), *entry, range_of(*entry), today, findings);
+        above = entry;
+    }
+}
+
+void date_order(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::array ordered{experience, projects, activities, trade::Holds::honors,
+                                 publications};
+    for (const model::Section& section : context.resume.sections) {
+        if (std::ranges::find(ordered, section.holds) == ordered.end()) continue;
+        std::vector<const model::Entry*> entries;
+        for (const model::Entry& entry : section.entries)
+            entries.push_back(&entry);
+        order_entries(entries, context.today, findings, whole_range);
+        for (const model::Entry& entry : section.entries) {
+            std::vector<const model::Entry*> steps{&entry};
+            for (const model::Entry& further : entry.further)
+                steps.push_back(&further);
+            order_entries(steps, context.today, findings,
+                          [](const model::Entry& step) -> std::optional<model::DateRange> {
+                              const model::DateRange* range =
+                                  dates_in(step.find(trade::FieldName::dates));
+                              return range ? std::optional(*range) : std::nullopt;
+                          });
+        }
+    }
+}
+
+// --- forms
+
+struct Spelled {
+    Place place; // of the value, in one line
+    std::vector<SpelledDate> dates;
+};
+
+std::vector<Spelled> all_spelled(const ProofContext& context) {
+    std::vector<Spelled> all;
+    visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
+        const std::string_view raw = source_at(context.sources, field.place);
+        const auto again = model::read_dates(raw);
+        const auto* same = std::get_if<model::DateRange>(&again);
+        if (!same || *same != range) return; // goes over two lines
+        auto dates = spelled_dates(raw);
+        if (!dates.empty()) all.push_back({field.place, std::move(dates)});
+    });
+    return all;
+}
+
+constexpr std::size_t form_count = 4;
+
+std::array<std::size_t, form_count> count_forms(const std::vector<Spelled>& all) {
+    std::array<std::size_t, form_count> counts{};
+    for (const Spelled& each : all)
+        for (const SpelledDate& date : each.dates)
+            ++counts.at(static_cast<std::size_t>(date.form));
+    return counts;
+}
+
+void date_forms(const ProofContext& context, std::vector<Finding>& findings) {
+    const std::vector<Spelled> all = all_spelled(context);
+    const auto counts = count_forms(all);
+    if (std::ranges::count_if(counts, [](std::size_t count) { return count > 0; }) < 2) return;
+    const auto& asked = context.resume.settings.dates_as;
+    const auto form =
+        asked.stated()
+            ? *asked
+            : static_cast<trade::DateForm>(std::ranges::max_element(counts) - counts.begin());
+    std::vector<Place> odd;
+    std::vector<Edit> edits;
+    for (const Spelled& each : all) {
+        if (std::ranges::all_of(each.dates,
+                                [&](const SpelledDate& date) { return date.form == form; }))
+            continue;
+        odd.push_back(each.place);
+        for (Respelling& change : respellings(source_at(context.sources, each.place), form)) {
+            Place place = each.place;
+            place.column += static_cast<std::uint32_t>(change.offset);
+            place.length = static_cast<std::uint32_t>(change.length);
+            edits.push_back({place, std::move(change.text)});
+        }
+    }
+    report(findings, odd.front(),
+           "dates are written in more than one way; " +
+               std::string(odd.size() == 1 ? "the one in line " : "those in lines ") +
+               lines_listed(odd) + " differ" + (odd.size() == 1 ? "s" : "") + " from '" +
+               spelled(model::Date{2026, 6, std::nullopt, std::nullopt}, form) + "'",
+           "the page prints all alike; 'quoin proof --mend' makes the source alike too",
+           std::move(edits));
+}
+
+// --- up to date
+
+void expected_past(const ProofContext& context, std::vector<Finding>& findings) {
+    const model::Date day =
+        context.read_on ? later(context.today, *context.read_on) : context.today;
+    visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
+        if (range.expected && range.end && is_over(*range.end, day))
+            report(findings, field.place,
+                   model::in_quotes(source_at(context.sources, field.place)) +
+                       " is called expected and is past",
+                   "if it has come about, take out 'expected'");
+    });
+}
+
+std::optional<int> months_since_update(const ProofContext& context) {
+    const auto& updated = *context.resume.settings.updated;
+    if (!updated || !context.read_on) return std::nullopt;
+    int months = months_between(*updated, *context.read_on);
+    if (updated->day && context.read_on->day && *context.read_on->day < *updated->day) --months;
+    return months;
+}
+
+void not_updated(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto months = months_since_update(context);
+    if (!months || *months < term) return;
+    report(findings, context.resume.settings.updated.place,
+           "not brought up to date for " +
+               counted(static_cast<std::size_t>(*months), "month", "months"),
+           "add what the last term brought, then set 'updated' anew");
+}
+
+void stale_present(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto months = months_since_update(context);
+    if (!months || *months < stale) return;
+    visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
+        if (range.end) return;
+        report(findings, field.place,
+               "'present' was last looked at " +
+                   counted(static_cast<std::size_t>(*months), "month", "months") + " ago",
+               "if this has ended since, give the month it ended in");
+    });
+}
+
+constexpr std::array date_table{
+    Check{"dates-missing", Weight::must, "dates",
+          "Every role and project has dates; so has every degree, by its graduation.",
+          "A portal cannot add up your experience without them, and a reader takes the gap for "
+          "something hidden.",
+          "common practice", "role: Barista, and no 'dates:'", "dates: Sep 2024 - May 2026",
+          dates_missing},
+    Check{"end-before-start", Weight::must, "dates", "An end does not lie before its start.",
+          "A date that cannot be true makes a reader doubt the others.",
+          "ISO 8601-2:2019 (EDTF); common practice", "dates: Aug 2026 - Jun 2026",
+          "dates: Jun 2026 - Aug 2026", end_before_start},
+    Check{"day-given", Weight::should, "dates", "Dates give month and year, and no day.",
+          "Nobody asks on which day you began, and the figures crowd the line.", "common practice",
+          "dates: Jun 14, 2026 - Aug 21, 2026", "dates: Jun 2026 - Aug 2026", day_given},
+    Check{"date-order", Weight::must, "dates",
+          "In a section the entry that ended last stands first, and what goes on or ends in the "
+          "future stands above all; a year or a season that may hold the other date is taken to "
+          "be in order.",
+          "Readers look for your latest work at the top and may read no further.",
+          "common practice", "Jun 2025 - Aug 2025 above Sep 2025 - May 2026",
+          "Sep 2025 - May 2026 above Jun 2025 - Aug 2025", date_order},
+    Check{"date-forms", Weight::consider, "dates",
+          "All dates of the source are written in one form: the one that 'dates-as' names, else "
+          "the one used most.",
+          "The page prints one form in any case; a source in one form is easier to look over.",
+          "common practice", "Jun 2026 in one entry and 09/2025 in the next",
+          "Jun 2026 and Sep 2025", date_forms},
+    Check{"expected-past", Weight::should, "dates",
+          "What is called expected lies ahead of the day the résumé is read.",
+          "An expected date that is past says that nobody has looked this over since.",
+          "common practice", "graduation: May 2026 (expected), read in November 2026",
+          "graduation: May 2027 (expected)", expected_past},
+    Check{"stale-present", Weight::should, "dates",
+          "Where something goes on to the present, 'updated' is not more than a year ago.",
+          "'Present' means the day the résumé was written, and readers take it for today.",
+          "common practice", "dates: Sep 2023 - present, updated: 2024-01-15",
+          "dates: Sep 2023 - Jun 2024", stale_present},
+    Check{"not-updated", Weight::should, "dates",
+          "'updated' is not more than six months ago, about a term.",
+          "A term brings courses, results and hours that the page does not show yet.",
+          "common practice", "updated: 2026-03-01, read in November 2026", "updated: 2026-11-03",
+          not_updated},
+};
+
+}
+
+std::span<const Check> date_checks() {
+    return date_table;
+}
+
+}

@@ -1,0 +1,414 @@
+// The usual names of degrees in the US, and the slips that are made in them (common practice).
+#include "compiler/advice/degree_names.hpp"
+
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace quoin::advice {
+
+namespace {
+
+using DegreeVerdict = DegreeReading::Verdict;
+
+struct Rank {
+    std::string_view written; // lower case
+    std::string_view rank;
+
+    bool is_right() const { return lower_case(rank) == written; }
+    // Only an apostrophe or an `s` too many, and not another word.
+    bool is_plural() const {
+        const std::string_view end = written.substr(std::min(rank.size(), written.size()));
+        return written.starts_with(lower_case(rank)) && (end == "s" || end == "'s" || end == "s'");
+    }
+};
+
+// The first of each rank is right.
+constexpr std::array ranks{Rank{"bachelor", "Bachelor"},     Rank{"bachelors", "Bachelor"},
+                           Rank{"bachelor's", "Bachelor"},   Rank{"bachelors'", "Bachelor"},
+                           Rank{"batchelor", "Bachelor"},    Rank{"batchelors", "Bachelor"},
+                           Rank{"batchelor's", "Bachelor"},  Rank{"bachelour", "Bachelor"},
+                           Rank{"master", "Master"},         Rank{"masters", "Master"},
+                           Rank{"master's", "Master"},       Rank{"masters'", "Master"},
+                           Rank{"associate", "Associate"},   Rank{"associates", "Associate"},
+                           Rank{"associate's", "Associate"}, Rank{"associates'", "Associate"},
+                           Rank{"doctor", "Doctor"},         Rank{"doctors", "Doctor"},
+                           Rank{"doctor's", "Doctor"},       Rank{"doctorate", "Doctor"}};
+
+// What degrees are of, the longer before the shorter that it begins with.
+constexpr std::array<std::string_view, 34> degree_kinds{"Applied Science",
+                                                        "Applied Arts",
+                                                        "Business Administration",
+                                                        "Public Administration",
+                                                        "Health Administration",
+                                                        "Public Health",
+                                                        "Public Policy",
+                                                        "Social Work",
+                                                        "Fine Arts",
+                                                        "General Studies",
+                                                        "Music Education",
+                                                        "Nursing Practice",
+                                                        "Library Science",
+                                                        "Landscape Architecture",
+                                                        "Physical Therapy",
+                                                        "Occupational Therapy",
+                                                        "Juridical Science",
+                                                        "Architecture",
+                                                        "Divinity",
+                                                        "Education",
+                                                        "Engineering",
+                                                        "Jurisprudence",
+                                                        "Laws",
+                                                        "Medicine",
+                                                        "Music",
+                                                        "Nursing",
+                                                        "Pharmacy",
+                                                        "Philosophy",
+                                                        "Psychology",
+                                                        "Technology",
+                                                        "Theology",
+                                                        "Accountancy",
+                                                        "Science",
+                                                        "Arts"};
+
+// Kinds that are a degree of their own after "Bachelors in"; the others are fields as well.
+constexpr std::array<std::string_view, 5> kinds_alone{"Science", "Arts", "Applied Science",
+                                                      "Applied Arts", "Fine Arts"};
+
+struct Variant {
+    std::string_view written, usual; // lower case
+    bool sure = false;               // `usual` is the only degree that can be meant
+};
+constexpr std::array kind_variants{Variant{"sciences", "science", true},
+                                   Variant{"applied sciences", "applied science", true},
+                                   Variant{"art", "arts"}, Variant{"fine art", "fine arts"},
+                                   Variant{"applied art", "applied arts"}};
+
+constexpr std::array<std::string_view, 62> degree_abbreviations{
+    "aa",   "aas",  "as",   "adn", "ab",     "ba",  "baas", "barch", "bas",  "bba", "bcom",
+    "bds",  "bed",  "beng", "bfa", "bgs",    "bm",  "bmus", "bs",    "bsba", "bsc", "bse",
+    "bsed", "bsee", "bsme", "bsn", "bsw",    "ged", "jd",   "llb",   "llm",  "ma",  "march",
+    "mat",  "mba",  "mdiv", "med", "meng",   "mfa", "mha",  "mls",   "mlis", "mm",  "mpa",
+    "mph",  "mpp",  "ms",   "msc", "mse",    "msn", "msw",  "dds",   "dma",  "dnp", "dpt",
+    "dvm",  "edd",  "md",   "od",  "pharmd", "phd", "psyd"};
+
+// With one of these it is not a degree, and its name is the school's own.
+constexpr std::array<std::string_view, 25> no_degree{
+    "certificate", "certification", "credential",   "diploma",   "semester",
+    "abroad",      "exchange",      "program",      "programme", "coursework",
+    "courses",     "transfer",      "minor",        "training",  "bootcamp",
+    "study",       "year",          "licence",      "license",   "fellowship",
+    "honors",      "prerequisites", "certificates", "nondegree", "licensure"};
+// Beginnings of such words: post-baccalaureate, pre-nursing, non-degree.
+constexpr std::array<std::string_view, 4> no_degree_yet{"post-", "postbac", "pre-", "non-"};
+
+// Names of fields that hold one of these words, or end in -ology or -ics, are fields for sure.
+constexpr std::array<std::string_view, 34> fields_of_study{
+    "accounting", "administration", "anthropology",  "arts",           "biochemistry", "botany",
+    "business",   "chemistry",      "communication", "communications", "computing",    "dance",
+    "design",     "engineering",    "english",       "finance",        "geography",    "history",
+    "humanities", "journalism",     "literature",    "management",     "marketing",    "music",
+    "nursing",    "philosophy",     "photography",   "psychology",     "science",      "sciences",
+    "spanish",    "studies",        "theatre",       "theater"};
+
+std::string straight_apostrophes(std::string_view text) {
+    std::string result(text);
+    for (std::size_t at = result.find("\u2019"); at != std::string::npos;
+         at = result.find("\u2019", at))
+        result.replace(at, 3, "'");
+    return result;
+}
+
+std::vector<std::string> spaced(std::string_view text) {
+    std::vector<std::string> words;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        if (end > at) words.emplace_back(text.substr(at, end - at));
+        at = end + 1;
+    }
+    return words;
+}
+
+std::string words_from(const std::vector<std::string>& words, std::size_t from) {
+    std::string text;
+    for (std::size_t i = from; i < words.size(); ++i)
+        text += (text.empty() ? "" : " ") + words[i];
+    return text;
+}
+
+bool is_minor_word(std::string_view word) {
+    constexpr std::array<std::string_view, 8> minor{"and", "of",   "in", "the",
+                                                    "for", "with", "to", "&"};
+    return is_one_of(word, minor);
+}
+
+// A name all in lower case gets its capitals; one that has some keeps what it has.
+std::string with_capitals(std::string text) {
+    if (std::ranges::any_of(text, [](char c) { return c >= 'A' && c <= 'Z'; })) return text;
+    std::vector<std::string> words = spaced(text);
+    for (std::string& word : words)
+        if (!is_minor_word(word) && word[0] >= 'a' && word[0] <= 'z')
+            word[0] = static_cast<char>(word[0] - 32);
+    return words_from(words, 0);
+}
+
+struct DegreeKind { // what the degree is of, and how many words it takes
+    std::string name;
+    std::size_t words = 0;
+    bool right = true;
+    bool sure = true; // if it is not right: what is meant
+};
+
+std::optional<DegreeKind> kind_at(const std::vector<std::string>& words, std::size_t from) {
+    for (std::size_t count = std::min<std::size_t>(2, words.size() - from); count > 0; --count) {
+        std::string text;
+        for (std::size_t i = from; i < from + count; ++i)
+            text += (i > from ? " " : "") + lower_case(words[i]);
+        while (text.ends_with(','))
+            text.pop_back();
+        const auto variant = std::ranges::find(kind_variants, text, &Variant::written);
+        const bool right = variant == kind_variants.end();
+        if (!right) text = variant->usual;
+        for (const std::string_view kind : degree_kinds)
+            if (lower_case(kind) == text)
+                return DegreeKind{std::string(kind), count, right, right || variant->sure};
+    }
+    return std::nullopt;
+}
+
+bool is_preposition(std::string_view word) {
+    return word == "of" || word == "in";
+}
+
+DegreeReading malformed(std::string usual, std::string fault, bool form_alone) {
+    return {DegreeVerdict::malformed, std::move(usual), std::move(fault), form_alone};
+}
+
+DegreeReading type_missing() {
+    return {DegreeVerdict::type_missing, {}, {}, true};
+}
+
+// `rest` is what follows "Bachelor of Science": "in Biology", ", Biology", "(BSN)", nothing.
+struct Rest {
+    std::string text;
+    bool after_of = false; // "of Biology"
+};
+
+Rest rest_of(const std::vector<std::string>& words, std::size_t from, bool after_comma) {
+    Rest rest;
+    if (from < words.size() && lower_case(words[from]) == "of") {
+        rest.after_of = true;
+        ++from;
+        rest.text = " in " + with_capitals(words_from(words, from));
+        return rest;
+    }
+    if (from >= words.size()) return rest;
+    const bool has_in = lower_case(words[from]) == "in";
+    const std::string tail = with_capitals(words_from(words, has_in ? from + 1 : from));
+    rest.text = (after_comma ? ", " : has_in ? " in " : " ") + tail;
+    return rest;
+}
+
+bool begins_small(std::string_view word) {
+    return !word.empty() && word[0] >= 'a' && word[0] <= 'z';
+}
+
+// A degree by rank, preposition, kind and rest: "Bachelor", "of", "Science", " in Biology".
+struct NamedDegree {
+    const Rank& rank;
+    std::string written; // the rank as it stands
+    std::string preposition;
+    DegreeKind kind;
+    Rest rest;
+
+    std::string usual(std::string_view between) const {
+        return std::string(rank.rank) + ' ' + std::string(between) + ' ' + kind.name + rest.text;
+    }
+};
+
+// "Associate in Arts" is what some colleges call theirs, "Master in Public Policy" too.
+DegreeReading read_with_in(const NamedDegree& named) {
+    const std::string_view rank = named.rank.rank;
+    if (rank == "Associate") {
+        if (!named.rank.is_right())
+            return malformed(named.usual("in"), model::in_quotes(named.written),
+                             named.kind.right && named.rank.is_plural() && !named.rest.after_of);
+        return {};
+    }
+    if (!named.rank.is_right()) {
+        const bool is_field = rank == "Bachelor" && !is_one_of(named.kind.name, kinds_alone);
+        if (is_field) return type_missing(); // "Bachelors in Nursing"
+        return malformed(named.usual("of"), model::in_quotes(named.written), false);
+    }
+    if (rank == "Master") return {};
+    return malformed(named.usual("of"), std::string("'in' where 'of' is usual"), false);
+}
+
+DegreeReading judge(const NamedDegree& named, std::string_view kind_written) {
+    if (named.preposition == "in") return read_with_in(named);
+    const std::string usual = named.usual("of");
+    const bool has_of = named.preposition == "of";
+    const bool sure = has_of && named.kind.sure && !named.rest.after_of;
+    if (!named.rank.is_right())
+        return malformed(usual, model::in_quotes(named.written), sure && named.rank.is_plural());
+    if (!has_of) return malformed(usual, "'of' left out", false);
+    if (!named.kind.right) return malformed(usual, model::in_quotes(kind_written), sure);
+    if (named.rest.after_of) return malformed(usual, "'of' where 'in' belongs", false);
+    if (begins_small(named.written))
+        return malformed(usual, "small letters where a title has capitals", true);
+    return {};
+}
+
+// A name that begins with its rank.
+DegreeReading read_named(const std::vector<std::string>& words, const Rank& rank) {
+    std::size_t at = 1;
+    const std::string preposition = at < words.size() ? lower_case(words[at]) : "";
+    if (is_preposition(preposition)) ++at;
+    if (at >= words.size()) return type_missing();
+    if (lower_case(words[at]) == "degree") {
+        const bool nursing = rank.is_right() && rank.rank == "Associate" &&
+                             lower_case(words_from(words, at + 1)).starts_with("in nursing");
+        return nursing ? DegreeReading{} : type_missing();
+    }
+    const auto kind = kind_at(words, at);
+    if (!kind) {
+        if (preposition == "of" && !rank.is_right())
+            return malformed(std::string(rank.rank) + " of " + with_capitals(words_from(words, at)),
+                             model::in_quotes(words[0]), rank.is_plural());
+        return rank.is_right() ? DegreeReading{} : type_missing();
+    }
+    const std::string& last = words[at + kind->words - 1];
+    const NamedDegree named{rank, words[0], preposition, *kind,
+                            rest_of(words, at + kind->words, last.ends_with(','))};
+    return judge(named, last);
+}
+
+DegreeReading read_short(const std::vector<std::string>& words, std::string_view letters) {
+    const std::string rest = lower_case(words_from(words, 1));
+    if (letters != "bs" && letters != "bsc") return {};
+    if (rest == "in arts" || rest == "in art" || rest == "in liberal arts")
+        return {DegreeVerdict::malformed,
+                rest == "in liberal arts" ? "Bachelor of Arts in Liberal Arts" : "Bachelor of Arts",
+                "a degree of science in arts", false};
+    return {};
+}
+
+std::string without_points(std::string_view word) {
+    std::string letters = lower_case(word);
+    std::erase_if(letters, [](char c) { return c == '.' || c == ','; });
+    return letters;
+}
+
+bool names_field(const std::vector<std::string>& words) {
+    constexpr std::size_t most = 4;
+    if (words.size() > most) return false;
+    return std::ranges::any_of(words, [](const std::string& raw) {
+        const std::string word = without_points(raw);
+        return is_one_of(word, fields_of_study) || word.ends_with("ology") ||
+               (word.ends_with("ics") && word.size() > 5);
+    });
+}
+
+bool is_degree_word(std::string_view word) {
+    return word == "degree" || word == "major";
+}
+
+const Rank* rank_of(std::string_view word) {
+    const auto rank = std::ranges::find(ranks, lower_case(word), &Rank::written);
+    return rank == ranks.end() ? nullptr : &*rank;
+}
+
+DegreeReading read_one(const std::vector<std::string>& words) {
+    if (const Rank* rank = rank_of(words[0])) return read_named(words, *rank);
+    const std::string plain = words_from(words, 0);
+    const std::string lower = lower_case(plain);
+    const std::string first = lower_case(words[0]);
+    if (lower.starts_with("juris doctorate"))
+        return malformed("Juris Doctor" + plain.substr(15), "'Doctorate'", false);
+    if (is_one_of(without_points(words[0]), degree_abbreviations))
+        return read_short(words, without_points(words[0]));
+    const bool has_rank = std::ranges::any_of(words, [](auto& word) { return rank_of(word); });
+    if (has_rank || is_no_degree(plain)) return {}; // "Honors Bachelor of Science"
+    const bool undergraduate = words.size() > 1 && (first == "undergraduate" || first == "college");
+    if (is_degree_word(first) || (undergraduate && is_degree_word(lower_case(words[1]))))
+        return type_missing();
+    if (names_field(words) && lower.find('(') == std::string::npos) return type_missing();
+    return {};
+}
+
+// Whether a second degree begins with the word after this one.
+bool parts_degrees(std::string_view word) {
+    return word == "and" || word == "&" || word == "/" || word.ends_with(',') ||
+           word.ends_with(';');
+}
+
+// "Bachelor of Science and Bachelor of Arts" as two; all words are in one of them.
+std::vector<std::vector<std::string>> degrees_in(const std::vector<std::string>& words) {
+    std::vector<std::vector<std::string>> degrees{{}};
+    for (const std::string& word : words) {
+        const bool begins =
+            rank_of(word) && !degrees.back().empty() && parts_degrees(degrees.back().back());
+        if (begins) degrees.emplace_back();
+        degrees.back().push_back(word);
+    }
+    return degrees;
+}
+
+// What parts a degree from the next: " and", ",", ";". It is taken off.
+std::string take_parting(std::vector<std::string>& degree) {
+    std::string& last = degree.back();
+    if (last.ends_with(',') || last.ends_with(';')) {
+        std::string sign(1, last.back());
+        last.pop_back();
+        return sign;
+    }
+    const std::string parting = ' ' + last;
+    degree.pop_back();
+    return parting;
+}
+
+DegreeReading read_several(std::vector<std::vector<std::string>> degrees) {
+    DegreeReading all;
+    for (std::size_t i = 0; i < degrees.size(); ++i) {
+        std::vector<std::string>& words = degrees[i];
+        const std::string parting = i + 1 < degrees.size() ? take_parting(words) : "";
+        const DegreeReading one = words.empty() ? DegreeReading{} : read_one(words);
+        if (i > 0) all.usual += ' ';
+        const bool wrong = one.verdict == DegreeVerdict::malformed;
+        all.usual += (wrong ? one.usual : words_from(words, 0)) + parting;
+        if (one.verdict == DegreeVerdict::type_missing && i == 0) return one;
+        if (!wrong) continue;
+        all.verdict = DegreeVerdict::malformed;
+        if (all.fault.find(one.fault) == std::string::npos)
+            all.fault += (all.fault.empty() ? "" : " and ") + one.fault;
+        all.form_alone = all.form_alone && one.form_alone;
+    }
+    return all.verdict == DegreeVerdict::malformed ? all : DegreeReading{};
+}
+
+}
+
+bool is_no_degree(std::string_view name) {
+    const std::string lower = lower_case(straight_apostrophes(name));
+    const std::vector<std::string> words = spaced(lower);
+    if (words.empty() || is_one_of(without_points(words[0]), degree_abbreviations)) return false;
+    if (std::ranges::any_of(words, [](const std::string& word) { return rank_of(word); }))
+        return false;
+    return std::ranges::any_of(words_in(lower), [](const WordAt& word) {
+        return is_one_of(word.word, no_degree) ||
+               std::ranges::any_of(
+                   no_degree_yet, [&](auto beginning) { return word.word.starts_with(beginning); });
+    });
+}
+
+DegreeReading read_degree(std::string_view name) {
+    const std::vector<std::string> words = spaced(straight_apostrophes(name));
+    return words.empty() ? DegreeReading{} : read_several(degrees_in(words));
+}
+
+}

@@ -1,0 +1,143 @@
+// Words that stand twice in a row, but for those that may: `to log in in Spanish`.
+#include "compiler/advice/consistency.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/english/language.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace quoin::advice {
+
+namespace {
+
+// Words that hardly ever stand twice together in earnest. `that that`, `had had` and `her her` may.
+constexpr std::array<std::string_view, 45> function_words{
+    "the",  "a",    "an",    "and",   "or",    "of",    "to",    "in",   "on",
+    "at",   "for",  "with",  "by",    "from",  "as",    "is",    "are",  "was",
+    "were", "be",   "this",  "these", "those", "which", "who",   "we",   "my",
+    "our",  "your", "their", "his",   "its",   "has",   "have",  "not",  "but",
+    "than", "then", "into",  "over",  "under", "per",   "while", "when", "it"};
+
+// The second part of a verb, which a preposition of the same sound may follow.
+constexpr std::array<std::string_view, 14> verb_particles{
+    "in",    "on",    "over",   "by",    "for",     "about", "around",
+    "along", "after", "across", "under", "through", "down",  "to"};
+
+constexpr std::array<std::string_view, 75> verbs_with_particles{
+    "log",   "sign",  "check", "opt",    "turn",   "clock", "buy",    "phone", "call",  "fill",
+    "step",  "sit",   "move",  "come",   "go",     "break", "bring",  "build", "cash",  "chip",
+    "hand",  "join",  "kick",  "lead",   "let",    "live",  "phase",  "plug",  "pitch", "pull",
+    "punch", "put",   "roll",  "send",   "settle", "stand", "start",  "stay",  "swap",  "take",
+    "tie",   "trade", "tune",  "type",   "walk",   "weigh", "write",  "zoom",  "dial",  "drop",
+    "stop",  "key",   "badge", "sail",   "fly",    "jump",  "ease",   "pass",  "carry", "hold",
+    "keep",  "get",   "give",  "switch", "set",    "run",   "follow", "look",  "care",  "ask",
+    "wait",  "pay",   "add",   "cut",    "tap"};
+
+constexpr std::array<std::string_view, 3> forms_of_be{"is", "are", "was"};
+constexpr std::array<std::string_view, 9> subjects{"it",   "that", "this",  "he",  "she",
+                                                   "they", "we",   "there", "what"};
+
+bool only_blanks_between(std::string_view text, std::size_t begin, std::size_t end) {
+    return begin < end && std::ranges::all_of(text.substr(begin, end - begin),
+                                              [](char c) { return c == ' ' || c == '\t'; });
+}
+
+// Long words in small letters: names such as Walla Walla are written with capitals.
+bool is_surely_doubled(std::string_view word) {
+    constexpr std::size_t long_enough = 5;
+    if (is_one_of(lower_case(word), function_words)) return true;
+    return word.size() >= long_enough &&
+           std::ranges::all_of(word, [](char c) { return c >= 'a' && c <= 'z'; });
+}
+
+// After `before`: `log in in Spanish`, `what it is is a map`.
+bool may_stand_twice(std::string_view before, std::string_view word,
+                     const english::Language& language) {
+    const std::string small = lower_case(before), doubled = lower_case(word);
+    if (is_one_of(doubled, forms_of_be)) return is_one_of(small, subjects);
+    if (!is_one_of(doubled, verb_particles)) return false;
+    const auto base = language.base_of(small);
+    return is_one_of(small, verbs_with_particles) ||
+           (base && is_one_of(*base, verbs_with_particles));
+}
+
+// Titles, which are as their owners wrote them: in double quotes, or in italics.
+class Titles {
+public:
+    Titles(const model::Text& text, std::string_view plain) : text_(text), plain_(plain) {}
+
+    // Asked from the front to the back.
+    bool hold(std::size_t offset) {
+        for (; at_ < offset; ++at_) {
+            const std::string_view rest = plain_.substr(at_);
+            if (rest.starts_with("“")) quoted_ = true;
+            if (rest.starts_with("”")) quoted_ = false;
+        }
+        while (span_ < text_.spans.size() && span_end() <= offset) {
+            span_begin_ = span_end();
+            ++span_;
+        }
+        return quoted_ || (span_ < text_.spans.size() && text_.spans[span_].marks.emphasis);
+    }
+
+private:
+    std::size_t span_end() const { return span_begin_ + text_.spans[span_].text.size(); }
+
+    const model::Text& text_;
+    std::string_view plain_;
+    std::size_t at_ = 0;
+    bool quoted_ = false;
+    std::size_t span_ = 0, span_begin_ = 0;
+};
+
+std::string_view source_before(const Sources& sources, const Place& place) {
+    const std::string_view line = sources.file(place.file).line(place.line);
+    return line.substr(0, std::min<std::size_t>(place.column - 1, line.size()));
+}
+
+struct Doubled { // bytes of the text
+    WordAt one, two;
+    std::size_t end_of_one() const { return one.offset + one.word.size(); }
+    std::size_t end() const { return two.offset + two.word.size(); }
+};
+
+void report_doubled(const Doubled& words, const model::Text& text, std::string_view plain,
+                    const Sources& sources, std::vector<Finding>& findings) {
+    const std::size_t length = words.end() - words.end_of_one();
+    const Place second = text.place(words.end_of_one(), length);
+    std::vector<Edit> mend;
+    const std::string_view before = source_before(sources, second);
+    // no mark stands between, which would be left without its word
+    if (before.ends_with(words.one.word) &&
+        source_at(sources, second) == plain.substr(words.end_of_one(), length))
+        mend.push_back({second, ""});
+    const std::size_t begin = words.one.offset;
+    report(findings, text.place(begin, words.end() - begin),
+           "'" + std::string(words.one.word) + ' ' + std::string(words.two.word) +
+               "' has one word twice",
+           "take one of them out", std::move(mend));
+}
+
+}
+
+void doubled_words(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        const std::string text = part.text.plain();
+        const std::vector<WordAt> words = words_in(text);
+        Titles titles(part.text, text);
+        for (std::size_t i = 1; i < words.size(); ++i) {
+            const Doubled two{words[i - 1], words[i]};
+            const bool doubled =
+                lower_case(two.one.word) == lower_case(two.two.word) &&
+                is_surely_doubled(two.two.word) &&
+                only_blanks_between(text, two.end_of_one(), two.two.offset) &&
+                !(i > 1 && may_stand_twice(words[i - 2].word, two.two.word, context.language)) &&
+                !titles.hold(two.one.offset) && !titles.hold(two.two.offset);
+            if (doubled) report_doubled(two, part.text, text, context.sources, findings);
+        }
+    });
+}
+
+}

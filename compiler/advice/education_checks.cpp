@@ -1,0 +1,319 @@
+// Checks of schools and degrees.
+#include "compiler/advice/check.hpp"
+#include "compiler/advice/date_order.hpp"
+#include "compiler/advice/degree_names.hpp"
+#include "compiler/advice/gpa.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <utility>
+
+namespace quoin::advice {
+
+namespace {
+
+constexpr std::size_t most_courses = 8;
+
+const model::Field* date_field(const model::Entry& entry) {
+    const model::Field* graduation = entry.find(trade::FieldName::graduation);
+    return graduation ? graduation : entry.find(trade::FieldName::dates);
+}
+
+void visit_schools(const ProofContext& context,
+                   const std::function<void(const model::Entry&)>& visit) {
+    for (const Position& position : positions(context.resume, {trade::Holds::education}))
+        visit(*position.entry);
+}
+
+// By its name, or by what it awards; a certificate for grown-ups may bear the name of one.
+bool is_school_before_college(const model::Entry& entry) {
+    constexpr std::array<std::string_view, 6> names{"preparatory academy", "preparatory school",
+                                                    "preparatory high",    "prep academy",
+                                                    "prep school",         "senior high"};
+    const std::string degree = lower_case(plain_in(entry.find(trade::FieldName::degree)));
+    if (has_phrase(degree, "high school diploma")) return true;
+    if (has_phrase(degree, "certificate")) return false;
+    const std::string name = lower_case(plain_in(entry.find(trade::FieldName::school)));
+    return is_high_school(entry) || name.ends_with(" high") ||
+           std::ranges::any_of(names, [&](auto known) { return has_phrase(name, known); });
+}
+
+bool is_college(const model::Entry& entry) {
+    return entry.find(trade::FieldName::school) && !is_school_before_college(entry);
+}
+
+bool has_college(const ProofContext& context) {
+    bool found = false;
+    visit_schools(context, [&](const model::Entry& entry) { found = found || is_college(entry); });
+    return found;
+}
+
+// A certificate, a term abroad or courses may stand below a degree whatever their dates.
+bool takes_rank(const model::Entry& entry) {
+    if (is_school_before_college(entry)) return true;
+    const model::Field* degree = entry.find(trade::FieldName::degree);
+    return degree ? !is_no_degree(plain_in(degree))
+                  : entry.find(trade::FieldName::graduation) != nullptr;
+}
+
+void degree_order(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const model::Section& section : context.resume.sections) {
+        if (section.holds != trade::Holds::education) continue;
+        const model::Entry* above = nullptr;
+        for (const model::Entry& entry : section.entries) {
+            const model::DateRange* range = dates_in(date_field(entry));
+            if (!range || !takes_rank(entry)) continue;
+            const model::DateRange* before = above ? dates_in(date_field(*above)) : nullptr;
+            if (before && out_of_order(*before, *range))
+                report(findings, place_of(entry),
+                       called(entry) + " is more recent than " + called(*above) +
+                           ", which stands above it",
+                       "put the most recent degree first");
+            above = &entry;
+        }
+    }
+}
+
+void degree_name(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::Field* field = entry.find(trade::FieldName::degree);
+        const std::string name = plain_in(field);
+        const DegreeReading reading = read_degree(name);
+        if (reading.verdict != DegreeReading::Verdict::malformed) return;
+        std::vector<Edit> mend;
+        const std::string_view typed = source_at(context.sources, field->place);
+        // an apostrophe is printed in another form than it is typed in
+        if (reading.form_alone && read_degree(typed).usual == reading.usual)
+            mend.push_back({field->place, reading.usual});
+        report(findings, field->place,
+               model::in_quotes(name) + " is not how a degree is usually named: it has " +
+                   reading.fault,
+               "the usual form is '" + reading.usual + "'" +
+                   (reading.form_alone ? "" : "; see which your school awards"),
+               std::move(mend));
+    });
+}
+
+void degree_type(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::Field* field = entry.find(trade::FieldName::degree);
+        const std::string name = plain_in(field);
+        if (field && read_degree(name).verdict == DegreeReading::Verdict::type_missing)
+            report(findings, field->place,
+                   model::in_quotes(name) + " does not say which degree it is",
+                   "give its full name, such as 'Bachelor of Science in Biology'");
+    });
+}
+
+// A season will do: some colleges award by the term.
+bool lacks_month(const model::DateRange* range) {
+    return range && range->end && !range->end->month && !range->end->season;
+}
+
+void graduation_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::Field* degree = entry.find(trade::FieldName::degree);
+        if (!degree) return;
+        const model::Field* date = date_field(entry);
+        if (!date)
+            return report(findings, degree->place, called(entry) + " has no date of graduation",
+                          "add its month and year, such as 'graduation: May 2027 (expected)'");
+        // long after, or where it is not the degree that counts, the year alone is enough
+        const bool counts =
+            is_student(*context.resume.settings.stage) && is_college(entry) && takes_rank(entry);
+        if (counts && lacks_month(dates_in(date)))
+            report(findings, date->place,
+                   model::in_quotes(source_at(context.sources, date->place)) +
+                       " does not say in which month " + called(entry) + " is awarded",
+                   "write month and year, such as 'May 2027 (expected)'");
+    });
+}
+
+void gpa_form(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::Field* field = entry.find(trade::FieldName::gpa);
+        if (!field) return;
+        const std::string text = plain_in(field);
+        const auto gpa = read_gpa(text);
+        if (!gpa)
+            return report(findings, field->place,
+                          model::in_quotes(text) + " is no GPA that can be read",
+                          "write the number and its scale, such as '3.62 / 4.00'");
+        if (gpa->over_scale())
+            return report(findings, field->place, model::in_quotes(text) + " is over its scale",
+                          "see where the slip is");
+        const bool is_number = text.find_first_not_of("0123456789.") == std::string::npos;
+        if (!gpa->scale)
+            report(findings, field->place, model::in_quotes(text) + " does not say out of what",
+                   is_number ? "add the scale: '" + text + " / 4.00'"
+                             : "add the scale, as in '3.62 / 4.00'");
+        if (gpa->decimals > 2)
+            report(findings, field->place,
+                   model::in_quotes(text) + " has " + counted(gpa->decimals, "decimal", "decimals"),
+                   "two are enough, and rounding up past a threshold is not done");
+    });
+}
+
+void gpa_low(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::Field* field = entry.find(trade::FieldName::gpa);
+        const auto gpa = field ? read_gpa(plain_in(field)) : std::nullopt;
+        if (gpa && gpa->is_low())
+            report(findings, field->place, model::in_quotes(plain_in(field)) + " is under 3.0",
+                   "leave it out, and let the work speak");
+    });
+}
+
+void gpa_unsaid(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!is_student(*context.resume.settings.stage)) return;
+    bool asked = false;
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::Field* degree = entry.find(trade::FieldName::degree);
+        if (asked || !degree || !is_college(entry)) return;
+        asked = true; // of the first college alone
+        if (!entry.find(trade::FieldName::gpa))
+            report(findings, degree->place, "no GPA is given for " + called(entry),
+                   "show it if it is 3.5 or over; from 3.0 it may be shown");
+    });
+}
+
+// What ended by the month of graduation from high school, in a section of activities.
+void report_school_activities(const ProofContext& context, const model::Date& graduation,
+                              std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {trade::Holds::activities})) {
+        const model::DateRange* range = dates_in(position.entry->find(trade::FieldName::dates));
+        if (!range || !range->end || months(*range->end).last > months(graduation).last) continue;
+        report(findings, place_of(*position.entry),
+               called(*position.entry) + " ended by the end of high school",
+               "something of your college years tells more");
+    }
+}
+
+constexpr int months_of_first_year = 15; // months after high school: to the second September
+constexpr int least_to_degree = 12;      // months to the degree, of someone in the first year
+constexpr int most_of_a_degree = 30;     // months to the degree that tell the first year alone
+
+// Months from today to the last of the dates of graduation from such schools.
+std::optional<int> months_to_graduation(const ProofContext& context,
+                                        bool (*of)(const model::Entry&)) {
+    std::optional<int> most;
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::DateRange* range = of(entry) ? dates_in(date_field(entry)) : nullptr;
+        if (!range || !range->end) return;
+        const int distance = months(*range->end).last - months(context.today).first;
+        most = std::max(most.value_or(distance), distance);
+    });
+    return most;
+}
+
+bool is_first_year(const ProofContext& context) {
+    const auto school = months_to_graduation(context, is_school_before_college);
+    const auto degree = months_to_graduation(context, is_college);
+    if (!school) return degree && *degree >= most_of_a_degree;
+    if (*school >= 0) return true; // still there
+    return *school > -months_of_first_year && degree.value_or(least_to_degree) >= least_to_degree;
+}
+
+void high_school(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!has_college(context) || is_first_year(context)) return;
+    std::optional<model::Date> graduation;
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::Field* school = entry.find(trade::FieldName::school);
+        if (!school || !is_school_before_college(entry)) return;
+        report(findings, school->place,
+               model::in_quotes(plain_in(school)) + " still stands beside a college",
+               "leave it out from the second year on");
+        const model::DateRange* range = dates_in(date_field(entry));
+        if (range && range->end)
+            graduation = graduation ? later(*graduation, *range->end) : *range->end;
+    });
+    if (graduation) report_school_activities(context, *graduation, findings);
+}
+
+void honors_order(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto is_list = [](const model::Text& item, std::string_view whose) {
+        const std::string text = lower_case(item.plain());
+        return text.find(whose) != std::string::npos && has_phrase(text, "list");
+    };
+    visit_schools(context, [&](const model::Entry& entry) {
+        const auto* items = items_in(entry.find(trade::FieldName::honors));
+        if (!items) return;
+        bool dean = false;
+        for (const model::Text& item : *items) {
+            if (dean && is_list(item, "president"))
+                report(findings, item.place(0, item.plain().size()),
+                       model::in_quotes(item.plain()) +
+                           " ranks above the Dean's List, which stands first",
+                       "begin with the highest honor");
+            dean = dean || is_list(item, "dean");
+        }
+    });
+}
+
+void course_count(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::Field* field = entry.find(trade::FieldName::courses);
+        const auto* items = items_in(field);
+        if (items && items->size() > most_courses)
+            report(findings, field->place,
+                   counted(items->size(), "course is", "courses are") + " listed",
+                   "keep the eight or fewer that the employer would ask about");
+    });
+}
+
+constexpr std::array education_table{
+    Check{"degree-order", Weight::must, "education",
+          "The most recent degree stands first; certificates and terms abroad are no degrees.",
+          "Readers take the first degree for the highest one you have or are working on.",
+          "common practice", "Jun 2025 above May 2027 (expected)",
+          "May 2027 (expected) above Jun 2025", degree_order},
+    Check{"degree-name", Weight::must, "education", "A degree bears its name as colleges award it.",
+          "A slip in the name of your own degree is the one that every reader sees.",
+          "common practice", "degree: Bachelors of Science in Biology",
+          "degree: Bachelor of Science in Biology", degree_name},
+    Check{"degree-type", Weight::must, "education", "A degree says which degree it is.",
+          "A portal matches 'Bachelor of Science' and its like, and finds none in 'Biology'.",
+          "common practice", "degree: Biology", "degree: Bachelor of Science in Biology",
+          degree_type},
+    Check{"graduation-missing", Weight::must, "education",
+          "A degree has the month and year of its graduation, past or expected; a season will do.",
+          "Employers hire for a date, and a portal leaves out who has none.", "common practice",
+          "degree: Bachelor of Arts in English, and no 'graduation:'",
+          "graduation: May 2027 (expected)", graduation_missing},
+    Check{"gpa-form", Weight::must, "education",
+          "A GPA is a number with its scale, at most two decimals, and not over the scale.",
+          "Without its scale the number says nothing, and a portal refuses one over it.",
+          "common practice", "gpa: 3.625", "gpa: 3.62 / 4.00", gpa_form},
+    Check{"gpa-low", Weight::should, "education", "A GPA that is shown is 3.0 of 4 or over.",
+          "Below 3.0 it says less for you than anything else that could stand in its place.",
+          "common practice", "gpa: 2.5 / 4.0", "no 'gpa:' line", gpa_low},
+    Check{"gpa-unsaid", Weight::consider, "education",
+          "A student's or recent graduate's degree without a GPA: a reminder of the thresholds.",
+          "From 3.5 it opens doors, and some employers ask for it first.", "common practice",
+          "a GPA of 3.7 that is not shown", "gpa: 3.70 / 4.00", gpa_unsaid},
+    Check{"high-school", Weight::should, "education",
+          "From the second year on there is no high school beside a college, and no activity that "
+          "ended with it.",
+          "College work has to fill the page by itself; what is older makes you look younger.",
+          "common practice", "school: North Jetty High School below a college", "the college alone",
+          high_school},
+    Check{"honors-order", Weight::consider, "education",
+          "Of the lists for grades the President's stands before the Dean's.",
+          "The first honor is the one that is read.", "common practice",
+          "honors: Dean's List; President's List", "honors: President's List; Dean's List",
+          honors_order},
+    Check{"course-count", Weight::consider, "education", "At most about eight courses are listed.",
+          "A long list hides the two that matter for this job.", "common practice",
+          "twelve courses", "six courses that the employer would ask about", course_count},
+};
+
+}
+
+std::span<const Check> education_checks() {
+    return education_table;
+}
+
+}

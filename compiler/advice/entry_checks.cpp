@@ -1,0 +1,203 @@
+// Checks of entries as a whole: how much they say, what they leave out, which stands where.
+#include "compiler/advice/check.hpp"
+#include "compiler/advice/date_order.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+namespace quoin::advice {
+
+namespace {
+
+using enum trade::Holds;
+
+constexpr std::size_t least_bullets = 2, most_bullets = 5;
+
+std::size_t main_bullets(const model::Entry& entry) {
+    return static_cast<std::size_t>(std::ranges::count(entry.bullets, 1, &model::Bullet::level));
+}
+
+void report_count(const model::Entry& entry, std::size_t count, std::vector<Finding>& findings) {
+    report(findings, place_of(entry), called(entry) + " has " + counted(count, "bullet", "bullets"),
+           count < least_bullets ? "say what you did and what came of it, in two to five"
+                                 : "keep the two to five that this employer would ask about");
+}
+
+// One who has yet to begin has nothing to tell.
+bool is_yet_to_begin(const model::Entry& entry, const model::Date& today) {
+    const model::DateRange* range = dates_in(entry.find(trade::FieldName::dates));
+    return range && is_incoming(*range, today);
+}
+
+void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {experience, projects})) {
+        if (is_yet_to_begin(*position.entry, context.today)) continue;
+        const std::size_t own = main_bullets(*position.entry);
+        if (own > most_bullets) report_count(*position.entry, own, findings);
+        if (position.entry != position.head) continue;
+        std::size_t all = own;
+        for (const model::Entry& further : position.entry->further)
+            all += main_bullets(further);
+        if (all < least_bullets) report_count(*position.entry, all, findings);
+    }
+}
+
+void employer_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {experience})) {
+        if (position.find(trade::FieldName::employer) || !naming_field(*position.entry)) continue;
+        report(findings, place_of(*position.entry), called(*position.entry) + " names no employer",
+               "add a line 'employer:' with the full name of the place that you worked for");
+    }
+}
+
+void place_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {experience})) {
+        if (position.find(trade::FieldName::place) || position.entry != position.head) continue;
+        report(findings, place_of(*position.entry), called(*position.entry) + " names no place",
+               "add a line such as 'place: Anacortes, WA', or 'place: Remote'");
+    }
+}
+
+// --- relevance
+
+// Beginnings of the words that say something, so that `ecology` and `ecological` are one.
+std::set<std::string> stems(std::string_view text) {
+    constexpr std::size_t shortest = 5, kept = 6;
+    constexpr std::array<std::string_view, 24> common{
+        "student",   "skills", "college",  "bachelor",   "science", "degree",   "about", "through",
+        "assistant", "intern", "seeking",  "experience", "looking", "position", "their", "which",
+        "where",     "years",  "research", "studies",    "general", "working",  "first", "members"};
+    std::set<std::string> found;
+    const std::string lower = lower_case(text);
+    for (const WordAt& word : words_in(lower))
+        if (word.word.size() >= shortest && !has_digit(word.word) &&
+            std::ranges::find(common, word.word) == common.end())
+            found.insert(std::string(word.word.substr(0, kept)));
+    return found;
+}
+
+std::string goal_of(const model::Resume& resume) {
+    std::string goal = plain_in(resume.find(trade::FieldName::headline));
+    for (const Position& position : positions(resume, {education})) {
+        for (const trade::FieldName name :
+             {trade::FieldName::degree, trade::FieldName::major, trade::FieldName::minor})
+            goal += ' ' + plain_in(position.entry->find(name));
+        if (const auto* courses = items_in(position.entry->find(trade::FieldName::courses)))
+            for (const model::Text& course : *courses)
+                goal += ' ' + course.plain();
+    }
+    return goal;
+}
+
+std::size_t shared_with(const std::set<std::string>& goal, const model::Entry& entry) {
+    std::string text;
+    for (const model::Field& field : entry.fields)
+        text += ' ' + plain_in(&field);
+    for (const model::Bullet& bullet : entry.bullets)
+        text += ' ' + bullet.text.plain();
+    const std::set<std::string> own = stems(text);
+    return static_cast<std::size_t>(
+        std::ranges::count_if(own, [&](const std::string& stem) { return goal.contains(stem); }));
+}
+
+// Only where a section of experience is the only one, and says nothing of relevance itself.
+void relevance_order(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t least_entries = 3, telling = 3;
+    const model::Section* section = nullptr;
+    for (const model::Section& one : context.resume.sections) {
+        if (one.holds != experience) continue;
+        if (section) return;
+        section = &one;
+    }
+    if (!section || section->entries.size() < least_entries) return;
+    const std::set<std::string> goal = stems(goal_of(context.resume));
+    const model::Entry* far_from_it = nullptr;
+    for (const model::Entry& entry : section->entries) {
+        const std::size_t shared = shared_with(goal, entry);
+        if (shared == 0 && !far_from_it) far_from_it = &entry;
+        if (shared < telling || !far_from_it) continue;
+        return report(findings, place_of(entry),
+                      called(entry) + " is closer to your goal than " + called(*far_from_it) +
+                          ", which stands above it by its dates",
+                      "two sections, 'Relevant Experience' and 'Additional Experience', bring it "
+                      "to the top and keep the order of dates");
+    }
+}
+
+// --- activities
+
+bool is_one_day(const Position& position) {
+    const model::Field* dates = position.entry->find(trade::FieldName::dates);
+    const model::DateRange* range = dates_in(dates);
+    if (range && range->end && range->end->day && (!range->start || *range->start == *range->end))
+        return true;
+    const std::string name = lower_case(plain_in(position.entry->find(trade::FieldName::activity)));
+    return has_phrase(name, "one-day") || has_phrase(name, "1-day") ||
+           has_phrase(name, "day of service");
+}
+
+void single_day(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {activities}))
+        if (is_one_day(position))
+            report(findings, place_of(*position.entry),
+                   called(*position.entry) + " lasted a single day",
+                   "its lines may serve you better elsewhere, unless the day was rare");
+}
+
+void member_only(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::array<std::string_view, 5> plain_roles{
+        "member", "general member", "active member", "club member", "participant"};
+    for (const Position& position : positions(context.resume, {activities})) {
+        const model::Field* role = position.entry->find(trade::FieldName::role);
+        const std::string name = lower_case(plain_in(role));
+        if (!role || std::ranges::find(plain_roles, name) == plain_roles.end()) continue;
+        if (!position.entry->bullets.empty()) continue;
+        const model::Field* activity = position.entry->find(trade::FieldName::activity);
+        report(findings, role->place,
+               model::in_quotes(plain_in(role)) + " is all that is said of " +
+                   (activity ? model::in_quotes(plain_in(activity)) : "this activity"),
+               "if you led, planned or made something there, say so in a bullet");
+    }
+}
+
+constexpr std::array entry_table{
+    Check{"bullet-count", Weight::should, "entries",
+          "A position or project has two to five bullets; inner bullets are not counted, nor what "
+          "has "
+          "yet to begin.",
+          "One bullet looks like nothing happened, and the sixth is not read.", "common practice",
+          "seven bullets under 'role: Barista'", "three bullets under 'role: Barista'",
+          bullet_count},
+    Check{"employer-missing", Weight::should, "entries", "A position names its employer.",
+          "A portal files a position under its employer and has nowhere to put one without.",
+          "common practice", "role: Barista, and no 'employer:'", "employer: Lantern Street Coffee",
+          employer_missing},
+    Check{"place-missing", Weight::should, "entries", "A position names its place.",
+          "City and state tell one employer from another of its name.", "common practice",
+          "employer: Lantern Street Coffee, and no 'place:'", "place: Port Ellery, WA",
+          place_missing},
+    Check{"relevance-order", Weight::consider, "entries",
+          "In the only section of experience an entry with several words of your goal (headline, "
+          "degree, courses) does not stand below one that has none.",
+          "The first entry is the one that is read, and dates alone put it there.",
+          "common practice", "Barista above Hatchery Technician, for a student of marine biology",
+          "section: Relevant Experience, then section: Additional Experience", relevance_order},
+    Check{"single-day", Weight::consider, "entries", "An activity lasts longer than a day.",
+          "A day's event beside a year's work makes both look slight.", "common practice",
+          "dates: Apr 18, 2026", "dates: Jan 2026 - Apr 2026", single_day},
+    Check{"member-only", Weight::consider, "entries",
+          "An activity with a role of 'Member' says in a bullet what came of it.",
+          "Employers look at activities for what you took on, not for what you joined.",
+          "common practice", "role: Member, and no bullets", "role: Safety Officer", member_only},
+};
+
+}
+
+std::span<const Check> entry_checks() {
+    return entry_table;
+}
+
+}

@@ -1,0 +1,233 @@
+// Personal details, told by the words of a line: age, birth, marital status and the like.
+#include "compiler/advice/privacy_phrases.hpp"
+
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+
+namespace quoin::advice {
+
+namespace {
+
+enum class ToldValue {
+    any,
+    one,      // and no list, which would be of skills
+    figure,   // begins with one
+    measures, // figures and units, and nothing else
+    words,    // begins with one of those that tell
+};
+
+struct Labelled {
+    std::string_view label; // lower case
+    std::string_view what;
+    ToldValue value{};
+};
+constexpr std::array told_labels{Labelled{"age", "your age", ToldValue::figure},
+                                 Labelled{"born", "your date of birth", ToldValue::figure},
+                                 Labelled{"dob", "your date of birth", ToldValue::any},
+                                 Labelled{"d.o.b.", "your date of birth", ToldValue::any},
+                                 Labelled{"birthday", "your date of birth", ToldValue::any},
+                                 Labelled{"birth date", "your date of birth", ToldValue::any},
+                                 Labelled{"birthdate", "your date of birth", ToldValue::any},
+                                 Labelled{"married", "your marital status", ToldValue::any},
+                                 Labelled{"religion", "your religion", ToldValue::one},
+                                 Labelled{"ethnicity", "your ethnicity", ToldValue::one},
+                                 Labelled{"height", "your height", ToldValue::measures},
+                                 Labelled{"weight", "your weight", ToldValue::measures},
+                                 Labelled{"health", "your health", ToldValue::words},
+                                 Labelled{"sex", "your sex", ToldValue::words},
+                                 Labelled{"gender", "your gender", ToldValue::words},
+                                 Labelled{"race", "your race", ToldValue::words},
+                                 Labelled{"photo", "your photo", ToldValue::words},
+                                 Labelled{"photograph", "your photo", ToldValue::words}};
+
+// What tells, after such a label, of a person and not of skills.
+constexpr std::array<std::string_view, 30> telling{
+    "excellent", "good",      "very",     "fair",      "perfect",
+    "great",     "healthy",   "male",     "female",    "man",
+    "woman",     "m",         "f",        "nonbinary", "non-binary",
+    "white",     "caucasian", "black",    "african",   "african-american",
+    "asian",     "hispanic",  "latino",   "latina",    "latinx",
+    "pacific",   "biracial",  "attached", "enclosed",  "included"};
+
+constexpr std::array<std::string_view, 14> measured_in{
+    "ft",   "in",   "cm",     "m",    "kg",     "lb",   "lbs",
+    "feet", "foot", "inches", "inch", "pounds", "tall", "kilograms"};
+
+struct ToldPhrase {
+    std::string_view words; // lower case
+    std::string_view what;
+};
+// At the beginning of a clause.
+constexpr std::array told_phrases{ToldPhrase{"date of birth", "your date of birth"},
+                                  ToldPhrase{"place of birth", "your place of birth"},
+                                  ToldPhrase{"marital status", "your marital status"},
+                                  ToldPhrase{"civil status", "your marital status"},
+                                  ToldPhrase{"religious affiliation", "your religion"},
+                                  ToldPhrase{"blood type", "your health"},
+                                  ToldPhrase{"photo attached", "your photo"},
+                                  ToldPhrase{"photo enclosed", "your photo"}};
+
+bool is_measure(std::string_view value) {
+    const auto words = words_in(value);
+    return has_digit(value) && std::ranges::all_of(words, [](const WordAt& word) {
+               return is_figure(word.word.front()) || is_one_of(word.word, measured_in);
+           });
+}
+
+bool tells(const Labelled& labelled, std::string_view value, bool is_list) {
+    switch (labelled.value) {
+    case ToldValue::any:
+        return !value.empty();
+    case ToldValue::one:
+        return !value.empty() && !is_list;
+    case ToldValue::figure:
+        return !value.empty() && is_figure(value.front());
+    case ToldValue::measures:
+        return is_measure(value);
+    case ToldValue::words:
+        break;
+    }
+    const auto words = words_in(value);
+    return !words.empty() && is_one_of(words.front().word, telling);
+}
+
+bool begins_with(std::string_view text, std::string_view phrase) {
+    return find_phrase(text.substr(0, phrase.size() + 1), phrase) == 0;
+}
+
+std::string_view after(std::string_view text, std::string_view phrase) {
+    text.remove_prefix(phrase.size());
+    text.remove_prefix(std::min(text.find_first_not_of(' '), text.size()));
+    return text;
+}
+
+std::optional<std::string_view> labelled_detail(const Clause& clause) {
+    const std::size_t colon = clause.text.find(':');
+    if (colon == std::string_view::npos) return std::nullopt;
+    const std::string_view label = clause.text.substr(0, colon);
+    const std::string_view value = after(clause.text, clause.text.substr(0, colon + 1));
+    const bool is_list = clause.rest.find(',') != std::string_view::npos;
+    for (const Labelled& labelled : told_labels)
+        if (label == labelled.label && tells(labelled, value, is_list)) return labelled.what;
+    return std::nullopt;
+}
+
+// --- of oneself, in sentences
+
+constexpr std::array<std::string_view, 12> short_months{"jan", "feb", "mar", "apr", "may", "jun",
+                                                        "jul", "aug", "sep", "oct", "nov", "dec"};
+
+bool has_year_of_birth(std::string_view text) {
+    return std::ranges::any_of(words_in(text), [](const WordAt& word) {
+        const std::string_view figures = word.word.substr(0, 4);
+        return word.word.size() == 4 && std::ranges::all_of(figures, is_figure) &&
+               (figures.starts_with("19") || figures.starts_with("20"));
+    });
+}
+
+// "born march 3, 2005", "dob 3/3/2005", "born in 2005"; "born digital" is not.
+bool tells_birth(std::string_view rest) {
+    constexpr std::size_t near = 40; // bytes
+    if (begins_with(rest, "dob") && has_digit(rest.substr(0, near))) return true;
+    if (begins_with(rest, "i was")) rest = after(rest, "i was");
+    if (!begins_with(rest, "born")) return false;
+    rest = after(rest, "born");
+    const bool in_or_on = begins_with(rest, "in") || begins_with(rest, "on");
+    if (in_or_on) rest = after(rest, "in");
+    const bool dated =
+        !rest.empty() && (is_figure(rest.front()) || is_one_of(rest.substr(0, 3), short_months));
+    return dated && (has_year_of_birth(rest.substr(0, near)) || rest.find('/') < near);
+}
+
+// "married with two children", "single, no children"
+bool tells_family(const Clause& clause) {
+    constexpr std::size_t near = 40; // bytes
+    if (clause.text == "married" || clause.text == "divorced" || clause.text == "widowed")
+        return true;
+    const std::string_view start = clause.rest.substr(0, near);
+    if (!begins_with(start, "married") && !begins_with(start, "single")) return false;
+    const std::string_view then = after(start, start.substr(0, start.find_first_of(" ,")));
+    const bool joined = then.starts_with(',') || begins_with(then, "with") ||
+                        begins_with(then, "no") || begins_with(then, "and");
+    return joined && (has_phrase(start, "children") || has_phrase(start, "child") ||
+                      has_phrase(start, "kids"));
+}
+
+constexpr std::array<std::string_view, 28> persons{
+    "student",  "sophomore", "junior",    "senior", "freshman",  "graduate", "undergraduate",
+    "man",      "woman",     "male",      "female", "nurse",     "teacher",  "engineer",
+    "designer", "artist",    "developer", "major",  "candidate", "veteran",  "mother",
+    "father",   "seeking",   "looking",   "who",    "with",      "from",     "professional"};
+
+// What stands behind the figure of an age: "-year-old student", " years old and over".
+bool is_own_age(std::string_view tail, bool of_self) {
+    constexpr std::size_t near = 3; // words
+    for (const std::string_view form : {" years old", " years of age"}) {
+        if (!begins_with(tail, form)) continue;
+        const std::string_view then = after(tail, form);
+        constexpr std::array<std::string_view, 7> bounds{"over",    "up",    "older", "under",
+                                                         "younger", "above", "below"};
+        const auto words = words_in(then);
+        const bool bounded = words.size() > 1 && is_one_of(words[1].word, bounds);
+        return !bounded && (of_self || then.empty() || begins_with(then, "and"));
+    }
+    for (const std::string_view form : {"-year-old", " year old", "-years-old"}) {
+        if (!begins_with(tail, form)) continue;
+        const auto words = words_in(tail.substr(form.size()));
+        const auto end = words.begin() + static_cast<std::ptrdiff_t>(std::min(near, words.size()));
+        return of_self || words.empty() || std::any_of(words.begin(), end, [](const WordAt& word) {
+                   return is_one_of(word.word, persons);
+               });
+    }
+    return false;
+}
+
+// "22 years old", "i am a 21-year-old student", "age 22": at the beginning of a sentence, or as a
+// piece of the headline.
+bool tells_own_age(const Clause& clause, WhereFrom from) {
+    constexpr int youngest = 14, oldest = 80;
+    if (!clause.first && from != WhereFrom::heading) return false;
+    std::string_view text = clause.text;
+    bool of_self = false;
+    for (const std::string_view opening : {"i am", "i'm", "i\u2019m", "am", "currently", "a", "an"})
+        if (begins_with(text, opening)) {
+            of_self = of_self || opening.starts_with('i') || opening == "am";
+            text = after(text, opening);
+        }
+    bool aged = false;
+    for (const std::string_view opening : {"age", "aged"})
+        if (begins_with(text, opening)) {
+            aged = true;
+            text = after(text, opening);
+        }
+    int years = 0;
+    const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), years);
+    if (fault != std::errc{} || years < youngest || years > oldest) return false;
+    const std::string_view tail = text.substr(static_cast<std::size_t>(end - text.data()));
+    if (aged) return tail.empty();
+    return is_own_age(tail, of_self);
+}
+
+}
+
+std::optional<std::string_view> personal_detail_in(std::string_view lower, WhereFrom from) {
+    if (from == WhereFrom::bullet) return std::nullopt;
+    for (const Clause& clause : clauses_in(lower)) {
+        const std::string_view text =
+            begins_with(clause.text, "my") ? after(clause.text, "my") : clause.text;
+        for (const ToldPhrase& phrase : told_phrases)
+            if (begins_with(text, phrase.words)) return phrase.what;
+        if (const auto what = labelled_detail(clause)) return what;
+        if (from == WhereFrom::group || from == WhereFrom::field) continue;
+        if (tells_birth(clause.rest)) return "your date of birth";
+        if (tells_family(clause)) return "your family";
+        if (tells_own_age(clause, from)) return "your age";
+    }
+    return std::nullopt;
+}
+
+}

@@ -1,0 +1,201 @@
+// Checks of what a résumé had better not tell.
+#include "compiler/advice/check.hpp"
+#include "compiler/advice/contact_forms.hpp"
+#include "compiler/advice/privacy_phrases.hpp"
+#include "compiler/advice/repository.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+
+namespace quoin::advice {
+
+namespace {
+
+constexpr std::string_view law =
+    "Local law and the employer's own rules decide; where one asks for this, give it there.";
+
+// A line of the page: a text, or a group of skills with its label, which belong together.
+struct LineInResume {
+    LineInResume(std::string typed, const TextInResume& which, WhereFrom where)
+        : text(std::move(typed)), lower(lower_case(text)), part(which), from(where) {}
+
+    std::string text, lower;
+    const TextInResume& part;
+    WhereFrom from{};
+
+    // Of bytes of `text`; all of a group, whose pieces stand apart.
+    Place place(english::Extent extent) const {
+        return from == WhereFrom::group ? part.field->place
+                                        : part.text.place(extent.offset, extent.length);
+    }
+    Place whole() const { return place({0, text.size()}); }
+    std::string words(english::Extent extent) const {
+        return text.substr(extent.offset, extent.length);
+    }
+};
+
+WhereFrom where_from(const TextInResume& part) {
+    if (part.bullet) return WhereFrom::bullet;
+    if (part.in_heading) return WhereFrom::heading;
+    if (!part.field) return WhereFrom::field;
+    if (part.field->name == trade::FieldName::group) return WhereFrom::group;
+    return part.field->name == trade::FieldName::text ? WhereFrom::text : WhereFrom::field;
+}
+
+std::string whole_group(const model::Field& group) {
+    std::string text = group.label.plain() + ": ";
+    const auto* items = items_in(&group);
+    for (std::size_t i = 0; items && i < items->size(); ++i)
+        text += (i > 0 ? ", " : "") + (*items)[i].plain();
+    return text;
+}
+
+void visit_lines(const model::Resume& resume,
+                 const std::function<void(const LineInResume&)>& visit) {
+    visit_texts(resume, [&](const TextInResume& part) {
+        const WhereFrom from = where_from(part);
+        if (from != WhereFrom::group) return visit(LineInResume(part.text.plain(), part, from));
+        if (&part.text == &part.field->label)
+            visit(LineInResume(whole_group(*part.field), part, from));
+    });
+}
+
+// Of a name, a school or an employer nothing is said about oneself.
+bool may_tell_of_person(const TextInResume& part) {
+    if (part.bullet || !part.field) return false;
+    switch (part.field->name) {
+    case trade::FieldName::headline:
+    case trade::FieldName::text:
+    case trade::FieldName::title:
+    case trade::FieldName::detail:
+    case trade::FieldName::group:
+    case trade::FieldName::note:
+    case trade::FieldName::address:
+        return true;
+    default:
+        return false;
+    }
+}
+
+void identity_number(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        if (const auto number = identity_number_in(line.lower))
+            report(
+                findings, line.place(*number),
+                "this looks like a Social Security number, or another by which a state knows you",
+                "take it out; no employer needs it before an offer");
+    });
+}
+
+void personal_details(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        if (!may_tell_of_person(line.part)) return;
+        if (const auto what = personal_detail_in(line.lower, line.from))
+            report(findings, line.whole(), "this tells " + std::string(*what),
+                   "leave it out; it has no bearing on the work, and some employers must set aside "
+                   "a résumé that tells it");
+    });
+}
+
+void report_references(const LineInResume& line, english::Extent extent,
+                       std::vector<Finding>& findings) {
+    report(findings, line.place(extent),
+           model::in_quotes(line.words(extent)) + " is taken for granted",
+           "take the line out and use its room");
+}
+
+void references_line(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        if (const auto offer = references_in(line.lower, line.from))
+            report_references(line, *offer, findings);
+    });
+    // A section of that title, whose text has no need to name them again.
+    model::Resume part;
+    for (const model::Section& section : context.resume.sections) {
+        if (!has_phrase(lower_case(section.title.plain()), "references")) continue;
+        part.sections = {section};
+        visit_lines(part, [&](const LineInResume& line) {
+            if (says_on_request(line.lower) && !references_in(line.lower, line.from))
+                report_references(line, {0, line.lower.size()}, findings);
+        });
+    }
+}
+
+void salary(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        if (!may_tell_of_person(line.part) && !line.part.bullet) return;
+        if (const auto told = salary_in(line.lower, line.from))
+            report(findings, line.place(*told),
+                   model::in_quotes(line.words(*told)) + " has no place on a résumé",
+                   "keep it for the talk about an offer");
+    });
+}
+
+// "License #123456", "RN License No. 123456"
+void licence_number(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_lines(context.resume, [&](const LineInResume& line) {
+        const model::Field* field = line.part.field;
+        const bool is_credential = field && field->name == trade::FieldName::credential;
+        if (const auto number = licence_number_in(line.lower, line.from, is_credential))
+            report(findings, line.place(*number),
+                   model::in_quotes(line.words(*number)) + " looks like the number of a licence",
+                   "an employer looks it up with the board; on paper it serves whoever would use "
+                   "it in your name");
+    });
+}
+
+void public_repository(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const model::Field& field : context.resume.heading) {
+        const bool street = field.name == trade::FieldName::address && has_street(plain_in(&field));
+        if (!street && field.name != trade::FieldName::phone) continue;
+        const auto host = public_host(context.sources.file(field.place.file).path);
+        if (!host) continue;
+        return report(findings, field.place,
+                      "git tracks this file and sends it to " + model::in_quotes(*host) +
+                          "; if the repository is public, everybody can read this " +
+                          (street ? "address" : "number"),
+                      "keep the repository private, and mind that its history keeps what was "
+                      "taken out");
+    }
+}
+
+constexpr std::array privacy_table{
+    Check{"identity-number", Weight::must, "privacy",
+          "No number by which a state knows you: Social Security, passport.",
+          "It is all that a thief needs, and a résumé goes to strangers.",
+          "Social Security Administration, on the form of its numbers; common practice",
+          "SSN: 123-45-6789", "no such line", identity_number, law},
+    Check{"personal-details", Weight::must, "privacy",
+          "No birth date, age, marital status, religion, health, photo or the like.",
+          "In the US employers may not weigh most of these, and many set aside a résumé that shows "
+          "them.",
+          "29 CFR 1604 to 1607 and 1625 (US equal employment opportunity); common practice",
+          "Date of birth: March 3, 2005", "no such line", personal_details, law},
+    Check{"references-line", Weight::should, "privacy", "No line that says references can be had.",
+          "It takes a line to say what every reader knows.", "common practice",
+          "text: References available upon request", "no such line", references_line},
+    Check{"salary", Weight::should, "privacy", "No salary, past or wished for.",
+          "The first to name a figure gives one away.", "common practice",
+          "text: Desired salary: $60,000", "no such line", salary},
+    Check{"licence-number", Weight::consider, "privacy", "A licence stands without its number.",
+          "The number lets others pass for you, and boards answer by name.", "common practice",
+          "credential: RN License #123456", "credential: Registered Nurse", licence_number,
+          "A licence is worded as its issuing board requires; some ask for the number."},
+    Check{"public-repository", Weight::consider, "privacy",
+          "A street address or telephone number is not in a file that git tracks and sends to a "
+          "public host; read from the text of git's own config and index.",
+          "What is public once is copied for good.", "common practice",
+          "phone: (360) 555-0142 in a file of a public repository",
+          "the same file in a private one", public_repository},
+};
+
+}
+
+std::span<const Check> privacy_checks() {
+    return privacy_table;
+}
+
+}

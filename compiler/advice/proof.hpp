@@ -1,0 +1,30 @@
+// A résumé proofread: every check run, what the résumé accepts set aside.
+#pragma once
+
+#include "compiler/advice/check.hpp"
+
+#include <cstddef>
+#include <string_view>
+#include <vector>
+
+namespace quoin::advice {
+
+struct SetAside {
+    Finding finding;
+    const model::Acceptance* acceptance = nullptr; // of the résumé
+};
+
+struct Proof {
+    std::vector<Finding> findings;   // by place
+    std::vector<SetAside> set_aside; // by place
+};
+
+// An acceptance that names no check, or one that found nothing, is a finding too.
+Proof run_proof(const ProofContext& context);
+
+const Check* find_check(std::string_view name);  // null if there is none
+std::size_t check_number(std::string_view name); // its index in all_checks()
+std::string_view name_of(Weight weight);         // "must", "should", "consider"
+Weight weight_of(const Finding& finding);
+
+}

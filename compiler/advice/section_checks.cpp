@@ -1,0 +1,168 @@
+// Checks of sections: those expected, empty ones, titles, order.
+#include "compiler/advice/check.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/stages/model/wording.hpp"
+#include "compiler/trade/section_titles.hpp"
+#include "compiler/trade/vocabulary.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace quoin::advice {
+
+namespace {
+
+using enum trade::Holds;
+
+std::string_view usual_title(trade::Holds kind) {
+    switch (kind) {
+    case education:
+        return "Education";
+    case experience:
+        return "Experience";
+    case projects:
+        return "Projects";
+    case activities:
+        return "Activities";
+    case skills:
+        return "Skills";
+    case trade::Holds::honors:
+        return "Honors";
+    case credentials:
+        return "Certifications";
+    case languages:
+        return "Languages";
+    case publications:
+        return "Publications";
+    case prose:
+        return "Summary";
+    case other:
+        break;
+    }
+    return "";
+}
+
+Place place_for(const ProofContext& context) {
+    if (!context.resume.sections.empty()) return context.resume.sections.front().place;
+    const model::Field* name = context.resume.find(trade::FieldName::name);
+    return name ? name->place : Place{};
+}
+
+bool is_empty(const model::Section& section) {
+    return std::ranges::all_of(section.entries, [](const model::Entry& entry) {
+        return entry.fields.empty() && entry.bullets.empty() && entry.further.empty();
+    });
+}
+
+// Research, leadership or service under its own title is experience, whatever form it has.
+bool tells_of_work(const model::Section& section) {
+    constexpr std::array<std::string_view, 14> words{
+        "research",   "service",    "leadership",  "volunteer",  "volunteering",
+        "experience", "internship", "internships", "practicum",  "teaching",
+        "employment", "work",       "fieldwork",   "performance"};
+    const bool may =
+        section.holds == projects || section.holds == activities || section.holds == other;
+    const std::string title = lower_case(section.title.plain());
+    return may && !is_empty(section) &&
+           std::ranges::any_of(words, [&](auto word) { return has_phrase(title, word); });
+}
+
+bool has_section(const model::Resume& resume, trade::Holds kind) {
+    return std::ranges::any_of(resume.sections, [&](const model::Section& section) {
+        return section.holds == kind || (kind == experience && tells_of_work(section));
+    });
+}
+
+void section_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const trade::Holds kind : {education, experience}) {
+        if (has_section(context.resume, kind)) continue;
+        report(findings, place_for(context), "there is no section of " + std::string(name_of(kind)),
+               kind == education
+                   ? "add 'section: Education' with your school, degree and graduation"
+                   : "work without pay counts too: research, service, a family business");
+    }
+}
+
+void empty_section(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const model::Section& section : context.resume.sections)
+        if (is_empty(section))
+            report(findings, section.place,
+                   "the section " + model::in_quotes(section.title.plain()) + " holds nothing",
+                   "fill it or take it out; 'set' prints no heading for it");
+}
+
+void section_twice(const ProofContext& context, std::vector<Finding>& findings) {
+    std::map<std::string, Place> seen;
+    for (const model::Section& section : context.resume.sections) {
+        if (!section.tags.empty()) continue; // another one for another build
+        const auto [before, is_new] =
+            seen.emplace(lower_case(section.title.plain()), section.place);
+        if (!is_new)
+            report(findings, section.place,
+                   "a second section is called " + model::in_quotes(section.title.plain()),
+                   "join it to the one in line " + std::to_string(before->second.line) +
+                       ", or say in the title what sets it apart");
+    }
+}
+
+void section_title(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const model::Section& section : context.resume.sections) {
+        const std::string title = section.title.plain();
+        const std::string_view usual = usual_title(section.holds);
+        if (usual.empty() || trade::usual_holds(title) || is_empty(section)) continue;
+        report(findings, section.place,
+               "a portal may not know what " + model::in_quotes(title) + " holds",
+               "the usual title is '" + std::string(usual) + "', alone or after a word of yours");
+    }
+}
+
+// What may stand above a student's education: a line about the person.
+void education_first(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!is_student(*context.resume.settings.stage)) return;
+    const model::Section* above = nullptr;
+    for (const model::Section& section : context.resume.sections) {
+        if (section.holds == education) {
+            if (above)
+                report(findings, section.place,
+                       model::in_quotes(section.title.plain()) + " stands below " +
+                           model::in_quotes(above->title.plain()),
+                       "a student's education comes first");
+            return;
+        }
+        if (section.holds != prose && !is_empty(section) && !above) above = &section;
+    }
+}
+
+constexpr std::array section_table{
+    Check{
+        "section-missing", Weight::should, "sections",
+        "There are sections of education and of experience, which research, leadership or service "
+        "may stand for; of skills, see skills-missing.",
+        "Portals have a form for each and send you back to fill it by hand.", "common practice",
+        "a résumé without 'section: Experience'", "section: Experience", section_missing},
+    Check{"empty-section", Weight::must, "sections", "A section holds something.",
+          "A heading with nothing below it looks like a page that did not load.", "common practice",
+          "section: Honors, and nothing below it", "section: Honors", empty_section},
+    Check{"section-twice", Weight::should, "sections", "No two sections have one title.",
+          "A portal keeps one of the two.", "common practice",
+          "section: Experience, and again section: Experience",
+          "section: Research Experience, and section: Additional Experience", section_twice},
+    Check{"section-title", Weight::consider, "sections",
+          "A title has a word that tells what the section holds.",
+          "Portals sort what they read by titles that they know.", "common practice",
+          "section: Where I Have Been", "section: Experience", section_title},
+    Check{"education-first", Weight::consider, "sections",
+          "A student's or recent graduate's education stands first; a summary may stand above it.",
+          "Employers of students hire the degree first.", "common practice",
+          "section: Skills above section: Education", "section: Education above all others",
+          education_first},
+};
+
+}
+
+std::span<const Check> section_checks() {
+    return section_table;
+}
+
+}

@@ -1,0 +1,251 @@
+// Checks of skills and languages.
+#include "compiler/advice/check.hpp"
+#include "compiler/advice/spoken_languages.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <optional>
+#include <set>
+#include <utility>
+
+namespace quoin::advice {
+
+namespace {
+
+// So broad that nobody can check it or doubts it.
+constexpr std::array<std::string_view, 30> broad{"computers",
+                                                 "computer",
+                                                 "computer skills",
+                                                 "internet",
+                                                 "the internet",
+                                                 "web browsing",
+                                                 "email",
+                                                 "e-mail",
+                                                 "typing",
+                                                 "google",
+                                                 "software",
+                                                 "technology",
+                                                 "communication",
+                                                 "communication skills",
+                                                 "leadership",
+                                                 "teamwork",
+                                                 "team work",
+                                                 "hard work",
+                                                 "time management",
+                                                 "problem solving",
+                                                 "problem-solving",
+                                                 "organization",
+                                                 "people skills",
+                                                 "multitasking",
+                                                 "multi-tasking",
+                                                 "punctuality",
+                                                 "fast learner",
+                                                 "quick learner",
+                                                 "critical thinking",
+                                                 "interpersonal skills"};
+
+struct Skill {
+    const model::Field& group;
+    const model::Text& item;
+    bool spoken = false;   // in a group of languages that people speak
+    bool levelled = false; // the group's label is a level
+
+    std::string text() const { return item.plain(); }
+    Place place() const { return item.place(0, text().size()); }
+};
+
+std::vector<Skill> all_skills(const model::Resume& resume) {
+    std::vector<Skill> all;
+    for (const model::Section& section : resume.sections) {
+        if (section.holds != trade::Holds::skills && section.holds != trade::Holds::languages)
+            continue;
+        for (const model::Entry& entry : section.entries)
+            for (const model::Field& field : entry.fields) {
+                const auto* items = items_in(&field);
+                if (!items) continue;
+                const std::string label = lower_case(field.label.plain());
+                const bool spoken = section.holds == trade::Holds::languages ||
+                                    has_phrase(label, "languages") ||
+                                    has_phrase(label, "language") || has_phrase(label, "spoken");
+                for (const model::Text& item : *items)
+                    all.push_back({field, item, spoken, has_language_level(label)});
+            }
+    }
+    return all;
+}
+
+// "Spanish (professional)" is Spanish; "Spanish" too.
+std::string before_parenthesis(std::string_view text) {
+    std::string head(text.substr(0, text.find('(')));
+    while (head.ends_with(' '))
+        head.pop_back();
+    return head;
+}
+
+void skills_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto lists = [](const model::Section& section) {
+        return section.holds == trade::Holds::skills || section.holds == trade::Holds::languages;
+    };
+    if (context.resume.sections.empty() || std::ranges::any_of(context.resume.sections, lists))
+        return;
+    report(findings, context.resume.sections.back().place, "there is no section of skills",
+           "name the instruments, software and languages that you can work with: "
+           "'section: Skills', then lines such as 'Laboratory: titration, PCR'");
+}
+
+void language_level(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Skill& skill : all_skills(context.resume)) {
+        const std::string text = lower_case(skill.text());
+        if (!skill.spoken || !are_spoken_languages(before_parenthesis(text))) continue;
+        if (skill.levelled || has_language_level(text)) continue;
+        const std::size_t open = text.find('(');
+        if (open == std::string::npos)
+            report(findings, skill.place(), model::in_quotes(skill.text()) + " has no level",
+                   "add one in parentheses: native, fluent, professional, conversational or basic");
+        else
+            report(findings, skill.place(),
+                   model::in_quotes(skill.text().substr(open)) + " is no level that readers know",
+                   "such are native, fluent, professional, conversational and basic, and those of "
+                   "CEFR (B2) and ILR (ILR 3)");
+    }
+}
+
+// "Adobe (Photoshop)" and "Adobe (Illustrator)" are two; "Excel" and "Excel (macros)" are one.
+void skill_twice(const ProofContext& context, std::vector<Finding>& findings) {
+    struct Seen {
+        Place place;
+        std::string whole;
+        bool bare = false; // without parentheses
+    };
+    std::map<std::string, Seen> all;
+    for (const Skill& skill : all_skills(context.resume)) {
+        if (!skill.group.tags.empty()) continue; // another wording for another build
+        const std::string whole = lower_case(skill.text());
+        const std::string name = before_parenthesis(whole);
+        const bool bare = name == whole;
+        const auto [before, is_new] = all.emplace(name, Seen{skill.place(), whole, bare});
+        const Seen& seen = before->second;
+        if (is_new || name.empty() || (whole != seen.whole && !bare && !seen.bare)) continue;
+        report(findings, skill.place(),
+               model::in_quotes(before_parenthesis(skill.text())) + " stands in line " +
+                   std::to_string(seen.place.line) + " already",
+               "keep it where a reader would look first");
+    }
+}
+
+// --- use
+
+constexpr std::size_t shortest_word = 4, stem_length = 5;
+
+// All words of the résumé but those of skills, to be asked often.
+class Corpus {
+public:
+    explicit Corpus(const model::Resume& resume) {
+        visit_texts(resume, [&](const TextInResume& part) {
+            if (!part.field || part.field->name != trade::FieldName::group) add(part.text.plain());
+        });
+    }
+
+    // Short names are told from words by their capitals and signs, as in R and C++.
+    bool shows(std::string_view skill) const {
+        if (tokens_.contains(std::string(skill))) return true;
+        const std::string lower = lower_case(skill);
+        bool found = false;
+        each_word(lower, [&](std::string_view word) {
+            found = found || (word.size() >= shortest_word &&
+                              stems_.contains(std::string(word.substr(0, stem_length))));
+        });
+        return found;
+    }
+
+private:
+    static void each_word(std::string_view text,
+                          const std::function<void(std::string_view)>& visit) {
+        for (const WordAt& word : words_in(text))
+            for (std::size_t at = 0; at < word.word.size();) {
+                const std::size_t end = std::min(word.word.find('-', at), word.word.size());
+                visit(word.word.substr(at, end - at));
+                at = end + 1;
+            }
+    }
+
+    void add(const std::string& text) {
+        constexpr std::string_view around = " ,;.:()\"'";
+        for (std::size_t at = 0; at < text.size();) {
+            const std::size_t end = std::min(text.find(' ', at), text.size());
+            std::string token = text.substr(at, end - at);
+            token.erase(0, std::min(token.find_first_not_of(around), token.size()));
+            token.erase(token.find_last_not_of(around) + 1);
+            tokens_.insert(std::move(token));
+            at = end + 1;
+        }
+        const std::string lower = lower_case(text);
+        each_word(lower, [&](std::string_view word) {
+            stems_.insert(std::string(word.substr(0, stem_length)));
+        });
+    }
+
+    std::set<std::string> tokens_, stems_;
+};
+
+void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t most_named = 4;
+    const Corpus corpus(context.resume);
+    std::vector<std::string> unused;
+    std::optional<Place> first;
+    for (const Skill& skill : all_skills(context.resume)) {
+        const std::string name = before_parenthesis(skill.text());
+        if (skill.spoken || name.empty() || corpus.shows(name)) continue;
+        if (!first) first = skill.place();
+        unused.push_back(name);
+    }
+    if (!first) return;
+    report(findings, *first, "no entry shows " + some_of(unused, most_named) + " in use",
+           "a bullet that names what you did with it is what makes it believed");
+}
+
+void broad_skill(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Skill& skill : all_skills(context.resume))
+        if (is_one_of(lower_case(skill.text()), broad))
+            report(findings, skill.place(),
+                   model::in_quotes(skill.text()) + " is so broad that it tells nothing",
+                   "name the program, method or situation, or leave it out");
+}
+
+constexpr std::array skill_table{
+    Check{"skills-missing", Weight::should, "skills", "There is a section of skills or languages.",
+          "Portals search it first, and readers use it to see what they need not teach.",
+          "common practice", "a résumé without 'section: Skills'", "section: Skills",
+          skills_missing},
+    Check{"language-level", Weight::should, "skills",
+          "A language that people speak has a level: of CEFR, of ILR, or one of the usual words.",
+          "Without it a reader expects too much or asks too late.",
+          "Common European Framework of Reference for Languages; Interagency Language Roundtable "
+          "scale; common practice",
+          "Languages: Portuguese", "Languages: Portuguese (professional)", language_level},
+    Check{"skill-twice", Weight::should, "skills",
+          "No skill is listed twice; one with other words in parentheses is another.",
+          "The second one takes the room of another.", "common practice",
+          "Data: R, Excel; Office: Excel", "Data: R, Excel", skill_twice},
+    Check{"skill-unused", Weight::consider, "skills",
+          "A skill, or a word of it, turns up in an entry too; languages aside.",
+          "A list anybody could type is believed where the work bears it out.", "common practice",
+          "Data: Tableau, and no bullet that mentions it", "- Charted intake in Tableau",
+          skill_unused},
+    Check{"broad-skill", Weight::consider, "skills",
+          "A skill is narrow enough to be tested: no 'computers', no 'communication'.",
+          "What everybody has sets nobody apart.", "common practice", "Computer: internet, email",
+          "Computer: QGIS, Excel pivot tables", broad_skill},
+};
+
+}
+
+std::span<const Check> skill_checks() {
+    return skill_table;
+}
+
+}

@@ -1,0 +1,301 @@
+// Spelling of what the writer worded. Names, addresses, links and technical words are passed over:
+// they are in no dictionary, and no fault.
+#include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/consistency.hpp"
+#include "compiler/base/ascii.hpp"
+#include "compiler/english/spelling.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <unordered_set>
+
+namespace quoin::advice {
+
+namespace {
+
+// Fields of names and figures, where no word need be one of the dictionary's.
+bool is_of_names(const model::Field& field) {
+    switch (field.name) {
+    case trade::FieldName::name:
+    case trade::FieldName::pronouns:
+    case trade::FieldName::address:
+    case trade::FieldName::phone:
+    case trade::FieldName::email:
+    case trade::FieldName::link:
+    case trade::FieldName::school:
+    case trade::FieldName::place:
+    case trade::FieldName::employer:
+    case trade::FieldName::with:
+    case trade::FieldName::by:
+    case trade::FieldName::issuer:
+    case trade::FieldName::publication:
+    case trade::FieldName::gpa:
+    case trade::FieldName::graduation:
+    case trade::FieldName::dates:
+    case trade::FieldName::expires:
+        return true;
+    default:
+        return false;
+    }
+}
+
+class Known {
+public:
+    explicit Known(const model::Resume& resume) {
+        for (const std::string& phrase : resume.settings.words)
+            add(phrase);
+        for (const model::Gloss& gloss : resume.settings.glosses)
+            add(gloss.words); // in another language, or an abbreviation
+        visit_texts(resume, [&](const TextInResume& part) {
+            if (part.field && is_of_names(*part.field)) add(part.text.plain());
+        });
+    }
+
+    bool holds(std::string_view word) const {
+        std::string lower = lower_case(word);
+        if (words_.contains(lower)) return true;
+        return lower.ends_with("'s") && words_.contains(lower.substr(0, lower.size() - 2));
+    }
+
+private:
+    void add(std::string_view phrase) {
+        for (const WordAt& word : words_in(phrase))
+            words_.insert(lower_case(word.word));
+        words_.insert(lower_case(phrase));
+    }
+
+    std::unordered_set<std::string> words_;
+};
+
+// Node, iPad, GIS, McCarthy; not a plain small word.
+bool has_capital(std::string_view word) {
+    return std::ranges::any_of(word, is_capital_letter);
+}
+
+bool has_inner_capital(std::string_view word) {
+    return std::ranges::any_of(word.substr(std::min<std::size_t>(1, word.size())),
+                               is_capital_letter);
+}
+
+std::string straight(std::string_view word) { // with ' for its typographic apostrophes
+    constexpr std::string_view typographic = "\u2019";
+    std::string result(word);
+    for (std::size_t at = result.find(typographic); at != std::string::npos;
+         at = result.find(typographic, at))
+        result.replace(at, typographic.size(), "'");
+    return result;
+}
+
+struct SpelledWord {
+    std::string word;
+    std::size_t offset = 0;
+    bool opens = false; // a bullet, where any word has its capital
+};
+
+bool is_address(std::string_view text, const WordAt& word) {
+    constexpr std::size_t longest = 254; // RFC 5321, section 4.5.3.1: an address with its path
+    const std::size_t earliest = word.offset - std::min(word.offset, longest);
+    const std::string_view around = text.substr(earliest, 2 * longest);
+    const std::size_t begin = around.rfind(' ', word.offset - earliest);
+    const std::size_t from = begin == std::string_view::npos ? 0 : begin + 1;
+    const std::string_view token = around.substr(from, around.find(' ', from) - from);
+    if (token.find_first_of("@\\_#=+<>") != std::string_view::npos) return true;
+    if (token.find("://") != std::string_view::npos || token.starts_with("www.")) return true;
+    const std::size_t point = token.find('.');
+    return point != std::string_view::npos && point + 1 < token.size() &&
+           is_ascii_letter(token[point + 1]); // ellerystate.example, Node.js
+}
+
+bool has_far_letter(std::string_view word) { // beyond ASCII; a typographic apostrophe is none
+    return std::ranges::any_of(straight(word),
+                               [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
+}
+
+// de queijo, after pão; but not guidelines, after résumé, which is English, and not after São, a
+// name.
+bool is_in_foreign_phrase(const std::vector<WordAt>& words, std::size_t i,
+                          const english::Language& language) {
+    constexpr std::size_t near = 2;
+    for (std::size_t k = i - std::min(i, near); k < words.size() && k <= i + near; ++k) {
+        const std::string_view word = words[k].word;
+        if (has_far_letter(word) && !is_capital_letter(word.front()) &&
+            !language.spelled_right(word))
+            return true;
+    }
+    return false;
+}
+
+// Words of a text that is no link, without those in links, addresses and italics.
+std::vector<SpelledWord> words_to_check(const model::Text& text, bool bullet,
+                                        const english::Language& language) {
+    std::vector<SpelledWord> words;
+    std::size_t begin = 0;
+    std::string plain = text.plain();
+    std::vector<bool> passed(plain.size() + 1);
+    for (const model::Span& span : text.spans) {
+        if (span.link || span.marks.emphasis)
+            std::fill_n(passed.begin() + static_cast<std::ptrdiff_t>(begin), span.text.size(),
+                        true);
+        begin += span.text.size();
+    }
+    const auto all = words_in(plain);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const WordAt& word = all[i];
+        if (passed[word.offset] || has_digit(word.word) || is_address(plain, word)) continue;
+        if (is_in_foreign_phrase(all, i, language)) continue;
+        words.push_back({straight(word.word), word.offset, bullet && word.offset == 0});
+    }
+    return words;
+}
+
+// First parts that make words no dictionary can list.
+constexpr std::array<std::string_view, 52> prefixes{
+    "agro",   "anti",  "aqua",  "auto",    "bio",    "cardio", "co",     "counter", "cyber",
+    "de",     "e",     "eco",   "electro", "ethno",  "extra",  "geo",    "hydro",   "hyper",
+    "immuno", "infra", "inter", "intra",   "macro",  "meta",   "micro",  "mid",     "mini",
+    "mis",    "mono",  "multi", "nano",    "neuro",  "non",    "over",   "oxy",     "patho",
+    "peri",   "photo", "poly",  "post",    "pre",    "pseudo", "psycho", "re",      "semi",
+    "socio",  "sub",   "super", "tele",    "thermo", "un",     "under"};
+
+// unbilled, microplastics
+bool is_right_after_prefix(const std::string& word, const english::Language& language) {
+    constexpr std::size_t shortest = 5;
+    return std::ranges::any_of(prefixes, [&](std::string_view prefix) {
+        return word.size() >= prefix.size() + shortest && word.starts_with(prefix) &&
+               language.spelled_right(word.substr(prefix.size()));
+    });
+}
+
+// mockups, tagout: a short word and a particle
+bool ends_with_particle(std::string_view word, const english::Language& language) {
+    constexpr std::array<std::string_view, 6> particles{"up", "out", "off", "down", "over", "back"};
+    constexpr std::size_t shortest = 3;
+    if (word.ends_with('s')) word.remove_suffix(1);
+    return std::ranges::any_of(particles, [&](std::string_view particle) {
+        return word.size() >= particle.size() + shortest && word.ends_with(particle) &&
+               language.spelled_right(word.substr(0, word.size() - particle.size()));
+    });
+}
+
+// A form of a verb that is known is right, if the dictionary lacks it: crowdsourced.
+bool is_verb_form(std::string_view word, const english::Language& language) {
+    const auto past = language.past_of(word);
+    const auto base = language.base_of(word);
+    return (past && *past == word) || (base && *base == word);
+}
+
+std::string possessed(std::string_view word) {
+    return std::string(word.ends_with("'s") ? word.substr(0, word.size() - 2) : word);
+}
+
+bool is_right(const SpelledWord& spelled, const std::string& word, const Known& known,
+              const english::Language& language) {
+    if (word.size() < 3 || known.holds(word) || language.spelled_right(word)) return true;
+    const std::string small = lower_case(word);
+    if (std::ranges::find(prefixes, small) != prefixes.end()) return true; // of a compound: co-led
+    const bool may_be_verb = spelled.opens || !has_capital(word);
+    return is_right_after_prefix(small, language) || ends_with_particle(small, language) ||
+           (may_be_verb && is_verb_form(small, language));
+}
+
+// Of a name no more can be told, and none is looked for.
+bool may_be_slip(const SpelledWord& spelled, std::string_view word) {
+    constexpr std::size_t long_enough = 6;
+    return spelled.opens || !has_capital(word) || word.size() >= long_enough;
+}
+
+// A capital tells nothing where it opens a bullet. Elsewhere it makes a name, but for a long word
+// with a letter dropped, doubled or swapped, Managment, and for a slip in a program's name, Pyhton.
+bool is_slip(const SpelledWord& spelled, std::string_view word, const std::string& meant) {
+    constexpr std::size_t long_enough = 7;
+    const bool program = english::is_technical_name(meant);
+    if (has_inner_capital(word)) return program && has_inner_capital(meant);
+    if (!is_capital_letter(word.front()) || spelled.opens || program) return true;
+    if (word.size() < long_enough) return false;
+    if (meant.size() == word.size() + 1 || meant.size() + 1 == word.size())
+        return meant.front() == word.front() && meant.back() == word.back();
+    std::string letters(word), of_meant(meant);
+    std::ranges::sort(letters);
+    std::ranges::sort(of_meant);
+    return letters == of_meant;
+}
+
+std::string suggestions(const std::vector<std::string>& near) {
+    std::vector<std::string_view> shown(
+        near.begin(),
+        near.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(3, near.size())));
+    return model::listed(shown) + "? If it is right as it is, add it to 'words'";
+}
+
+void check_word(const SpelledWord& spelled, const model::Text& text, const Known& known,
+                const english::Language& language, std::vector<Finding>& findings) {
+    const std::string word = possessed(spelled.word);
+    if (is_right(spelled, word, known, language)) return;
+    if (!may_be_slip(spelled, word)) return;
+    const std::vector<std::string> near = language.spellings_near(word);
+    if (near.empty() || !is_slip(spelled, word, near.front())) return;
+    // theatre, organised: right elsewhere, and for `spelling-region` to see to
+    if (!american_spelling(lower_case(word), language).empty()) return;
+    report(findings, text.place(spelled.offset, word.size()),
+           model::in_quotes(word) + " is not in the dictionary of US English", suggestions(near));
+}
+
+// A compound by its parts, if it is not right as a whole: e-filed, co-led.
+void check_parts(const SpelledWord& spelled, const model::Text& text, const Known& known,
+                 const english::Language& language, std::vector<Finding>& findings) {
+    const std::string& word = spelled.word;
+    if (word.find('-') == std::string::npos || known.holds(word) || language.spelled_right(word))
+        return check_word(spelled, text, known, language, findings);
+    constexpr std::size_t shortest = 5;
+    for (std::size_t at = 0; at < word.size();) {
+        const std::size_t end = std::min(word.find('-', at), word.size());
+        if (end - at >= shortest)
+            check_word({word.substr(at, end - at), spelled.offset + at, spelled.opens && at == 0},
+                       text, known, language, findings);
+        at = end + 1;
+    }
+}
+
+// The dictionary of another English may not be there, and other languages are not judged.
+bool is_judged(const model::Resume& resume) {
+    const std::string language = lower_case(*resume.settings.language);
+    return language == "en" || language == "en-us";
+}
+
+void spelling(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!is_judged(context.resume)) return;
+    const Known known(context.resume);
+    constexpr std::size_t most = 100; // of more words the language is another
+    std::set<std::string> seen;
+    const std::size_t before = findings.size();
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (part.in_heading && part.field && part.field->name != trade::FieldName::headline) return;
+        if (part.field && is_of_names(*part.field)) return;
+        for (const SpelledWord& word :
+             words_to_check(part.text, part.bullet != nullptr, context.language)) {
+            if (findings.size() - before >= most || seen.size() >= 50 * most) return;
+            if (!seen.insert(word.word).second) continue;
+            check_parts(word, part.text, known, context.language, findings);
+        }
+    });
+}
+
+constexpr std::array spelling_table{
+    Check{
+        "spelling", Weight::must, "spelling",
+        "No word is a slip for another: in no dictionary, and a letter or two from a word in "
+        "common use. Names, employers, schools, places, links and your 'words' are passed over.",
+        "One misspelt word is reason enough to put a résumé aside, and a portal does not find it.",
+        "Hunspell's dictionary en_US, and WordNet", "- Recieved 14 deliveries a week",
+        "- Received 14 deliveries a week", spelling},
+};
+
+}
+
+std::span<const Check> spelling_checks() {
+    return spelling_table;
+}
+
+}

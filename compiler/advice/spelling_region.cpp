@@ -1,0 +1,246 @@
+// Spellings of the US and of Britain: which a word has, and which a résumé keeps to.
+#include "compiler/advice/consistency.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <vector>
+
+namespace quoin::advice {
+
+namespace {
+
+struct Pair {
+    std::string_view us, gb;
+};
+constexpr std::array pairs{Pair{"color", "colour"},
+                           Pair{"colors", "colours"},
+                           Pair{"colored", "coloured"},
+                           Pair{"favorite", "favourite"},
+                           Pair{"labor", "labour"},
+                           Pair{"behavior", "behaviour"},
+                           Pair{"behavioral", "behavioural"},
+                           Pair{"behaviors", "behaviours"},
+                           Pair{"neighbor", "neighbour"},
+                           Pair{"neighbors", "neighbours"},
+                           Pair{"neighborhood", "neighbourhood"},
+                           Pair{"harbor", "harbour"},
+                           Pair{"honored", "honoured"},
+                           Pair{"organize", "organise"},
+                           Pair{"organized", "organised"},
+                           Pair{"organizing", "organising"},
+                           Pair{"organization", "organisation"},
+                           Pair{"organizations", "organisations"},
+                           Pair{"organizational", "organisational"},
+                           Pair{"optimize", "optimise"},
+                           Pair{"optimized", "optimised"},
+                           Pair{"optimizing", "optimising"},
+                           Pair{"optimization", "optimisation"},
+                           Pair{"prioritize", "prioritise"},
+                           Pair{"prioritized", "prioritised"},
+                           Pair{"standardized", "standardised"},
+                           Pair{"standardize", "standardise"},
+                           Pair{"summarize", "summarise"},
+                           Pair{"summarized", "summarised"},
+                           Pair{"utilize", "utilise"},
+                           Pair{"utilized", "utilised"},
+                           Pair{"analyze", "analyse"},
+                           Pair{"analyzed", "analysed"},
+                           Pair{"analyzing", "analysing"},
+                           Pair{"maximize", "maximise"},
+                           Pair{"maximized", "maximised"},
+                           Pair{"minimize", "minimise"},
+                           Pair{"minimized", "minimised"},
+                           Pair{"recognize", "recognise"},
+                           Pair{"recognized", "recognised"},
+                           Pair{"specialize", "specialise"},
+                           Pair{"specialized", "specialised"},
+                           Pair{"customize", "customise"},
+                           Pair{"customized", "customised"},
+                           Pair{"digitize", "digitise"},
+                           Pair{"digitized", "digitised"},
+                           Pair{"categorized", "categorised"},
+                           Pair{"finalized", "finalised"},
+                           Pair{"modernized", "modernised"},
+                           Pair{"visualization", "visualisation"},
+                           Pair{"visualized", "visualised"},
+                           Pair{"synthesized", "synthesised"},
+                           Pair{"center", "centre"},
+                           Pair{"centers", "centres"},
+                           Pair{"centered", "centred"},
+                           Pair{"fiber", "fibre"},
+                           Pair{"meters", "metres"},
+                           Pair{"liters", "litres"},
+                           Pair{"kilometers", "kilometres"},
+                           Pair{"program", "programme"},
+                           Pair{"programs", "programmes"},
+                           Pair{"defense", "defence"},
+                           Pair{"offense", "offence"},
+                           Pair{"modeled", "modelled"},
+                           Pair{"modeling", "modelling"},
+                           Pair{"traveled", "travelled"},
+                           Pair{"traveling", "travelling"},
+                           Pair{"labeled", "labelled"},
+                           Pair{"labeling", "labelling"},
+                           Pair{"counseled", "counselled"},
+                           Pair{"counselor", "counsellor"},
+                           Pair{"counseling", "counselling"},
+                           Pair{"fulfill", "fulfil"},
+                           Pair{"enrollment", "enrolment"},
+                           Pair{"skillful", "skilful"},
+                           Pair{"gray", "grey"},
+                           Pair{"aging", "ageing"},
+                           Pair{"learned", "learnt"},
+                           Pair{"maneuver", "manoeuvre"},
+                           Pair{"pediatric", "paediatric"},
+                           Pair{"anesthesia", "anaesthesia"},
+                           Pair{"hematology", "haematology"},
+                           Pair{"plow", "plough"},
+                           Pair{"mold", "mould"},
+                           Pair{"tire", "tyre"},
+                           Pair{"aluminum", "aluminium"}};
+
+using Turn = std::array<std::string_view, 2>; // British and US
+
+constexpr std::array endings{
+    Turn{"ise", "ize"},     Turn{"ised", "ized"},       Turn{"ises", "izes"},
+    Turn{"ising", "izing"}, Turn{"isation", "ization"}, Turn{"isations", "izations"},
+    Turn{"iser", "izer"},   Turn{"isers", "izers"},     Turn{"isational", "izational"},
+    Turn{"yse", "yze"},     Turn{"ysed", "yzed"},       Turn{"yses", "yzes"},
+    Turn{"ysing", "yzing"}, Turn{"our", "or"},          Turn{"ours", "ors"},
+    Turn{"oured", "ored"},  Turn{"ouring", "oring"},    Turn{"re", "er"},
+    Turn{"res", "ers"},     Turn{"tred", "tered"},      Turn{"lment", "llment"},
+    Turn{"lful", "llful"},  Turn{"ence", "ense"},       Turn{"ences", "enses"},
+    Turn{"mme", "m"},       Turn{"mmes", "ms"},
+};
+// What dictionaries of US English have as a variant.
+constexpr std::array us_variants{
+    Turn{"lled", "led"},          Turn{"lling", "ling"},
+    Turn{"ller", "ler"},          Turn{"llers", "lers"},
+    Turn{"llor", "lor"},          Turn{"llors", "lors"},
+    Turn{"ogue", "og"},           Turn{"ogues", "ogs"},
+    Turn{"ogued", "oged"},        Turn{"oguing", "oging"},
+    Turn{"dgement", "dgment"},    Turn{"dgements", "dgments"},
+    Turn{"theatre", "theater"},   Turn{"theatres", "theaters"},
+    Turn{"programme", "program"}, Turn{"programmes", "programs"},
+    Turn{"grey", "gray"},         Turn{"ageing", "aging"},
+};
+
+std::string with_turn(std::string_view word, std::size_t at, const Turn& turn) {
+    std::string one(word);
+    return one.replace(at, turn[0].size(), turn[1]);
+}
+
+template<typename Turns>
+std::string turned(std::string_view word, const Turns& turns, const english::Language& language) {
+    for (const Turn& turn : turns)
+        if (word.ends_with(turn[0])) {
+            std::string one = with_turn(word, word.size() - turn[0].size(), turn);
+            if (language.spelled_right(one)) return one;
+        }
+    return {};
+}
+
+bool is_variant(std::string_view british) {
+    return std::ranges::any_of(us_variants,
+                               [&](const Turn& turn) { return british.ends_with(turn[0]); });
+}
+
+struct Regional {
+    std::string text; // as it is written
+    Place place;
+    std::string other; // its spelling in the other country
+    bool variant = false;
+};
+
+struct RegionalWords {
+    std::vector<Regional> british, american;
+};
+
+void add_word(const WordAt& word, const model::Text& text, const english::Language& language,
+              RegionalWords& found) {
+    const std::string lower = lower_case(word.word);
+    const auto add = [&](std::vector<Regional>& where, std::string_view other, bool variant) {
+        where.push_back({std::string(word.word), text.place(word.offset, word.word.size()),
+                         std::string(other), variant});
+    };
+    for (const Pair& pair : pairs) {
+        if (lower == pair.gb) return add(found.british, pair.us, is_variant(pair.gb));
+        if (lower == pair.us) return add(found.american, pair.gb, is_variant(pair.gb));
+    }
+    if (language.spelled_right(lower)) return;
+    if (const std::string us = american_spelling(lower, language); !us.empty())
+        add(found.british, us, is_variant(lower));
+}
+
+RegionalWords regional_words(const ProofContext& context) {
+    RegionalWords found;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!is_wording(part)) return;
+        const std::string text = part.text.plain();
+        for (std::size_t i = 0; const WordAt& word : words_in(text)) {
+            // within a sentence a capital makes it a name
+            const bool opens = i++ == 0;
+            const bool capital = word.word.front() >= 'A' && word.word.front() <= 'Z';
+            if (opens || !capital) add_word(word, part.text, context.language, found);
+        }
+    });
+    return found;
+}
+
+std::string cased_like(std::string word, std::string_view model) {
+    const bool capital = model.front() >= 'A' && model.front() <= 'Z';
+    if (capital && word.front() >= 'a' && word.front() <= 'z')
+        word.front() = static_cast<char>(word.front() - 'a' + 'A');
+    return word;
+}
+
+bool is_sure(const Regional& word) {
+    return !word.variant;
+}
+
+}
+
+std::string american_spelling(std::string_view british, const english::Language& language) {
+    constexpr std::size_t shortest = 5; // not mise, of mise en place
+    if (british.size() < shortest) return {};
+    std::vector<std::string> stems{std::string(british)};
+    for (const Turn& turn : {Turn{"ae", "e"}, Turn{"oe", "e"}, Turn{"oul", "ol"}})
+        if (const std::size_t at = british.find(turn[0]); at != std::string_view::npos)
+            stems.push_back(with_turn(british, at, turn)); // anaesthetised has two
+    for (const std::string& stem : stems) {
+        if (stem != british && language.spelled_right(stem)) return stem;
+        if (std::string one = turned(stem, endings, language); !one.empty()) return one;
+        if (std::string one = turned(stem, us_variants, language); !one.empty()) return one;
+    }
+    return {};
+}
+
+// A variant is told only beside what surely is British, or beside a variant of the other country's.
+void spelling_region(const ProofContext& context, std::vector<Finding>& findings) {
+    const RegionalWords found = regional_words(context);
+    const bool in_britain = *context.resume.settings.language == "en-GB";
+    const auto& odd = in_britain ? found.american : found.british;
+    const auto& usual = in_britain ? found.british : found.american;
+    const auto first_sure = std::ranges::find_if(odd, is_sure);
+    if (usual.empty()) {
+        if (in_britain || first_sure == odd.end()) return;
+        return report(findings, first_sure->place,
+                      model::in_quotes(first_sure->text) + " is spelled as in Britain",
+                      "write " + model::in_quotes(cased_like(first_sure->other, first_sure->text)) +
+                          ", or set 'language: en-GB'");
+    }
+    const bool of_variants = std::ranges::any_of(usual, &Regional::variant);
+    for (const Regional& word : odd) {
+        if (word.variant && first_sure == odd.end() && !of_variants) continue;
+        report(findings, word.place,
+               model::in_quotes(word.text) + " is spelled as in " +
+                   (in_britain ? "the US, and " : "Britain, and ") +
+                   model::in_quotes(usual.front().text) + " as in " +
+                   (in_britain ? "Britain" : "the US"),
+               model::in_quotes(cased_like(word.other, word.text)));
+    }
+}
+
+}

@@ -1,0 +1,242 @@
+// Ways through the model that checks share.
+#include "compiler/advice/walk.hpp"
+
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace quoin::advice {
+
+namespace {
+
+constexpr std::array<std::string_view, 13> small_numbers{"no",   "one",    "two",   "three", "four",
+                                                         "five", "six",    "seven", "eight", "nine",
+                                                         "ten",  "eleven", "twelve"};
+
+// By what an entry is known, the first that it has.
+constexpr std::array naming_fields{trade::FieldName::role,       trade::FieldName::project,
+                                   trade::FieldName::activity,   trade::FieldName::degree,
+                                   trade::FieldName::school,     trade::FieldName::award,
+                                   trade::FieldName::credential, trade::FieldName::publication,
+                                   trade::FieldName::title,      trade::FieldName::employer};
+
+bool is_word_byte(char c) {
+    return is_ascii_letter(c) || is_figure(c) || static_cast<unsigned char>(c) >= 0x80;
+}
+
+// U+2019 within a word is its apostrophe.
+std::size_t apostrophe_at(std::string_view text, std::size_t at) {
+    if (text.substr(at).starts_with("\u2019")) return 3;
+    return text[at] == '\'' || text[at] == '-' ? 1 : 0;
+}
+
+// General punctuation, U+2000 to U+206F, and the no-break space part words.
+std::size_t sign_at(std::string_view text, std::size_t at) {
+    const std::string_view rest = text.substr(at);
+    if (rest.starts_with("\u00A0")) return 2;
+    if (rest.size() >= 3 && rest[0] == '\xE2' && (rest[1] == '\x80' || rest[1] == '\x81')) return 3;
+    return 0;
+}
+
+void visit_field(const model::Field& field, bool in_heading,
+                 const std::function<void(const TextInResume&)>& visit) {
+    if (!field.label.empty()) visit({field.label, &field, nullptr, in_heading});
+    if (const model::Text* text = text_in(&field)) visit({*text, &field, nullptr, in_heading});
+    if (const auto* items = items_in(&field))
+        for (const model::Text& item : *items)
+            visit({item, &field, nullptr, in_heading});
+}
+
+void visit_entry(const model::Entry& entry, const std::function<void(const TextInResume&)>& visit) {
+    for (const model::Field& field : entry.fields)
+        visit_field(field, false, visit);
+    for (const model::Bullet& bullet : entry.bullets)
+        visit({bullet.text, nullptr, &bullet, false});
+    for (const model::Entry& further : entry.further)
+        visit_entry(further, visit);
+}
+
+}
+
+const model::Field* Position::find(trade::FieldName name) const {
+    const model::Field* own = entry->find(name);
+    return own ? own : head->find(name);
+}
+
+std::vector<Position> positions(const model::Resume& resume,
+                                std::initializer_list<trade::Holds> kinds) {
+    std::vector<Position> all;
+    for (const model::Section& section : resume.sections) {
+        if (std::ranges::find(kinds, section.holds) == kinds.end()) continue;
+        for (const model::Entry& entry : section.entries) {
+            all.push_back({&section, &entry, &entry});
+            for (const model::Entry& further : entry.further)
+                all.push_back({&section, &entry, &further});
+        }
+    }
+    return all;
+}
+
+const model::Text* text_in(const model::Field* field) {
+    return field ? std::get_if<model::Text>(&field->value) : nullptr;
+}
+
+const std::vector<model::Text>* items_in(const model::Field* field) {
+    return field ? std::get_if<std::vector<model::Text>>(&field->value) : nullptr;
+}
+
+const model::DateRange* dates_in(const model::Field* field) {
+    return field ? std::get_if<model::DateRange>(&field->value) : nullptr;
+}
+
+std::string plain_in(const model::Field* field) {
+    const model::Text* text = text_in(field);
+    return text ? text->plain() : std::string{};
+}
+
+const model::Field* naming_field(const model::Entry& entry) {
+    for (const trade::FieldName name : naming_fields)
+        if (const model::Field* field = entry.find(name)) return field;
+    return nullptr;
+}
+
+std::string called(const model::Entry& entry) {
+    const std::string name = plain_in(naming_field(entry));
+    return name.empty() ? "this entry" : model::in_quotes(name);
+}
+
+Place place_of(const model::Entry& entry) {
+    const model::Field* field = naming_field(entry);
+    return field ? field->place : entry.place;
+}
+
+void visit_texts(const model::Resume& resume,
+                 const std::function<void(const TextInResume&)>& visit) {
+    for (const model::Field& field : resume.heading)
+        visit_field(field, true, visit);
+    for (const model::Section& section : resume.sections) {
+        visit({section.title, nullptr, nullptr, false});
+        for (const model::Entry& entry : section.entries)
+            visit_entry(entry, visit);
+    }
+}
+
+void visit_bullets(const model::Resume& resume,
+                   const std::function<void(const Position&, const model::Bullet&)>& visit) {
+    using enum trade::Holds;
+    for (const Position& position :
+         positions(resume, {education, experience, projects, activities, honors, other}))
+        for (const model::Bullet& bullet : position.entry->bullets)
+            visit(position, bullet);
+}
+
+std::vector<WordAt> words_in(std::string_view text) {
+    std::vector<WordAt> words;
+    std::size_t at = 0;
+    while (at < text.size()) {
+        if (const std::size_t sign = sign_at(text, at); sign > 0 || !is_word_byte(text[at])) {
+            at += std::max<std::size_t>(sign, 1);
+            continue;
+        }
+        std::size_t end = at;
+        while (end < text.size()) {
+            const std::size_t inner = apostrophe_at(text, end);
+            const bool joins = inner > 0 && end + inner < text.size() &&
+                               is_word_byte(text[end + inner]) && sign_at(text, end + inner) == 0;
+            if (joins)
+                end += inner;
+            else if (is_word_byte(text[end]) && sign_at(text, end) == 0)
+                ++end;
+            else
+                break;
+        }
+        words.push_back({text.substr(at, end - at), at});
+        at = end;
+    }
+    return words;
+}
+
+std::size_t find_phrase(std::string_view text, std::string_view phrase) {
+    for (std::size_t at = text.find(phrase); at != std::string_view::npos;
+         at = text.find(phrase, at + 1)) {
+        const std::size_t end = at + phrase.size();
+        const bool begins = at == 0 || !is_word_byte(text[at - 1]);
+        if (begins && (end == text.size() || !is_word_byte(text[end]))) return at;
+    }
+    return std::string_view::npos;
+}
+
+bool has_phrase(std::string_view text, std::string_view phrase) {
+    return find_phrase(text, phrase) != std::string_view::npos;
+}
+
+std::string counted(std::size_t count, std::string_view one, std::string_view several) {
+    const std::string number =
+        count < small_numbers.size() ? std::string(small_numbers.at(count)) : std::to_string(count);
+    return number + ' ' + std::string(count == 1 ? one : several);
+}
+
+std::string some_of(const std::vector<std::string>& words, std::size_t most) {
+    std::string text;
+    const std::size_t shown = std::min(words.size(), most);
+    for (std::size_t i = 0; i < shown; ++i) {
+        if (i > 0) text += i + 1 == words.size() ? " and " : ", ";
+        text += model::in_quotes(words[i]);
+    }
+    if (shown < words.size()) text += " and " + std::to_string(words.size() - shown) + " more";
+    return text;
+}
+
+std::string lines_listed(const std::vector<Place>& places) {
+    constexpr std::size_t most = 6; // and one more, rather than "and 1 more"
+    const std::size_t shown = places.size() > most + 1 ? most : places.size();
+    std::string text;
+    for (std::size_t i = 0; i < shown; ++i) {
+        if (i > 0) text += i + 1 == places.size() ? " and " : ", ";
+        text += std::to_string(places[i].line);
+    }
+    if (shown < places.size()) text += " and " + std::to_string(places.size() - shown) + " more";
+    return text;
+}
+
+bool is_high_school(const model::Entry& entry) {
+    const std::string name = lower_case(plain_in(entry.find(trade::FieldName::school)));
+    return has_phrase(name, "high school") || has_phrase(name, "secondary school");
+}
+
+bool is_student(trade::Stage stage) {
+    return stage == trade::Stage::undergraduate || stage == trade::Stage::recent_graduate;
+}
+
+std::vector<Place> source_lines(const model::Text& text) {
+    std::vector<Place> lines;
+    for (const model::Span& span : text.spans) {
+        const Place& place = span.place;
+        if (place.line == 0 || place.column == 0) continue;
+        if (lines.empty() || lines.back().line != place.line || lines.back().file != place.file) {
+            lines.push_back(place);
+            continue;
+        }
+        Place& last = lines.back();
+        const std::uint32_t end = std::max(last.column + last.length, place.column + place.length);
+        last.column = std::min(last.column, place.column);
+        last.length = end - last.column;
+    }
+    return lines;
+}
+
+std::string_view source_at(const Sources& sources, const Place& place) {
+    const std::string_view line = sources.file(place.file).line(place.line);
+    if (place.column == 0) return line;
+    const std::size_t begin = std::min<std::size_t>(place.column - 1, line.size());
+    return line.substr(begin, place.length);
+}
+
+void report(std::vector<Finding>& findings, Place place, std::string text, std::string suggestion,
+            std::vector<Edit> safe_mend) {
+    findings.push_back({{}, place, std::move(text), std::move(suggestion), std::move(safe_mend)});
+}
+
+}

@@ -1,0 +1,81 @@
+// Ways through the model that checks share: positions, texts, words, and words for messages.
+#pragma once
+
+#include "compiler/advice/check.hpp"
+#include "compiler/base/ascii.hpp"
+#include "compiler/stages/model/resume.hpp"
+
+#include <cstddef>
+#include <functional>
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin::advice {
+
+// One position, project or activity. `head` holds the employer and place of a further position at
+// the same employer; it is `entry` itself for all others.
+struct Position {
+    const model::Section* section = nullptr;
+    const model::Entry* head = nullptr;
+    const model::Entry* entry = nullptr;
+
+    // In the entry, else in its head.
+    const model::Field* find(trade::FieldName name) const;
+};
+
+std::vector<Position> positions(const model::Resume& resume,
+                                std::initializer_list<trade::Holds> kinds);
+
+const model::Text* text_in(const model::Field* field); // null if it is no text
+const std::vector<model::Text>* items_in(const model::Field* field);
+const model::DateRange* dates_in(const model::Field* field);
+std::string plain_in(const model::Field* field); // empty if it is no text
+
+// What an entry is called: its role, project, activity, degree, …; the field, or null.
+const model::Field* naming_field(const model::Entry& entry);
+std::string called(const model::Entry& entry); // "'Field Survey Intern'", or "this entry"
+Place place_of(const model::Entry& entry);     // of what it is called by
+
+// A text of the résumé, and what it is.
+struct TextInResume {
+    const model::Text& text;
+    const model::Field* field = nullptr;   // null for titles and bullets
+    const model::Bullet* bullet = nullptr; // null for titles and fields
+    bool in_heading = false;
+};
+
+void visit_texts(const model::Resume& resume,
+                 const std::function<void(const TextInResume&)>& visit);
+void visit_bullets(const model::Resume& resume,
+                   const std::function<void(const Position&, const model::Bullet&)>& visit);
+
+struct WordAt { // letters and figures, apostrophes and hyphens within
+    std::string_view word;
+    std::size_t offset = 0;
+};
+std::vector<WordAt> words_in(std::string_view text);
+
+// Whether `phrase` stands in `text` between the ends of words; both lower case.
+bool has_phrase(std::string_view text, std::string_view phrase);
+std::size_t find_phrase(std::string_view text, std::string_view phrase); // npos if it does not
+
+// "one bullet", "three bullets", "14 bullets"
+std::string counted(std::size_t count, std::string_view one, std::string_view several);
+// "'a', 'b' and 2 more"
+std::string some_of(const std::vector<std::string>& words, std::size_t most);
+// "9 and 12", "9, 12 and 30", "1, 2, 3, 4, 5, 6 and 74 more"
+std::string lines_listed(const std::vector<Place>& places);
+
+bool is_high_school(const model::Entry& entry);
+bool is_student(trade::Stage stage); // still at college, or just out of it
+
+// The pieces of source lines that a text was read from, in order.
+std::vector<Place> source_lines(const model::Text& text);
+std::string_view source_at(const Sources& sources, const Place& place);
+
+void report(std::vector<Finding>& findings, Place place, std::string text,
+            std::string suggestion = {}, std::vector<Edit> safe_mend = {});
+
+}

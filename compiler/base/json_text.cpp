@@ -1,0 +1,11 @@
+#include "compiler/base/json_text.hpp"
+
+#include <nlohmann/json.hpp>
+
+namespace quoin {
+
+std::string json_text(const nlohmann::ordered_json& json) {
+    return json.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n';
+}
+
+}

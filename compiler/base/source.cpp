@@ -1,0 +1,192 @@
+// Reading source files: bounded, checked as UTF-8, line ends made LF, brought to NFC.
+#include "compiler/base/source.hpp"
+
+#include "compiler/base/encoding.hpp"
+#include "compiler/base/utf8.hpp"
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <array>
+#include <cerrno>
+#include <limits>
+#include <system_error>
+#include <utility>
+
+namespace quoin {
+
+static_assert(3 * Sources::most_bytes < std::numeric_limits<std::uint32_t>::max(),
+              "places count bytes in 32 bits, and NFC makes a text at most three times as long");
+
+namespace {
+
+constexpr const char* too_large =
+    "is larger than 1 MiB; a résumé is a few kilobytes of text, so this looks like another file";
+
+class FileDescriptor { // an open file, or a negative number
+public:
+    explicit FileDescriptor(int number) : number_(number) {}
+    ~FileDescriptor() {
+        if (number_ >= 0) ::close(number_);
+    }
+    FileDescriptor(const FileDescriptor&) = delete;
+    FileDescriptor& operator=(const FileDescriptor&) = delete;
+
+    int number() const { return number_; }
+
+private:
+    int number_;
+};
+
+struct ReadBytes { // the bytes, or why there are none
+    std::string bytes;
+    std::string fault;
+};
+
+std::string open_fault(int error) {
+    switch (error) {
+    case ENOENT:
+        return "no such file";
+    case ENOTDIR:
+        return "no such file: a part of its path is not a folder";
+    case EACCES:
+        return "may not be read: permission is missing";
+    default:
+        return "cannot be read: " + std::generic_category().message(error);
+    }
+}
+
+// Reads one byte more than the limit at most, so that pipes and devices without an end are bounded
+// as well.
+ReadBytes read_bounded(int descriptor) {
+    ReadBytes reading;
+    std::array<char, 65536> buffer{};
+    while (reading.bytes.size() <= Sources::most_bytes) {
+        const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
+        if (count < 0 && errno == EINTR) continue;
+        if (count < 0) return {{}, open_fault(errno)};
+        if (count == 0) return reading;
+        reading.bytes.append(buffer.data(), static_cast<std::size_t>(count));
+    }
+    return {{}, too_large};
+}
+
+ReadBytes read_file(const std::filesystem::path& path) {
+    const FileDescriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY));
+    if (descriptor.number() < 0) return {{}, open_fault(errno)};
+    struct stat status {};
+    if (::fstat(descriptor.number(), &status) != 0) return {{}, open_fault(errno)};
+    if (S_ISDIR(status.st_mode)) return {{}, "is a folder; a text file was expected"};
+    return read_bounded(descriptor.number());
+}
+
+std::vector<std::size_t> starts_of_lines(std::string_view text) {
+    std::vector<std::size_t> starts{0};
+    for (std::size_t at = 0; at + 1 < text.size(); ++at)
+        if (text[at] == '\n') starts.push_back(at + 1);
+    return starts;
+}
+
+// A name stands in messages on a terminal, whose control sequences it must not reach.
+std::string printable(std::string name) {
+    for (char& c : name)
+        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) c = '?';
+    return name;
+}
+
+// Takes the bytes of a file that holds nothing but its name yet.
+bool take(SourceFile& file, std::uint32_t index, std::string bytes, Diagnostics& diagnostics) {
+    if (bytes.size() > Sources::most_bytes) {
+        diagnostics.error({.file = index}, too_large);
+        return false;
+    }
+    file.bytes = std::move(bytes);
+    Decoded decoded = decode(file.bytes);
+    file.text = std::move(decoded.text);
+    if (decoded.faults.empty()) {
+        std::string normal = to_nfc(file.text);
+        if (normal.size() > Sources::most_bytes)
+            decoded.faults.push_back({{}, too_large});
+        else
+            file.text = std::move(normal);
+    }
+    file.line_starts = starts_of_lines(file.text);
+    for (EncodingFault& fault : decoded.faults) {
+        fault.place.file = index;
+        diagnostics.error(fault.place, std::move(fault.text));
+    }
+    return decoded.faults.empty();
+}
+
+}
+
+std::string_view SourceFile::line(std::uint32_t number) const {
+    if (number == 0 || number > line_starts.size()) return {};
+    const std::string_view rest = std::string_view(text).substr(line_starts[number - 1]);
+    return rest.substr(0, rest.find('\n'));
+}
+
+std::optional<std::uint32_t> Sources::read(const std::filesystem::path& path,
+                                           Diagnostics& diagnostics) {
+    const auto held = held_.find(path);
+    ReadBytes reading = held == held_.end() ? read_file(path) : ReadBytes{held->second, {}};
+    if (reading.fault.empty()) {
+        const auto index = add(path.string(), std::move(reading.bytes), diagnostics);
+        files_.back().path = path;
+        return index;
+    }
+    refuse(path.string(), std::move(reading.fault), diagnostics);
+    files_.back().path = path;
+    return std::nullopt;
+}
+
+void Sources::hold(const std::filesystem::path& path, std::string bytes) {
+    held_.insert_or_assign(path, std::move(bytes));
+}
+
+std::optional<std::uint32_t> Sources::read_standard_input(Diagnostics& diagnostics) {
+    constexpr const char* name = "standard input";
+    ReadBytes reading = read_bounded(STDIN_FILENO);
+    if (reading.fault.empty()) return add(name, std::move(reading.bytes), diagnostics);
+    refuse(name, std::move(reading.fault), diagnostics);
+    return std::nullopt;
+}
+
+// A file that cannot be read stays in the list by its name, so that its diagnostics can show it.
+void Sources::refuse(std::string name, std::string fault, Diagnostics& diagnostics) {
+    const auto index = static_cast<std::uint32_t>(files_.size());
+    files_.emplace_back().name = printable(std::move(name));
+    diagnostics.error({.file = index}, std::move(fault));
+}
+
+std::optional<std::uint32_t> Sources::add(std::string name, std::string bytes,
+                                          Diagnostics& diagnostics) {
+    const auto index = static_cast<std::uint32_t>(files_.size());
+    SourceFile& file = files_.emplace_back();
+    file.name = printable(std::move(name));
+    if (!take(file, index, std::move(bytes), diagnostics)) return std::nullopt;
+    return index;
+}
+
+std::uint32_t Sources::display_column(const Place& place) const {
+    if (place.line == 0 || place.column == 0) return 0;
+    std::string_view before = file(place.file).line(place.line).substr(0, place.column - 1);
+    const bool goes_on = counted_.file == place.file && counted_.line == place.line &&
+                         counted_.bytes <= before.size();
+    std::uint32_t columns = goes_on ? counted_.columns : 0;
+    const std::size_t size = before.size();
+    if (goes_on) before.remove_prefix(counted_.bytes);
+    while (!before.empty()) {
+        const Character character = first_character(before);
+        columns += character.code == U'\t'
+                       ? 8 - columns % 8
+                       : static_cast<std::uint32_t>(terminal_columns(character.code));
+        before.remove_prefix(character.length);
+    }
+    counted_ = {place.file, place.line, columns, size};
+    return columns + 1;
+}
+
+}

@@ -1,0 +1,62 @@
+// Source files: read whole, checked as UTF-8, brought to NFC, kept for as long as places point
+// into them.
+#pragma once
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/base/place.hpp"
+
+#include <cstdint>
+#include <deque>
+#include <filesystem>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin {
+
+struct SourceFile {
+    std::filesystem::path path; // empty for standard input
+    std::string name;           // as messages show it
+    std::string bytes;          // as read, for mends that keep all else byte for byte
+    std::string text; // NFC (Unicode Standard Annex #15), LF line ends, no byte-order mark
+    std::vector<std::size_t> line_starts; // offsets into text, one a line
+
+    std::string_view line(std::uint32_t number) const; // from 1, without its line end
+};
+
+class Sources {
+public:
+    // A résumé is a few kilobytes; a file of more than this is something else given by mistake.
+    static constexpr std::size_t most_bytes = std::size_t{1} << 20;
+
+    // Each returns the new file's index, or reports why there is none: no such file, a folder,
+    // not readable, over most_bytes, bad UTF-8 (at its byte), a NUL byte.
+    std::optional<std::uint32_t> read(const std::filesystem::path& path, Diagnostics& diagnostics);
+    std::optional<std::uint32_t> read_standard_input(Diagnostics& diagnostics);
+    std::optional<std::uint32_t> add(std::string name, std::string bytes, Diagnostics& diagnostics);
+
+    // From now on read() finds these bytes at `path`, whatever is on the disk.
+    void hold(const std::filesystem::path& path, std::string bytes);
+
+    const SourceFile& file(std::uint32_t index) const { return files_.at(index); }
+    std::size_t size() const { return files_.size(); }
+
+    // Column as GNU messages count it: from 1, in terminal columns, tabs to every eighth.
+    std::uint32_t display_column(const Place& place) const;
+
+private:
+    void refuse(std::string name, std::string fault, Diagnostics& diagnostics);
+
+    struct Counted { // how far display_column() came; the next place is mostly behind it
+        std::uint32_t file = 0, line = 0, columns = 0;
+        std::size_t bytes = 0;
+    };
+
+    std::map<std::filesystem::path, std::string> held_;
+    mutable Counted counted_;
+    std::deque<SourceFile> files_; // a deque: references stay good while files are added
+};
+
+}

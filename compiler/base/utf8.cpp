@@ -1,0 +1,63 @@
+// UTF-8 as Table 3-7 of the Unicode Standard has it: well-formed byte sequences.
+#include "compiler/base/utf8.hpp"
+
+#include <utf8proc.h>
+
+#include <algorithm>
+#include <array>
+
+namespace quoin {
+
+namespace {
+
+struct Lead { // a row of Table 3-7
+    unsigned char first = 0, last = 0;
+    std::size_t length = 0;
+    unsigned char second_least = 0x80, second_most = 0xBF; // later bytes are 80..BF in every row
+};
+
+constexpr std::array<Lead, 9> leads{{{0x00, 0x7F, 1},
+                                     {0xC2, 0xDF, 2},
+                                     {0xE0, 0xE0, 3, 0xA0, 0xBF},
+                                     {0xE1, 0xEC, 3},
+                                     {0xED, 0xED, 3, 0x80, 0x9F},
+                                     {0xEE, 0xEF, 3},
+                                     {0xF0, 0xF0, 4, 0x90, 0xBF},
+                                     {0xF1, 0xF3, 4},
+                                     {0xF4, 0xF4, 4, 0x80, 0x8F}}};
+
+char32_t lead_bits(unsigned char byte, std::size_t length) {
+    return length == 1 ? byte : byte & (0xFFU >> (length + 1));
+}
+
+}
+
+Character first_character(std::string_view text) {
+    const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(text[at]); };
+    const auto lead = std::find_if(leads.begin(), leads.end(), [&](const Lead& row) {
+        return row.first <= byte(0) && byte(0) <= row.last;
+    });
+    if (lead == leads.end()) return {};
+    char32_t code = lead_bits(byte(0), lead->length);
+    for (std::size_t at = 1; at < lead->length; ++at) {
+        const unsigned char least = at == 1 ? lead->second_least : 0x80;
+        const unsigned char most = at == 1 ? lead->second_most : 0xBF;
+        if (at == text.size() || byte(at) < least || byte(at) > most) return {.length = at};
+        code = (code << 6U) | (byte(at) & 0x3FU);
+    }
+    return {code, lead->length, true};
+}
+
+bool continues_character(char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+}
+
+std::size_t characters_in(std::string_view text) {
+    return text.size() - static_cast<std::size_t>(std::ranges::count_if(text, continues_character));
+}
+
+int terminal_columns(char32_t code) {
+    return utf8proc_charwidth(static_cast<utf8proc_int32_t>(code));
+}
+
+}

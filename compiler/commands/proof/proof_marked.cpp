@@ -1,0 +1,127 @@
+// The marked proof: what an adviser hands back.
+#include "compiler/commands/proof/proof_report.hpp"
+
+#include "compiler/advice/marks.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/ascii.hpp"
+#include "compiler/stages/composition/sheet.hpp"
+#include "compiler/stages/pages/notes.hpp"
+#include "compiler/stages/pdf/pdf.hpp"
+
+#include <fmt/format.h>
+
+#include <iterator>
+#include <map>
+#include <set>
+#include <stdexcept>
+#include <utility>
+
+namespace quoin::commands {
+
+namespace {
+
+// "Line 12", or "Line 3 of shared.resume" in another file than the one that was named; no path, for
+// the page may travel.
+std::string line_of(const Place& place, const Proofread& one) {
+    if (place.line == 0) return "The whole";
+    std::string text = fmt::format("Line {}", place.line);
+    if (one.file && place.file != *one.file)
+        text += " of " + one.sources.file(place.file).path.filename().string();
+    return text;
+}
+
+composition::Remark remark_of(const advice::Finding& finding, const Proofread& one,
+                              std::size_t number, bool first_of_check) {
+    composition::Remark remark{std::to_string(number),
+                               fmt::format("{}, {}:", line_of(finding.place, one), finding.check),
+                               sentence_of(finding) + '.',
+                               {}};
+    if (const advice::Check* check = advice::find_check(finding.check); check && first_of_check) {
+        remark.reason = check->why;
+        if (!check->caution.empty()) (remark.reason += ' ') += check->caution;
+    }
+    return remark;
+}
+
+std::vector<composition::RemarkGroup> remarks_by_weight(const Proofread& one) {
+    std::vector<composition::RemarkGroup> groups{
+        {"Must mend", {}}, {"Should mend", {}}, {"To consider", {}}};
+    std::set<std::string_view> explained;
+    for (std::size_t number = 1; const advice::Finding& finding : one.proof.findings) {
+        const bool first = explained.insert(finding.check).second;
+        groups.at(static_cast<std::size_t>(weight_of(finding)))
+            .remarks.push_back(remark_of(finding, one, number++, first));
+    }
+    return groups;
+}
+
+composition::RemarkGroup set_aside(const Proofread& one) {
+    std::map<const model::Acceptance*, std::size_t> counts;
+    for (const advice::SetAside& each : one.proof.set_aside)
+        ++counts[each.acceptance];
+    composition::RemarkGroup group{"Set aside by the résumé", {}};
+    for (const model::Acceptance& acceptance : one.resume->settings.accept)
+        if (const auto found = counts.find(&acceptance); found != counts.end())
+            group.remarks.push_back({"–",
+                                     acceptance.check + ':',
+                                     advice::counted(found->second, "finding", "findings") + ": " +
+                                         acceptance.reason + '.',
+                                     {}});
+    return group;
+}
+
+composition::Sheet sheet_of(const Proofread& one, const english::Language& language) {
+    composition::Sheet sheet{"Proof", {}, remarks_by_weight(one)};
+    const Verdict verdict = verdict_of(one, language);
+    sheet.opening.push_back(capitalised(verdict.readiness) + '.');
+    if (!verdict.good.empty()) sheet.opening.push_back("Good already: " + verdict.good + '.');
+    if (!one.proof.findings.empty())
+        sheet.opening.emplace_back(
+            "Each number is that of a flag in the margin; lines are those of "
+            "the source. What is found is a help to judge by: facts, and "
+            "the last word, stay with the writer.");
+    sheet.groups.push_back(set_aside(one));
+    return sheet;
+}
+
+// The sheet is as the theme likes it, whatever the page had to give up to be one.
+model::Settings sheet_settings(const model::Settings& resume) {
+    model::Settings settings;
+    settings.paper = resume.paper;
+    settings.language = resume.language;
+    return settings;
+}
+
+void append_pages(pages::Pages& pages, pages::Pages more, std::uint32_t paragraphs) {
+    for (pages::Page& page : more.pages) {
+        for (pages::PlacedRun& run : page.runs)
+            run.paragraph += paragraphs;
+        pages.pages.push_back(std::move(page));
+    }
+}
+
+}
+
+std::string marked_proof(const Proofread& one, const ProofTools& tools,
+                         std::optional<std::int64_t> time) {
+    const stages::Typeset& typeset = one.typeset.value();
+    const fit::Fit fit = fit_or_draft(typeset);
+    pages::Pages pages = make_pages(typeset, fit);
+    std::vector<pages::Note> notes = notes_of(one.proof, typeset.composition, pages);
+    place_flags(notes, pages, fit.setting.side_margin);
+
+    const model::Settings settings = sheet_settings(typeset.resume.settings);
+    auto sheet = compose_sheet(sheet_of(one, tools.language), settings, typeset.theme, tools.fonts);
+    if (!sheet) throw std::runtime_error("the theme's fonts cannot set the list of findings");
+    pages::Pages sheet_pages =
+        pages::make_pages(*sheet, fit::preferred_fit(*sheet, typeset.theme, settings));
+
+    composition::Composition whole = typeset.composition;
+    const auto paragraphs = static_cast<std::uint32_t>(whole.paragraphs.size());
+    append(whole, std::move(*sheet));
+    append_pages(pages, std::move(sheet_pages), paragraphs);
+    whole.title += ", marked proof";
+    return pdf::write_pdf(whole, pages, time, notes);
+}
+
+}

@@ -1,0 +1,254 @@
+// `quoin proof --mend`: the safe mends, made in the source files.
+#include "compiler/commands/proof/proof_report.hpp"
+
+#include "compiler/advice/mend.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/write_file.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/commands/proof/line_diff.hpp"
+#include "compiler/stages/model/build.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <map>
+#include <memory>
+#include <unistd.h>
+#include <utility>
+
+namespace quoin::commands {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr int most_mending_rounds = 8; // an edit that overlapped another waits for the next round
+
+// The bytes of every file of the résumé; standard input has the empty path.
+using Texts = std::map<fs::path, std::string>;
+
+struct SourceReading {
+    Sources sources;
+    Diagnostics diagnostics;
+    std::optional<std::uint32_t> file; // the one that was named
+    std::optional<model::Resume> resume;
+
+    void build() {
+        if (file) resume = model::build_resume(sources, *file, diagnostics);
+    }
+    std::size_t warnings() const { return diagnostics.count(Severity::warning); }
+};
+
+using ReadingOwner = std::unique_ptr<SourceReading>;
+
+ReadingOwner first_reading(const std::string& input) {
+    auto reading = std::make_unique<SourceReading>();
+    reading->file = input == "-" ? reading->sources.read_standard_input(reading->diagnostics)
+                                 : reading->sources.read(input, reading->diagnostics);
+    reading->build();
+    reading->diagnostics.sort();
+    return reading;
+}
+
+Texts texts_of(const Sources& sources) {
+    Texts texts;
+    for (std::uint32_t file = 0; file < sources.size(); ++file)
+        texts.emplace(sources.file(file).path, sources.file(file).bytes);
+    return texts;
+}
+
+// The same résumé, its files as they would be.
+ReadingOwner read_again(const SourceReading& before, const Texts& texts) {
+    auto reading = std::make_unique<SourceReading>();
+    for (const auto& [path, bytes] : texts)
+        reading->sources.hold(path, bytes);
+    const SourceFile& first = before.sources.file(*before.file);
+    reading->file = first.path.empty() ? reading->sources.add(first.name, texts.at(first.path),
+                                                              reading->diagnostics)
+                                       : reading->sources.read(first.path, reading->diagnostics);
+    reading->build();
+    return reading;
+}
+
+// Of the whole résumé, whatever a build for a tag would leave out; by place.
+std::vector<advice::Edit> edits_of(const SourceReading& reading, const ProofTools& tools) {
+    const model::Resume& resume = *reading.resume;
+    const advice::ProofContext context{.sources = reading.sources,
+                                       .resume = resume,
+                                       .typeset = nullptr,
+                                       .today = resume.settings.updated->value_or(tools.read_on),
+                                       .language = tools.language,
+                                       .read_on = tools.read_on,
+                                       .everything = true};
+    std::vector<advice::Edit> edits;
+    for (advice::Finding& finding : run_proof(context).findings)
+        std::ranges::move(finding.safe_mend, std::back_inserter(edits));
+    std::ranges::stable_sort(edits, {}, &advice::Edit::place);
+    return edits;
+}
+
+struct MendedTexts {
+    Texts texts;
+    std::map<fs::path, std::size_t> made;
+};
+
+MendedTexts mend_texts(const Sources& sources, const std::vector<advice::Edit>& edits) {
+    std::map<fs::path, std::pair<std::uint32_t, std::vector<advice::Edit>>> by_path;
+    for (advice::Edit edit : edits) {
+        const fs::path& path = sources.file(edit.place.file).path;
+        auto& [file, own] =
+            by_path.try_emplace(path, edit.place.file, std::vector<advice::Edit>{}).first->second;
+        edit.place.file = file; // a file may be taken in twice
+        own.push_back(std::move(edit));
+    }
+    MendedTexts result{texts_of(sources), {}};
+    for (auto& [path, theirs] : by_path) {
+        advice::Mended mended = advice::mend(sources.file(theirs.first), std::move(theirs.second));
+        result.texts[path] = std::move(mended.bytes);
+        result.made[path] = mended.made;
+    }
+    return result;
+}
+
+std::size_t size_of(const Sources& sources) {
+    std::size_t bytes = 0;
+    for (std::uint32_t file = 0; file < sources.size(); ++file)
+        bytes += sources.file(file).bytes.size();
+    return bytes;
+}
+
+void add_shape(const model::Tags& tags, std::string& shape) {
+    for (const std::string& tag : tags.only)
+        shape += '{' + tag;
+    for (const std::string& tag : tags.except)
+        shape += "{!" + tag;
+}
+
+void add_shape(const model::Entry& entry, std::string& shape) {
+    add_shape(entry.tags, shape += "\n ");
+    for (const model::Field& field : entry.fields) {
+        const std::vector<model::Text>* items = advice::items_in(&field);
+        shape += fmt::format(" f{}:{}", static_cast<int>(field.name), items ? items->size() : 1);
+        add_shape(field.tags, shape);
+    }
+    for (const model::Bullet& bullet : entry.bullets)
+        add_shape(bullet.tags, shape += bullet.level == 1 ? " -" : " --");
+    for (const model::Entry& further : entry.further)
+        add_shape(further, shape);
+}
+
+// What a mend leaves as it is: what there is of everything, and its tags.
+std::string shape_of(const model::Resume& resume) {
+    std::string shape;
+    for (const model::Field& field : resume.heading)
+        add_shape(field.tags, shape += fmt::format(" f{}", static_cast<int>(field.name)));
+    for (const model::Section& section : resume.sections) {
+        add_shape(section.tags, shape += fmt::format("\ns{}", static_cast<int>(section.holds)));
+        for (const model::Entry& entry : section.entries)
+            add_shape(entry, shape);
+    }
+    return shape;
+}
+
+struct Round {
+    std::map<fs::path, std::size_t> made;
+    ReadingOwner after; // null if nothing was made
+};
+
+// Only what leaves a résumé of the same shape, that reads without an error and without a warning
+// more than before.
+Round mend_once(const SourceReading& before, const std::vector<advice::Edit>& edits) {
+    constexpr std::size_t at_least = 16, most_bytes = std::size_t{4} << 20;
+    Round round;
+    const std::string shape = shape_of(*before.resume);
+    advice::good_edits(edits, at_least + most_bytes / (size_of(before.sources) + 1),
+                       [&](const std::vector<advice::Edit>& some) {
+                           MendedTexts mended = mend_texts(before.sources, some);
+                           ReadingOwner after = read_again(before, mended.texts);
+                           if (!after->resume || after->warnings() > before.warnings() ||
+                               shape_of(*after->resume) != shape)
+                               return false;
+                           round = {std::move(mended.made), std::move(after)};
+                           return true;
+                       });
+    const auto is_some = [](const auto& made) { return made.second > 0; };
+    if (!std::ranges::any_of(round.made, is_some)) round.after = nullptr;
+    return round;
+}
+
+struct AllMended {
+    ReadingOwner last; // null if nothing was changed
+    std::map<fs::path, std::size_t> made;
+    Diagnostics left; // at their places in the last reading, else in the first
+};
+
+AllMended mend_all_rounds(const SourceReading& first, const ProofTools& tools) {
+    AllMended all;
+    const SourceReading* reading = &first;
+    for (int number = 0; number < most_mending_rounds; ++number) {
+        const std::vector<advice::Edit> edits = edits_of(*reading, tools);
+        Round round = mend_once(*reading, edits);
+        if (!round.after) {
+            for (const advice::Edit& edit : edits)
+                all.left.note(edit.place, "left for you to mend, for made by itself the change "
+                                          "would have the file read in another way");
+            break;
+        }
+        for (const auto& [path, count] : round.made)
+            all.made[path] += count;
+        all.last = std::move(round.after);
+        reading = all.last.get();
+    }
+    return all;
+}
+
+std::string told(const std::string& name, std::size_t made) {
+    return fmt::format("{}: {} made\n", name, advice::counted(made, "mend", "mends"));
+}
+
+// Into its file; what is for standard output waits for who prints it.
+void write_mended(const SourceFile& file, const std::string& bytes, std::size_t made,
+                  MendOutcome& outcome) {
+    if (file.path.empty()) {
+        outcome.output = bytes;
+        if (made > 0) outcome.once_written = told(file.name, made);
+    } else if (bytes == file.bytes) {
+        return;
+    } else if (const auto fault = write_file(file.path.string(), bytes)) {
+        outcome.messages += fmt::format("{}: error: {}\n", file.name, *fault);
+        outcome.failed = true;
+    } else {
+        outcome.messages += told(file.name, made);
+    }
+}
+
+}
+
+MendOutcome mend_input(const std::string& input, const ProofTools& tools, bool dry_run) {
+    MendOutcome outcome;
+    const bool excerpts = isatty(STDERR_FILENO) == 1;
+    const ReadingOwner first = first_reading(input);
+    outcome.messages = all_messages(first->diagnostics, first->sources, excerpts);
+    outcome.failed = !first->resume;
+    if (outcome.failed) return outcome;
+    const AllMended all = mend_all_rounds(*first, tools);
+    const SourceReading& last = all.last ? *all.last : *first;
+    const Texts after = texts_of(last.sources);
+    std::map<fs::path, bool> seen;
+    for (std::uint32_t index = 0; index < first->sources.size(); ++index) {
+        const SourceFile& file = first->sources.file(index);
+        if (!seen.try_emplace(file.path).second) continue;
+        const auto made = all.made.find(file.path);
+        if (dry_run)
+            outcome.output += line_diff(file.path.empty() ? file.name : file.path.string(),
+                                        file.bytes, after.at(file.path));
+        else
+            write_mended(file, after.at(file.path), made == all.made.end() ? 0 : made->second,
+                         outcome);
+    }
+    outcome.messages += all_messages(all.left, last.sources, excerpts);
+    return outcome;
+}
+
+}

@@ -1,0 +1,39 @@
+// Proofreading one input, and what all printed forms share.
+#include "compiler/commands/proof/proof_report.hpp"
+
+namespace quoin::commands {
+
+std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Choices& choices,
+                                     const ProofTools& tools) {
+    auto one = std::make_unique<Proofread>();
+    one->input = input == "-" ? "standard input" : input;
+    one->file = input == "-" ? one->sources.read_standard_input(one->diagnostics)
+                             : one->sources.read(input, one->diagnostics);
+    if (one->file)
+        one->resume = selected_resume(one->sources, *one->file, choices, one->diagnostics);
+    if (one->resume) {
+        one->typeset = typeset_selected(*one->resume, one->sources, *one->file, choices, tools.data,
+                                        tools.fonts, one->diagnostics);
+        const advice::ProofContext context{
+            .sources = one->sources,
+            .resume = *one->resume,
+            .typeset = one->typeset ? &*one->typeset : nullptr,
+            .today = one->resume->settings.updated->value_or(tools.read_on),
+            .language = tools.language,
+            .read_on = tools.read_on,
+            .everything = choices.tags.empty()};
+        one->proof = run_proof(context);
+    }
+    one->diagnostics.sort();
+    return one;
+}
+
+CharacterColumns Columns::of(const Place& place) {
+    return maps_.try_emplace(place.file, sources_.file(place.file)).first->second.columns_of(place);
+}
+
+std::string sentence_of(const advice::Finding& finding) {
+    return finding.suggestion.empty() ? finding.text : finding.text + "; " + finding.suggestion;
+}
+
+}

@@ -1,0 +1,95 @@
+// One résumé proofread, and the forms that its findings are printed in.
+#pragma once
+
+#include "compiler/advice/proof.hpp"
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/base/source.hpp"
+#include "compiler/base/source_map.hpp"
+#include "compiler/english/language.hpp"
+#include "compiler/stages/typeset.hpp"
+
+#include <nlohmann/json_fwd.hpp>
+
+#include <filesystem>
+#include <map>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin::commands {
+
+// What proofreading needs beside the résumé; one for all inputs of a call.
+struct ProofTools {
+    std::filesystem::path data; // data_folder()
+    fonts::Fonts& fonts;
+    const english::Language& language;
+    model::Date read_on; // SOURCE_DATE_EPOCH, else the clock's day
+};
+
+struct Proofread {
+    std::string input; // as named, or "standard input"
+    Sources sources;
+    std::optional<std::uint32_t> file;
+    Diagnostics diagnostics;                // by place
+    std::optional<model::Resume> resume;    // as selected; none after an error
+    std::optional<stages::Typeset> typeset; // none after an error in theme or fonts
+    advice::Proof proof;
+};
+
+std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Choices& choices,
+                                     const ProofTools& tools);
+
+using Proofreads = std::span<const std::unique_ptr<Proofread>>;
+
+// "must [two-lines]: …" after its place, one a line, and once for each check why; with `excerpts`,
+// the source lines too.
+std::string proof_text(const Proofread& one, bool excerpts);
+nlohmann::ordered_json proof_json(Proofreads all);
+nlohmann::ordered_json proof_sarif(Proofreads all);                      // SARIF 2.1.0
+std::string proof_for_programs(Proofreads all, std::string_view format); // "json" or "sarif"
+std::string proof_summary(const Proofread& one, const english::Language& language);
+
+struct Verdict {
+    std::string readiness; // "ready to send"
+    std::string good;      // what is good already, parted by `;`; may be empty
+};
+Verdict verdict_of(const Proofread& one, const english::Language& language);
+
+// The pages of the résumé as `set` makes them (as a draft, if they are too many), every finding a
+// numbered note at its words, and a sheet behind them that lists the notes: the bytes of a tagged
+// PDF. It must have been typeset. `time` is document_time().
+std::string marked_proof(const Proofread& one, const ProofTools& tools,
+                         std::optional<std::int64_t> time);
+
+// From the table of checks
+std::string list_of_checks();
+std::string explanation_of(const advice::Check& check);
+std::string reference_page(); // grammar/checks.md
+
+// The safe mends of one input: made in place, or for `dry_run` and standard input printed.
+struct MendOutcome {
+    std::string output;       // for standard output
+    std::string messages;     // for standard error
+    std::string once_written; // for standard error, when the output is out
+    bool failed = false;
+};
+MendOutcome mend_input(const std::string& input, const ProofTools& tools, bool dry_run);
+
+// Columns as editors and SARIF count them: in the characters of the file as it is on the disk.
+class Columns {
+public:
+    explicit Columns(const Sources& sources) : sources_(sources) {}
+    CharacterColumns of(const Place& place); // which has a line
+    const Sources& sources() const { return sources_; }
+
+private:
+    const Sources& sources_;
+    std::map<std::uint32_t, SourceMap> maps_;
+};
+
+std::string sentence_of(const advice::Finding& finding); // what is wrong, and how to mend it
+
+}

@@ -1,0 +1,185 @@
+// What an adviser would say in half a minute: ready or not, what matters most, what is good.
+#include "compiler/commands/proof/proof_report.hpp"
+
+#include "compiler/advice/walk.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <functional>
+#include <map>
+
+namespace quoin::commands {
+
+namespace {
+
+constexpr std::size_t most_named_places = 3;
+
+struct Tally {
+    const advice::Check* check = nullptr;
+    const advice::Finding* first = nullptr;
+    std::size_t count = 0;
+};
+
+// The heaviest first; of equals those that are found most often.
+std::vector<Tally> by_importance(const advice::Proof& proof) {
+    std::map<std::string_view, Tally> tallies;
+    for (const advice::Finding& finding : proof.findings) {
+        Tally& tally = tallies[finding.check];
+        if (tally.count++ == 0) tally = {advice::find_check(finding.check), &finding, 1};
+    }
+    std::vector<Tally> order;
+    for (const auto& [name, tally] : tallies)
+        if (tally.check) order.push_back(tally);
+    std::ranges::stable_sort(order, [](const Tally& a, const Tally& b) {
+        if (a.check->weight != b.check->weight) return a.check->weight < b.check->weight;
+        return a.count > b.count;
+    });
+    return order;
+}
+
+std::size_t count_of(const std::vector<Tally>& tallies, advice::Weight weight) {
+    std::size_t count = 0;
+    for (const Tally& tally : tallies)
+        if (tally.check->weight == weight) count += tally.count;
+    return count;
+}
+
+const Diagnostic* first_error(const Proofread& one) {
+    const auto& all = one.diagnostics.all();
+    const auto found = std::ranges::find(all, Severity::error, &Diagnostic::severity);
+    return found == all.end() ? nullptr : &*found;
+}
+
+std::string readiness(const Proofread& one, const std::vector<Tally>& tallies) {
+    const std::size_t musts = count_of(tallies, advice::Weight::must);
+    const std::size_t shoulds = count_of(tallies, advice::Weight::should);
+    constexpr std::size_t few = 3;
+    if (first_error(one)) return "not ready: no page can be made of it yet";
+    if (musts > 0)
+        return fmt::format("not ready: {} to mend before anyone sees it",
+                           advice::counted(musts, "thing", "things"));
+    if (shoulds > few)
+        return fmt::format("nearly ready: {} an adviser would ask about",
+                           advice::counted(shoulds, "thing", "things"));
+    if (shoulds > 0)
+        return fmt::format("ready to send, better after {}",
+                           advice::counted(shoulds, "more change", "more changes"));
+    return "ready to send";
+}
+
+std::string most_important(const Proofread& one, const std::vector<Tally>& tallies) {
+    std::string out;
+    std::size_t number = 1;
+    const auto add = [&](const Place& place, const std::string& text) {
+        out += fmt::format("  {}. ", number++);
+        if (place.line != 0) out += fmt::format("line {}: ", place.line);
+        out += text;
+    };
+    if (const Diagnostic* error = first_error(one)) add(error->place, error->text + '\n');
+    for (const Tally& tally : tallies) {
+        if (number > most_named_places) break;
+        add(tally.first->place, sentence_of(*tally.first));
+        if (tally.count > 1) out += fmt::format(" ({} more like it)", tally.count - 1);
+        out += '\n';
+    }
+    return out;
+}
+
+// --- what is good: only what is there, with nothing found or set aside
+
+bool is_found(const advice::Proof& proof, const std::function<bool(const advice::Check&)>& which) {
+    const auto is_such = [&](const advice::Finding& finding) {
+        const advice::Check* check = advice::find_check(finding.check);
+        return check && which(*check);
+    };
+    return std::ranges::any_of(proof.findings, is_such) ||
+           std::ranges::any_of(proof.set_aside, is_such, &advice::SetAside::finding);
+}
+
+bool clean(const advice::Proof& proof, std::string_view group) {
+    return !is_found(proof, [&](const advice::Check& check) {
+        return check.group == group && check.weight != advice::Weight::consider;
+    });
+}
+
+struct Material { // of what there is enough to be praised
+    bool contact = false, dates = false, degree = false;
+    std::size_t bullets = 0, with_figures = 0;
+};
+
+void look_at_entry(const model::Entry& entry, Material& material) {
+    const bool graduates = entry.find(trade::FieldName::graduation) != nullptr;
+    if (graduates || entry.find(trade::FieldName::dates)) material.dates = true;
+    if (graduates && entry.find(trade::FieldName::degree)) material.degree = true;
+    for (const model::Entry& further : entry.further)
+        look_at_entry(further, material);
+}
+
+Material material_of(const model::Resume& resume, const english::Language& language) {
+    Material material;
+    const auto stands = [&](trade::FieldName name) {
+        return std::ranges::find(resume.heading, name, &model::Field::name) != resume.heading.end();
+    };
+    material.contact = stands(trade::FieldName::email) && stands(trade::FieldName::phone);
+    for (const model::Section& section : resume.sections)
+        for (const model::Entry& entry : section.entries)
+            look_at_entry(entry, material);
+    advice::visit_bullets(resume, [&](const advice::Position&, const model::Bullet& bullet) {
+        ++material.bullets;
+        if (language.read_bullet(bullet.text.plain()).has_figure) ++material.with_figures;
+    });
+    return material;
+}
+
+// One page that is well filled.
+bool holds_together(const Proofread& one) {
+    return one.typeset && std::holds_alternative<fit::Fit>(one.typeset->fit) &&
+           clean(one.proof, "page") && !is_found(one.proof, [](const advice::Check& check) {
+               return check.name == "page-fill";
+           });
+}
+
+std::string what_is_good(const Proofread& one, const english::Language& language) {
+    if (!one.resume) return {};
+    const Material there = material_of(*one.resume, language);
+    const auto good_in = [&](bool is_there, std::string_view group) {
+        return is_there && clean(one.proof, group);
+    };
+    struct Praise {
+        bool deserved;
+        std::string words;
+    };
+    const Praise praises[] = {
+        {holds_together(one), "a page that holds together"},
+        {there.bullets > 1 && there.with_figures * 2 >= there.bullets,
+         fmt::format("{} of {} bullets carry a figure", there.with_figures, there.bullets)},
+        {good_in(there.contact, "contact"), "contact details that work"},
+        {good_in(there.dates, "dates"), "every date in place and in order"},
+        {good_in(there.degree, "education"), "a degree and its date as portals look for them"},
+        {good_in(there.bullets > 1, "consistency"), "one hand from top to bottom"},
+        {good_in(there.bullets > 0, "spelling"), "no slip of spelling"}};
+    constexpr std::size_t most_praised = 4;
+    std::string text;
+    for (std::size_t count = 0; const Praise& praise : praises)
+        if (praise.deserved && count++ < most_praised)
+            text += (text.empty() ? "" : "; ") + praise.words;
+    return text;
+}
+
+}
+
+Verdict verdict_of(const Proofread& one, const english::Language& language) {
+    const std::vector<Tally> tallies = by_importance(one.proof);
+    return {readiness(one, tallies), what_is_good(one, language)};
+}
+
+std::string proof_summary(const Proofread& one, const english::Language& language) {
+    const Verdict verdict = verdict_of(one, language);
+    std::string text = fmt::format("{}: {}\n", one.input, verdict.readiness) +
+                       most_important(one, by_importance(one.proof));
+    if (!verdict.good.empty()) text += fmt::format("  good already: {}\n", verdict.good);
+    return text;
+}
+
+}

@@ -1,0 +1,62 @@
+// Findings as text, in the form of the GNU Coding Standards, section 4.4.
+#include "compiler/commands/proof/proof_report.hpp"
+
+#include "compiler/advice/walk.hpp"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <map>
+#include <set>
+
+namespace quoin::commands {
+
+namespace {
+
+std::string finding_text(const advice::Finding& finding, const Sources& sources) {
+    return fmt::format("{} {} [{}]: {}\n", location(finding.place, sources),
+                       name_of(weight_of(finding)), finding.check, sentence_of(finding));
+}
+
+std::string set_aside_text(const Proofread& one) {
+    std::map<const model::Acceptance*, std::size_t> counts;
+    std::vector<const model::Acceptance*> order;
+    for (const advice::SetAside& each : one.proof.set_aside)
+        if (++counts[each.acceptance] == 1) order.push_back(each.acceptance);
+    std::string out;
+    for (const model::Acceptance* acceptance : order)
+        out += fmt::format("{} note: {} of [{}] set aside: {}\n",
+                           location(acceptance->place, one.sources),
+                           advice::counted(counts[acceptance], "finding", "findings"),
+                           acceptance->check, acceptance->reason);
+    return out;
+}
+
+std::string total_text(const advice::Proof& proof) {
+    if (proof.findings.empty()) return "nothing found\n";
+    std::array<std::size_t, 3> counts{};
+    for (const advice::Finding& finding : proof.findings)
+        ++counts.at(static_cast<std::size_t>(weight_of(finding)));
+    return fmt::format("{} must, {} should, {} to consider\n", counts[0], counts[1], counts[2]);
+}
+
+}
+
+std::string proof_text(const Proofread& one, bool excerpts) {
+    std::string out;
+    std::set<std::string_view> explained;
+    for (const advice::Finding& finding : one.proof.findings) {
+        out += finding_text(finding, one.sources);
+        const advice::Check* check = advice::find_check(finding.check);
+        const bool first = check && explained.insert(check->name).second;
+        if (excerpts && finding.place.line != 0)
+            out += excerpt(finding.place, one.sources).substr(1) + '\n';
+        if (first) out += fmt::format("  why: {}\n", check->why);
+        if (first && !check->caution.empty()) out += fmt::format("  caution: {}\n", check->caution);
+    }
+    out += set_aside_text(one);
+    if (excerpts) out += fmt::format("{}: {}", one.input, total_text(one.proof));
+    return out;
+}
+
+}

@@ -1,0 +1,55 @@
+#include "compiler/commands/scan/scan.hpp"
+
+#include "compiler/commands/installation.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/portal/report.hpp"
+#include "compiler/portal/scan.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdio>
+#include <exception>
+
+namespace quoin::commands {
+
+namespace {
+
+std::variant<portal::Scan, std::string> scan_input(const std::string& input) {
+    try {
+        return portal::scan_pdf(input, font_configuration(data_folder()));
+    } catch (const std::exception& fault) { // of the system: no process, no memory
+        return std::string("it could not be scanned: ") + fault.what();
+    }
+}
+
+bool has_faults(const std::variant<portal::Scan, std::string>& result) {
+    const auto* scan = std::get_if<portal::Scan>(&result);
+    return !scan || std::ranges::any_of(scan->faults, [](const portal::ScanFault& fault) {
+        return fault.weight != portal::ScanWeight::consider;
+    });
+}
+
+}
+
+ExitCode run_scan(const ScanRequest& request) {
+    const bool json = request.format == "json";
+    portal::JsonReport report;
+    ExitCode code = ExitCode::done;
+    bool first = true;
+    for (const std::string& input : request.inputs) {
+        const auto result = scan_input(input);
+        if (has_faults(result)) code = ExitCode::errors;
+        const auto* scan = std::get_if<portal::Scan>(&result);
+        if (!scan) fmt::print(stderr, "{}: error: {}\n", input, std::get<std::string>(result));
+        if (json)
+            report.add(input, result);
+        else if (scan && !print_output("scan", (first ? "" : "\n") + report_text(input, *scan)))
+            return ExitCode::errors;
+        first = first && !scan;
+    }
+    if (json && !print_output("scan", report.text())) return ExitCode::errors;
+    return code;
+}
+
+}

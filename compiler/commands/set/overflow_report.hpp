@@ -1,0 +1,20 @@
+// What `set` says when a résumé is too long: by how many lines, and the cheapest cuts.
+#pragma once
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/stages/fit/cuts.hpp"
+#include "compiler/stages/typeset.hpp"
+
+#include <cstddef>
+#include <cstdint>
+
+namespace quoin::commands {
+
+constexpr std::size_t most_notes = 8; // on cuts
+
+// In the order to be read in: whole pieces, then the cheapest words first. For a `draft`, which is
+// set all the same, the first is a warning, else an error.
+Diagnostics overflow_report(int lines_too_many, const fit::Cuts& cuts,
+                            const stages::Typeset& typeset, std::uint32_t file, bool draft);
+
+}

@@ -1,0 +1,185 @@
+#include "compiler/commands/set/set.hpp"
+
+#include "compiler/base/write_file.hpp"
+#include "compiler/commands/installation.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/commands/outputs.hpp"
+#include "compiler/commands/set/depfile.hpp"
+#include "compiler/commands/set/explain_report.hpp"
+#include "compiler/commands/set/overflow_report.hpp"
+#include "compiler/commands/set/source_date.hpp"
+#include "compiler/portal/verify.hpp"
+#include "compiler/stages/fit/cuts.hpp"
+#include "compiler/stages/fonts/fonts.hpp"
+#include "compiler/stages/pages/pages.hpp"
+#include "compiler/stages/pdf/pdf.hpp"
+#include "compiler/stages/plain/plain.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <atomic>
+#include <cstdio>
+#include <optional>
+#include <thread>
+#include <unistd.h>
+
+namespace quoin::commands {
+
+namespace {
+
+struct Outcome {
+    ExitCode code = ExitCode::done;
+    std::string messages;    // for standard error
+    std::string explanation; // that was asked for
+};
+
+struct Context { // what every input of one call shares
+    const SetRequest& request;
+    const std::filesystem::path& data;
+    fonts::Fonts& fonts;
+    std::optional<std::int64_t> epoch; // SOURCE_DATE_EPOCH
+    bool excerpts = false;             // messages go to a terminal
+};
+
+struct Written { // what one input's outputs hold
+    std::optional<std::string> pdf, plain, deps;
+};
+
+std::string deps_of(const stages::Typeset& typeset, const Outputs& outputs) {
+    std::vector<std::filesystem::path> prerequisites = typeset.resume.files;
+    prerequisites.insert(prerequisites.end(), typeset.theme.files.begin(),
+                         typeset.theme.files.end());
+    std::erase_if(prerequisites, [](const auto& path) { return path.empty(); });
+    std::vector<std::string> targets;
+    for (const std::string& target : {outputs.pdf, outputs.plain})
+        if (!target.empty() && target != "-") targets.push_back(target);
+    return depfile(targets, prerequisites);
+}
+
+// Nothing is written until all that is to be written is there.
+std::optional<std::string> write_all(const Written& written, const Outputs& outputs) {
+    const std::pair<const std::optional<std::string>&, const std::string&> all[] = {
+        {written.pdf, outputs.pdf}, {written.plain, outputs.plain}, {written.deps, outputs.deps}};
+    for (const auto& [bytes, target] : all)
+        if (bytes)
+            if (auto fault = write_file(target, *bytes)) return fault;
+    return std::nullopt;
+}
+
+ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context,
+                    const Outputs& outputs, Diagnostics& diagnostics, Diagnostics& cuts_report,
+                    std::string& explanation) {
+    const auto typeset = quoin::stages::typeset(sources, file, context.request.choices,
+                                                context.data, context.fonts, diagnostics);
+    if (!typeset) return ExitCode::errors;
+
+    Written written;
+    if (!outputs.pdf.empty()) {
+        const auto* overflow = std::get_if<fit::Overflow>(&typeset->fit);
+        if (overflow != nullptr) {
+            const fit::Cuts cuts =
+                fit::cheapest_cuts(typeset->composition, typeset->theme, typeset->resume.settings);
+            cuts_report = overflow_report(overflow->lines_too_many, cuts, *typeset, file,
+                                          context.request.draft);
+            if (!context.request.draft) return ExitCode::does_not_fit;
+        }
+        const pages::Pages pages = make_pages(*typeset, fit_or_draft(*typeset));
+        written.pdf = pdf::write_pdf(typeset->composition, pages,
+                                     document_time(context.epoch, typeset->resume.settings));
+        if (context.request.verify &&
+            !portal::verify_pdf(typeset->composition, *written.pdf, {file, 0, 0, 0}, diagnostics))
+            return ExitCode::errors;
+    }
+    if (!outputs.plain.empty()) written.plain = plain::plain_text(typeset->composition);
+    if (!outputs.deps.empty()) written.deps = deps_of(*typeset, outputs);
+    if (auto fault = write_all(written, outputs)) {
+        diagnostics.error({file, 0, 0, 0}, *fault);
+        return ExitCode::errors;
+    }
+    if (const auto* fit = std::get_if<fit::Fit>(&typeset->fit)) {
+        warn_of_thin_page(*typeset, *fit, file, diagnostics);
+        if (context.request.explain) explanation = explain_report(*typeset, *fit, sources, file);
+    }
+    return ExitCode::done;
+}
+
+Outcome set_one(const std::string& input, const Outputs& outputs, const Context& context) {
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto file =
+        input == "-" ? sources.read_standard_input(diagnostics) : sources.read(input, diagnostics);
+    Diagnostics cuts_report; // in an order of its own
+    Outcome outcome;
+    outcome.code = file ? set_source(sources, *file, context, outputs, diagnostics, cuts_report,
+                                     outcome.explanation)
+                        : ExitCode::errors;
+    diagnostics.sort();
+    outcome.messages = all_messages(diagnostics, sources, context.excerpts) +
+                       all_messages(cuts_report, sources, context.excerpts);
+    return outcome;
+}
+
+// Each hand takes the next input that is not yet taken.
+std::vector<Outcome> set_all(const std::vector<std::string>& inputs,
+                             const std::vector<Outputs>& outputs, const Context& context) {
+    std::vector<Outcome> outcomes(inputs.size());
+    std::atomic<std::size_t> next = 0;
+    const auto work = [&] {
+        for (std::size_t i = next++; i < inputs.size(); i = next++)
+            try {
+                outcomes[i] = set_one(inputs[i], outputs[i], context);
+            } catch (const std::exception& fault) {
+                outcomes[i] = {ExitCode::errors,
+                               fmt::format("{}: internal error: {}; please report it\n", inputs[i],
+                                           fault.what()),
+                               {}};
+            }
+    };
+    // a hand waits longer for its file to be safe on the disk than it works
+    constexpr std::size_t hands_for_a_core = 4;
+    const std::size_t hands =
+        std::min(hands_for_a_core * std::thread::hardware_concurrency(), inputs.size());
+    std::vector<std::jthread> others;
+    for (std::size_t hand = 1; hand < hands; ++hand)
+        others.emplace_back(work);
+    work();
+    others.clear(); // joins
+    return outcomes;
+}
+
+}
+
+ExitCode run_set(SetRequest request) {
+    if (!request.paper.empty())
+        request.choices.paper = request.paper == "a4" ? trade::Paper::a4 : trade::Paper::letter;
+    std::vector<Outputs> outputs;
+    if (const auto fault = plan_outputs(request, outputs)) return wrong_use("set", *fault);
+    std::optional<std::int64_t> epoch;
+    if (!read_epoch(epoch)) return wrong_use("set", epoch_fault);
+
+    const std::filesystem::path data = data_folder();
+    const auto fonts = open_fonts(data);
+    if (!fonts) return ExitCode::errors;
+
+    const Context context{request, data, *fonts, epoch, isatty(STDERR_FILENO) == 1};
+    const std::vector<Outcome> outcomes = set_all(request.inputs, outputs, context);
+    // what was asked for is output, and gives way only to an output that is a document
+    const bool is_taken = std::ranges::any_of(
+        outputs, [](const Outputs& each) { return each.pdf == "-" || each.plain == "-"; });
+    const bool aside = is_taken || request.deps == "-";
+    ExitCode worst = ExitCode::done;
+    for (const Outcome& outcome : outcomes) {
+        std::fwrite(outcome.messages.data(), 1, outcome.messages.size(), stderr);
+        if (aside)
+            std::fwrite(outcome.explanation.data(), 1, outcome.explanation.size(), stderr);
+        else if (!outcome.explanation.empty() && !print_output("set", outcome.explanation))
+            return ExitCode::errors;
+        // errors in a source outrank one that does not fit
+        if (worst == ExitCode::done || outcome.code == ExitCode::errors)
+            worst = outcome.code == ExitCode::done ? worst : outcome.code;
+    }
+    return worst;
+}
+
+}

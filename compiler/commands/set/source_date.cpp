@@ -1,0 +1,38 @@
+#include "compiler/commands/set/source_date.hpp"
+
+#include <charconv>
+#include <chrono>
+#include <cstdlib>
+#include <string_view>
+#include <system_error>
+
+namespace quoin::commands {
+
+bool read_epoch(std::optional<std::int64_t>& epoch) {
+    const char* given = std::getenv("SOURCE_DATE_EPOCH");
+    if (given == nullptr || *given == '\0') return true;
+    constexpr std::int64_t end_of_year_9999 =
+        253402300799; // PDF dates have four figures for a year
+    const std::string_view text = given;
+    std::int64_t seconds = 0;
+    const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), seconds);
+    if (fault != std::errc() || end != text.data() + text.size() || seconds < 0 ||
+        seconds > end_of_year_9999)
+        return false;
+    epoch = seconds;
+    return true;
+}
+
+std::optional<std::int64_t> document_time(const std::optional<std::int64_t>& epoch,
+                                          const model::Settings& settings) {
+    if (epoch) return epoch;
+    const std::optional<model::Date>& updated = *settings.updated;
+    if (!updated) return std::nullopt;
+    const std::chrono::year_month_day day(
+        std::chrono::year(updated->year),
+        std::chrono::month(static_cast<unsigned>(updated->month.value_or(1))),
+        std::chrono::day(static_cast<unsigned>(updated->day.value_or(1))));
+    return std::chrono::sys_seconds(std::chrono::sys_days(day)).time_since_epoch().count();
+}
+
+}

@@ -1,0 +1,22 @@
+// The day that a build states for itself, and the one that a document bears.
+#pragma once
+
+#include "compiler/stages/model/resume.hpp"
+
+#include <cstdint>
+#include <optional>
+
+namespace quoin::commands {
+
+// https://reproducible-builds.org/specs/source-date-epoch, version 1.1: decimal seconds, none if
+// it is not set. False if it is set to anything else.
+bool read_epoch(std::optional<std::int64_t>& epoch);
+
+// Seconds since 1970: the build's day if it states one, else the day the writer says the résumé was
+// brought up to date, else none; never the clock's.
+std::optional<std::int64_t> document_time(const std::optional<std::int64_t>& epoch,
+                                          const model::Settings& settings);
+
+constexpr const char* epoch_fault = "SOURCE_DATE_EPOCH is not a number of seconds since 1970";
+
+}

@@ -1,0 +1,287 @@
+// Bare words after a noun or a verb are the rest of a compound noun, or an object without an
+// article. WordNet's counts tell which is likelier; where they do not, nobody can say.
+#include "compiler/english/compounds.hpp"
+
+#include "compiler/english/nouns.hpp"
+
+#include <algorithm>
+
+namespace quoin::english {
+namespace {
+
+namespace w = word_class;
+
+// Verbs that résumés have far more often than other texts, mostly without an article after them:
+// Chair safety board, Model oyster settlement.
+bool is_usual_verb(std::string_view word) {
+    constexpr std::string_view verbs[] = {
+        "answer",   "audit",     "bag",       "benchmark", "bill",     "book",       "box",
+        "brand",    "budget",    "bus",       "captain",   "chair",    "chart",      "check",
+        "coach",    "code",      "copy",      "count",     "crate",    "debate",     "design",
+        "document", "draft",     "email",     "escort",    "feature",  "field",      "file",
+        "fillet",   "film",      "fund",      "grade",     "groom",    "haul",       "host",
+        "image",    "interview", "inventory", "iron",      "judge",    "label",      "load",
+        "log",      "machine",   "mail",      "map",       "market",   "mentor",     "model",
+        "order",    "pack",      "paint",     "patrol",    "phone",    "photograph", "pilot",
+        "pitch",    "plan",      "plant",     "post",      "prep",     "price",      "process",
+        "program",  "rank",      "record",    "repair",    "research", "rig",        "sample",
+        "scan",     "schedule",  "score",     "screen",    "script",   "seat",       "service",
+        "ship",     "sign",      "size",      "sketch",    "sort",     "splice",     "stack",
+        "staff",    "stage",     "stain",     "stock",     "tag",      "tally",      "tape",
+        "tile",     "track",     "transport", "trim",      "tutor",    "update",     "vacuum",
+        "vet",      "wash",      "water",     "weed",      "weigh"};
+    return std::ranges::find(verbs, word) != std::end(verbs);
+}
+
+// Nothing follows that the participle before `i` could describe.
+bool closes_participle(const Sentence& sentence, std::size_t i) {
+    while (sentence.is(i, w::conjunction) && sentence.is_participle(i + 1))
+        i += 2; // trained and scheduled for; but used and donated bikes
+    if (sentence.is(i, w::conjunction)) return false;
+    return sentence.ends_phrase(i) || sentence.is(i, w::preposition | w::adverb) ||
+           sentence.is_word(i, {"weekly", "daily", "monthly"});
+}
+
+bool is_past_only(const VerbForms& forms) {
+    return (forms.past || forms.participle) && !forms.present();
+}
+
+// `records merged for 900 donors`: what was done to the noun before it, not an adjective.
+bool is_participle_after_noun(const Sentence& sentence, std::size_t i) {
+    return is_past_only(sentence.forms(i)) && closes_participle(sentence, i + 1);
+}
+
+// `Budget of $12,000 balanced`, `Reports filed weekly`, but `Draft written reports`.
+Homograph by_participle(const Sentence& sentence, std::size_t i) {
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    if (is_finite_past(sentence, i + 1) || closes_participle(sentence, i + 2))
+        return verb.noun ? Homograph::noun : Homograph::unsure;
+    if (is_plural_noun(sentence.word(i + 2))) return Homograph::verb;
+    return mostly_noun(verb) ? Homograph::unsure : Homograph::verb;
+}
+
+// `Test scores rose 9 points`: the bare words are a subject, and their verb is among them.
+bool has_finite_past(const Sentence& sentence, std::size_t first, std::size_t last) {
+    for (std::size_t k = first; k <= last + 1; ++k) {
+        const bool amount = sentence.is_number(k + 1) && !is_time_noun(sentence.word(k + 2));
+        const VerbForms& forms = sentence.forms(k);
+        if (forms.past && !forms.present() && (!forms.participle || amount)) return true;
+    }
+    return false;
+}
+
+// Visitors, children: nobody but a verb has them for an object.
+bool is_plural_person(std::string_view word) {
+    const bool irregular = word == "people" || word == "children" || word == "women";
+    return irregular || (word.ends_with('s') && is_person_noun(word.substr(0, word.size() - 1)));
+}
+
+// After the plural, or the third person.
+Homograph after_s(const Sentence& sentence, std::size_t i, std::size_t head) {
+    if (is_agent_noun(sentence.word(head)) || is_plural_modifier(sentence.word(i)))
+        return Homograph::noun;
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    if (is_plural_noun(sentence.word(i + 1))) return Homograph::verb; // Files liens
+    const bool singular = !is_plural_noun(sentence.word(head));
+    if (singular && is_named_by_purpose(sentence.word(head)))
+        return Homograph::unsure; // Holds pickup desk
+    const bool noun = mostly_noun(verb) && !is_usual_verb(verb.base);
+    return noun || is_deed_noun(sentence.word(head)) ? Homograph::unsure : Homograph::verb;
+}
+
+// `Practice interviews`, `Filter changes`: things done, named by what they are done with or to.
+bool is_plural_deed(const Sentence& sentence, std::size_t i) {
+    const VerbForms& forms = sentence.forms(i);
+    if (!forms.third || !forms.verb->noun || forms.verb->verb_count <= 2) return false;
+    const bool thing = 2 * forms.verb->verb_count < forms.verb->noun_count; // samples
+    return !thing && !is_person_noun(forms.verb->base);                     // Question witnesses
+}
+
+// Eight times as often a verb: before the name of a deed, too, it is one (Lead tours, Run tests).
+bool is_hardly_noun(const VerbEntry& verb) {
+    return verb.verb_count >= 8 * verb.noun_count + 8;
+}
+
+Homograph before_plural_deed(const VerbEntry& verb) {
+    const bool handles = verb.base == "process" || verb.base == "grade" || verb.base == "sort";
+    if (handles || is_hardly_noun(verb)) return Homograph::verb;
+    return !is_usual_verb(verb.base) && mostly_noun(verb) ? Homograph::noun : Homograph::unsure;
+}
+
+// `Review sessions`, `Phone interviews`: occasions, named by what they are for.
+bool is_occasion(const Sentence& sentence, std::size_t i, std::size_t head) {
+    return head == i + 1 &&
+           sentence.is_word(
+               i, {"dance", "debate", "drill", "email", "phone", "practice", "review", "study"}) &&
+           sentence.is_word(head, {"calls", "campaigns", "camps", "classes", "courses", "events",
+                                   "groups", "interviews", "lessons", "sessions", "workshops"});
+}
+
+// What one does with things of any kind, and hardly any first part of a name.
+bool takes_anything(const VerbEntry& verb) {
+    constexpr std::string_view verbs[] = {"buy",  "draw", "find", "give", "hold", "keep",
+                                          "lead", "make", "run",  "sell", "take"};
+    return !verb.noun || std::ranges::find(verbs, verb.base) != std::end(verbs);
+}
+
+// `Call sheets`, `Permit applications`: likely verbs with an object, but for what such things are
+// mostly called by. `Audit expense reports` has a name of its own between.
+bool may_be_name(const Sentence& sentence, std::size_t i, std::size_t head) {
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    const std::string& object = sentence.word(head);
+    if (takes_anything(verb) || is_plural_person(object) || is_stuff_noun(object)) return false;
+    if (is_often_first_part(verb.base)) return true;
+    if (is_named_by_purpose(object)) return head == i + 1 || mostly_noun(verb);
+    return head > i + 1 && !is_usual_verb(verb.base) && !is_hardly_noun(verb);
+}
+
+// `Field questions and route calls`: verbs, as likely as nouns.
+bool may_be_joined_to_verb(const Sentence& sentence, std::size_t i, std::size_t head) {
+    for (std::size_t k = head + 1; k < sentence.size() && k < head + 8; ++k) {
+        const VerbForms& forms = sentence.forms(k + 1);
+        const bool alike = forms.base && sentence.forms(i).base && !mostly_noun(*forms.verb);
+        const bool object =
+            sentence.token(k + 2).kind == TokenKind::word && sentence.classes(k + 2) == 0;
+        if (sentence.is(k, w::conjunction) && alike && object) return true;
+    }
+    return false;
+}
+
+Homograph likelier_before_plural(const Sentence& sentence, std::size_t i, std::size_t head) {
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    if (is_participle_after_noun(sentence, head + 1)) { // Research participants scheduled for
+        const bool noun = verb.noun_count >= verb.verb_count && !is_usual_verb(verb.base) &&
+                          !sentence.is_word(head + 2, {"by", "from", "in"});
+        return noun ? Homograph::noun : Homograph::unsure;
+    }
+    if (is_occasion(sentence, i, head)) return Homograph::noun;
+    const bool deed = head == i + 1 && is_plural_deed(sentence, head);
+    if (deed && sentence.is_word(head + 1, {"of"})) return Homograph::unsure; // Benchmark tests of
+    if (deed) return before_plural_deed(verb);
+    const bool verb_likelier = is_usual_verb(verb.base) || verb.verb_count > verb.noun_count;
+    if (verb_likelier) return Homograph::verb; // Design quizzes
+    const bool name =
+        head == i + 1 && mostly_noun(verb) && is_named_by_purpose(sentence.word(head));
+    return name ? Homograph::noun : Homograph::unsure; // Voice lessons; Light displays
+}
+
+Homograph before_plural(const Sentence& sentence, std::size_t i, std::size_t head) {
+    const Homograph likelier = likelier_before_plural(sentence, i, head);
+    const bool in_doubt = likelier == Homograph::verb ? may_be_name(sentence, i, head)
+                                                      : may_be_joined_to_verb(sentence, i, head);
+    return in_doubt ? Homograph::unsure : likelier;
+}
+
+// `Label printing`, `Order entry`: what is done to the thing before it.
+bool is_done_to_noun(const Sentence& sentence, std::size_t deed) {
+    constexpr std::string_view handled[] = {"billing",  "framing",  "housing",     "learning",
+                                            "lighting", "planning", "programming", "spending",
+                                            "swimming", "training", "writing"};
+    if (std::ranges::find(handled, sentence.word(deed)) != std::end(handled)) return false;
+    return sentence.forms(deed).gerund ||
+           sentence.is_word(deed, {"collection", "drive", "entry", "preparation", "prep", "removal",
+                                   "repair", "review", "rotation", "setup"});
+}
+
+// Before the name of a deed: Test automation; but Model oyster settlement may well be a verb's.
+Homograph before_deed(const Sentence& sentence, std::size_t i, std::size_t head) {
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    const bool noun = !is_usual_verb(verb.base) && 4 * verb.noun_count >= 3 * verb.verb_count;
+    const bool done = head == i + 1 && verb.noun && is_done_to_noun(sentence, head);
+    return noun || done ? Homograph::noun : Homograph::unsure;
+}
+
+// `Answer rate of 98%`, `Record time of`.
+bool is_amount(const Sentence& sentence, std::size_t head) {
+    return sentence.is_word(head, {"average", "count", "rate", "score", "time", "total"}) &&
+           sentence.is_word(head + 1, {"of"}) && sentence.is_figure(head + 2);
+}
+
+Homograph before_singular(const Sentence& sentence, std::size_t i, std::size_t head) {
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    if (head == i + 1 && is_amount(sentence, head) && !takes_anything(verb)) return Homograph::noun;
+    const bool name = is_named_by_purpose(sentence.word(head)) || is_often_first_part(verb.base);
+    if (name && !mostly_noun(verb) && !takes_anything(verb)) return Homograph::unsure; // Paint crew
+    if (is_hardly_noun(verb)) return Homograph::verb;
+    if (is_deed_noun(sentence.word(head)) || is_agent_noun(sentence.word(i + 1)))
+        return before_deed(sentence, i, head);
+    if (mostly_verb(verb)) // Drive safety campaign
+        return head == i + 1 || is_stuff_noun(sentence.word(head)) ? Homograph::verb
+                                                                   : Homograph::unsure;
+    if (is_usual_verb(verb.base)) // Order food; but Film practice
+        return is_stuff_noun(sentence.word(head)) ? Homograph::verb : Homograph::unsure;
+    if (mostly_noun(verb)) { // Machine shop; but a person seldom stands before a thing
+        const bool person = is_person_noun(verb.base);
+        return name && !person ? Homograph::noun : Homograph::unsure;
+    }
+    // Stress test of, but Lead design of
+    const bool noun = sentence.is_word(head + 1, {"of"}) && verb.noun_count > verb.verb_count;
+    return noun ? Homograph::noun : Homograph::unsure;
+}
+
+// Of adjectives that are verbs, too, these are done before a plural: Present findings.
+bool is_mostly_done(std::string_view word) {
+    constexpr std::string_view verbs[] = {"clear",   "complete", "correct", "duplicate",
+                                          "present", "secure",   "separate"};
+    return std::ranges::find(verbs, word) != std::end(verbs);
+}
+
+// `Open meetings`, `Clean rooms`: who can say?
+Homograph after_adjective(const Sentence& sentence, std::size_t i, std::size_t head) {
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    const bool of = sentence.is_word(head + 1, {"of"});
+    const bool other = verb.adjective_count + verb.noun_count >= 3 * verb.verb_count + 3;
+    if (is_plural_noun(sentence.word(head))) { // Total sales of
+        if (is_mostly_done(verb.base) && !is_participle_after_noun(sentence, head + 1))
+            return Homograph::verb;
+        return other && of ? Homograph::noun : Homograph::unsure;
+    }
+    // Perfect score, Average response time, Complete rewrite of
+    const bool adjective = other || (of && !sentence.forms(head).none());
+    return adjective ? Homograph::noun : Homograph::unsure;
+}
+
+}
+
+bool is_finite_past(const Sentence& sentence, std::size_t i) {
+    const VerbForms& forms = sentence.forms(i);
+    if (!forms.past || forms.base) return false;
+    return !forms.participle || sentence.starts_object(i + 1);
+}
+
+std::size_t head_noun(const Sentence& sentence, std::size_t i) {
+    const auto closing = w::preposition | w::conjunction | w::relative | w::be | w::modal |
+                         w::adverb | w::pronoun | w::have | w::determiner | w::possessive;
+    std::size_t head = i;
+    for (std::size_t k = i; !sentence.ends_phrase(k) && !sentence.is_figure(k); ++k) {
+        if (sentence.is(k, closing) || (k > i && is_participle_after_noun(sentence, k))) break;
+        if (k > i && sentence.is_word(k, {"daily", "weekly", "monthly", "nightly", "yearly"}))
+            break;
+        head = k;
+    }
+    return head;
+}
+
+bool is_often_adjective(const VerbEntry& verb) {
+    if (verb.base == "live") return true; // as a verb it has no bare object
+    return verb.adjective && verb.adjective_count >= 3 &&
+           4 * verb.adjective_count >= verb.verb_count;
+}
+
+Homograph read_compound(const Sentence& sentence, std::size_t i) {
+    const VerbForms& forms = sentence.forms(i);
+    if (is_past_only(sentence.forms(i + 1))) return by_participle(sentence, i);
+    const std::size_t head = head_noun(sentence, i + 1);
+    if (has_finite_past(sentence, i + 2, head)) return Homograph::noun;
+    if (forms.third) return after_s(sentence, i, head);
+    const bool stands = forms.verb->base == "stand" && sentence.is_word(head, {"guard", "watch"});
+    if (stands) return Homograph::verb;
+    if (is_agent_noun(sentence.word(head))) return Homograph::noun;
+    if (is_often_adjective(*forms.verb)) return after_adjective(sentence, i, head);
+    if (!forms.verb->transitive && !is_usual_verb(forms.verb->base))
+        return Homograph::noun; // Weekend shifts
+    return is_plural_noun(sentence.word(head)) ? before_plural(sentence, i, head)
+                                               : before_singular(sentence, i, head);
+}
+
+}

@@ -1,0 +1,74 @@
+// English as bullets have it: forms of verbs, how a bullet opens, spelling. Word data are compiled
+// in or read from a dictionary when first asked for.
+#pragma once
+
+#include <cstddef>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin::english {
+
+struct Extent { // bytes into the text
+    std::size_t offset = 0;
+    std::size_t length = 0;
+
+    bool operator==(const Extent&) const = default;
+};
+
+// What can be said of one bullet's words for sure; what cannot is left out.
+struct BulletReading {
+    enum class Opening {
+        past_verb,    // Counted
+        present_verb, // Count, Counts
+        either_tense, // Cut, Set: a past that is its base
+        gerund,       // Counting
+        infinitive,   // To count
+        weak,         // Responsible for, Helped
+        auxiliary,    // was, am, have been
+        person,       // I, We, My
+        participle,   // Selected from 90 applicants: recognition, not passive
+        no_verb,      // Research assistant to
+        unsure,
+    };
+    Opening opening = Opening::unsure;
+    Extent verb;                           // the opening verb or phrase
+    std::vector<Extent> wrong_for_ended;   // verbs that would be wrong in an entry that has ended
+    std::vector<Extent> wrong_for_current; // and in one that is going on
+    std::vector<Extent> first_person;
+    std::vector<Extent> passive;
+    bool has_figure = false; // a number, amount, share or count in words
+    bool sentence = false;   // it has a subject of its own: The team won
+    bool names_deed = false; // no verb, but a noun that has one, for what was done: Design of
+};
+
+class Language {
+public:
+    // `data_folder` holds `dictionaries/`; it is not read before a spelling is asked for.
+    explicit Language(std::filesystem::path data_folder);
+    ~Language();
+    Language(const Language&) = delete;
+    Language& operator=(const Language&) = delete;
+
+    // `titles` are pieces in italics, in order: the words of a title are not the writer's own.
+    BulletReading read_bullet(std::string_view text, std::span<const Extent> titles = {}) const;
+    // Stronger verbs for a weak opening's object: "Responsible for training" has "Trained", "Led".
+    std::vector<std::string> stronger_verbs(std::string_view bullet) const;
+    // Past and present form of a verb in any form; none if it is not surely a verb.
+    std::optional<std::string> past_of(std::string_view verb) const;
+    std::optional<std::string> base_of(std::string_view verb) const;
+
+    // Spelling, by Hunspell's en_US; the dictionary is loaded on the first call.
+    bool spelled_right(std::string_view word) const;
+    std::vector<std::string> spellings_near(std::string_view word) const; // best first
+
+private:
+    struct Data;
+    std::unique_ptr<Data> data_;
+};
+
+}

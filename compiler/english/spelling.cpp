@@ -1,0 +1,209 @@
+// A word is right if it is listed, or a regular form of one that is, or if Hunspell has it right.
+// What is not is told only where it is surely a slip for a word in use: a word of somebody's trade
+// may be in no dictionary.
+#include "compiler/english/spelling.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/english/slips.hpp"
+#include "compiler/english/verb_forms.hpp"
+
+#include <hunspell/hunspell.hxx>
+
+#include <algorithm>
+#include <array>
+#include <system_error>
+#include <utility>
+
+namespace quoin::english {
+namespace {
+
+constexpr std::size_t most_suggestions = 5;
+constexpr std::size_t longest_english = 40; // no word of English is longer
+
+bool all_small(std::string_view word) {
+    return std::ranges::all_of(word, is_small_letter);
+}
+
+bool ends_with_any(std::string_view word, std::initializer_list<std::string_view> endings) {
+    return std::ranges::any_of(endings, [&](std::string_view one) { return word.ends_with(one); });
+}
+
+bool takes_plain_s(std::string_view noun) { // boxes, heroes, knives and companies do not
+    if (ends_with_any(noun, {"s", "x", "z", "ch", "sh", "o", "a", "f", "fe"})) return false;
+    return !noun.ends_with('y') || is_vowel(noun[noun.size() - 2]);
+}
+
+// One vowel and one consonant: there it hangs on the stress whether the consonant is doubled.
+bool may_double(std::string_view verb) {
+    const std::size_t end = verb.size();
+    return end > 2 && !is_vowel(verb[end - 1]) && !ends_with_any(verb, {"w", "x", "y"}) &&
+           is_vowel(verb[end - 2]) && !is_vowel(verb[end - 3]);
+}
+
+// How much a slip may cost so that it is surely one. A long word has room for more of them, and a
+// word that is seldom used is seldom meant.
+int most_cost(std::size_t length, char rank) {
+    constexpr int cheap_slip = 3;
+    constexpr std::array<int, 11> by_length{0, 0, 0, 3, 3, 4, 6, 6, 7, 7, 8};
+    const std::size_t longest_told = by_length.size() - 1;
+    const int most = by_length[std::min(length, longest_told)];
+    if (rank == WordList::is_frequent || rank == WordList::is_ordinary) return most;
+    if (rank == WordList::is_met)
+        return length >= longest_told ? most : length > 4 ? std::max(cheap_slip, most - 2) : 0;
+    return rank != WordList::is_hidden && length >= 8 ? cheap_slip : 0;
+}
+
+// A word in frequent use outweighs a step of cost, and one that nobody uses hardly comes first.
+int rareness(char rank) {
+    return rank == WordList::is_frequent   ? 0
+           : rank == WordList::is_ordinary ? 1
+           : rank == WordList::is_met      ? 3
+                                           : 8;
+}
+
+struct Candidate {
+    std::string word;
+    int cost = 0;
+};
+
+// The words near one, gathered from several lists.
+class Nearest {
+public:
+    explicit Nearest(std::string small) : typed_(std::move(small)) {}
+
+    void offer(std::string_view word, std::string_view small, char rank) {
+        const int most = most_cost(typed_.size(), rank);
+        if (most <= 0 || small == typed_) return;
+        // a plural of the trade is no slip: sightlines
+        if (rank == WordList::is_rare && small.starts_with(typed_)) return;
+        const int cost = slip_cost(typed_, small, most);
+        if (cost > most) return;
+        found_.push_back({std::string(word), cost + rareness(rank)});
+    }
+
+    std::vector<std::string> best(bool capital) {
+        std::ranges::stable_sort(found_, {}, &Candidate::cost);
+        std::vector<std::string> result;
+        for (Candidate& one : found_) {
+            if (result.size() == most_suggestions) break;
+            std::string word = capital ? capitalised(std::move(one.word)) : std::move(one.word);
+            if (std::ranges::find(result, word) == result.end()) result.push_back(std::move(word));
+        }
+        return result;
+    }
+
+private:
+    std::string typed_;
+    std::vector<Candidate> found_;
+};
+
+}
+
+Spelling::Spelling(const std::filesystem::path& folder, const std::string& name)
+    : words_(folder / (name + ".words")), affixes_(folder / (name + ".aff")),
+      dictionary_(folder / (name + ".dic")) {}
+
+Spelling::~Spelling() = default;
+
+// Where there is no dictionary, nothing is known to be wrong.
+bool Spelling::known_to_hunspell(const std::string& word) const {
+    const std::lock_guard lock(mutex_);
+    std::error_code none;
+    if (!hunspell_ && std::filesystem::exists(affixes_, none) &&
+        std::filesystem::exists(dictionary_, none))
+        hunspell_ = std::make_unique<Hunspell>(affixes_.c_str(), dictionary_.c_str());
+    return !hunspell_ || hunspell_->spell(word);
+}
+
+// As Hunspell takes capitals: a name needs its own, a word may have any that a sentence gives it.
+bool Spelling::listed(const std::string& word) const {
+    const auto has = [&](const std::string& form) {
+        return words_.class_of(form) != WordList::is_none;
+    };
+    if (has(word)) return true;
+    if (word.empty() || !is_capital_letter(word.front())) return false;
+    const std::string small = lower_case(word);
+    const bool all_capitals = std::ranges::none_of(word, is_small_letter);
+    if (all_capitals) return has(small) || has(capitalised(small));
+    return word == capitalised(small) && has(small);
+}
+
+// Whole, or at each hyphen: co-op-wide
+bool Spelling::parts_listed(std::string_view word) const {
+    for (std::size_t at = word.find('-'); at != std::string_view::npos; at = word.find('-', at + 1))
+        if (listed(std::string(word.substr(0, at)))) {
+            const std::string rest(word.substr(at + 1));
+            if (listed(rest) || parts_listed(rest)) return true;
+        }
+    return false;
+}
+
+// Of a word that is listed: manipulatives, genotyped. What doubles its consonant, or not, by its
+// stress is in the list or wrong: occured.
+bool Spelling::is_regular_form(const std::string& word) const {
+    constexpr std::size_t shortest = 4;
+    const auto stem = [&](std::size_t ending, std::string_view instead = {}) {
+        std::string made = word.substr(0, word.size() - std::min(ending, word.size()));
+        made += instead;
+        return made.size() >= shortest && listed(made) ? made : std::string();
+    };
+    if (word.ends_with('s')) {
+        const std::string noun = stem(1);
+        return !noun.empty() && takes_plain_s(noun);
+    }
+    const bool past = word.ends_with("ed");
+    if (!past && !word.ends_with("ing")) return false;
+    const std::size_t ending = past ? 2 : 3;
+    for (const std::string& verb :
+         {stem(ending, "e"), stem(ending), past ? stem(3, "y") : std::string()}) {
+        if (verb.empty() || may_double(verb)) continue;
+        if (word == (past ? past_form(verb) : gerund_form(verb))) return true;
+    }
+    return false;
+}
+
+bool Spelling::right(std::string_view word) const {
+    if (word.size() > longest_english || words_.empty()) return true;
+    if (is_trade_word(word) || is_technical_name(word)) return true;
+    const std::string one(word);
+    if (listed(one) || parts_listed(word)) return true;
+    const std::string small = lower_case(word);
+    if ((one == small || one == capitalised(small)) && is_regular_form(small)) return true;
+    return known_to_hunspell(one);
+}
+
+std::vector<std::string> Spelling::search(const std::string& word) const {
+    const bool capital = is_capital_letter(word.front());
+    const std::string small = lower_case(word);
+    if (!all_small(small)) return {};
+    Nearest nearest(small);
+    const auto offer = [&](std::string_view listed_word, char rank) {
+        if (all_small(listed_word)) nearest.offer(listed_word, listed_word, rank);
+    };
+    words_.visit(small.substr(0, 1), offer);
+    if (small[1] != small[0]) words_.visit(std::string{small[1], small[0]}, offer); // hte
+    for (const std::string_view one : trade_words())
+        if (one.front() == small.front()) nearest.offer(one, one, WordList::is_met);
+    if (capital) {
+        words_.visit(word.substr(0, 1), [&](std::string_view name, char rank) {
+            if (all_small(name.substr(1))) nearest.offer(name, lower_case(name), rank);
+        });
+        for (const std::string_view name : technical_names())
+            if (name.front() == word.front())
+                nearest.offer(name, lower_case(name), WordList::is_frequent);
+    }
+    return nearest.best(capital);
+}
+
+std::vector<std::string> Spelling::near(std::string_view word) const {
+    constexpr std::size_t most_kept = 1024;
+    if (word.size() > longest_english || word.size() < 2 || right(word)) return {};
+    const std::lock_guard lock(mutex_);
+    std::string key(word);
+    if (const auto found = searched_.find(key); found != searched_.end()) return found->second;
+    if (searched_.size() >= most_kept) searched_.clear();
+    std::vector<std::string> result = search(key);
+    return searched_.emplace(std::move(key), std::move(result)).first->second;
+}
+
+}

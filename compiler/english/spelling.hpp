@@ -1,0 +1,53 @@
+// Spelling, by Hunspell. To load its dictionary takes longer than all the rest of a proof, so a
+// list of words made from it and from WordNet when quoin is built answers first, and Hunspell is
+// asked of what is not in the list. Safe to ask from several threads.
+#pragma once
+
+#include "compiler/english/word_list.hpp"
+
+#include <filesystem>
+#include <memory>
+#include <mutex>
+#include <span>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+class Hunspell;
+
+namespace quoin::english {
+
+class Spelling {
+public:
+    // `name` is that of a dictionary in `folder`: en_US for en_US.words, .aff and .dic.
+    Spelling(const std::filesystem::path& folder, const std::string& name);
+    ~Spelling();
+
+    bool right(std::string_view word) const;
+    // What a word is surely a slip for, best first, at most five; none if it is right, or if it may
+    // as well be a word that no dictionary has.
+    std::vector<std::string> near(std::string_view word) const;
+
+private:
+    bool listed(const std::string& word) const;
+    bool parts_listed(std::string_view word) const;
+    bool is_regular_form(const std::string& word) const;
+    bool known_to_hunspell(const std::string& word) const;
+    std::vector<std::string> search(const std::string& word) const;
+
+    WordList words_;
+    std::filesystem::path affixes_, dictionary_;
+    mutable std::mutex mutex_;
+    mutable std::unique_ptr<Hunspell> hunspell_; // loaded when first asked
+    mutable std::unordered_map<std::string, std::vector<std::string>> searched_;
+};
+
+// Right in the trade, though dictionaries flag it: devops, onboarding.
+bool is_trade_word(std::string_view word);
+std::span<const std::string_view> trade_words();
+// Programs and languages that many résumés name: PowerPoint. In any letters.
+bool is_technical_name(std::string_view word);
+std::span<const std::string_view> technical_names(); // as they are written
+
+}

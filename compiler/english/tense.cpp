@@ -1,0 +1,210 @@
+// The tense of the opening verb and of the verbs joined to it by a comma or "and".
+#include "compiler/english/nouns.hpp"
+#include "compiler/english/reading.hpp"
+
+#include <algorithm>
+
+namespace quoin::english {
+namespace {
+
+namespace w = word_class;
+using Opening = BulletReading::Opening;
+
+class Judge {
+public:
+    Judge(const Sentence& sentence, const OpeningReading& opening, BulletReading& reading)
+        : s_(sentence), opening_(opening), reading_(reading) {}
+
+    void run() {
+        note(opening_.verb, opening_.tense);
+        if (!is_led_by_verb()) return;
+        bare_verb_follows_ = takes_clause(s_.forms(opening_.verb));
+        last_verb_ = opening_.last;
+        infinitive_ = s_.is_word(opening_.last, {"to"}); // Hired to run
+        for (std::size_t i = opening_.last + 1; i < s_.size(); ++i) {
+            if (s_.is(i, w::relative) && !s_.is_number(i + 1)) return;
+            if (s_.is_word(i, {"to"}) && s_.forms(i + 1).base) infinitive_ = true;
+            if (s_.token(i).depth > 0 || s_.token(i).title) continue;
+            if (s_.token(i).kind == TokenKind::stop) return; // a clause of its own
+            if (joins(i)) judge_joined(i);
+        }
+    }
+
+private:
+    bool is_led_by_verb() const {
+        switch (opening_.kind) {
+        case Opening::past_verb:
+        case Opening::present_verb:
+        case Opening::either_tense:
+        case Opening::gerund:
+        case Opening::auxiliary:
+        case Opening::weak:
+        case Opening::person:
+        case Opening::participle:
+            return true;
+        default:
+            return false;
+        }
+    }
+
+    bool joins(std::size_t i) const {
+        const TokenKind kind = s_.token(i).kind;
+        return kind == TokenKind::comma || s_.is(i, w::conjunction);
+    }
+
+    void note(std::size_t i, VerbTense tense) {
+        const Extent extent = s_.token(i).extent;
+        if (tense == VerbTense::present || tense == VerbTense::neither)
+            reading_.wrong_for_ended.push_back(extent);
+        if (tense == VerbTense::past || tense == VerbTense::neither)
+            reading_.wrong_for_current.push_back(extent);
+    }
+
+    void judge_joined(std::size_t joiner) {
+        std::size_t i = joiner + 1;
+        if (joins(i)) return; // the last of several joiners is the one that counts
+        const bool adjacent = last_verb_ + 1 == joiner || is_joined_to_last(joiner);
+        i = s_.past_adverbs(i);
+        const VerbTense tense = s_.is(i, w::be) ? be_tense(i) : tense_of(i, joiner, adjacent);
+        if (tense != VerbTense::none || is_past_before_word(i)) ++joined_verbs_;
+        if (tense == VerbTense::none) return;
+        note(i, tense);
+        last_verb_ = i;
+    }
+
+    // Write, test, and ship; Set up and take down: nothing but joiners and particles between.
+    bool is_joined_to_last(std::size_t joiner) const {
+        for (std::size_t i = last_verb_ + 1; i < joiner; ++i)
+            if (!joins(i) && !s_.is(i, w::particle)) return false;
+        return true;
+    }
+
+    VerbTense be_tense(std::size_t i) const {
+        if (!s_.is_participle(i + 1) || s_.is(i + 1, w::determiner)) return VerbTense::none;
+        return s_.is(i, w::past_be)      ? VerbTense::past
+               : s_.is(i, w::present_be) ? VerbTense::present
+                                         : VerbTense::none;
+    }
+
+    // Where nothing but a verb can stand; a list of things may hold words that look like verbs.
+    VerbTense tense_of(std::size_t i, std::size_t joiner, bool adjacent) const {
+        const VerbForms& forms = s_.forms(i);
+        if (forms.none() || forms.either_tense() || s_.token(i).title) return VerbTense::none;
+        if (s_.token(i).depth > 0 || is_capital(s_.token(i))) return VerbTense::none; // R, and GIS
+        if (forms.past && !forms.present())
+            return adjacent || is_past_verb(i) ? VerbTense::past : VerbTense::none;
+        if (!forms.present() || bare_verb_follows_ || infinitive_) return VerbTense::none;
+        const bool verb = (adjacent && s_.is(joiner, w::conjunction)) || is_present_verb(i) ||
+                          closes_series(i, joiner) || is_between_pasts(i, adjacent) ||
+                          (adjacent && mostly_verb(*forms.verb));
+        return verb ? VerbTense::present : VerbTense::none;
+    }
+
+    // Not an adjective (baked goods), nor what was done to the noun before it.
+    bool is_past_verb(std::size_t i) const {
+        const std::size_t next = i + 1;
+        const VerbForms& forms = s_.forms(i);
+        if (!forms.participle && !forms.base_of_other) return true; // wrote
+        const bool adjective_follows = s_.is_participle(next) && is_plural_noun(s_.word(next + 1));
+        return s_.starts_object(next) || adjective_follows || preposition_after_past(i) ||
+               (is_seldom_adjective(s_.word(i)) && is_content_word(next));
+    }
+
+    // Irregular participles: held office hours, taught map skills; but lost pets.
+    static bool is_seldom_adjective(std::string_view word) {
+        constexpr std::string_view adjectives[] = {"bound",  "built", "fed",   "felt", "found",
+                                                   "ground", "kept",  "left",  "lost", "made",
+                                                   "paid",   "sold",  "spent", "hung"};
+        return !word.ends_with("ed") && std::ranges::find(adjectives, word) == std::end(adjectives);
+    }
+
+    // `and assemble kits`, `and files liens`; not `and report formats`.
+    bool is_present_verb(std::size_t i) const {
+        const std::size_t next = i + 1;
+        if (s_.starts_object(next) && !is_span_of_time(next)) return true;
+        const VerbForms& forms = s_.forms(i);
+        if (!forms.verb->noun && !forms.verb->adjective) return true;
+        const bool particle = s_.is_word(next, {"up", "out", "down", "off", "away", "back"});
+        const bool open = forms.third || forms.verb->verb_count > forms.verb->noun_count;
+        if (open && particle) return true; // locks up, hand out
+        if (!is_content_word(next) && !particle) return false;
+        if (forms.third) // a plural seldom stands before another
+            return is_plural_noun(s_.word(next)) ? !is_plural_modifier(s_.word(i))
+                                                 : mostly_verb(*forms.verb);
+        // and swim classes, and permit binders
+        const bool name = is_often_first_part(s_.word(i)) || is_named_by_purpose(s_.word(next));
+        if (name) return false;
+        const bool thing = is_plural_noun(s_.word(next)) || is_stuff_noun(s_.word(next));
+        if (thing && is_seldom_name(i)) return true;
+        if (forms.verb->adjective) return false;
+        return forms.verb->verb_count > 20 * forms.verb->noun_count ||
+               (thing && forms.verb->verb_count >= 8 * forms.verb->noun_count + 8);
+    }
+
+    // `check welds`, `grade homework`; but `paint brushes`, `answer keys`.
+    bool is_seldom_name(std::size_t i) const {
+        return s_.is_word(i, {"answer", "check", "clean", "count", "draft", "grade", "interview",
+                              "scan", "schedule", "sort", "transport", "trim", "update"}) &&
+               !is_noun_compound(s_.word(i), s_.word(i + 1));
+    }
+
+    // `answered phones`: most likely a verb, but not surely.
+    bool is_past_before_word(std::size_t i) const {
+        return s_.forms(i).past && is_content_word(i + 1);
+    }
+
+    // `Irrigated, weed, and thinned carrots`
+    bool is_between_pasts(std::size_t i, bool adjacent) const {
+        std::size_t k = i + 1;
+        while (joins(k))
+            ++k;
+        const VerbForms& after = s_.forms(k);
+        return adjacent && k > i + 1 && after.past && !after.present();
+    }
+
+    // `Greeted guests, answered phones, and sort mail`: after a comma too "and" joins verbs.
+    bool closes_series(std::size_t i, std::size_t joiner) const {
+        return joined_verbs_ > 0 && s_.is(joiner, w::conjunction) &&
+               s_.token(joiner - 1).kind == TokenKind::comma && is_content_word(i + 1);
+    }
+
+    bool is_content_word(std::size_t i) const {
+        return s_.token(i).kind == TokenKind::word && s_.classes(i) == 0;
+    }
+
+    // Their complements have verbs without tense, or of their own: Let guests look and buy.
+    static bool takes_clause(const VerbForms& forms) {
+        constexpr std::string_view verbs[] = {"help", "let",    "make",   "see",    "watch",
+                                              "hear", "ensure", "verify", "confirm"};
+        return !forms.none() && std::ranges::find(verbs, forms.verb->base) != std::end(verbs);
+    }
+
+    bool is_span_of_time(std::size_t i) const {
+        return s_.is_number(i) && (is_time_noun(s_.word(i + 1)) || s_.ends_phrase(i + 1));
+    }
+
+    // `Greet guests and responded to questions`: no adjective stands before a preposition, unless
+    // it goes with a participle before it (`forms filled in and filed by hand`).
+    bool preposition_after_past(std::size_t i) const {
+        if (!s_.is(i + 1, w::preposition) || s_.is_word(i + 1, {"by"})) return false;
+        for (std::size_t k = last_verb_ + 1; k < i; ++k)
+            if (s_.is_participle(k)) return false;
+        return true;
+    }
+
+    const Sentence& s_;
+    const OpeningReading& opening_;
+    BulletReading& reading_;
+    std::size_t last_verb_ = 0;
+    std::size_t joined_verbs_ = 0;
+    bool bare_verb_follows_ = false; // Helped count and sort
+    bool infinitive_ = false;        // to plan and run
+};
+
+}
+
+void judge_tense(const Sentence& sentence, const OpeningReading& opening, BulletReading& reading) {
+    Judge(sentence, opening, reading).run();
+}
+
+}

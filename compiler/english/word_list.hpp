@@ -1,0 +1,34 @@
+// The words that are spelled right, from the file that make_words.py writes: mapped into memory, so
+// that a question costs a few pages of it and no load.
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <string_view>
+
+namespace quoin::english {
+
+class WordList {
+public:
+    // As make_words.py has them.
+    static constexpr char is_rare = '0', is_met = '1', is_ordinary = '2', is_frequent = '3';
+    static constexpr char is_hidden = 'x'; // never suggested
+    static constexpr char is_beside = 'w'; // right, though Hunspell's dictionary lacks it
+    static constexpr char is_none = '\0';
+
+    explicit WordList(const std::filesystem::path& file); // empty if the file cannot be read
+
+    bool empty() const { return text_.empty(); }
+    char class_of(std::string_view word) const; // as it is written; is_none if it is not there
+    void visit(std::string_view start,
+               const std::function<void(std::string_view, char)>& each) const;
+
+private:
+    std::size_t first_not_before(std::string_view word) const; // the offset of a line
+
+    std::shared_ptr<const void> mapping_;
+    std::string_view text_; // lines in the order of their bytes: a word, a tab, its class
+};
+
+}

@@ -1,0 +1,108 @@
+// Characters that are no letters to a portal: ligatures, private use, replacement characters.
+#include "compiler/portal/faults.hpp"
+
+#include "compiler/base/utf8.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace quoin::portal {
+
+namespace {
+
+bool is_ligature(char32_t code) { // Unicode's Alphabetic Presentation Forms, the Latin ones
+    return code >= 0xFB00 && code <= 0xFB06;
+}
+
+bool is_private(char32_t code) {
+    return (code >= 0xE000 && code <= 0xF8FF) || (code >= 0xF0000 && code <= 0x10FFFF);
+}
+
+bool is_replacement(char32_t code) {
+    return code == 0xFFFD;
+}
+
+struct Seen {
+    std::vector<std::string> words;
+    std::size_t count = 0; // characters
+
+    void add(const std::string& word, std::size_t characters) {
+        if (characters == 0) return;
+        constexpr std::size_t shown = 64;
+        count += characters;
+        if (words.size() < shown) words.push_back(word);
+    }
+};
+
+template<typename Kind>
+std::size_t count_of(std::string_view word, const Kind& kind) {
+    std::size_t count = 0;
+    while (!word.empty()) {
+        const Character character = first_character(word);
+        count += kind(character.code);
+        word.remove_prefix(character.length);
+    }
+    return count;
+}
+
+struct AllSeen {
+    Seen ligatures, private_letters, private_signs, replacements;
+};
+
+AllSeen look(const Reading& reading) {
+    AllSeen seen;
+    for (const ReadLine& line : reading.lines)
+        for (const ReadWord& word : line.words) {
+            const bool ascii = std::ranges::none_of(
+                word.text, [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
+            if (ascii) continue;
+            const std::size_t characters = count_of(word.text, [](char32_t) { return true; });
+            const std::size_t hidden = count_of(word.text, is_private);
+            // alone it is a bullet or an icon, whose loss costs nothing but itself
+            (characters == hidden && characters <= 2 ? seen.private_signs : seen.private_letters)
+                .add(word.text, hidden);
+            seen.ligatures.add(word.text, count_of(word.text, is_ligature));
+            seen.replacements.add(word.text, count_of(word.text, is_replacement));
+        }
+    return seen;
+}
+
+std::string count_in_characters(std::size_t count) {
+    return fmt::format("{} {}", count, count == 1 ? "character" : "characters");
+}
+
+}
+
+void check_characters(const Evidence& evidence, ScanFaults& faults) {
+    const AllSeen seen = look(evidence.by_place);
+    if (seen.replacements.count > 0)
+        faults.push_back(
+            {"unreadable-characters", ScanWeight::must, 0,
+             fmt::format("{} cannot be read, in {}", count_in_characters(seen.replacements.count),
+                         list_of(seen.replacements.words)),
+             "A search for the word will not find it.",
+             "Set these words in another font, or export with another program."});
+    if (seen.private_letters.count > 0)
+        faults.push_back({"private-characters", ScanWeight::must, 0,
+                          fmt::format("{} in words come out as codes of the font's own",
+                                      count_in_characters(seen.private_letters.count)),
+                          "Only this font knows what they mean; a portal shows boxes or nothing.",
+                          "Set the text in a font that has these characters at their usual "
+                          "places."});
+    if (seen.private_signs.count > 0)
+        faults.push_back({"private-signs", ScanWeight::consider, 0,
+                          fmt::format("{} (bullets or icons) come out as codes of the font's own",
+                                      count_in_characters(seen.private_signs.count)),
+                          "A portal shows boxes in their place, and may not see a list.",
+                          "Use the bullet of the text font, and words in place of icons."});
+    if (seen.ligatures.count > 0)
+        faults.push_back({"ligatures", ScanWeight::should, 0,
+                          fmt::format("letters come out joined into one character in {}",
+                                      list_of(seen.ligatures.words)),
+                          "A search for the word as it is typed may not find it.",
+                          "Switch ligatures off in the program that made the PDF, or type the "
+                          "letters apart."});
+}
+
+}

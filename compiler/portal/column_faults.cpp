@@ -1,0 +1,142 @@
+// Two columns side by side, and whether they are read one after the other or across.
+#include "compiler/portal/faults.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <map>
+
+namespace quoin::portal {
+
+namespace {
+
+constexpr std::size_t least_lines = 8; // on each side, without a line that crosses
+constexpr double least_words = 3;      // a line on each side: dates and labels have fewer
+constexpr double gutter_slack = 3;     // pt
+
+struct TwoColumns {
+    std::size_t page = 0;
+    double gutter = 0, top = 0, bottom = 0; // pt; the right column begins at the gutter
+    std::size_t left_lines = 0, right_lines = 0;
+};
+
+using Lines = std::vector<const ReadLine*>;
+
+bool has_year(const ReadLine& line) {
+    return find_dates(line.text()).has_value();
+}
+
+// A stretch of the page that no line crosses at the gutter, if it holds two columns of prose.
+std::optional<TwoColumns> columns_in(const Lines& stretch, double gutter) {
+    TwoColumns columns{stretch.front()->page, gutter, stretch.front()->box.top, 0, 0, 0};
+    std::size_t words[2] = {0, 0}, dates = 0;
+    for (const ReadLine* line : stretch) {
+        const bool right = line->box.left > gutter - gutter_slack;
+        ++(right ? columns.right_lines : columns.left_lines);
+        words[right] += line->words.size();
+        dates += right && has_year(*line);
+        columns.bottom = std::max(columns.bottom, line->box.bottom);
+    }
+    const auto holds = [](std::size_t lines, std::size_t of_words) {
+        return lines >= least_lines &&
+               static_cast<double>(of_words) >= least_words * static_cast<double>(lines);
+    };
+    if (!holds(columns.left_lines, words[0]) || !holds(columns.right_lines, words[1]) ||
+        2 * dates > columns.right_lines)
+        return std::nullopt;
+    return columns;
+}
+
+std::optional<TwoColumns> columns_at(const Lines& by_height, double gutter) {
+    Lines stretch;
+    std::optional<TwoColumns> best;
+    const auto end_stretch = [&] {
+        if (stretch.size() >= 2 * least_lines)
+            if (const auto found = columns_in(stretch, gutter);
+                found && (!best || found->right_lines > best->right_lines))
+                best = found;
+        stretch.clear();
+    };
+    for (const ReadLine* line : by_height) {
+        const bool crosses =
+            line->box.left < gutter - gutter_slack && line->box.right > gutter - gutter_slack;
+        if (crosses)
+            end_stretch();
+        else
+            stretch.push_back(line);
+    }
+    end_stretch();
+    return best;
+}
+
+// Where many lines begin, away from the left margin.
+std::vector<double> gutters_of(const Lines& lines, double page_width) {
+    constexpr std::size_t most = 4;
+    std::map<long, std::size_t> counts; // by whole pt
+    for (const ReadLine* line : lines)
+        if (line->box.left > 0.25 * page_width) ++counts[std::lround(line->box.left)];
+    std::vector<std::pair<std::size_t, long>> often;
+    for (const auto& [left, count] : counts)
+        if (count >= least_lines / 2) often.emplace_back(count, left);
+    std::ranges::sort(often, std::greater());
+    std::vector<double> gutters;
+    for (std::size_t i = 0; i < std::min(most, often.size()); ++i)
+        gutters.push_back(static_cast<double>(often[i].second));
+    return gutters;
+}
+
+std::optional<TwoColumns> columns_on(const Reading& reading, std::size_t page) {
+    Lines lines;
+    for (const ReadLine& line : reading.lines)
+        if (line.page == page) lines.push_back(&line);
+    std::ranges::stable_sort(lines, {}, [](const ReadLine* line) { return line->box.top; });
+    std::optional<TwoColumns> best;
+    for (const double gutter : gutters_of(lines, reading.pages[page].width))
+        if (const auto found = columns_at(lines, gutter);
+            found && (!best || found->right_lines > best->right_lines))
+            best = found;
+    return best;
+}
+
+// How often the reading goes from one column to the other.
+std::size_t crossings(const Reading& reading, const TwoColumns& columns) {
+    std::size_t count = 0;
+    std::optional<bool> before;
+    for (const ReadLine& line : reading.lines) {
+        if (line.page != columns.page || line.box.top < columns.top - gutter_slack ||
+            line.box.bottom > columns.bottom + gutter_slack)
+            continue;
+        for (const ReadWord& word : line.words) {
+            const bool right = word.box.left > columns.gutter - gutter_slack;
+            count += before && *before != right;
+            before = right;
+        }
+    }
+    return count;
+}
+
+}
+
+void check_columns(const Evidence& evidence, ScanFaults& faults) {
+    for (std::size_t page = 0; page < evidence.by_place.pages.size(); ++page) {
+        const auto columns = columns_on(evidence.by_place, page);
+        if (!columns) continue;
+        const std::size_t fewer = std::min(columns->left_lines, columns->right_lines);
+        if (std::max(crossings(evidence.by_place, *columns),
+                     crossings(evidence.by_file, *columns)) >= fewer)
+            faults.push_back({"interleaved-columns", ScanWeight::must, page + 1,
+                              "two columns are read across, a line of one and a line of the other",
+                              "The lines of two entries are mixed, and neither makes sense.",
+                              "Set the résumé in one column, or with text columns in place of a "
+                              "table or tab stops."});
+        else
+            faults.push_back({"two-columns", ScanWeight::consider, page + 1,
+                              "the text stands in two columns",
+                              "Here each is read by itself; some portals read across.",
+                              "For a portal, keep a version in one column."});
+    }
+}
+
+}

@@ -1,0 +1,171 @@
+// What a portal looks for and does not find, and all checks together.
+#include "compiler/portal/faults.hpp"
+
+#include "compiler/portal/letters.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace quoin::portal {
+
+namespace {
+
+bool has_link_to(const Evidence& evidence, std::string_view scheme) {
+    return std::ranges::any_of(evidence.looks.addresses, [&](const std::string& address) {
+        return address.starts_with(scheme);
+    });
+}
+
+void check_contacts(const Evidence& evidence, const Found& found, ScanFaults& faults) {
+    if (found.name.empty())
+        faults.push_back({"no-name", ScanWeight::should, 0,
+                          "no name is recognised at the top of the first page",
+                          "A portal may file the résumé under something else.",
+                          "Put your name first, alone on its line, larger than the text."});
+    if (found.emails.empty())
+        faults.push_back({"no-email", ScanWeight::should, 0,
+                          has_link_to(evidence, "mailto:")
+                              ? "no email address is written out; there is only a link to one"
+                              : "no email address is found",
+                          "A portal fills its form from what is written on the page.",
+                          "Write the address out, in one piece."});
+    if (found.phones.empty())
+        faults.push_back({"no-phone", ScanWeight::should, 0,
+                          has_link_to(evidence, "tel:")
+                              ? "no telephone number is written out; there is only a link to one"
+                              : "no telephone number is found",
+                          "A portal fills its form from what is written on the page.",
+                          "Write the number with its area code, such as (360) 555-0142."});
+}
+
+void check_sections(const Found& found, ScanFaults& faults) {
+    if (std::ranges::none_of(found.sections, &FoundSection::known))
+        faults.push_back({"no-sections", ScanWeight::should, 0, "no section heading is recognised",
+                          "A portal sorts what it reads by headings such as Education and "
+                          "Experience.",
+                          "Give each section a usual title, alone on its line."});
+    std::vector<std::string> unknown;
+    for (const FoundSection& section : found.sections)
+        if (!section.known) unknown.push_back(section.title);
+    if (!unknown.empty())
+        faults.push_back({"unusual-titles", ScanWeight::consider, 0,
+                          fmt::format("portals may not know {} as {}", list_of(unknown),
+                                      unknown.size() == 1 ? "a heading" : "headings"),
+                          "What stands below is then taken for a part of the section before.",
+                          "Where a usual title says the same, use it."});
+}
+
+std::string without_spaces(std::string_view text) {
+    std::string kept;
+    for (const char c : text)
+        if (c != ' ' && c != '\n') kept += c;
+    return kept;
+}
+
+// Tags leave out what the file calls a page header or footer; many readers leave that out too.
+std::vector<std::string> outside_of_tags(const Evidence& evidence, const Found& found) {
+    std::vector<std::string> missing;
+    if (evidence.tagged_text.empty()) return missing;
+    const std::string tagged = without_spaces(evidence.tagged_text);
+    const auto look = [&](const std::string& text) {
+        if (!text.empty() && tagged.find(without_spaces(text)) == std::string::npos)
+            missing.push_back(text);
+    };
+    look(found.name);
+    for (const auto* all : {&found.emails, &found.phones})
+        if (!all->empty()) look(all->front());
+    return missing;
+}
+
+// Lines that every page has, in the same place near its top or bottom.
+std::vector<std::string> repeated_lines(const Reading& reading) {
+    constexpr double part = 0.1;
+    std::map<std::pair<long, std::string>, std::size_t> pages;
+    for (const ReadLine& line : reading.lines) {
+        const ReadPage& page = reading.pages[line.page];
+        if (line.box.bottom < page.height * part || line.box.top > page.height * (1 - part))
+            ++pages[{std::lround(line.box.top), line.text()}];
+    }
+    std::vector<std::string> lines;
+    for (const auto& [line, count] : pages)
+        if (reading.pages.size() > 1 && count >= reading.pages.size()) lines.push_back(line.second);
+    return lines;
+}
+
+void check_page_headers(const Evidence& evidence, const Found& found, ScanFaults& faults) {
+    std::vector<std::string> in_header = outside_of_tags(evidence, found);
+    if (evidence.tagged_text.empty())
+        for (const std::string& line : repeated_lines(evidence.by_place))
+            for (const auto* all : {&found.emails, &found.phones})
+                for (const std::string& one : *all)
+                    if (line.find(one) != std::string::npos) in_header.push_back(one);
+    if (in_header.empty()) return;
+    faults.push_back({"contact-in-page-header", ScanWeight::must, 0,
+                      fmt::format("{} {} in a page header or footer", list_of(in_header),
+                                  in_header.size() == 1 ? "stands" : "stand"),
+                      "Many readers leave headers and footers out, and with them the way to "
+                      "reach you.",
+                      "Put it into the page's own text, at the top of the first page."});
+}
+
+}
+
+std::size_t letters_of(const Reading& reading) {
+    std::size_t letters = 0;
+    for (const ReadLine& line : reading.lines)
+        for (const ReadWord& word : line.words)
+            letters += count_letters(word.text).characters;
+    return letters;
+}
+
+std::string list_of(const std::vector<std::string>& words) {
+    constexpr std::size_t shown = 3, longest = 40;
+    std::string text;
+    for (std::size_t i = 0; i < std::min(shown, words.size()); ++i) {
+        const bool last = i + 1 == words.size();
+        text += i == 0 ? "" : last ? " and " : ", ";
+        std::size_t length = std::min(longest, words[i].size());
+        while (length < words[i].size() &&
+               (static_cast<unsigned char>(words[i][length]) & 0xC0) == 0x80)
+            --length; // not inside a character
+        text += '\'' + words[i].substr(0, length) + (length < words[i].size() ? "…'" : "'");
+    }
+    if (words.size() > shown) text += fmt::format(" and {} more", words.size() - shown);
+    return text;
+}
+
+void check_finds(const Evidence& evidence, const Found& found, ScanFaults& faults) {
+    if (letters_of(evidence.by_place) < few_letters) return; // no-text says it all
+    check_contacts(evidence, found, faults);
+    check_sections(found, faults);
+    check_page_headers(evidence, found, faults);
+}
+
+ScanFaults find_faults(const Evidence& evidence, const Found& found) {
+    ScanFaults faults;
+    check_file(evidence, faults);
+    check_characters(evidence, faults);
+    check_spacing(evidence, faults);
+    check_columns(evidence, faults);
+    check_looks(evidence, faults);
+    check_finds(evidence, found, faults);
+    std::ranges::stable_sort(faults, {}, &ScanFault::weight);
+    return faults;
+}
+
+std::string_view name_of(ScanWeight weight) {
+    switch (weight) {
+    case ScanWeight::must:
+        return "must";
+    case ScanWeight::should:
+        return "should";
+    case ScanWeight::consider:
+        return "consider";
+    }
+    return "";
+}
+
+}

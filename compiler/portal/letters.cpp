@@ -1,0 +1,83 @@
+#include "compiler/portal/letters.hpp"
+
+#include "compiler/base/utf8.hpp"
+
+#include <utf8proc.h>
+
+namespace quoin::portal {
+
+namespace {
+
+utf8proc_category_t category(char32_t code) {
+    return utf8proc_category(static_cast<utf8proc_int32_t>(code));
+}
+
+template<typename Take>
+void each_character(std::string_view text, const Take& take) {
+    while (!text.empty()) {
+        const Character character = first_character(text);
+        take(character.code, text.substr(0, character.length));
+        text.remove_prefix(character.length);
+    }
+}
+
+void append_character(std::string& text, char32_t code) {
+    utf8proc_uint8_t bytes[4];
+    const auto count = utf8proc_encode_char(static_cast<utf8proc_int32_t>(code), bytes);
+    for (utf8proc_ssize_t i = 0; i < count; ++i)
+        text += static_cast<char>(bytes[i]);
+}
+
+}
+
+bool is_letter(char32_t code) {
+    switch (category(code)) {
+    case UTF8PROC_CATEGORY_LU:
+    case UTF8PROC_CATEGORY_LL:
+    case UTF8PROC_CATEGORY_LT:
+    case UTF8PROC_CATEGORY_LM:
+    case UTF8PROC_CATEGORY_LO:
+        return true;
+    default:
+        return false;
+    }
+}
+
+bool is_capital(char32_t code) {
+    return category(code) == UTF8PROC_CATEGORY_LU || category(code) == UTF8PROC_CATEGORY_LT;
+}
+
+LetterCount count_letters(std::string_view text) {
+    LetterCount count;
+    each_character(text, [&](char32_t code, std::string_view) {
+        ++count.characters;
+        count.letters += is_letter(code);
+        count.capitals += is_capital(code);
+        count.digits += code >= U'0' && code <= U'9';
+    });
+    return count;
+}
+
+bool is_single_letter(std::string_view text) {
+    bool letters_only = true;
+    std::size_t letters = 0;
+    each_character(text, [&](char32_t code, std::string_view) {
+        letters += is_letter(code);
+        letters_only = letters_only && (is_letter(code) || category(code) == UTF8PROC_CATEGORY_MN);
+    });
+    return letters == 1 && letters_only;
+}
+
+std::string in_small_letters(std::string_view text) {
+    std::string lower;
+    each_character(text, [&](char32_t code, std::string_view bytes) {
+        const auto small = utf8proc_tolower(static_cast<utf8proc_int32_t>(code));
+        if (small == static_cast<utf8proc_int32_t>(code))
+            lower += bytes;
+        else
+            append_character(lower, static_cast<char32_t>(small));
+    });
+    return lower;
+}
+
+}

@@ -1,0 +1,107 @@
+// Text that is too small to read, or cannot be seen at all.
+#include "compiler/portal/faults.hpp"
+
+#include "compiler/portal/letters.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace quoin::portal {
+
+namespace {
+
+constexpr double small = 8; // pt; common practice has 10 to 12
+constexpr double tiny = 5;
+
+void check_sizes(const Evidence& evidence, ScanFaults& faults) {
+    std::size_t small_letters = 0, tiny_letters = 0;
+    for (const LookOfText& text : evidence.looks.texts) {
+        if (text.size < small) small_letters += text.letters;
+        if (text.size < tiny) tiny_letters += text.letters;
+    }
+    if (tiny_letters >= few_letters)
+        faults.push_back({"tiny-text", ScanWeight::must, 0,
+                          fmt::format("{} letters are smaller than {} pt", tiny_letters, tiny),
+                          "Nobody can read them, and a portal that finds hidden words may turn "
+                          "the résumé away.",
+                          "Set them larger, or take them out."});
+    // a fifth, so that a footnote does not count
+    else if (small_letters * 5 >= evidence.looks.letters && small_letters >= few_letters)
+        faults.push_back({"small-text", ScanWeight::should, 0,
+                          fmt::format("{} letters are smaller than {} pt", small_letters, small),
+                          "It is hard to read on paper and on a telephone.",
+                          "Set the text in 10 to 12 pt, and cut words."});
+}
+
+// One tone all over: nothing can be seen there.
+bool is_blank(const PagePicture& picture, const ReadBox& box, const ReadPage& page) {
+    constexpr int one_tone = 10; // of 255; rounding at edges gives a few
+    const double across = static_cast<double>(picture.width) / page.width;
+    const double down = static_cast<double>(picture.height) / page.height;
+    const auto dot = [](double at, std::size_t most) {
+        return static_cast<std::size_t>(std::clamp(at, 0.0, static_cast<double>(most)));
+    };
+    const std::size_t left = dot(std::ceil(box.left * across), picture.width);
+    const std::size_t right = dot(std::floor(box.right * across), picture.width);
+    const std::size_t top = dot(std::ceil(box.top * down), picture.height);
+    const std::size_t bottom = dot(std::floor(box.bottom * down), picture.height);
+    // too small a part of the picture shows nothing either way
+    if (right < left + 6 || bottom < top + 4) return false;
+    int darkest = 255, lightest = 0;
+    for (std::size_t y = top; y < bottom; ++y)
+        for (std::size_t x = left; x < right; ++x) {
+            const int grey = static_cast<unsigned char>(picture.greys[y * picture.width + x]);
+            darkest = std::min(darkest, grey);
+            lightest = std::max(lightest, grey);
+        }
+    return lightest - darkest < one_tone;
+}
+
+std::vector<std::string> invisible_words(const Evidence& evidence) {
+    constexpr std::size_t most = 1000;
+    constexpr std::size_t least_letters = 3;
+    std::vector<std::string> words;
+    for (const ReadLine& line : evidence.by_place.lines) {
+        if (line.page >= evidence.pictures.size()) continue;
+        const ReadPage& page = evidence.by_place.pages[line.page];
+        if (page.width < 1 || page.height < 1) continue;
+        for (const ReadWord& word : line.words)
+            if (words.size() < most && count_letters(word.text).letters >= least_letters &&
+                is_blank(evidence.pictures[line.page], word.box, page))
+                words.push_back(word.text);
+    }
+    return words;
+}
+
+void check_visible(const Evidence& evidence, ScanFaults& faults) {
+    const std::vector<std::string> words = invisible_words(evidence);
+    if (words.size() >= 2)
+        faults.push_back(
+            {"hidden-text", ScanWeight::must, 0,
+             fmt::format("{} words cannot be seen on the page: {}", words.size(), list_of(words)),
+             "A portal reads them, a person does not; employers take that for a "
+             "trick.",
+             "Take them out, or let them be seen."});
+}
+
+// Text that is drawn invisibly over a picture: a scan that a machine has read.
+void check_machine_read(const Evidence& evidence, ScanFaults& faults) {
+    const std::size_t all = letters_of(evidence.by_place);
+    if (evidence.images == 0 || all < few_letters || 2 * evidence.looks.letters > all) return;
+    faults.push_back({"machine-read-scan", ScanWeight::should, 0,
+                      "the page is a picture with text that a machine read from it",
+                      "Such text often has wrong letters, and a portal gets those.",
+                      "Export the PDF from the program the résumé was written in."});
+}
+
+}
+
+void check_looks(const Evidence& evidence, ScanFaults& faults) {
+    check_sizes(evidence, faults);
+    check_visible(evidence, faults);
+    check_machine_read(evidence, faults);
+}
+
+}

@@ -1,0 +1,104 @@
+// Words that come out in pieces, or run together.
+#include "compiler/portal/faults.hpp"
+
+#include "compiler/base/lists.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/portal/letters.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace quoin::portal {
+
+namespace {
+
+constexpr std::size_t shortest_run = 4; // `S U M M`; three may be initials
+constexpr std::size_t most_listed = 64;
+constexpr std::size_t longest_word = 25;
+constexpr std::size_t longest_small_word = 30; // no English word in small letters comes near
+
+// A run of neighbours in the alphabet is a list: `A B C D`.
+bool is_alphabetical(std::string_view run) {
+    for (std::size_t i = 1; i < run.size(); ++i)
+        if (run[i] != run[i - 1] + 1) return false;
+    return true;
+}
+
+// The spaces inside stand as wide as spaces in a line, not as columns of a table.
+bool stands_close(const ReadWord& a, const ReadWord& b) {
+    return b.box.left - a.box.right < 0.8 * a.box.height();
+}
+
+// The spread words of a line, put together.
+std::vector<std::string> spread_words(const ReadLine& line) {
+    std::vector<std::string> found;
+    std::string run;
+    std::size_t letters = 0;
+    const ReadWord* before = nullptr;
+    const auto end_run = [&] {
+        if (letters >= shortest_run && !is_alphabetical(run)) found.push_back(run);
+        run.clear();
+        letters = 0;
+    };
+    for (const ReadWord& word : line.words) {
+        const bool single = is_single_letter(word.text);
+        if (!single || (before && !stands_close(*before, word))) end_run();
+        if (single) {
+            run += word.text;
+            ++letters;
+        }
+        before = &word;
+    }
+    end_run();
+    return found;
+}
+
+bool is_glued(std::string_view word) {
+    if (word.size() <= longest_word ||
+        word.find_first_of("@/\\:._=&-#%+<>(){}[]") != std::string_view::npos)
+        return false;
+    bool small_before = false, ascii = true;
+    std::size_t inner_capitals = 0, letters = 0;
+    for (std::string_view left = word; !left.empty();) {
+        const Character character = first_character(left);
+        const bool capital = is_capital(character.code);
+        inner_capitals += capital && small_before;
+        small_before = is_letter(character.code) && !capital;
+        letters += is_letter(character.code);
+        ascii = ascii && character.code < 0x80;
+        left.remove_prefix(character.length);
+    }
+    // one inner capital may be a name, as in `McNaughton`; other scripts do not space words
+    return letters > longest_word && ascii &&
+           (inner_capitals >= 2 || (letters > longest_small_word && inner_capitals == 0 &&
+                                    count_letters(word).capitals < 2));
+}
+
+}
+
+void check_spacing(const Evidence& evidence, ScanFaults& faults) {
+    std::vector<std::string> spread, glued;
+    // in the order of the file, words are cut where simple readers cut them
+    for (const ReadLine& line : evidence.by_file.lines)
+        for (const std::string& word : spread_words(line))
+            add_once(spread, word, most_listed);
+    for (const ReadLine& line : evidence.by_place.lines)
+        for (const ReadWord& word : line.words)
+            if (is_glued(word.text)) add_once(glued, word.text, most_listed);
+    if (!spread.empty())
+        faults.push_back({"split-words", ScanWeight::must, 0,
+                          fmt::format("letters are set so far apart that {} {} out in pieces",
+                                      list_of(spread), spread.size() == 1 ? "comes" : "come"),
+                          "A portal reads single letters and misses the word; a heading read so "
+                          "opens no section.",
+                          "Take away the letter spacing, or the spaces typed between letters."});
+    if (!glued.empty())
+        faults.push_back({"glued-words", ScanWeight::must, 0,
+                          fmt::format("words run together: {}", list_of(glued)),
+                          "A search for any one of them does not find it.",
+                          "Export with another program or font; check by copying a line out of a "
+                          "viewer."});
+}
+
+}

@@ -1,0 +1,194 @@
+#include "compiler/portal/verify.hpp"
+
+#include "compiler/base/encoding.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/portal/faults.hpp"
+#include "compiler/stages/composition/line_ends.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdint>
+#include <unordered_set>
+
+namespace quoin::portal {
+
+namespace {
+
+constexpr char32_t soft_hyphen_code = 0xAD;
+
+bool is_any_space(char32_t code) {
+    return code == ' ' || code == '\t' || code == '\n' || code == 0xA0 ||
+           (code >= 0x2000 && code <= 0x200B) || code == 0x202F || code == 0x205F || code == 0x3000;
+}
+
+// Words as spaces of any kind part them, without soft hyphens, in NFC.
+std::vector<std::string> words_read(std::string_view text) {
+    std::vector<std::string> words;
+    bool inside = false;
+    while (!text.empty()) {
+        const Character character = first_character(text);
+        const bool parts = is_any_space(character.code);
+        if (!parts && character.code != soft_hyphen_code) {
+            if (!inside) words.emplace_back();
+            words.back() += character.well_formed ? text.substr(0, character.length) : "\uFFFD";
+            inside = true;
+        }
+        inside = inside && !parts;
+        text.remove_prefix(character.length);
+    }
+    for (std::string& word : words)
+        word = to_nfc(word);
+    return words;
+}
+
+using WordSet = std::unordered_set<std::string>;
+
+struct ReadPiece {
+    std::string text;
+    bool ends_line = false;
+};
+
+std::vector<ReadPiece> pieces_of(const Reading& reading) {
+    std::vector<ReadPiece> pieces;
+    for (const ReadLine& line : reading.lines) {
+        for (const ReadWord& word : line.words)
+            for (std::string& piece : words_read(word.text))
+                pieces.push_back({std::move(piece), false});
+        if (!pieces.empty()) pieces.back().ends_line = true;
+    }
+    return pieces;
+}
+
+// What a line's end parted is put together where only so it is a word that is expected.
+std::vector<std::string> whole_words(const std::vector<ReadPiece>& pieces,
+                                     const WordSet& expected) {
+    constexpr std::size_t most_lines = 4; // a long link
+    std::vector<std::string> words;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        std::string word = pieces[i].text;
+        std::size_t taken = 1;
+        for (std::size_t more = 1;
+             more < most_lines && i + more < pieces.size() && pieces[i + more - 1].ends_line;
+             ++more) {
+            word += pieces[i + more].text;
+            const bool both =
+                expected.contains(pieces[i].text) && expected.contains(pieces[i + more].text);
+            if (!both && expected.contains(word)) taken = more + 1;
+        }
+        if (taken == 1) word = pieces[i].text;
+        words.push_back(std::move(word));
+        i += taken - 1;
+    }
+    return words;
+}
+
+// Longest common subsequence by dynamic programming over what the common beginning and end leave;
+// gives the indices of `a` that are not in it.
+std::vector<std::size_t> not_in_common(const std::vector<std::string>& a,
+                                       const std::vector<std::string>& b) {
+    std::size_t begin = 0, a_end = a.size(), b_end = b.size();
+    while (begin < a_end && begin < b_end && a[begin] == b[begin])
+        ++begin;
+    while (a_end > begin && b_end > begin && a[a_end - 1] == b[b_end - 1])
+        --a_end, --b_end;
+    const std::size_t rows = a_end - begin, columns = b_end - begin;
+    std::vector<std::size_t> missing;
+    constexpr std::size_t most_cells = std::size_t{1} << 24; // texts that share so little
+    if (columns > 0 && rows > most_cells / columns) {
+        for (std::size_t i = begin; i < a_end; ++i)
+            missing.push_back(i);
+        return missing;
+    }
+    // length[i][j]: of the common subsequence of what follows row i and column j
+    std::vector<std::uint32_t> length((rows + 1) * (columns + 1), 0);
+    const auto at = [&](std::size_t i, std::size_t j) -> std::uint32_t& {
+        return length[i * (columns + 1) + j];
+    };
+    for (std::size_t i = rows; i-- > 0;)
+        for (std::size_t j = columns; j-- > 0;)
+            at(i, j) = a[begin + i] == b[begin + j] ? at(i + 1, j + 1) + 1
+                                                    : std::max(at(i + 1, j), at(i, j + 1));
+    for (std::size_t i = 0, j = 0; i < rows;)
+        if (j < columns && a[begin + i] == b[begin + j])
+            ++i, ++j;
+        else if (j < columns && at(i, j + 1) >= at(i + 1, j))
+            ++j;
+        else
+            missing.push_back(begin + i++);
+    return missing;
+}
+
+void report_lost(const std::vector<ExpectedWord>& lost, const WordSet& read, std::string_view order,
+                 Diagnostics& diagnostics) {
+    for (std::size_t i = 0; i < lost.size();) { // the words of one place in one message
+        std::vector<std::string> gone, moved;
+        const Place place = lost[i].place;
+        for (; i < lost.size() && lost[i].place == place; ++i)
+            (read.contains(lost[i].text) ? moved : gone).push_back(lost[i].text);
+        if (!gone.empty())
+            diagnostics.error(place, fmt::format("{} cannot be read whole from the PDF, in the "
+                                                 "order of {}; nothing was written",
+                                                 list_of(gone), order));
+        if (!moved.empty())
+            diagnostics.error(place, fmt::format("{} would be read out of place, in the order of "
+                                                 "{}; nothing was written",
+                                                 list_of(moved), order));
+    }
+}
+
+}
+
+std::vector<ExpectedWord> expected_words(const composition::Composition& composition) {
+    std::vector<ExpectedWord> words;
+    for (const composition::Paragraph& paragraph : composition.paragraphs) {
+        std::string label, text;
+        for (std::size_t r = 0; r < paragraph.runs.size(); ++r)
+            (r < paragraph.label_runs ? label : text) += paragraph.runs[r].text;
+        for (std::string& word : words_read(label))
+            words.push_back({std::move(word), paragraph.place});
+        for (std::string& word : words_read(text))
+            if (!composition::is_separator(word)) // left out at a line's end
+                words.push_back({std::move(word), paragraph.place});
+    }
+    return words;
+}
+
+std::vector<ExpectedWord> lost_words(const std::vector<ExpectedWord>& expected,
+                                     const Reading& reading) {
+    WordSet known;
+    std::vector<std::string> wanted;
+    for (const ExpectedWord& word : expected) {
+        known.insert(word.text);
+        wanted.push_back(word.text);
+    }
+    std::vector<ExpectedWord> lost;
+    for (const std::size_t i : not_in_common(wanted, whole_words(pieces_of(reading), known)))
+        lost.push_back(expected[i]);
+    return lost;
+}
+
+bool verify_pdf(const composition::Composition& composition, std::string_view pdf, Place file,
+                Diagnostics& diagnostics) {
+    const auto read = read_pdf(pdf);
+    if (const auto* fault = std::get_if<std::string>(&read)) {
+        diagnostics.error(file, "the PDF cannot be verified: " + *fault);
+        return false;
+    }
+    const std::vector<ExpectedWord> expected = expected_words(composition);
+    const auto& readings = std::get<Readings>(read);
+    const std::pair<const Reading&, std::string_view> orders[] = {{readings.by_file, "the file"},
+                                                                  {readings.by_place, "the page"}};
+    for (const auto& [reading, order] : orders) {
+        const std::vector<ExpectedWord> lost = lost_words(expected, reading);
+        if (lost.empty()) continue;
+        WordSet words;
+        for (const ReadPiece& piece : pieces_of(reading))
+            words.insert(piece.text);
+        report_lost(lost, words, order, diagnostics);
+        return false; // one order's faults are enough to act on
+    }
+    return true;
+}
+
+}

@@ -1,0 +1,34 @@
+// Whether every word of a composition comes out of its PDF: whole, and in order.
+#pragma once
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/portal/reading.hpp"
+#include "compiler/stages/composition/composition.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin::portal {
+
+struct ExpectedWord {
+    std::string text;
+    Place place; // of the text it came from
+
+    bool operator==(const ExpectedWord&) const = default;
+};
+
+std::vector<ExpectedWord> expected_words(const composition::Composition& composition);
+
+// The expected words that the reading does not have, or not in their place: as few as explain the
+// difference. What the reading has beside them, such as a running head, is no fault. A word that a
+// line's end parts is whole.
+std::vector<ExpectedWord> lost_words(const std::vector<ExpectedWord>& expected,
+                                     const Reading& reading);
+
+// Reads `pdf` back in the order of the place and of the file, and reports what was lost, at its
+// place in the source; `file` is the place for a fault of the whole. False if anything was.
+bool verify_pdf(const composition::Composition& composition, std::string_view pdf, Place file,
+                Diagnostics& diagnostics);
+
+}

@@ -1,0 +1,55 @@
+// By utf8proc and ICU.
+#include "compiler/stages/composition/characters.hpp"
+
+#include "compiler/base/utf8.hpp"
+
+#include <unicode/bytestream.h>
+#include <unicode/casemap.h>
+#include <unicode/locid.h>
+#include <unicode/stringpiece.h>
+#include <utf8proc.h>
+
+#include <stdexcept>
+
+namespace quoin::composition {
+
+std::size_t first_cluster_length(std::string_view text) {
+    Character before = first_character(text);
+    std::size_t length = before.length;
+    utf8proc_int32_t state = 0;
+    while (length < text.size()) {
+        const Character next = first_character(text.substr(length));
+        if (utf8proc_grapheme_break_stateful(static_cast<utf8proc_int32_t>(before.code),
+                                             static_cast<utf8proc_int32_t>(next.code), &state))
+            break;
+        length += next.length;
+        before = next;
+    }
+    return length;
+}
+
+bool is_right_to_left(char32_t code) {
+    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(code));
+    return property->bidi_class == UTF8PROC_BIDI_CLASS_R ||
+           property->bidi_class == UTF8PROC_BIDI_CLASS_AL;
+}
+
+bool is_left_to_right(char32_t code) {
+    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(code));
+    return property->bidi_class == UTF8PROC_BIDI_CLASS_L;
+}
+
+std::string upper_case(std::string_view text, const std::string& language) {
+    std::string result;
+    icu::StringByteSink<std::string> sink(&result);
+    UErrorCode fault = U_ZERO_ERROR;
+    const icu::Locale locale = icu::Locale::forLanguageTag(language, fault);
+    fault = U_ZERO_ERROR; // an unknown language has the root's capitals
+    icu::CaseMap::utf8ToUpper(locale.getName(), 0,
+                              icu::StringPiece(text.data(), static_cast<int32_t>(text.size())),
+                              sink, nullptr, fault);
+    if (U_FAILURE(fault)) throw std::runtime_error("ICU cannot make capitals");
+    return result;
+}
+
+}

@@ -1,0 +1,19 @@
+// Text by user-perceived characters, their direction, and capitals.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace quoin::composition {
+
+// Bytes of the first grapheme cluster (Unicode Standard Annex #29) of a text that is not empty.
+std::size_t first_cluster_length(std::string_view text);
+
+// Of strong direction (Unicode Standard Annex #9, table 4); neither holds for figures and signs.
+bool is_right_to_left(char32_t code);
+bool is_left_to_right(char32_t code);
+
+std::string upper_case(std::string_view text, const std::string& language); // BCP 47
+
+}

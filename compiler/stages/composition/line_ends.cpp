@@ -1,0 +1,152 @@
+// Opportunities weighed: short words, signs inside words, what belongs together.
+#include "compiler/stages/composition/line_ends.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/stages/composition/break_opportunities.hpp"
+
+#include <utf8proc.h>
+
+#include <algorithm>
+#include <array>
+#include <iterator>
+
+namespace quoin::composition {
+
+namespace {
+
+// A tenth of a penalty weighs as much as 100 × the square of a ragged line's shortfall, as a share
+// of the measure: 40 is worth a line a fifth shorter.
+constexpr double after_short_word = 40;
+constexpr double after_figure = 40; // from the word it counts
+constexpr double within_name = 60;
+constexpr double within_item = 100; // of a list that semicolons part
+constexpr double within_title_field = 60;
+constexpr double after_sign = 120; // a hyphen or a slash inside a word
+constexpr double at_soft_hyphen = 150;
+constexpr double within_contact_field = 1000;
+
+// Words that lean on the next one (common practice).
+constexpr std::array<std::string_view, 16> leaning = {"a",   "an",  "and", "as",  "at", "by",
+                                                      "for", "in",  "of",  "on",  "or", "the",
+                                                      "to",  "via", "vs",  "with"};
+constexpr std::size_t longest_leaning = 4;
+
+bool leans(std::string_view before) { // the text before a line's end, its spaces taken off
+    std::string word;
+    while (!before.empty() && before.back() != ' ' && word.size() <= longest_leaning) {
+        word.insert(word.begin(), small_letter(before.back()));
+        before.remove_suffix(1);
+    }
+    return std::ranges::find(leaning, std::string_view(word)) != leaning.end();
+}
+
+utf8proc_category_t category_of_first(std::string_view text) {
+    return utf8proc_category(static_cast<utf8proc_int32_t>(first_character(text).code));
+}
+
+bool begins_with_capital(std::string_view word) {
+    return !word.empty() && category_of_first(word) == UTF8PROC_CATEGORY_LU;
+}
+
+// The last word before a line's end, brackets and quotation marks before it taken off.
+std::string_view last_word(std::string_view before) {
+    before.remove_prefix(before.find_last_of(' ') + 1); // npos + 1 is 0
+    constexpr std::array<std::string_view, 4> signs = {"(", "[", "“", "‘"};
+    for (const std::string_view sign : signs)
+        if (before.starts_with(sign)) before.remove_prefix(sign.size());
+    return before;
+}
+
+// Capital after capital with nothing between but the space: `Ellery State`.
+bool is_within_name(std::string_view before, std::string_view after) {
+    constexpr std::string_view signs = ".,;:!?)";
+    return begins_with_capital(last_word(before)) && signs.find(before.back()) == before.npos &&
+           begins_with_capital(after);
+}
+
+// `212 quadrats`
+bool is_after_figure(std::string_view before, std::string_view after) {
+    return is_figure(before.back()) && is_figure(last_word(before).front()) &&
+           category_of_first(after) == UTF8PROC_CATEGORY_LL;
+}
+
+// `before` and `after` are the text before a line's end and after it.
+double penalty_between(std::string_view before, std::string_view after, bool english) {
+    if (before.back() != ' ') return after_sign;
+    before.remove_suffix(before.size() - (before.find_last_not_of(' ') + 1));
+    if (before.empty()) return 0;
+    if (english && leans(before)) return after_short_word;
+    if (is_within_name(before, after)) return within_name;
+    return is_after_figure(before, after) ? after_figure : 0;
+}
+
+bool is_list(const LineEndText& text) {
+    return text.style == theme::StyleName::line && text.text.find(';') != std::string_view::npos;
+}
+
+// `GPA 3.62 · ` and `Dean’s List; ` end an item.
+bool ends_item(std::string_view before) {
+    before.remove_suffix(before.size() - (before.find_last_not_of(' ') + 1));
+    return before.ends_with(';') || before.ends_with("·") || before.ends_with("|");
+}
+
+// Bytes of a separator and the spaces after it at the end of `before`; 0 if it ends otherwise, or
+// if nothing stands before the separator.
+std::size_t separator_at_end(std::string_view before) {
+    const std::size_t end = before.find_last_not_of(' ');
+    if (end == std::string_view::npos) return 0;
+    const std::size_t space = before.find_last_of(' ', end);
+    if (space == std::string_view::npos) return 0;
+    const bool parts = is_separator(before.substr(space + 1, end - space)) &&
+                       before.find_last_not_of(' ', space) != std::string_view::npos;
+    return parts ? before.size() - space - 1 : 0;
+}
+
+// A sign that parts two things stays with what it follows.
+bool begins_with_separator(std::string_view rest) {
+    constexpr std::array<std::string_view, 5> signs = {"·", "|", "–", "—", "•"};
+    return std::ranges::any_of(signs, [&](std::string_view sign) {
+        return rest.starts_with(sign) && rest.substr(sign.size()).starts_with(' ');
+    });
+}
+
+double penalty_within(theme::StyleName style) {
+    if (style == theme::StyleName::contact) return within_contact_field;
+    return style == theme::StyleName::title ? within_title_field : 0;
+}
+
+}
+
+bool is_separator(std::string_view word) {
+    return word == "·" || word == "|" || word == "•";
+}
+
+std::vector<LineEnd> line_ends(const LineEndText& text) {
+    const auto opportunities = break_opportunities(text.text);
+    std::vector<std::size_t> offsets;
+    std::ranges::set_union(opportunities, text.soft_hyphens, std::back_inserter(offsets));
+    std::vector<LineEnd> ends;
+    const bool list = is_list(text);
+    auto soft = text.soft_hyphens.begin();
+    auto literal = text.literal_bytes.begin(); // the first bound at or after the offset
+    for (const std::size_t offset : offsets) {
+        while (soft != text.soft_hyphens.end() && *soft < offset)
+            ++soft;
+        while (literal != text.literal_bytes.end() && *literal < offset)
+            ++literal;
+        const bool hyphen = soft != text.soft_hyphens.end() && *soft == offset;
+        const bool in_literal = (literal - text.literal_bytes.begin()) % 2 == 1;
+        if (begins_with_separator(text.text.substr(offset))) continue;
+        LineEnd end{offset, at_soft_hyphen, hyphen};
+        const std::string_view before = text.text.substr(0, offset);
+        if (!hyphen) end.penalty = penalty_between(before, text.text.substr(offset), text.english);
+        if (in_literal) end.left_out = separator_at_end(before);
+        if (!in_literal) end.penalty += penalty_within(text.style);
+        if (list && !ends_item(before)) end.penalty += within_item;
+        ends.push_back(end);
+    }
+    return ends;
+}
+
+}

@@ -1,0 +1,281 @@
+// Patterns filled with the values of fields.
+#include "compiler/stages/composition/line_text.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <string_view>
+#include <utility>
+#include <variant>
+
+namespace quoin::composition {
+
+namespace {
+
+// Items of a list as it was typed: with semicolons, and groups of skills with commas where no item
+// has one.
+std::string_view item_separator(trade::FieldName name, const std::vector<model::Text>& items) {
+    if (name != trade::FieldName::group) return "; ";
+    const bool comma = std::ranges::any_of(
+        items, [](const model::Text& item) { return item.plain().find(',') != std::string::npos; });
+    return comma ? "; " : ", ";
+}
+
+// Names, places and titles stand whole; running text may be shortened.
+TextPart part_of(trade::FieldName name) {
+    return name == trade::FieldName::text || name == trade::FieldName::note ? TextPart::words
+                                                                            : TextPart::fixed;
+}
+
+TextPiece plain_piece(TextPiece::Kind kind, std::string text, Place place) {
+    TextPiece piece;
+    piece.kind = kind;
+    piece.text = std::move(text);
+    piece.place = place;
+    return piece;
+}
+
+// Bytes of the separator sign or space at the front of `text`; 0 if there is none.
+std::size_t separator_at_front(std::string_view text) {
+    constexpr std::array<std::string_view, 13> separators = {
+        " ", ",", ";", ":", "·", "|", "–", "—", "-", "•", "/", "\u00A0", "\u2002"};
+    for (const std::string_view separator : separators)
+        if (text.starts_with(separator)) return separator.size();
+    return 0;
+}
+
+void move_to(LineText& out, LineText&& more) {
+    const auto first_link = static_cast<std::uint32_t>(out.links.size());
+    for (TextPiece& piece : more.pieces) {
+        if (piece.link) *piece.link += first_link;
+        out.pieces.push_back(std::move(piece));
+    }
+    out.links.insert(out.links.end(), more.links.begin(), more.links.end());
+}
+
+// Separators that no field stands before any more: those that come first, after the words that
+// the pattern itself begins with.
+void drop_leading_separators(std::span<const theme::PatternPiece> pattern,
+                             std::vector<TextPiece>& pieces) {
+    const auto begin = std::ranges::find_if_not(pattern, [](const theme::PatternPiece& piece) {
+        return piece.kind == theme::PatternPiece::Kind::literal;
+    });
+    const auto first = begin - pattern.begin();
+    while (first < std::ssize(pieces) &&
+           pieces[static_cast<std::size_t>(first)].kind == TextPiece::Kind::literal) {
+        std::string& text = pieces[static_cast<std::size_t>(first)].text;
+        std::size_t length = 0;
+        while (const std::size_t more = separator_at_front(std::string_view(text).substr(length)))
+            length += more;
+        text.erase(0, length);
+        if (!text.empty()) return;
+        pieces.erase(pieces.begin() + first);
+    }
+}
+
+class Expander {
+public:
+    Expander(std::span<const model::Field> fields, trade::DateForm dates_as)
+        : fields_(fields), dates_as_(dates_as), printed_(fields.size()) {
+        for (std::size_t index = 0; index < fields.size(); ++index)
+            if (has_value(fields[index])) by_name_[fields[index].name].push_back(index);
+    }
+
+    void add_lines(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines);
+    void add_unprinted(std::vector<ExpandedLine>& lines);
+
+private:
+    using Indices = std::vector<std::size_t>;
+
+    void add_line(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines);
+    // True if the value of a field was printed. `which` picks one value of a repeated field.
+    bool add(std::span<const theme::PatternPiece> pieces, std::optional<std::size_t> which,
+             LineText& out);
+    bool add_group(const theme::PatternPiece& group, LineText& out);
+    bool add_field(const theme::PatternPiece& piece, std::optional<std::size_t> which,
+                   LineText& out);
+    std::span<const std::size_t> values_of(trade::FieldName name) const;
+    void add_value(const theme::PatternPiece& piece, std::size_t index, LineText& out);
+
+    std::span<const model::Field> fields_;
+    trade::DateForm dates_as_;
+    std::vector<bool> printed_;
+    std::map<trade::FieldName, Indices> by_name_;
+    std::optional<std::size_t> group_; // the one group of skills that the line is for
+    Place pattern_place_;
+};
+
+bool prints_groups(std::span<const theme::PatternPiece> pieces) {
+    return std::ranges::any_of(pieces, [](const theme::PatternPiece& piece) {
+        return (piece.is_name() && piece.field == trade::FieldName::group) ||
+               prints_groups(piece.group);
+    });
+}
+
+std::span<const std::size_t> Expander::values_of(trade::FieldName name) const {
+    if (name == trade::FieldName::group && group_) return {&*group_, 1};
+    const auto found = by_name_.find(name);
+    if (found == by_name_.end()) return {};
+    return found->second;
+}
+
+void Expander::add_value(const theme::PatternPiece& piece, std::size_t index, LineText& out) {
+    LineText value;
+    if (piece.kind == theme::PatternPiece::Kind::label)
+        value.append(fields_[index].label);
+    else
+        value = value_text(fields_[index], dates_as_);
+    for (TextPiece& text : value.pieces)
+        text.pattern_marks = piece.marks;
+    move_to(out, std::move(value));
+    printed_[index] = true;
+}
+
+bool Expander::add_field(const theme::PatternPiece& piece, std::optional<std::size_t> which,
+                         LineText& out) {
+    auto indices = values_of(piece.field);
+    if (which) indices = indices.subspan(*which, 1);
+    for (const std::size_t index : indices) {
+        if (index != indices.front())
+            out.pieces.push_back(plain_piece(TextPiece::Kind::literal, ", ", pattern_place_));
+        add_value(piece, index, out);
+    }
+    return !indices.empty();
+}
+
+bool Expander::add_group(const theme::PatternPiece& group, LineText& out) {
+    std::optional<std::size_t> times; // none: the group has no field of its own
+    for (const theme::PatternPiece& piece : group.group)
+        if (piece.is_name())
+            times = std::min(times.value_or(SIZE_MAX), values_of(piece.field).size());
+    if (times) {
+        for (std::size_t which = 0; which < *times; ++which)
+            add(group.group, which, out);
+        return *times > 0;
+    }
+    LineText inner;
+    if (!add(group.group, std::nullopt, inner)) return false;
+    drop_leading_separators(group.group, inner.pieces);
+    move_to(out, std::move(inner));
+    return true;
+}
+
+bool Expander::add(std::span<const theme::PatternPiece> pieces, std::optional<std::size_t> which,
+                   LineText& out) {
+    bool any = false;
+    for (const theme::PatternPiece& piece : pieces) {
+        switch (piece.kind) {
+        case theme::PatternPiece::Kind::literal:
+        case theme::PatternPiece::Kind::page: {
+            const bool page = piece.kind == theme::PatternPiece::Kind::page;
+            auto text = plain_piece(page ? TextPiece::Kind::page : TextPiece::Kind::literal,
+                                    page ? "0123456789" : piece.literal, pattern_place_);
+            text.pattern_marks = piece.marks;
+            out.pieces.push_back(std::move(text));
+            break;
+        }
+        case theme::PatternPiece::Kind::icon:
+            out.pieces.push_back(plain_piece(TextPiece::Kind::icon, "\u00A0", pattern_place_));
+            out.pieces.back().icon = piece.literal;
+            break;
+        case theme::PatternPiece::Kind::field:
+        case theme::PatternPiece::Kind::label:
+            any = add_field(piece, which, out) || any;
+            break;
+        case theme::PatternPiece::Kind::group:
+            any = add_group(piece, out) || any;
+            break;
+        }
+    }
+    return any;
+}
+
+void drop_trailing_spaces(std::vector<TextPiece>& pieces) {
+    while (!pieces.empty() && pieces.back().kind == TextPiece::Kind::literal) {
+        std::string& text = pieces.back().text;
+        text.erase(text.find_last_not_of(' ') + 1);
+        if (!text.empty()) return;
+        pieces.pop_back();
+    }
+}
+
+void Expander::add_line(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines) {
+    ExpandedLine line{pattern.style, {}};
+    if (!add(pattern.pieces, std::nullopt, line.text)) return;
+    drop_leading_separators(pattern.pieces, line.text.pieces);
+    drop_trailing_spaces(line.text.pieces);
+    lines.push_back(std::move(line));
+}
+
+void Expander::add_lines(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines) {
+    pattern_place_ = pattern.place;
+    if (!prints_groups(pattern.pieces)) return add_line(pattern, lines);
+    for (const std::size_t index : values_of(trade::FieldName::group)) {
+        group_ = index;
+        add_line(pattern, lines);
+    }
+    group_.reset();
+}
+
+void Expander::add_unprinted(std::vector<ExpandedLine>& lines) {
+    for (std::size_t index = 0; index < fields_.size(); ++index)
+        if (!printed_[index] && has_value(fields_[index]))
+            lines.push_back({theme::StyleName::line, value_text(fields_[index], dates_as_)});
+}
+
+}
+
+void LineText::append(const model::Text& text, TextPart part) {
+    const auto first_link = static_cast<std::uint32_t>(links.size());
+    for (const model::Span& span : text.spans) {
+        TextPiece piece;
+        piece.text = span.text;
+        piece.part = part;
+        piece.marks = span.marks;
+        if (span.link) piece.link = *span.link + first_link;
+        piece.place = span.place;
+        pieces.push_back(std::move(piece));
+    }
+    links.insert(links.end(), text.links.begin(), text.links.end());
+}
+
+bool has_value(const model::Field& field) {
+    if (const auto* text = std::get_if<model::Text>(&field.value)) return !text->empty();
+    if (const auto* items = std::get_if<std::vector<model::Text>>(&field.value))
+        return !items->empty() || !field.label.empty();
+    return true;
+}
+
+LineText value_text(const model::Field& field, trade::DateForm dates_as) {
+    LineText out;
+    if (const auto* text = std::get_if<model::Text>(&field.value)) {
+        out.append(*text, part_of(field.name));
+    } else if (const auto* items = std::get_if<std::vector<model::Text>>(&field.value)) {
+        const std::string_view separator = item_separator(field.name, *items);
+        for (const model::Text& item : *items) {
+            if (&item != &items->front()) {
+                out.pieces.push_back(
+                    plain_piece(TextPiece::Kind::value, std::string(separator), field.place));
+                out.pieces.back().part = TextPart::separator;
+            }
+            out.append(item, TextPart::item);
+        }
+    } else {
+        const auto& dates = std::get<model::DateRange>(field.value);
+        out.pieces.push_back(
+            plain_piece(TextPiece::Kind::value, print(dates, dates_as), field.place));
+    }
+    return out;
+}
+
+std::vector<ExpandedLine> expand(std::span<const theme::PatternLine* const> patterns,
+                                 std::span<const model::Field> fields, trade::DateForm dates_as) {
+    Expander expander(fields, dates_as);
+    std::vector<ExpandedLine> lines;
+    for (const theme::PatternLine* pattern : patterns)
+        expander.add_lines(*pattern, lines);
+    expander.add_unprinted(lines);
+    return lines;
+}
+
+}

@@ -1,0 +1,180 @@
+// A text in its style becomes a paragraph with its links and, for bullets, its sign.
+#include "compiler/stages/composition/composer.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace quoin::composition {
+
+namespace {
+
+double em(int font_units, const Run& run) {
+    return run.size * font_units / run.face->units_per_em();
+}
+
+void measure_height(Paragraph& paragraph) {
+    for (const Run& run : paragraph.runs) {
+        paragraph.ascent = std::max(paragraph.ascent, em(run.face->ascent(), run));
+        paragraph.descent = std::max(paragraph.descent, em(run.face->descent(), run));
+    }
+}
+
+double natural_width(const std::vector<Run>& runs) {
+    double width = 0;
+    for (const Run& run : runs)
+        for (const fonts::Glyph& glyph : run.glyphs)
+            width += em(glyph.advance, run) + run.tracking * run.size;
+    return width;
+}
+
+Place first_place(const LineText& text) {
+    for (const TextPiece& piece : text.pieces)
+        if (piece.kind == TextPiece::Kind::value && piece.place.line != 0) return piece.place;
+    return {};
+}
+
+// The words of a link's runs, which marks may have parted.
+std::string link_words(const ShapedText& shaped, std::size_t first) {
+    std::string words;
+    for (std::size_t run = first; run < shaped.runs.size(); ++run) {
+        if (shaped.links[run] != shaped.links[first]) break;
+        words += shaped.runs[run].text;
+    }
+    return words;
+}
+
+// An address as people write it: without its scheme.
+std::string_view bare_address(std::string_view uri) {
+    for (const std::string_view scheme : {"https://", "http://", "mailto:", "tel:"})
+        if (uri.starts_with(scheme)) return uri.substr(scheme.size());
+    return uri;
+}
+
+}
+
+std::uint32_t Composer::add_element(StructureType type, std::uint32_t parent) {
+    out_.elements.push_back({type, parent, {}, {}, {}, {}});
+    return static_cast<std::uint32_t>(out_.elements.size() - 1);
+}
+
+// Bounds that the résumé sets may be lower than those that the theme was checked against.
+double Composer::size_of(theme::StyleName style) const {
+    const double ratio = theme_.style(style).size;
+    const auto& asked = resume_.settings.size;
+    return asked.stated() ? std::max(ratio, theme::least_text / asked->least) : ratio;
+}
+
+std::string Composer::link_contents(const std::string& uri, const std::string& words) const {
+    const std::string whose = in_heading_ && !name_.empty() ? ' ' + name_ : std::string();
+    if (uri.starts_with("mailto:")) return "Email" + whose + ": " + words;
+    if (uri.starts_with("tel:")) return "Phone" + whose + ": " + words;
+    const std::string_view address = bare_address(uri);
+    if (words == address || words == uri) return "Web page: " + words;
+    return "Web page " + words + ": " + std::string(address);
+}
+
+std::uint32_t Composer::add_span(const model::Gloss& gloss, std::uint32_t parent) {
+    const std::uint32_t element = add_element(StructureType::span, parent);
+    out_.elements[element].language = gloss.language;
+    out_.elements[element].expansion = gloss.expansion;
+    return element;
+}
+
+void Composer::place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text) {
+    std::uint32_t link = 0, span = 0; // elements, of the run before
+    for (std::size_t run = 0; run < shaped.runs.size(); ++run) {
+        std::uint32_t element = paragraph.element;
+        if (const auto& number = shaped.links[run]) {
+            const bool goes_on = run > 0 && shaped.links[run - 1] == number;
+            if (!goes_on) {
+                link = add_element(StructureType::link, paragraph.element);
+                out_.elements[link].uri = text.links[*number];
+                out_.elements[link].contents =
+                    link_contents(text.links[*number], link_words(shaped, run));
+            }
+            element = link;
+        }
+        if (const auto& number = shaped.spans[run]) {
+            const bool goes_on = run > 0 && shaped.spans[run - 1] == number &&
+                                 shaped.links[run - 1] == shaped.links[run];
+            if (!goes_on)
+                span = add_span(resume_.settings.glosses[shaped.glossed[*number].gloss], element);
+            element = span;
+        }
+        paragraph.runs.push_back(shaped.runs[run]);
+        paragraph.runs.back().element = element;
+        if (!shaped.icons[run].empty())
+            paragraph.runs.back().icon = add_icon(shaped.icons[run], theme_.style(paragraph.style));
+    }
+}
+
+std::uint32_t Composer::add_icon(const std::string& name, const theme::Style& style) {
+    out_.icons.push_back({theme_.icons.at(name), style.icon_colour.value_or(style.colour)});
+    return static_cast<std::uint32_t>(out_.icons.size() - 1);
+}
+
+Paragraph Composer::make_paragraph(const LineText& text, theme::StyleName style_name,
+                                   std::uint32_t element) {
+    const theme::Style& style = theme_.style(style_name);
+    Paragraph paragraph;
+    paragraph.element = element;
+    paragraph.style = style_name;
+    paragraph.align = style.align;
+    paragraph.size = size_of(style_name);
+    paragraph.rule = style.rule;
+    paragraph.rule_thickness = style.rule_thickness;
+    paragraph.rule_gap = style.rule_gap;
+    paragraph.rule_length = style.rule_length;
+    paragraph.rule_colour = style.rule_colour;
+    paragraph.turn_over = style.turn_over;
+    paragraph.indent = style.turn_over;
+    paragraph.hang_punctuation = theme_.hang_punctuation;
+    paragraph.place = first_place(text);
+    ShapedText shaped = shaper_.shape(text, style_name, paragraph.size);
+    place_runs(paragraph, shaped, text);
+    paragraph.breaks = std::move(shaped.breaks);
+    paragraph.hyphen_glyphs = std::move(shaped.hyphen_glyphs);
+    paragraph.origins = std::move(shaped.origins);
+    measure_height(paragraph);
+    return paragraph;
+}
+
+Paragraph& Composer::add_paragraph(const LineText& text, theme::StyleName style, theme::GapName gap,
+                                   std::uint32_t element) {
+    Paragraph paragraph = make_paragraph(text, style, element);
+    paragraph.gap = gap;
+    paragraph.region = region_;
+    paragraph.span = span_of(region_);
+    if (style != theme::StyleName::section && !in_heading_) paragraph.indent += theme_.body_indent;
+    return out_.paragraphs.emplace_back(std::move(paragraph));
+}
+
+// The sign and a real space, wide enough together for the text to line up.
+void Composer::add_label(Paragraph& paragraph, std::string_view sign, int level,
+                         std::uint32_t element) {
+    LineText text;
+    TextPiece piece;
+    piece.kind = TextPiece::Kind::literal;
+    piece.text = std::string(sign) + ' ';
+    piece.place = theme_.family_place;
+    text.pieces.push_back(std::move(piece));
+    ShapedText shaped = shaper_.shape(text, paragraph.style, paragraph.size);
+    for (Run& run : shaped.runs)
+        run.element = element;
+
+    const auto added = static_cast<std::uint32_t>(shaped.runs.size());
+    paragraph.hang = std::max(theme_.bullet_hang, natural_width(shaped.runs));
+    paragraph.turn_over = 0;
+    paragraph.indent = theme_.body_indent + theme_.bullet_indent +
+                       theme_.bullet_hang * (level - 1) + paragraph.hang;
+    paragraph.label_runs = added;
+    for (BreakPoint& point : paragraph.breaks)
+        point.run += added;
+    if (!paragraph.hyphen_glyphs.empty())
+        paragraph.hyphen_glyphs.insert(paragraph.hyphen_glyphs.begin(), added, 0);
+    std::move(paragraph.runs.begin(), paragraph.runs.end(), std::back_inserter(shaped.runs));
+    paragraph.runs = std::move(shaped.runs);
+    measure_height(paragraph);
+}
+
+}

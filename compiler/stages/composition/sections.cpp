@@ -1,0 +1,148 @@
+// Sections, their entries, and bullets on two levels.
+#include "compiler/stages/composition/composer.hpp"
+
+#include <algorithm>
+
+namespace quoin::composition {
+
+namespace {
+
+bool prints_nothing(const model::Entry& entry) {
+    return entry.bullets.empty() && std::ranges::none_of(entry.fields, has_value) &&
+           std::ranges::all_of(entry.further, prints_nothing);
+}
+
+bool is_named_high_school(const model::Entry& entry) {
+    const model::Field* school = entry.find(trade::FieldName::school);
+    const model::Text* name = school ? std::get_if<model::Text>(&school->value) : nullptr;
+    return name && name->plain().find("High School") != std::string::npos;
+}
+
+// Beside a college, a high school is the first to go when room is short (common practice).
+bool is_spare(const model::Entry& entry, const model::Section& section) {
+    return is_named_high_school(entry) &&
+           !std::ranges::all_of(section.entries, is_named_high_school);
+}
+
+// A form without lines of their own for further positions sets them as it sets the first.
+std::vector<const theme::PatternLine*> entry_patterns(const theme::Form& form, bool further) {
+    const bool has_further = std::ranges::any_of(form.lines, &theme::PatternLine::further);
+    std::vector<const theme::PatternLine*> lines;
+    for (const theme::PatternLine& line : form.lines)
+        if (line.further == (further && has_further)) lines.push_back(&line);
+    return lines;
+}
+
+}
+
+bool Composer::is_side(const model::Section& section) const {
+    return theme_.two_columns &&
+           (section.side ||
+            std::ranges::find(theme_.side_sections, section.holds) != theme_.side_sections.end());
+}
+
+ColumnSpan Composer::span_of(Region region) const {
+    const double gap = theme_.column_gap, side = theme_.side_width;
+    switch (region) {
+    case Region::main:
+        return theme_.side_left ? ColumnSpan{gap, 1 - side, side, gap}
+                                : ColumnSpan{gap, 1 - side, 0, 0};
+    case Region::side:
+        return theme_.side_left ? ColumnSpan{gap, side, 0, 0}
+                                : ColumnSpan{gap, side, 1 - side, gap};
+    case Region::whole:
+        break;
+    }
+    return {};
+}
+
+void Composer::add_section(const model::Section& section) {
+    if (std::ranges::all_of(section.entries, prints_nothing)) return;
+    const std::uint32_t element = add_element(StructureType::sect, 0);
+    LineText title;
+    title.append(section.title);
+    const auto heading = static_cast<std::uint32_t>(out_.paragraphs.size());
+    out_.outlines.push_back({section.title.plain(), heading});
+    add_paragraph(title, theme::StyleName::section, theme::GapName::section,
+                  add_element(StructureType::h2, element))
+        .keep_with_next = true;
+
+    const auto form = theme_.forms.find(section.holds);
+    const theme::Form none;
+    auto gap = theme::GapName::heading;
+    std::size_t paragraphs_before = 0; // of the entry above
+    for (const model::Entry& entry : section.entries) {
+        if (prints_nothing(entry)) continue;
+        const std::size_t first = out_.paragraphs.size();
+        add_entry(entry, form == theme_.forms.end() ? none : form->second, false, element, gap);
+        const std::size_t paragraphs = out_.paragraphs.size() - first;
+        for (std::size_t i = first; i < out_.paragraphs.size(); ++i)
+            out_.paragraphs[i].spare = is_spare(entry, section);
+        // entries of one line each make a list, and stand as close as one entry's lines
+        if (paragraphs == 1 && paragraphs_before == 1)
+            out_.paragraphs[first].gap = theme::GapName::line;
+        paragraphs_before = paragraphs;
+        gap = theme::GapName::entry;
+    }
+}
+
+void Composer::add_entry(const model::Entry& entry, const theme::Form& form, bool further,
+                         std::uint32_t section, theme::GapName gap) {
+    const auto lines =
+        expand(entry_patterns(form, further), entry.fields, *resume_.settings.dates_as);
+    const bool has_more = lines.size() > 1 || !entry.bullets.empty() || !entry.further.empty();
+    const std::size_t first = out_.paragraphs.size();
+    bool has_title = false;
+    for (const ExpandedLine& line : lines) {
+        const bool title = line.style == theme::StyleName::title && has_more && !has_title;
+        has_title = has_title || title;
+        const std::uint32_t element =
+            add_element(title ? StructureType::h3 : StructureType::p, section);
+        const bool heads_more = line.style == theme::StyleName::title && &line != &lines.back();
+        add_paragraph(line.text, line.style, gap, element).keep_with_next =
+            heads_more || !entry.bullets.empty();
+        gap = theme::GapName::line;
+    }
+    add_bullets(entry.bullets, section, lines.empty() ? gap : theme::GapName::bullet);
+    ++entries_;
+    for (std::size_t i = first; i < out_.paragraphs.size(); ++i)
+        out_.paragraphs[i].entry = entries_;
+    for (const model::Entry& position : entry.further)
+        add_entry(position, form, true, section, theme::GapName::entry);
+}
+
+void Composer::add_bullets(std::span<const model::Bullet> bullets, std::uint32_t section,
+                           theme::GapName gap) {
+    if (bullets.empty()) return;
+    const std::uint32_t list = add_element(StructureType::l, section);
+    std::uint32_t body = 0;  // of the item above on the first level; 0, the document, for none
+    std::uint32_t inner = 0; // the list in it
+    std::uint32_t number = 0;
+    for (const model::Bullet& bullet : bullets) {
+        if (bullet.level > 1 && body != 0) {
+            if (inner == 0) inner = add_element(StructureType::l, body);
+            add_bullet(bullet, inner, 2, gap);
+        } else {
+            body = add_bullet(bullet, list, 1, gap);
+            inner = 0;
+            ++number;
+        }
+        out_.paragraphs.back().bullet = number;
+        gap = theme::GapName::bullet;
+    }
+}
+
+std::uint32_t Composer::add_bullet(const model::Bullet& bullet, std::uint32_t list, int level,
+                                   theme::GapName gap) {
+    const std::uint32_t item = add_element(StructureType::li, list);
+    const std::uint32_t label = add_element(StructureType::lbl, item);
+    const std::uint32_t body = add_element(StructureType::lbody, item);
+    LineText text;
+    text.append(bullet.text, TextPart::words);
+    Paragraph& paragraph =
+        add_paragraph(text, theme::StyleName::bullet, gap, add_element(StructureType::p, body));
+    add_label(paragraph, level == 1 ? theme_.bullet : theme_.inner_bullet, level, label);
+    return body;
+}
+
+}

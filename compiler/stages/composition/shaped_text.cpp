@@ -1,0 +1,267 @@
+// Pieces of like looks are shaped as one text, so that kerning and ligatures cross their seams.
+#include "compiler/stages/composition/shaped_text.hpp"
+
+#include "compiler/base/utf8.hpp"
+#include "compiler/stages/composition/characters.hpp"
+#include "compiler/stages/composition/line_ends.hpp"
+#include "compiler/stages/fonts/shape.hpp"
+
+#include <fmt/format.h>
+#include <utf8proc.h>
+
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+#include <string_view>
+#include <utility>
+
+namespace quoin::composition {
+
+namespace {
+
+// Names, titles and contacts are never divided.
+bool is_running_text(theme::StyleName style) {
+    return style == theme::StyleName::text || style == theme::StyleName::line ||
+           style == theme::StyleName::bullet;
+}
+
+void add_soft_hyphens(std::vector<std::size_t>& offsets, const std::vector<std::size_t>& more) {
+    std::vector<std::size_t> all;
+    std::ranges::set_union(offsets, more, std::back_inserter(all));
+    offsets = std::move(all);
+}
+
+fonts::ShapingFeatures features_of(const theme::Style& style, const std::string& language) {
+    return {style.caps == theme::Caps::small, style.figures == theme::Figures::oldstyle, language};
+}
+
+// The space that an icon is drawn over is as wide as the icon and its gap.
+void widen_for_icon(Run& run, double gap) {
+    if (run.glyphs.empty()) return;
+    const double units = run.face->units_per_em();
+    run.glyphs.front().advance =
+        static_cast<std::int32_t>(std::lround(icon_side * run.face->cap_height() + gap * units));
+}
+
+}
+
+struct TextShaper::Segment {
+    const fonts::Face* face = nullptr;
+    bool underline = false;
+    std::optional<std::uint32_t> link;
+    bool page = false;
+    std::string icon;
+    std::size_t begin = 0; // bytes of the paragraph's text
+    std::size_t end = 0;
+    std::optional<std::uint32_t> span = {}; // index into ShapedText::glossed
+
+    bool looks_like(const Segment& other) const {
+        return face == other.face && underline == other.underline && link == other.link &&
+               page == other.page && icon.empty() && other.icon.empty();
+    }
+};
+
+struct TextShaper::Segmented {
+    std::string text; // without soft hyphens
+    std::vector<Segment> segments;
+    std::vector<std::size_t> soft_hyphens;
+    std::vector<std::size_t> literal_bytes;
+    std::vector<Origin> origins;
+    bool right_to_left = false; // of the letters, the last was
+    bool parted = false;        // and a space came after it
+};
+
+namespace {
+
+// Parted where a glossed range begins or ends, so that it has runs of its own.
+template<typename Segments>
+Segments parted(const Segments& segments, const std::vector<GlossedRange>& ranges) {
+    Segments parts;
+    std::uint32_t next = 0;
+    for (auto rest : segments) {
+        while (next < ranges.size() && ranges[next].begin < rest.end) {
+            const GlossedRange& range = ranges[next];
+            auto part = rest;
+            part.end = std::max(rest.begin, range.begin);
+            if (part.end > part.begin) parts.push_back(part);
+            part.begin = part.end;
+            part.end = std::min(rest.end, range.end);
+            part.span = next;
+            parts.push_back(part);
+            rest.begin = part.end;
+            if (range.end > rest.end) break; // it goes on in the next segment
+            ++next;
+        }
+        if (rest.end > rest.begin) parts.push_back(rest);
+    }
+    return parts;
+}
+
+// The break before byte `offset` of a run, as the index of the glyph that begins there; none if
+// it lies within a glyph. `glyph` goes on from the break before.
+std::optional<std::uint32_t> glyph_at(const Run& run, std::size_t offset, std::uint32_t& glyph) {
+    if (offset == run.text.size()) return static_cast<std::uint32_t>(run.glyphs.size());
+    while (glyph < run.glyphs.size() && run.glyphs[glyph].text_begin < offset)
+        ++glyph;
+    if (glyph < run.glyphs.size() && run.glyphs[glyph].text_begin == offset) return glyph;
+    return std::nullopt;
+}
+
+// How many glyphs before `glyph` stand for the `length` bytes before it; 0 if the run begins within
+// them.
+std::uint32_t glyphs_before(const Run& run, std::uint32_t glyph, std::size_t length) {
+    const std::size_t end =
+        glyph < run.glyphs.size() ? run.glyphs[glyph].text_begin : run.text.size();
+    if (length == 0 || length > end) return 0;
+    std::uint32_t count = 0;
+    while (count < glyph && run.glyphs[glyph - count - 1].text_begin >= end - length)
+        ++count;
+    return count;
+}
+
+// `begins` holds where each run begins in the paragraph's text.
+std::vector<BreakPoint> break_points(const std::vector<LineEnd>& ends, const std::vector<Run>& runs,
+                                     const std::vector<std::size_t>& begins) {
+    std::vector<BreakPoint> points;
+    std::uint32_t run = 0, glyph = 0;
+    for (const LineEnd& end : ends) {
+        while (run < runs.size() && begins[run] + runs[run].text.size() < end.offset) {
+            ++run;
+            glyph = 0;
+        }
+        if (run == runs.size()) break;
+        const auto at = glyph_at(runs[run], end.offset - begins[run], glyph);
+        if (at && *at > 0)
+            points.push_back(
+                {run, *at, end.penalty, end.hyphen, glyphs_before(runs[run], *at, end.left_out)});
+    }
+    return points;
+}
+
+}
+
+const fonts::Face* TextShaper::face_for(std::string_view cluster, fonts::FaceStyle style,
+                                        Place place) {
+    if (const fonts::Face* face = faces_.face_for(cluster, style)) return face;
+    if (missing_.insert(std::string(cluster)).second)
+        diagnostics_.error(place,
+                           fmt::format("no font of theme '{}' has the character '{}' (U+{:04X})",
+                                       theme_.name, cluster,
+                                       static_cast<std::uint32_t>(first_character(cluster).code)));
+    return nullptr;
+}
+
+// Lines run from left to right, and so would words that are read the other way: one word stands
+// right, several would be read in the wrong order.
+void TextShaper::check_direction(std::string_view cluster, Place place, Segmented& out) {
+    const Character character = first_character(cluster);
+    if (is_right_to_left(character.code)) {
+        if (out.right_to_left && out.parted)
+            diagnostics_.error(place,
+                               fmt::format("from '{}' (U+{:04X}) on, words that are read from "
+                                           "right to left would stand in the wrong order: "
+                                           "write them in Latin letters",
+                                           cluster, static_cast<std::uint32_t>(character.code)));
+        out.right_to_left = true;
+        out.parted = false;
+    } else if (is_left_to_right(character.code)) {
+        out.right_to_left = out.parted = false;
+    } else if (character.code == U' ') {
+        out.parted = true;
+    }
+}
+
+void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Segmented& out) {
+    const std::string text =
+        style.caps == theme::Caps::all ? upper_case(piece.text, language_) : piece.text;
+    const fonts::FaceStyle face_style{
+        (style.bold != piece.pattern_marks.strong) || piece.marks.strong,
+        (style.italic != piece.pattern_marks.emphasis) != piece.marks.emphasis};
+    for (std::size_t at = 0; at < text.size();) {
+        const std::string_view rest = std::string_view(text).substr(at);
+        if (rest.starts_with(soft_hyphen)) {
+            out.soft_hyphens.push_back(out.text.size());
+            at += soft_hyphen.size();
+            continue;
+        }
+        std::string_view cluster = rest.substr(0, first_cluster_length(rest));
+        cluster = cluster.substr(0, cluster.find(soft_hyphen));
+        Place place = piece.place;
+        if (place.length == text.size()) { // it maps byte for byte to the source
+            place.column += static_cast<std::uint32_t>(at);
+            place.length = static_cast<std::uint32_t>(cluster.size());
+        }
+        check_direction(cluster, place, out);
+        Segment segment{face_for(cluster, face_style, place),
+                        piece.marks.underline,
+                        piece.link,
+                        piece.kind == TextPiece::Kind::page,
+                        piece.icon,
+                        out.text.size(),
+                        0};
+        if (out.segments.empty() || !out.segments.back().looks_like(segment))
+            out.segments.push_back(segment);
+        out.text += cluster;
+        out.segments.back().end = out.text.size();
+        at += cluster.size();
+    }
+}
+
+TextShaper::Segmented TextShaper::segment(const LineText& text, const theme::Style& style) {
+    Segmented out;
+    for (const TextPiece& piece : text.pieces) {
+        const std::size_t begin = out.text.size();
+        add_piece(piece, style, out);
+        out.origins.push_back({begin, out.text.size(), piece.part,
+                               piece.link.has_value() || piece.marks != model::Marks{},
+                               piece.place});
+        if (piece.kind != TextPiece::Kind::literal) continue;
+        out.literal_bytes.push_back(begin);
+        out.literal_bytes.push_back(out.text.size());
+    }
+    return out;
+}
+
+bool TextShaper::is_english() const {
+    return language_ == "en" || language_.starts_with("en-");
+}
+
+ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, double size) {
+    const theme::Style& style = theme_.style(style_name);
+    const fonts::ShapingFeatures features = features_of(style, language_);
+    Segmented parts = segment(text, style);
+    if (hyphenation_ && is_english() && is_running_text(style_name))
+        add_soft_hyphens(parts.soft_hyphens, hyphenation_->points(parts.text));
+    ShapedText shaped;
+    shaped.glossed =
+        glossed_ranges(parts.text, glosses_, style.caps == theme::Caps::all, language_);
+    parts.segments = parted(parts.segments, shaped.glossed);
+    std::vector<std::size_t> begins;
+    for (const Segment& part : parts.segments) {
+        if (!part.face) continue; // reported: nothing will be set
+        Run run;
+        run.face = part.face;
+        run.size = size;
+        run.colour = style.colour;
+        run.tracking = style.tracking;
+        run.underline = part.underline;
+        run.text = parts.text.substr(part.begin, part.end - part.begin);
+        run.glyphs = quoin::fonts::shape(*part.face, run.text, features);
+        if (!part.icon.empty()) widen_for_icon(run, theme_.icon_gap);
+        shaped.runs.push_back(std::move(run));
+        shaped.links.push_back(part.link);
+        shaped.icons.push_back(part.icon);
+        shaped.spans.push_back(part.span);
+        begins.push_back(part.begin);
+    }
+    shaped.origins = parts.origins;
+    LineEndText ends{parts.text, parts.soft_hyphens, parts.literal_bytes, style_name, is_english()};
+    shaped.breaks = break_points(line_ends(ends), shaped.runs, begins);
+    if (std::ranges::any_of(shaped.breaks, &BreakPoint::hyphen))
+        for (const Run& run : shaped.runs)
+            shaped.hyphen_glyphs.push_back(
+                quoin::fonts::shape(*run.face, "\u2011", features).front().id);
+    return shaped;
+}
+
+}

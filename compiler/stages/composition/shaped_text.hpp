@@ -1,0 +1,60 @@
+// The text of one paragraph shaped into runs, with the places where its lines may end.
+#pragma once
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/stages/composition/composition.hpp"
+#include "compiler/stages/composition/glosses.hpp"
+#include "compiler/stages/composition/hyphenation.hpp"
+#include "compiler/stages/composition/line_text.hpp"
+#include "compiler/stages/composition/theme_faces.hpp"
+#include "compiler/stages/theme/theme.hpp"
+
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace quoin::composition {
+
+struct ShapedText {
+    std::vector<Run> runs;
+    std::vector<std::optional<std::uint32_t>> links; // one a run: index into LineText::links
+    std::vector<std::string> icons;                  // one a run: its name, or empty
+    std::vector<std::optional<std::uint32_t>> spans; // one a run: index into `glossed`
+    std::vector<GlossedRange> glossed;
+    std::vector<BreakPoint> breaks;
+    std::vector<std::uint32_t> hyphen_glyphs; // one a run, if a break asks for one
+    std::vector<Origin> origins;
+};
+
+class TextShaper {
+public:
+    // Words are divided if there is a `hyphenation`.
+    TextShaper(const theme::Theme& theme, fonts::Fonts& fonts, const model::Settings& settings,
+               Diagnostics& diagnostics, const Hyphenation* hyphenation)
+        : theme_(theme), faces_(theme, fonts, diagnostics), language_(*settings.language),
+          glosses_(settings.glosses), diagnostics_(diagnostics), hyphenation_(hyphenation) {}
+
+    // `size` is a ratio of the text size. A character that is in no face is reported, once.
+    ShapedText shape(const LineText& text, theme::StyleName style, double size);
+
+private:
+    struct Segment;
+    struct Segmented;
+
+    Segmented segment(const LineText& text, const theme::Style& style);
+    bool is_english() const;
+    void add_piece(const TextPiece& piece, const theme::Style& style, Segmented& out);
+    void check_direction(std::string_view cluster, Place place, Segmented& out);
+    const fonts::Face* face_for(std::string_view cluster, fonts::FaceStyle style, Place place);
+
+    const theme::Theme& theme_;
+    ThemeFaces faces_;
+    std::string language_;
+    std::vector<model::Gloss> glosses_;
+    Diagnostics& diagnostics_;
+    const Hyphenation* hyphenation_;
+    std::set<std::string, std::less<>> missing_;
+};
+
+}

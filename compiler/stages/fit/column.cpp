@@ -1,0 +1,169 @@
+// One account of the vertical for the fit and the pages, so that they cannot disagree.
+#include "compiler/stages/fit/column.hpp"
+
+#include <algorithm>
+#include <optional>
+
+namespace quoin::fit {
+
+namespace {
+
+void add_rule(Height& height, const composition::Paragraph& paragraph) {
+    height.fixed += paragraph.rule_gap;
+    height.points += paragraph.rule_thickness;
+}
+
+// The least of each part.
+Height least_of(const Height& a, const Height& b) {
+    Height least{
+        std::min(a.fixed, b.fixed), std::min(a.lines, b.lines), {}, std::min(a.points, b.points)};
+    for (std::size_t i = 0; i < theme::gap_count; ++i)
+        least.gaps[i] = std::min(a.gaps[i], b.gaps[i]);
+    return least;
+}
+
+bool has_rule(const ColumnLine& line, theme::RuleAt where) {
+    return line.paragraph->rule == where &&
+           (where == theme::RuleAt::above ? line.is_first() : line.is_last());
+}
+
+}
+
+double Height::at(const PageSetting& setting) const {
+    double em = fixed + lines * setting.leading;
+    for (std::size_t i = 0; i < theme::gap_count; ++i)
+        em += gaps[i] * setting.gaps[i];
+    return em * setting.size + points;
+}
+
+Height& Height::add(const Height& more, double times) {
+    fixed += times * more.fixed;
+    lines += times * more.lines;
+    points += times * more.points;
+    for (std::size_t i = 0; i < theme::gap_count; ++i)
+        gaps[i] += times * more.gaps[i];
+    return *this;
+}
+
+namespace {
+
+Column column_without(const composition::Composition& composition, std::span<const int> line_counts,
+                      std::optional<composition::Region> other) {
+    Column column;
+    for (std::uint32_t p = 0; p < composition.paragraphs.size(); ++p) {
+        if (composition.paragraphs[p].region == other) continue;
+        const auto lines = static_cast<std::uint32_t>(line_counts[p]);
+        for (std::uint32_t line = 0; line < lines; ++line)
+            column.lines.push_back({&composition.paragraphs[p], p, line, lines});
+    }
+    if (!composition.running_head.runs.empty()) column.running_head = &composition.running_head;
+    return column;
+}
+
+}
+
+Column make_column(const composition::Composition& composition, std::span<const int> line_counts) {
+    return column_without(composition, line_counts, std::nullopt);
+}
+
+std::vector<Column> make_columns(const composition::Composition& composition,
+                                 std::span<const int> line_counts) {
+    const bool two =
+        std::ranges::find(composition.paragraphs, composition::Region::side,
+                          &composition::Paragraph::region) != composition.paragraphs.end();
+    if (!two) return {make_column(composition, line_counts)};
+    return {column_without(composition, line_counts, composition::Region::side),
+            column_without(composition, line_counts, composition::Region::main)};
+}
+
+Height to_first_baseline(const Column& column, std::size_t line, std::size_t page) {
+    const ColumnLine& at = column.lines[line];
+    Height height;
+    if (page > 0 && column.running_head != nullptr) {
+        height.fixed = column.running_head->ascent;
+        height.lines = at.paragraph->size;
+        height.gaps[static_cast<std::size_t>(theme::GapName::section)] = 1;
+    } else {
+        height.fixed = at.paragraph->ascent;
+    }
+    if (has_rule(at, theme::RuleAt::above)) add_rule(height, *at.paragraph);
+    return height;
+}
+
+Height to_baseline(const Column& column, std::size_t line) {
+    const ColumnLine& at = column.lines[line];
+    const ColumnLine& above = column.lines[line - 1];
+    Height height;
+    height.lines = at.paragraph->size;
+    if (at.is_first() && at.paragraph->gap != theme::GapName::none)
+        height.gaps[static_cast<std::size_t>(at.paragraph->gap)] = 1;
+    if (has_rule(at, theme::RuleAt::above)) add_rule(height, *at.paragraph);
+    if (has_rule(above, theme::RuleAt::below)) add_rule(height, *above.paragraph);
+    return height;
+}
+
+Height below_baseline(const Column& column, std::size_t line) {
+    const ColumnLine& at = column.lines[line];
+    Height height;
+    height.fixed = at.paragraph->descent;
+    if (has_rule(at, theme::RuleAt::below)) add_rule(height, *at.paragraph);
+    return height;
+}
+
+Height page_height(const Column& column, std::size_t begin, std::size_t end, std::size_t page) {
+    Height height;
+    if (begin == end) return height;
+    height = to_first_baseline(column, begin, page);
+    for (std::size_t i = begin + 1; i < end; ++i)
+        height.add(to_baseline(column, i));
+    return height.add(below_baseline(column, end - 1));
+}
+
+ColumnHeights::ColumnHeights(const Column& column) : column_(column) {
+    down_.reserve(column.lines.size());
+    Height down;
+    for (std::size_t i = 0; i < column.lines.size(); ++i) {
+        if (i > 0) down.add(to_baseline(column, i));
+        down_.push_back(down);
+    }
+}
+
+Height ColumnHeights::page(std::size_t begin, std::size_t end) const {
+    if (begin == end) return {};
+    return to_first_baseline(column_, begin, begin > 0 ? 1 : 0)
+        .add(down_[end - 1])
+        .add(down_[begin], -1)
+        .add(below_baseline(column_, end - 1));
+}
+
+Height ColumnHeights::least_of_a_break() const {
+    Height least;
+    for (std::size_t i = 1; i < column_.lines.size(); ++i) {
+        const Height added = to_first_baseline(column_, i, 1)
+                                 .add(below_baseline(column_, i - 1))
+                                 .add(to_baseline(column_, i), -1);
+        least = i == 1 ? added : least_of(least, added);
+    }
+    return least;
+}
+
+bool goes_on(const Column& column, std::size_t line) {
+    const ColumnLine& at = column.lines[line];
+    const theme::GapName gap = at.paragraph->gap;
+    return !at.is_first() || gap == theme::GapName::bullet || gap == theme::GapName::line;
+}
+
+bool may_break_before(const Column& column, std::size_t line) {
+    const ColumnLine& at = column.lines[line];
+    const auto heads_more = [&](std::size_t i) {
+        return column.lines[i].paragraph->keep_with_next && column.lines[i].is_last();
+    };
+    if (at.is_first() && line > 0 && heads_more(line - 1)) return false;
+    if (!at.is_first() && (at.line < 2 || at.lines - at.line < 2)) return false;
+    if (!goes_on(column, line)) return true;
+    const bool two_before = line >= 2 && goes_on(column, line - 1) && !heads_more(line - 2);
+    const bool two_after = line + 1 < column.lines.size() && goes_on(column, line + 1);
+    return two_before && two_after;
+}
+
+}

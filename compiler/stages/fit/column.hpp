@@ -1,0 +1,82 @@
+// The column of lines, top to bottom, and where it may be cut. Heights are kept as sums of what a
+// setting multiplies, so that they can be had for any setting.
+//
+// The first baseline of a page lies one ascent below the top margin; each other lies leading × the
+// size of its paragraph below the last, and lower by the gap above a paragraph's first line. A rule
+// with its gap takes its own room. The last line's descent stays above the bottom margin.
+#pragma once
+
+#include "compiler/stages/composition/composition.hpp"
+#include "compiler/stages/fit/comfort.hpp"
+#include "compiler/stages/fit/fit.hpp"
+
+#include <array>
+#include <cstddef>
+#include <span>
+#include <vector>
+
+namespace quoin::fit {
+
+struct Height {
+    double fixed = 0;  // em of the text size
+    double lines = 0;  // em, times leading
+    GapCounts gaps{};  // em, times a gap
+    double points = 0; // pt
+
+    double at(const PageSetting& setting) const;
+    Height& add(const Height& more, double times = 1);
+};
+
+struct ColumnLine {
+    const composition::Paragraph* paragraph = nullptr;
+    std::uint32_t paragraph_index = 0;
+    std::uint32_t line = 0; // of the paragraph
+    std::uint32_t lines = 0;
+
+    bool is_first() const { return line == 0; }
+    bool is_last() const { return line + 1 == lines; }
+};
+
+struct Column {
+    std::vector<ColumnLine> lines;
+    const composition::Paragraph* running_head = nullptr; // null if there is none
+};
+
+Column make_column(const composition::Composition& composition, std::span<const int> line_counts);
+
+// Where a composition has two columns, each with the heading above it, the main one first; else the
+// one that make_column gives.
+std::vector<Column> make_columns(const composition::Composition& composition,
+                                 std::span<const int> line_counts);
+
+// From the top margin down to the baseline of the page's first line; `page` counts from 0.
+Height to_first_baseline(const Column& column, std::size_t line, std::size_t page);
+// From the baseline above to the baseline of `line`.
+Height to_baseline(const Column& column, std::size_t line);
+// From the last baseline to the bottom margin.
+Height below_baseline(const Column& column, std::size_t line);
+// Of lines [begin, end) set on one page.
+Height page_height(const Column& column, std::size_t begin, std::size_t end, std::size_t page);
+
+// The same for many pages of one column.
+class ColumnHeights {
+public:
+    explicit ColumnHeights(const Column& column);
+
+    Height page(std::size_t begin, std::size_t end) const;
+    // No page break adds less to the height of the whole.
+    Height least_of_a_break() const;
+
+private:
+    const Column& column_;
+    std::vector<Height> down_; // the first line's baseline to each line's
+};
+
+// Whether a line belongs to the same entry as the one above it.
+bool goes_on(const Column& column, std::size_t line);
+
+// Between two lines, the second of index `line`: no heading parted from what it heads; two lines at
+// least of a paragraph on either side, and of an entry, its head not counted.
+bool may_break_before(const Column& column, std::size_t line);
+
+}

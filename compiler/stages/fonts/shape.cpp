@@ -1,0 +1,246 @@
+// Text to glyphs: signs that the face should not see are exchanged, each script is shaped by its
+// own rules, and every glyph is told which bytes of the text it stands for.
+
+#include "compiler/stages/fonts/shape.hpp"
+
+#include <hb.h>
+
+#include <algorithm>
+#include <array>
+#include <memory>
+#include <span>
+
+namespace quoin::fonts {
+namespace {
+
+using Buffer = std::unique_ptr<hb_buffer_t, decltype(&hb_buffer_destroy)>;
+
+struct InputCharacter { // as it is shaped, with the bytes it came from
+    hb_codepoint_t code = 0;
+    std::uint32_t begin = 0;
+    std::uint32_t end = 0;
+};
+
+struct ScriptRun { // of characters in one script
+    std::size_t begin = 0;
+    std::size_t end = 0;
+    hb_script_t script = HB_SCRIPT_COMMON;
+};
+
+constexpr hb_codepoint_t true_hyphen = 0x2010;
+
+// Signs that say where a line may end, and show nothing.
+constexpr std::array<hb_codepoint_t, 4> line_break_controls{0x00AD, 0x200B, 0x2060, 0xFEFF};
+
+bool is_joiner(hb_codepoint_t code) {
+    return code == 0x200C || code == 0x200D;
+}
+
+hb_codepoint_t exchanged(const Face& face, hb_codepoint_t code) {
+    switch (code) {
+    case 0x00A0: // no-break space
+        return ' ';
+    case true_hyphen:
+    case 0x2011: // no-break hyphen
+        return face.has_glyph(true_hyphen) ? true_hyphen : '-';
+    default:
+        return code;
+    }
+}
+
+// HarfBuzz decodes the text, so that malformed UTF-8 comes out as U+FFFD and no worse.
+std::vector<InputCharacter> decode_by_harfbuzz(hb_buffer_t* buffer, const Face& face,
+                                               std::string_view text) {
+    const auto size = static_cast<int>(text.size());
+    hb_buffer_add_utf8(buffer, text.data(), size, 0, size);
+    unsigned count = 0;
+    const hb_glyph_info_t* decoded = hb_buffer_get_glyph_infos(buffer, &count);
+    std::vector<InputCharacter> characters;
+    characters.reserve(count);
+    for (unsigned i = 0; i < count; ++i) {
+        const hb_codepoint_t code = decoded[i].codepoint;
+        const auto end = i + 1 < count ? decoded[i + 1].cluster : static_cast<unsigned>(size);
+        if (std::ranges::find(line_break_controls, code) == line_break_controls.end())
+            characters.push_back({exchanged(face, code), decoded[i].cluster, end});
+    }
+    return characters;
+}
+
+bool runs_right_to_left(hb_script_t script) {
+    return hb_script_get_horizontal_direction(script) == HB_DIRECTION_RTL;
+}
+
+// Spaces, figures and punctuation go with the script before them, or with the first one. Not so
+// beside right-to-left letters: there they keep their own direction.
+hb_script_t script_after(hb_script_t current, hb_codepoint_t code) {
+    const hb_script_t own = hb_unicode_script(hb_unicode_funcs_get_default(), code);
+    if (own == HB_SCRIPT_INHERITED || own == HB_SCRIPT_UNKNOWN) return current;
+    if (own == HB_SCRIPT_COMMON && !runs_right_to_left(current)) return current;
+    return own;
+}
+
+std::vector<ScriptRun> itemise(std::span<const InputCharacter> characters) {
+    std::vector<ScriptRun> runs;
+    for (std::size_t i = 0; i < characters.size(); ++i) {
+        const hb_script_t current = runs.empty() ? HB_SCRIPT_COMMON : runs.back().script;
+        const hb_script_t script = script_after(current, characters[i].code);
+        const bool first_letter = current == HB_SCRIPT_COMMON && !runs_right_to_left(script);
+        if (runs.empty() || (script != current && !first_letter)) runs.push_back({i, i, script});
+        runs.back().script = script;
+        runs.back().end = i + 1;
+    }
+    return runs;
+}
+
+// Words and the spaces between them are shaped apart: a face that kerns against the space (Vollkorn
+// does, `y` before it and `w` after) can leave so little that readers run two words together.
+std::vector<ScriptRun> part_at_spaces(std::span<const ScriptRun> runs,
+                                      std::span<const InputCharacter> characters) {
+    std::vector<ScriptRun> parts;
+    for (const ScriptRun& run : runs)
+        for (std::size_t i = run.begin; i < run.end; ++i) {
+            const bool goes_on =
+                i > run.begin && (characters[i].code == ' ') == (characters[i - 1].code == ' ');
+            if (!goes_on) parts.push_back({i, i, run.script});
+            parts.back().end = i + 1;
+        }
+    return parts;
+}
+
+// A cluster's characters among its glyphs: one each while they last and the rest with the last
+// glyph; with fewer characters than glyphs the first has them all.
+void share_out(std::span<Glyph> glyphs, std::span<const InputCharacter> characters) {
+    const bool each_has_one = characters.size() >= glyphs.size();
+    for (std::size_t i = 0; i < glyphs.size(); ++i) {
+        const std::size_t first = each_has_one ? i : 0;
+        std::size_t last = each_has_one ? i + 1 : characters.size();
+        if (each_has_one && i + 1 == glyphs.size()) last = characters.size();
+        while (last > first + 1 && is_joiner(characters[last - 1].code))
+            --last;
+        glyphs[i].text_begin = characters[first].begin;
+        glyphs[i].text_length = characters[last - 1].end - characters[first].begin;
+        if (!each_has_one && i > 0) glyphs[i].text_length = 0;
+    }
+}
+
+// Brings a right-to-left run into order of reading; offsets keep each glyph where it was.
+void into_reading_order(std::span<Glyph> glyphs) {
+    std::int32_t rest = 0;
+    for (const Glyph& glyph : glyphs)
+        rest += glyph.advance;
+    std::ranges::reverse(glyphs);
+    std::int32_t pen = 0;
+    for (Glyph& glyph : glyphs) {
+        rest -= glyph.advance;
+        glyph.x_offset += rest - pen;
+        pen += glyph.advance;
+    }
+}
+
+// `clusters` holds, for each glyph, the index of its cluster's first character.
+void give_text(std::span<Glyph> glyphs, std::span<const std::uint32_t> clusters,
+               std::span<const InputCharacter> characters, std::size_t run_end) {
+    for (std::size_t i = 0; i < glyphs.size();) {
+        std::size_t next = i;
+        while (next < glyphs.size() && clusters[next] == clusters[i])
+            ++next;
+        const std::size_t end = next < glyphs.size() ? clusters[next] : run_end;
+        share_out(glyphs.subspan(i, next - i), characters.subspan(clusters[i], end - clusters[i]));
+        i = next;
+    }
+}
+
+void append_run(hb_buffer_t* buffer, const ScriptRun& run,
+                std::span<const InputCharacter> characters, std::vector<Glyph>& glyphs) {
+    unsigned count = 0;
+    const hb_glyph_info_t* infos = hb_buffer_get_glyph_infos(buffer, &count);
+    const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer, &count);
+    const std::size_t before = glyphs.size();
+    std::vector<std::uint32_t> clusters(count);
+    for (unsigned i = 0; i < count; ++i) {
+        const hb_glyph_position_t& position = positions[i];
+        clusters[i] = infos[i].cluster;
+        glyphs.push_back(
+            {infos[i].codepoint, position.x_advance, position.x_offset, position.y_offset, 0, 0});
+    }
+    const auto shaped = std::span(glyphs).subspan(before);
+    if (runs_right_to_left(run.script)) {
+        into_reading_order(shaped);
+        std::ranges::reverse(clusters);
+    }
+    give_text(shaped, clusters, characters, run.end);
+}
+
+std::vector<hb_feature_t> feature_list(const ShapingFeatures& features) {
+    const auto on = [](std::string_view tag) {
+        return hb_feature_t{hb_tag_from_string(tag.data(), static_cast<int>(tag.size())), 1,
+                            HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END};
+    };
+    std::vector<hb_feature_t> list{on(features.oldstyle_figures ? "onum" : "lnum")};
+    if (features.small_caps) list.push_back(on("smcp"));
+    return list;
+}
+
+// Two slashes are not kerned: a face that lets them overlap by a fifth of an em (Lato does) has
+// readers part `https:/` from what follows. HarfBuzz takes time for each range of a feature in
+// each other, so text with more of them than any résumé has is not kerned at all.
+void leave_slashes_apart(std::span<const hb_codepoint_t> codes, const ScriptRun& run,
+                         std::vector<hb_feature_t>& list) {
+    constexpr std::size_t most_ranges = 64;
+    constexpr hb_tag_t kerning = HB_TAG('k', 'e', 'r', 'n');
+    const std::size_t before = list.size();
+    for (std::size_t i = run.begin; i + 1 < run.end; ++i) {
+        const std::size_t begin = i;
+        while (i + 1 < run.end && codes[i] == '/' && codes[i + 1] == '/')
+            ++i;
+        if (i > begin)
+            list.push_back({kerning, 0, static_cast<unsigned>(begin), static_cast<unsigned>(i)});
+    }
+    if (list.size() - before <= most_ranges) return;
+    list.resize(before);
+    list.push_back({kerning, 0, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END});
+}
+
+void shape_run(hb_buffer_t* buffer, const Face& face, const ScriptRun& run,
+               std::span<const hb_codepoint_t> codes, const ShapingFeatures& features) {
+    // The face's OpenType tables alone: what else a HarfBuzz can shape by differs between builds.
+    static constexpr std::array<const char*, 2> shapers{"ot", nullptr};
+    hb_buffer_reset(buffer);
+    hb_buffer_set_cluster_level(buffer, HB_BUFFER_CLUSTER_LEVEL_MONOTONE_CHARACTERS);
+    hb_buffer_set_flags(buffer, HB_BUFFER_FLAG_REMOVE_DEFAULT_IGNORABLES);
+    hb_buffer_add_codepoints(buffer, codes.data(), static_cast<int>(codes.size()),
+                             static_cast<unsigned>(run.begin),
+                             static_cast<int>(run.end - run.begin));
+    // Figures alone are shaped as they would be among words.
+    hb_buffer_set_script(buffer, run.script == HB_SCRIPT_COMMON ? HB_SCRIPT_LATIN : run.script);
+    hb_buffer_set_direction(buffer,
+                            runs_right_to_left(run.script) ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
+    hb_buffer_set_language(buffer,
+                           hb_language_from_string(features.language.data(),
+                                                   static_cast<int>(features.language.size())));
+    std::vector<hb_feature_t> list = feature_list(features);
+    leave_slashes_apart(codes, run, list);
+    hb_shape_full(face.hb_font(), buffer, list.data(), static_cast<unsigned>(list.size()),
+                  shapers.data());
+}
+
+}
+
+std::vector<Glyph> shape(const Face& face, std::string_view text, const ShapingFeatures& features) {
+    std::vector<Glyph> glyphs;
+    if (text.empty()) return glyphs;
+    const Buffer buffer(hb_buffer_create(), hb_buffer_destroy);
+    const std::vector<InputCharacter> characters = decode_by_harfbuzz(buffer.get(), face, text);
+    std::vector<hb_codepoint_t> codes;
+    codes.reserve(characters.size());
+    for (const InputCharacter& character : characters)
+        codes.push_back(character.code);
+    glyphs.reserve(characters.size());
+    for (const ScriptRun& run : part_at_spaces(itemise(characters), characters)) {
+        shape_run(buffer.get(), face, run, codes, features);
+        append_run(buffer.get(), run, characters, glyphs);
+    }
+    return glyphs;
+}
+
+}

@@ -1,0 +1,363 @@
+// Stops are numbered from the paragraph's begin to its end; a line goes from one stop to another.
+#include "compiler/stages/lines/paragraph_lines.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <string_view>
+
+#include <hb.h>
+
+namespace quoin::lines {
+
+namespace {
+
+Line::Position skip_empty_runs(const composition::Paragraph& paragraph, Line::Position at) {
+    while (at.run < paragraph.runs.size() && at.glyph >= paragraph.runs[at.run].glyphs.size())
+        at = {at.run + 1, 0};
+    return at;
+}
+
+// Stretched beyond this, spaces are holes: better ragged.
+constexpr double loosest_tolerance = 8;
+
+// To break into exactly so many lines takes time with their square; no résumé has such a paragraph.
+constexpr std::size_t most_lines_to_count = 40;
+
+bool is_before(Line::Position a, Line::Position b) {
+    return a.run != b.run ? a.run < b.run : a.glyph < b.glyph;
+}
+
+// Em of the text size.
+double hyphen_width(const composition::Paragraph& paragraph, std::uint32_t run_index) {
+    if (run_index >= paragraph.hyphen_glyphs.size()) return 0;
+    const composition::Run& run = paragraph.runs[run_index];
+    return run.size *
+           hb_font_get_glyph_h_advance(run.face->hb_font(), paragraph.hyphen_glyphs[run_index]) /
+           run.face->units_per_em();
+}
+
+// A ligature or a base with its marks stays whole.
+bool begins_cluster(const composition::Run& run, std::uint32_t glyph) {
+    if (glyph == 0) return true;
+    const fonts::Glyph& after = run.glyphs[glyph];
+    return after.text_length > 0 && after.text_begin != run.glyphs[glyph - 1].text_begin;
+}
+
+// What the page's measure leaves for the text.
+double room_in(const composition::Paragraph& paragraph, double measure) {
+    return paragraph.span.width(measure) - paragraph.indent;
+}
+
+// The least measure that leaves `room`.
+double measure_for(const composition::Paragraph& paragraph, double room) {
+    const composition::ColumnSpan& span = paragraph.span;
+    double measure = (room + paragraph.indent) / span.share + span.less;
+    while (room_in(paragraph, measure) < room)
+        measure = std::nextafter(measure, std::numeric_limits<double>::infinity());
+    return measure;
+}
+
+Item box(double width) {
+    Item item;
+    item.kind = Item::Kind::box;
+    item.width = width;
+    return item;
+}
+
+// Word spaces give as the paper's sample has it: 6 units, stretch 3, shrink 2.
+Item word_glue(double width) {
+    Item item;
+    item.kind = Item::Kind::glue;
+    item.width = width;
+    item.stretch = width / 2;
+    item.shrink = width / 3;
+    return item;
+}
+
+Item penalty(double penalty, double width = 0, bool flagged = false) {
+    Item item;
+    item.kind = Item::Kind::penalty;
+    item.penalty = penalty;
+    item.width = width;
+    item.flagged = flagged;
+    return item;
+}
+
+Item finishing_glue() {
+    Item item;
+    item.kind = Item::Kind::glue;
+    item.stretch = 1000;
+    return item;
+}
+
+}
+
+bool is_space(const composition::Run& run, const fonts::Glyph& glyph) {
+    const std::string_view text = std::string_view(run.text).substr(
+        std::min<std::size_t>(glyph.text_begin, run.text.size()), glyph.text_length);
+    return text == " " || text == "\u00A0";
+}
+
+double advance(const composition::Run& run, const fonts::Glyph& glyph) {
+    return run.size *
+           (glyph.advance / static_cast<double>(run.face->units_per_em()) + run.tracking);
+}
+
+MeasuredParagraph::MeasuredParagraph(const composition::Paragraph& paragraph, double narrowest)
+    : paragraph_(paragraph) {
+    add_stops();
+    add_word_stops(room_in(paragraph, narrowest));
+    stops_.front().at_next.width = paragraph.turn_over; // the first line has so much more room
+}
+
+void MeasuredParagraph::add_stops() {
+    Stop stop;
+    stop.end = stop.next = skip_empty_runs(paragraph_, {paragraph_.label_runs, 0});
+    stops_.push_back(stop);
+    auto next_break = paragraph_.breaks.begin();
+    std::vector<Stop> passed{stop}; // after each glyph
+    while (stop.next.run < paragraph_.runs.size()) {
+        pass_glyph(stop);
+        passed.push_back(stop);
+        while (next_break != paragraph_.breaks.end() &&
+               is_before({next_break->run, next_break->glyph}, stop.end))
+            ++next_break;
+        if (next_break == paragraph_.breaks.end() ||
+            is_before(stop.end, {next_break->run, next_break->glyph}) ||
+            next_break->penalty >= infinite_penalty || stop.next.run >= paragraph_.runs.size())
+            continue;
+        stops_.push_back(stop);
+        stops_.back().penalty = next_break->penalty;
+        stops_.back().hyphen = next_break->hyphen;
+        if (next_break->left_out > 0 && next_break->left_out < passed.size()) {
+            const Stop& kept = passed[passed.size() - 1 - next_break->left_out];
+            stops_.back().end = kept.end;
+            stops_.back().at_end = kept.at_end;
+        }
+        if (next_break->hyphen) stops_.back().hyphen_width = hyphen_width(paragraph_, stop.end.run);
+    }
+    stop.penalty = -infinite_penalty;
+    stops_.push_back(stop);
+}
+
+void MeasuredParagraph::pass_glyph(Stop& stop) const {
+    const composition::Run& run = paragraph_.runs[stop.next.run];
+    const fonts::Glyph& glyph = run.glyphs[stop.next.glyph];
+    stop.at_next.width += advance(run, glyph);
+    if (is_space(run, glyph)) {
+        ++stop.at_next.spaces;
+        stop.at_next.space_width += advance(run, glyph);
+    } else {
+        stop.at_end = stop.at_next;
+        stop.at_end.width -= run.tracking * run.size; // none after a line's last glyph
+    }
+    stop.end = {stop.next.run, stop.next.glyph + 1};
+    stop.next = skip_empty_runs(paragraph_, stop.end);
+}
+
+void MeasuredParagraph::add_word_stops(double narrowest) {
+    std::vector<Stop> stops{stops_.front()};
+    for (std::size_t i = 1; i < stops_.size(); ++i) {
+        const double word_width = width(i - 1, i);
+        if (word_width > narrowest) {
+            Stop stop = stops_[i - 1];
+            stop.penalty = stop.hyphen_width = 0;
+            stop.hyphen = false;
+            stop.word = stops.size() - 1;
+            stop.word_width = word_width;
+            pass_glyph(stop);
+            for (; is_before(stop.next, stops_[i].end); pass_glyph(stop))
+                if (begins_cluster(paragraph_.runs[stop.next.run], stop.next.glyph))
+                    stops.push_back(stop);
+        }
+        stops.push_back(stops_[i]);
+    }
+    stops_ = std::move(stops);
+}
+
+double MeasuredParagraph::width(std::size_t from, std::size_t to) const {
+    return std::max(0.0, stops_[to].at_end.width - stops_[from].at_next.width) +
+           stops_[to].hyphen_width;
+}
+
+// Whether a line may end at `to`, its width apart.
+bool MeasuredParagraph::is_open(std::size_t from, std::size_t to, double room) const {
+    return stops_[to].word_width == 0 || (stops_[to].word_width > room && from >= stops_[to].word);
+}
+
+bool MeasuredParagraph::is_forced(std::size_t stop) const {
+    return stops_[stop].penalty <= -infinite_penalty;
+}
+
+// Calls `visit` with each stop where a line from `from` may end; with the nearest, if none fits.
+template<typename Visit>
+void MeasuredParagraph::visit_ends(std::size_t from, double room, Visit visit) const {
+    bool any = false;
+    for (std::size_t to = from + 1; to < stops_.size(); ++to) {
+        if (any && stops_[to].at_end.width - stops_[from].at_next.width > room) break;
+        if (!is_open(from, to, room)) continue;
+        if (!any || width(from, to) <= room) visit(to);
+        any = true;
+        if (is_forced(to)) break;
+    }
+}
+
+int MeasuredParagraph::count(double room) const {
+    int lines = 0;
+    for (std::size_t at = 0; at + 1 < stops_.size(); ++lines)
+        visit_ends(at, room, [&](std::size_t to) { at = to; });
+    return lines;
+}
+
+int MeasuredParagraph::line_count(double measure) const {
+    return count(room_in(paragraph_, measure));
+}
+
+// Where alone the number of lines can change: at the width of a possible line.
+std::vector<double> MeasuredParagraph::critical_measures(double least, double most) const {
+    std::vector<double> measures;
+    const double room = room_in(paragraph_, most);
+    for (std::size_t from = 0; from + 1 < stops_.size(); ++from) {
+        for (std::size_t to = from + 1; to < stops_.size(); ++to) {
+            if (stops_[to].at_end.width - stops_[from].at_next.width > room) break;
+            if (stops_[to].word_width > 0 && from < stops_[to].word) continue;
+            const double measure = measure_for(paragraph_, width(from, to));
+            if (measure > least && measure <= most) measures.push_back(measure);
+        }
+    }
+    std::sort(measures.begin(), measures.end());
+    measures.erase(std::unique(measures.begin(), measures.end()), measures.end());
+    return measures;
+}
+
+std::vector<LineStep> MeasuredParagraph::line_steps(double least, double most) const {
+    std::vector<LineStep> steps{{least, line_count(least)}};
+    const int fewest = line_count(most);
+    if (steps.back().lines == fewest) return steps;
+    const std::vector<double> measures = critical_measures(least, most);
+    auto from = measures.begin();
+    while (steps.back().lines > fewest) {
+        from = std::partition_point(from, measures.end(), [&](double measure) {
+            return line_count(measure) >= steps.back().lines;
+        });
+        if (from == measures.end()) break;
+        steps.push_back({*from, line_count(*from)});
+    }
+    return steps;
+}
+
+double MeasuredParagraph::cost(std::size_t from, std::size_t to, double room) const {
+    if (to + 1 < stops_.size()) {
+        const double penalty = is_forced(to) ? 0 : stops_[to].penalty / 10;
+        if (is_forced(to) || room <= 0) return penalty;
+        const double shortfall = std::max(0.0, room - width(from, to)) / room;
+        return 100 * shortfall * shortfall + penalty;
+    }
+    const double quarter = room / 4;
+    if (from == 0 || width(from, to) >= quarter) return 0;
+    const bool one_word = stops_[to].at_end.spaces == stops_[from].at_next.spaces;
+    return one_word ? runt_cost : short_cost * (1 - width(from, to) / quarter);
+}
+
+// The breaking of fewest lines and, among those, of least cost.
+std::vector<std::size_t> MeasuredParagraph::ragged(double room) const {
+    struct Best {
+        int lines = std::numeric_limits<int>::max();
+        double cost = 0;
+        std::size_t from = 0;
+    };
+    std::vector<Best> best(stops_.size());
+    best.front().lines = 0;
+    for (std::size_t from = 0; from + 1 < stops_.size(); ++from) {
+        if (best[from].lines == std::numeric_limits<int>::max()) continue;
+        visit_ends(from, room, [&](std::size_t to) {
+            const Best found{best[from].lines + 1, best[from].cost + cost(from, to, room), from};
+            if (found.lines < best[to].lines ||
+                (found.lines == best[to].lines && found.cost < best[to].cost))
+                best[to] = found;
+        });
+    }
+    std::vector<std::size_t> ends;
+    for (std::size_t at = stops_.size() - 1; at > 0; at = best[at].from)
+        ends.push_back(at);
+    std::reverse(ends.begin(), ends.end());
+    return ends;
+}
+
+// Empty if a word is overlong or a line would have to stretch too far.
+std::vector<std::size_t> MeasuredParagraph::justified(double room) const {
+    std::vector<Item> items;
+    std::vector<std::size_t> stop_of_item; // 0: a line's end at no stop
+    std::size_t from = 0;
+    for (std::size_t to = 1; to < stops_.size(); ++to) {
+        if (stops_[to].word_width > room) return {};
+        if (stops_[to].word_width > 0) continue;
+        add_items(items, from, to);
+        stop_of_item.resize(items.size());
+        stop_of_item[items.size() - (to + 1 < stops_.size() ? 2 : 1)] = to;
+        from = to;
+    }
+    const auto wanted = static_cast<std::size_t>(count(room));
+    for (const double tolerance : {BreakingRules{}.tolerance, loosest_tolerance}) {
+        BreakingRules rules;
+        rules.tolerance = tolerance;
+        Breaking breaking = break_justified(items, room, rules);
+        if (breaking.breaks.size() != wanted && wanted > most_lines_to_count) return {};
+        if (breaking.breaks.size() != wanted) {
+            rules.lines = wanted;
+            breaking = break_justified(items, room, rules);
+        }
+        std::vector<std::size_t> ends;
+        for (const Break& end : breaking.breaks)
+            ends.push_back(stop_of_item[end.item]);
+        if (!ends.empty()) return ends;
+    }
+    return {};
+}
+
+// What stands between two stops, then the break at the second with the spaces it would drop.
+void MeasuredParagraph::add_items(std::vector<Item>& items, std::size_t from,
+                                  std::size_t to) const {
+    const Stop& end = stops_[to];
+    const double inner = end.at_end.space_width - stops_[from].at_next.space_width;
+    items.push_back(box(end.at_end.width - stops_[from].at_next.width - inner));
+    if (inner > 0) {
+        items.push_back(penalty(infinite_penalty));
+        items.push_back(word_glue(inner));
+        items.push_back(box(0));
+    }
+    if (to + 1 == stops_.size()) {
+        items.push_back(penalty(infinite_penalty));
+        items.push_back(finishing_glue());
+        items.push_back(penalty(-infinite_penalty, 0, true));
+        return;
+    }
+    if (is_forced(to)) items.push_back(finishing_glue());
+    items.push_back(penalty(end.penalty, end.hyphen_width, end.hyphen));
+    items.push_back(word_glue(end.at_next.width - end.at_end.width));
+}
+
+std::vector<Line> MeasuredParagraph::lines(double measure) const {
+    const double room = room_in(paragraph_, measure);
+    std::vector<std::size_t> ends;
+    if (paragraph_.align == theme::Align::justified) ends = justified(room);
+    const bool is_justified = !ends.empty();
+    if (!is_justified) ends = ragged(room);
+    std::vector<Line> lines;
+    std::size_t from = 0;
+    for (const std::size_t to : ends) {
+        Line line{stops_[from].next, stops_[to].end, width(from, to), 0, stops_[to].hyphen};
+        const std::size_t spaces = stops_[to].at_end.spaces > stops_[from].at_next.spaces
+                                       ? stops_[to].at_end.spaces - stops_[from].at_next.spaces
+                                       : 0;
+        if (is_justified && spaces > 0 && (!is_forced(to) || line.width > room))
+            line.word_space = (room - line.width) / static_cast<double>(spaces);
+        if (from == 0) line.width += paragraph_.turn_over;
+        lines.push_back(line);
+        from = to;
+    }
+    return lines;
+}
+
+}

@@ -1,0 +1,81 @@
+// A résumé file and all that it includes, read into the model.
+#include "compiler/stages/model/build.hpp"
+
+#include "compiler/base/suggest.hpp"
+#include "compiler/stages/model/build_steps.hpp"
+#include "compiler/stages/syntax/parse.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace quoin::model {
+namespace {
+
+constexpr const char* name_line = "expected a line such as 'name: Ottoline Brandt'";
+
+bool all_comments(const syntax::Block& block) {
+    return std::ranges::all_of(
+        block, [](const syntax::Node& node) { return node.kind == syntax::Node::Kind::comment; });
+}
+
+bool says_nothing(const syntax::Tree& tree) {
+    return tree.sections.empty() && std::ranges::all_of(tree.heading, all_comments);
+}
+
+// A slip in the label itself has been reported as one.
+bool misspells_name(const syntax::Tree& tree) {
+    constexpr std::array<std::string_view, 1> wanted{"name"};
+    return std::ranges::any_of(tree.heading, [&](const syntax::Block& block) {
+        return std::ranges::any_of(block, [&](const syntax::Node& node) {
+            return node.kind == syntax::Node::Kind::field && !trade::find_word(node.label.text) &&
+                   nearest(node.label.text, wanted);
+        });
+    });
+}
+
+// A heading line that could not be read may have been the name's: one message for it is enough.
+bool heading_has_fault(const Diagnostics& diagnostics, const syntax::Tree& tree) {
+    const std::uint32_t end =
+        tree.sections.empty() ? UINT32_MAX : tree.sections.front().opening.place.line;
+    return std::ranges::any_of(diagnostics.all(), [&](const Diagnostic& fault) {
+        return fault.severity == Severity::error && fault.place.file == tree.file &&
+               fault.place.line < end;
+    });
+}
+
+void require_name(const Build& build, const syntax::Tree& tree) {
+    if (build.resume.find(trade::FieldName::name) || misspells_name(tree)) return;
+    build.diagnostics.error(Place{tree.file, 1, 0, 0},
+                            std::string{"no name; "} + name_line + " above the first section");
+}
+
+void settle_defaults(Settings& settings) {
+    const bool longer = *settings.stage == trade::Stage::graduate_applicant ||
+                        *settings.stage == trade::Stage::experienced;
+    if (!settings.pages.stated()) settings.pages.value = longer ? 2 : 1;
+}
+
+}
+
+std::optional<Resume> build_resume(Sources& sources, std::uint32_t file, Diagnostics& diagnostics) {
+    const std::size_t errors_before = diagnostics.count(Severity::error);
+    const syntax::Tree tree = syntax::parse(sources, file, diagnostics);
+    const bool heading_was_read = !heading_has_fault(diagnostics, tree);
+    if (says_nothing(tree)) {
+        if (diagnostics.count(Severity::error) == errors_before)
+            diagnostics.error(Place{file, 1, 0, 0},
+                              std::string{"nothing but comments and blank lines; "} + name_line);
+        return std::nullopt;
+    }
+    Build build{sources, diagnostics, {}, {}, 0, {}};
+    open_first(build, file);
+    build_heading(build, tree);
+    build_sections(build, tree);
+    if (heading_was_read) require_name(build, tree);
+    settle_defaults(build.resume.settings);
+    if (diagnostics.count(Severity::error) > errors_before) return std::nullopt;
+    return std::move(build.resume);
+}
+
+}

@@ -1,0 +1,174 @@
+// A block of lines as an entry: its fields, its bullets, its further positions.
+#include "compiler/stages/model/build_steps.hpp"
+
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace quoin::model {
+namespace {
+
+// What takes the place of a bullet in a section without bullets.
+std::string_view instead_of_bullet(trade::Holds holds) {
+    switch (holds) {
+    case trade::Holds::skills:
+        return "'Laboratory: pH meter, titration'";
+    case trade::Holds::languages:
+        return "'Languages: Portuguese (professional)'";
+    case trade::Holds::credentials:
+        return "'credential: First Aid and CPR'";
+    case trade::Holds::publications:
+        return "'publication: Eelgrass at Nine Sites'";
+    default:
+        return "'text: Two sentences about you'";
+    }
+}
+
+class EntryBuilder {
+public:
+    EntryBuilder(trade::Holds holds, Diagnostics& diagnostics)
+        : holds_(holds), diagnostics_(diagnostics) {}
+
+    void add(const syntax::Node& node) {
+        if (node.kind == syntax::Node::Kind::comment) return;
+        if (empty_) entry_.place = node.place;
+        empty_ = false;
+        if (node.kind == syntax::Node::Kind::bullet) return add_bullet(node);
+        if (is_label(node, "for")) return add_for(node);
+        const trade::Word* word = trade::find_word(node.label.text);
+        const bool directive = word && std::holds_alternative<trade::Directive>(word->means);
+        if (has_groups(holds_) && !directive) return add_group(node);
+        if (!word || !word->kinds.has(holds_)) return report_misplaced(node, word);
+        add_field(*word, node);
+    }
+
+    std::optional<Entry> finish() {
+        if (empty_) return std::nullopt;
+        if (entry_.fields.empty() && entry_.bullets.empty() && tags_line_ && !faulty_)
+            diagnostics_.error(
+                tags_line_->label.place,
+                "'for' has no entry to keep; to keep a whole section, write the tags after its "
+                "title, such as 'section: Projects {lab}'");
+        return std::move(entry_);
+    }
+
+private:
+    Entry& current() { return entry_.further.empty() ? entry_ : entry_.further.back(); }
+
+    void add_bullet(const syntax::Node& node) {
+        if (!has_bullets(holds_))
+            return fault(node.place, section_of(holds_) +
+                                         " has no bullets; expected a line such as " +
+                                         std::string{instead_of_bullet(holds_)});
+        auto& bullets = current().bullets;
+        if (node.level == 2 && bullets.empty())
+            return fault(node.place, "a bullet of the second level has none of the first above it; "
+                                     "expected '- ' before its text");
+        bullets.push_back({read_text(node.value, diagnostics_), node.level, read_tags(node.tags),
+                           node.value.place()});
+    }
+
+    void add_for(const syntax::Node& node) {
+        if (!current().tags.empty())
+            return fault(node.label.place, "'for' stands twice in this entry; expected all tags "
+                                           "on one line, such as 'for: lab field'");
+        tags_line_ = &node;
+        if (auto tags = read_tags_line(node, diagnostics_))
+            current().tags = *std::move(tags);
+        else
+            faulty_ = true;
+    }
+
+    void add_group(const syntax::Node& node) {
+        if (auto field = read_group(node, diagnostics_))
+            entry_.fields.push_back(*std::move(field));
+        else
+            faulty_ = true;
+    }
+
+    void add_field(const trade::Word& word, const syntax::Node& node) {
+        auto field = read_field(word, node, diagnostics_);
+        if (!field) {
+            faulty_ = true;
+            return;
+        }
+        if (field->name == trade::FieldName::role && holds_ == trade::Holds::experience) {
+            if (has_role_ && !rewords_role(*field)) open_further(node);
+            has_role_ = true;
+        }
+        if (standing_.add(word, field->tags, node, "a blank line starts a new entry", diagnostics_))
+            current().fields.push_back(*std::move(field));
+        else
+            faulty_ = true;
+    }
+
+    void open_further(const syntax::Node& node) {
+        entry_.further.emplace_back().place = node.place;
+        standing_ = {};
+    }
+
+    // `role: A {lab}` with `role: B {!lab}` right below it is one position in two wordings.
+    bool rewords_role(const Field& role) {
+        const Entry& position = current();
+        if (!position.bullets.empty() || role.tags.empty()) return false;
+        const Field& above = position.fields.back();
+        return above.name == trade::FieldName::role && !above.tags.empty();
+    }
+
+    void report_misplaced(const syntax::Node& node, const trade::Word* word) {
+        const std::string label = in_quotes(node.label.text);
+        if (!word) return report_unknown(node);
+        if (const auto* directive = std::get_if<trade::Directive>(&word->means)) {
+            if (*directive == trade::Directive::include)
+                return fault(node.label.place, "'include' takes in whole sections; expected a "
+                                               "blank line above and below it");
+            return fault(node.label.place, label + " belongs right under its 'section:' line");
+        }
+        if (word->kinds.empty())
+            return fault(node.label.place,
+                         label + (word->is_setting() ? " is a setting" : " is a contact field") +
+                             " and belongs in the heading block, above the first 'section:' line");
+        fault(node.label.place, label + " does not belong in " + section_of(holds_) +
+                                    "; it is a field of " + kinds_with(*word) + "; expected " +
+                                    listed(labels_of(holds_)));
+    }
+
+    void report_unknown(const syntax::Node& node) {
+        auto candidates = labels_of(holds_);
+        std::string mend = did_you_mean(node.label.text, candidates);
+        if (mend.empty()) mend = did_you_mean(node.label.text, other_labels);
+        if (mend.empty()) mend = "; expected " + listed(candidates);
+        fault(node.label.place,
+              "unknown label " + in_quotes(node.label.text) + " in " + section_of(holds_) + mend);
+    }
+
+    void fault(Place place, std::string text) {
+        faulty_ = true;
+        diagnostics_.error(place, std::move(text));
+    }
+
+    static constexpr std::array<std::string_view, 5> other_labels{"section", "holds", "column",
+                                                                  "for", "include"};
+
+    trade::Holds holds_;
+    Diagnostics& diagnostics_;
+    Entry entry_;
+    Standing standing_; // of the position that is being read
+    const syntax::Node* tags_line_ = nullptr;
+    bool has_role_ = false;
+    bool empty_ = true;
+    bool faulty_ = false;
+};
+
+}
+
+std::optional<Entry> build_entry(Nodes block, trade::Holds holds, Diagnostics& diagnostics) {
+    EntryBuilder builder{holds, diagnostics};
+    for (const syntax::Node& node : block)
+        builder.add(node);
+    return builder.finish();
+}
+
+}

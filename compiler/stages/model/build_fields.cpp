@@ -1,0 +1,179 @@
+// One labelled line as a field: its value read as its label asks, and its tags.
+#include "compiler/stages/model/build_steps.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/stages/model/contact_links.hpp"
+#include "compiler/stages/model/text_pieces.hpp"
+#include "compiler/stages/model/wording.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace quoin::model {
+namespace {
+
+Text linked(const syntax::Value& value, std::optional<std::string> uri) {
+    Text text = read_plain(value);
+    if (!uri) return text;
+    text.links.push_back(*std::move(uri));
+    for (Span& span : text.spans)
+        span.link = 0;
+    return text;
+}
+
+std::vector<Text> items(const Text& text, std::string_view separators) {
+    std::vector<Text> parts{text};
+    for (const char separator : separators) {
+        std::vector<Text> finer;
+        for (const Text& part : parts)
+            std::ranges::move(split(part, separator), std::back_inserter(finer));
+        parts = std::move(finer);
+    }
+    return parts;
+}
+
+std::optional<DateRange> read_range(const syntax::Node& node, Diagnostics& diagnostics) {
+    const JoinedValue value{node.value};
+    auto result = read_dates(value.text());
+    if (auto* range = std::get_if<DateRange>(&result)) return std::move(*range);
+    auto& fault = std::get<DateFault>(result);
+    diagnostics.error(value.place(fault.offset, fault.length), std::move(fault.text));
+    return std::nullopt;
+}
+
+// False after an error.
+bool read_value(trade::ValueKind kind, const syntax::Node& node, Field& field,
+                Diagnostics& diagnostics) {
+    switch (kind) {
+    case trade::ValueKind::items:
+        field.value = items(read_text(node.value, diagnostics), ";");
+        break;
+    case trade::ValueKind::group:
+        field.value = items(read_text(node.value, diagnostics), ";,");
+        break;
+    case trade::ValueKind::dates: {
+        const auto range = read_range(node, diagnostics);
+        if (!range) return false;
+        field.value = *range;
+        break;
+    }
+    case trade::ValueKind::phone:
+        field.value = linked(node.value, phone_uri(JoinedValue{node.value}.text()));
+        break;
+    case trade::ValueKind::email:
+        field.value = linked(node.value, email_uri(JoinedValue{node.value}.text()));
+        break;
+    case trade::ValueKind::link:
+        field.value = read_link(node.value, diagnostics);
+        break;
+    case trade::ValueKind::text:
+    case trade::ValueKind::setting:
+    case trade::ValueKind::tags:
+        field.value = read_text(node.value, diagnostics);
+        break;
+    }
+    return true;
+}
+
+std::optional<Field> read(trade::FieldName name, trade::ValueKind kind, const syntax::Node& node,
+                          Diagnostics& diagnostics) {
+    Field field;
+    field.name = name;
+    field.tags = read_tags(node.tags);
+    field.label_place = node.label.place;
+    field.place = node.value.place();
+    if (!read_value(kind, node, field, diagnostics)) return std::nullopt;
+    const auto* parts = std::get_if<std::vector<Text>>(&field.value);
+    if (parts && parts->empty()) {
+        diagnostics.error(field.place, in_quotes(node.label.text) + " has nothing between its "
+                                                                    "separators; expected items, "
+                                                                    "or no such line");
+        return std::nullopt;
+    }
+    return field;
+}
+
+bool is_tag_character(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-' || c == '_';
+}
+
+bool is_tag(std::string_view name) {
+    return !name.empty() && std::ranges::all_of(name, is_tag_character);
+}
+
+}
+
+Tags read_tags(const std::vector<syntax::TagMark>& marks) {
+    Tags tags;
+    std::set<std::pair<std::string, bool>> seen;
+    for (const syntax::TagMark& mark : marks) {
+        std::string name = lower_case(mark.name);
+        if (!seen.emplace(name, mark.leaves_out).second) continue;
+        (mark.leaves_out ? tags.except : tags.only).push_back(std::move(name));
+    }
+    return tags;
+}
+
+std::optional<Field> read_field(const trade::Word& word, const syntax::Node& node,
+                                Diagnostics& diagnostics) {
+    return read(std::get<trade::FieldName>(word.means), word.value, node, diagnostics);
+}
+
+std::optional<Field> read_group(const syntax::Node& node, Diagnostics& diagnostics) {
+    auto field = read(trade::FieldName::group, trade::ValueKind::group, node, diagnostics);
+    if (field)
+        field->label = read_plain(syntax::Value{{syntax::Slice{node.spelled, node.label.place}}});
+    return field;
+}
+
+std::optional<Tags> read_tags_line(const syntax::Node& node, Diagnostics& diagnostics) {
+    const JoinedValue value{node.value};
+    if (!node.tags.empty()) {
+        diagnostics.error(node.tags.front().place,
+                          "expected tags without braces after 'for:', such as 'for: lab field'");
+        return std::nullopt;
+    }
+    std::vector<syntax::TagMark> marks;
+    const std::string& text = value.text();
+    for (std::size_t start = 0; start != std::string::npos;) {
+        const std::size_t end = std::min(text.find_first_of(" \t", start), text.size());
+        syntax::TagMark mark{lower_case(text.substr(start, end - start)), false, {}};
+        if (mark.name.starts_with('!')) {
+            mark.leaves_out = true;
+            mark.name.erase(0, 1);
+        }
+        if (!is_tag(mark.name)) {
+            diagnostics.error(value.place(start, end - start),
+                              "expected a tag, such as 'lab' or '!lab', found " +
+                                  in_quotes(text.substr(start, end - start)));
+            return std::nullopt;
+        }
+        marks.push_back(std::move(mark));
+        start = text.find_first_not_of(" \t", end);
+    }
+    return read_tags(marks);
+}
+
+void refuse_tags(const syntax::Node& node, Diagnostics& diagnostics) {
+    if (node.tags.empty()) return;
+    diagnostics.error(node.tags.front().place, in_quotes(node.label.text) +
+                                                   " holds for every build; expected no tags "
+                                                   "after its value");
+}
+
+bool Standing::add(const trade::Word& word, const Tags& tags, const syntax::Node& node,
+                   std::string_view mend, Diagnostics& diagnostics) {
+    if (word.repeats) return true;
+    const auto [entry, first] = before_.try_emplace(std::get<trade::FieldName>(word.means));
+    Before& before = entry->second;
+    const bool clash = !first && (tags.empty() || before.untagged);
+    if (first) before.first_line = node.label.place.line;
+    before.untagged = before.untagged || tags.empty();
+    if (before.tags.emplace(tags.only, tags.except).second && !clash) return true;
+    diagnostics.error(node.label.place, in_quotes(word.label) + " stands twice, first in line " +
+                                            std::to_string(before.first_line) + "; " +
+                                            std::string{mend});
+    return false;
+}
+
+}

@@ -1,0 +1,93 @@
+// The heading block: contact fields, settings, and files whose sections come first.
+#include "compiler/stages/model/build_steps.hpp"
+
+#include "compiler/stages/model/wording.hpp"
+
+#include <utility>
+
+namespace quoin::model {
+namespace {
+
+const char* const above_sections = "above the first 'section:' line";
+
+void report_misplaced(const syntax::Node& node, const trade::Word* word, Diagnostics& diagnostics) {
+    const std::string label = in_quotes(node.label.text);
+    if (!word) {
+        auto candidates = trade::heading_labels();
+        candidates.push_back("section");
+        std::string mend = did_you_mean(node.label.text, candidates);
+        if (mend.empty())
+            mend = "; expected a contact field or a setting, or a 'section:' line above it";
+        return diagnostics.error(node.label.place, "unknown label " + label + mend);
+    }
+    if (const auto* directive = std::get_if<trade::Directive>(&word->means)) {
+        const char* mend = *directive == trade::Directive::for_tags
+                               ? " belongs in an entry, below a 'section:' line"
+                               : " belongs right under a 'section:' line";
+        return diagnostics.error(node.label.place, label + mend);
+    }
+    diagnostics.error(node.label.place, label +
+                                            " does not belong in the heading block; it is a "
+                                            "field of " +
+                                            kinds_with(*word) +
+                                            "; expected a 'section:' line above it");
+}
+
+void add_contact(const trade::Word& word, const syntax::Node& node, Build& build) {
+    auto field = read_field(word, node, build.diagnostics);
+    if (!field) return;
+    if (build.contact.add(word, field->tags, node, "keep one, or tag both for different builds",
+                          build.diagnostics))
+        build.resume.heading.push_back(*std::move(field));
+}
+
+void add_node(const syntax::Node& node, Build& build) {
+    if (node.kind == syntax::Node::Kind::comment) return;
+    if (node.kind == syntax::Node::Kind::bullet)
+        return build.diagnostics.error(
+            node.place, "a bullet belongs to an entry; expected a 'section:' line above it");
+    const trade::Word* word = trade::find_word(node.label.text);
+    if (!word || !word->heading) return report_misplaced(node, word, build.diagnostics);
+    if (const auto* setting = std::get_if<trade::SettingName>(&word->means)) {
+        refuse_tags(node, build.diagnostics);
+        return read_setting(*setting, node, build.resume.settings, build.diagnostics);
+    }
+    if (std::holds_alternative<trade::Directive>(word->means)) return take_in(build, node);
+    add_contact(*word, node, build);
+}
+
+}
+
+bool is_label(const syntax::Node& node, std::string_view label) {
+    return node.kind == syntax::Node::Kind::field && node.label.text == label;
+}
+
+void build_heading(Build& build, const syntax::Tree& tree) {
+    for (const syntax::Block& block : tree.heading)
+        for (const syntax::Node& node : block)
+            add_node(node, build);
+}
+
+void build_included_heading(Build& build, const syntax::Tree& tree) {
+    const std::string& first = build.sources.file(build.open.front().file).name;
+    for (const syntax::Block& block : tree.heading) {
+        for (const syntax::Node& node : block) {
+            if (node.kind == syntax::Node::Kind::comment) continue;
+            if (is_label(node, "include"))
+                take_in(build, node);
+            else if (node.kind == syntax::Node::Kind::bullet)
+                add_node(node, build);
+            else if (const trade::Word* word = trade::find_word(node.label.text);
+                     word && word->heading)
+                build.diagnostics.error(node.label.place,
+                                        in_quotes(word->label) +
+                                            " does not belong in an included file, which gives "
+                                            "sections only; move it to " +
+                                            in_quotes(first) + ", " + above_sections);
+            else
+                report_misplaced(node, word, build.diagnostics);
+        }
+    }
+}
+
+}

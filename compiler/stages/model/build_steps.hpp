@@ -1,0 +1,89 @@
+// The steps of build_resume, and what they share. Nothing outside compiler/model includes this.
+#pragma once
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/base/source.hpp"
+#include "compiler/stages/model/resume.hpp"
+#include "compiler/stages/syntax/tree.hpp"
+#include "compiler/trade/vocabulary.hpp"
+
+#include <cstdint>
+#include <filesystem>
+#include <map>
+#include <optional>
+#include <set>
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace quoin::model {
+
+// Which labels an entry or the heading has so far. A label may stand again with other tags, as
+// another wording for other builds.
+class Standing {
+public:
+    // False, and an error at `node` that ends in `mend`, if the label may not stand again.
+    bool add(const trade::Word& word, const Tags& tags, const syntax::Node& node,
+             std::string_view mend, Diagnostics& diagnostics);
+
+private:
+    struct Before {
+        std::uint32_t first_line = 0;
+        bool untagged = false;
+        std::set<std::pair<std::vector<std::string>, std::vector<std::string>>> tags;
+    };
+    std::map<trade::FieldName, Before> before_;
+};
+
+struct OpenFile { // one that is being read, with those that led to it below it
+    std::uint32_t file = 0;
+    std::filesystem::path canonical;
+};
+
+struct Build {
+    Sources& sources;
+    Diagnostics& diagnostics;
+    Resume resume;
+    std::vector<OpenFile> open;
+    std::size_t included = 0;
+    Standing contact;
+};
+
+using Nodes = std::span<const syntax::Node>;
+
+bool is_label(const syntax::Node& node, std::string_view label);
+
+// build_heading.cpp: contact fields, settings and includes above the first section.
+void build_heading(Build& build, const syntax::Tree& tree);
+// An included file gives sections only.
+void build_included_heading(Build& build, const syntax::Tree& tree);
+
+// build_settings.cpp
+void read_setting(trade::SettingName name, const syntax::Node& node, Settings& settings,
+                  Diagnostics& diagnostics);
+
+// build_fields.cpp. None after an error that leaves nothing to keep.
+std::optional<Field> read_field(const trade::Word& word, const syntax::Node& node,
+                                Diagnostics& diagnostics);
+std::optional<Field> read_group(const syntax::Node& node, Diagnostics& diagnostics);
+Tags read_tags(const std::vector<syntax::TagMark>& marks);
+std::optional<Tags> read_tags_line(const syntax::Node& node, Diagnostics& diagnostics); // `for:`
+void refuse_tags(const syntax::Node& node, Diagnostics& diagnostics);
+
+// build_entries.cpp: one block of a section; none if it holds only comments.
+std::optional<Entry> build_entry(Nodes block, trade::Holds holds, Diagnostics& diagnostics);
+
+// build_sections.cpp
+void build_sections(Build& build, const syntax::Tree& tree);
+
+// infer.cpp: what a section holds, by the labels of its entries, then by its title. None if that
+// cannot be told.
+std::optional<trade::Holds> infer_holds(std::span<const Nodes> blocks, const std::string& title);
+
+// include.cpp
+void open_first(Build& build, std::uint32_t file);
+void take_in(Build& build, const syntax::Node& include);
+
+}

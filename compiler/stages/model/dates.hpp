@@ -1,0 +1,58 @@
+// Dates as a résumé has them, in the terms of EDTF level 1 (ISO 8601-2:2019): a year, a year and
+// month, a year and season (21 spring to 24 winter), a day where one was given; ranges of two.
+#pragma once
+
+#include "compiler/trade/kinds.hpp"
+
+#include <compare>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+
+namespace quoin::model {
+
+enum class Season { spring = 21, summer = 22, autumn = 23, winter = 24 };
+
+struct Date {
+    int year = 0;
+    std::optional<int> month; // 1 to 12
+    std::optional<Season> season;
+    std::optional<int> day; // read, not printed
+
+    bool operator==(const Date&) const = default;
+};
+
+struct DateRange {
+    std::optional<Date> start; // none: a single date, held in `end`
+    std::optional<Date> end;   // none: to the present
+    bool expected = false;     // the end lies in the future
+
+    bool operator==(const DateRange&) const = default;
+};
+
+struct DateFault {
+    std::size_t offset = 0; // bytes into the text
+    std::size_t length = 0;
+    std::string text; // what was found and what was expected
+};
+
+std::variant<DateRange, DateFault> read_dates(std::string_view text);
+
+std::string edtf(const Date& date);
+std::string edtf(const DateRange& range); // `2026-06/2026-08`, `2026-06/..`, `2026-22`
+
+// With no-break spaces inside and an en dash between, so that a date never breaks over lines.
+std::string print(const DateRange& range, trade::DateForm form);
+
+constexpr int months_of_year = 12;
+
+// Months since year 0 of a date's first and last month, for ordering; a season has its three, a
+// year its twelve (winter is counted in the year it is named for: January to March).
+struct Months {
+    int first = 0;
+    int last = 0;
+};
+Months months(const Date& date);
+
+}

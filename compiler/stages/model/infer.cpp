@@ -1,0 +1,77 @@
+// What a section holds, told from the labels of its entries and from its title.
+#include "compiler/stages/model/build_steps.hpp"
+
+#include "compiler/base/suggest.hpp"
+#include "compiler/trade/section_titles.hpp"
+
+#include <algorithm>
+#include <map>
+
+namespace quoin::model {
+namespace {
+
+struct LabelEvidence {
+    std::map<trade::Holds, std::size_t> votes; // labels that may stand there, for each kind
+    std::size_t known = 0; // labels of entries, or near enough to be slips of them
+    std::size_t unknown = 0;
+    bool names_an_entry = false; // `role`, `project` and the like
+
+    bool tells_nothing() const { return known == 0 && unknown == 0; }
+    // Labels of the writer's own outnumber the known ones, which will be so by chance.
+    bool looks_grouped() const { return unknown > known && !names_an_entry; }
+};
+
+std::vector<std::string_view> entry_labels() {
+    std::vector<std::string_view> labels;
+    for (const trade::Word& word : trade::vocabulary())
+        if (!word.kinds.empty()) labels.push_back(word.label);
+    return labels;
+}
+
+void weigh(const syntax::Node& node, LabelEvidence& evidence) {
+    const trade::Word* word = trade::find_word(node.label.text);
+    if (word && std::holds_alternative<trade::Directive>(word->means)) return;
+    if (word && !word->kinds.empty()) {
+        const auto* name = std::get_if<trade::FieldName>(&word->means);
+        evidence.names_an_entry = evidence.names_an_entry || (name && names_entry(*name));
+    } else if (const auto near = nearest(node.label.text, entry_labels())) {
+        word = trade::find_word(*near);
+    } else {
+        ++evidence.unknown;
+        return;
+    }
+    ++evidence.known;
+    for (const std::string_view name : trade::holds_names()) {
+        const trade::Holds kind = *trade::holds_named(name);
+        if (word->kinds.has(kind)) ++evidence.votes[kind];
+    }
+}
+
+std::vector<trade::Holds> leading_kinds(const std::map<trade::Holds, std::size_t>& votes) {
+    std::size_t most = 0;
+    for (const auto& [kind, count] : votes)
+        most = std::max(most, count);
+    std::vector<trade::Holds> kinds;
+    for (const auto& [kind, count] : votes)
+        if (count == most) kinds.push_back(kind);
+    return kinds;
+}
+
+}
+
+std::optional<trade::Holds> infer_holds(std::span<const Nodes> blocks, const std::string& title) {
+    LabelEvidence evidence;
+    for (const Nodes block : blocks)
+        for (const syntax::Node& node : block)
+            if (node.kind == syntax::Node::Kind::field) weigh(node, evidence);
+    const auto usual = trade::usual_holds(title);
+    if (evidence.tells_nothing()) return usual.value_or(trade::Holds::other);
+    if (usual && has_groups(*usual) && !evidence.names_an_entry) return usual;
+    if (evidence.known == 0 && usual) return usual;
+    if (!usual && evidence.looks_grouped()) return trade::Holds::skills;
+    const auto kinds = leading_kinds(evidence.votes);
+    if (usual && std::ranges::find(kinds, *usual) != kinds.end()) return usual;
+    return kinds.size() == 1 ? std::optional{kinds.front()} : std::nullopt;
+}
+
+}

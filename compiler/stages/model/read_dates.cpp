@@ -1,0 +1,229 @@
+// Reading dates: the grammar's parse tree becomes dates, or the first thing wrong with them.
+#include "compiler/stages/model/dates.hpp"
+
+#include "compiler/base/message_text.hpp"
+#include "compiler/base/suggest.hpp"
+#include "compiler/stages/model/wording.hpp"
+#include "grammar/dates.hpp"
+#include "grammar/messages.hpp"
+
+#include <tao/pegtl/contrib/parse_tree.hpp>
+
+#include <array>
+#include <charconv>
+#include <chrono>
+#include <utility>
+
+namespace quoin::model {
+namespace {
+
+namespace pegtl = tao::pegtl;
+namespace date_rules = grammar::dates;
+using DateNode = pegtl::parse_tree::node;
+
+constexpr int first_year = 1900; // a date outside is a slip of the finger
+constexpr int last_year = 2100;
+constexpr int first_short_year = 50; // '50 is 1950, '49 is 2049
+constexpr int century = 100;
+
+template<typename Rule>
+using Kept = pegtl::parse_tree::selector<
+    Rule,
+    pegtl::parse_tree::store_content::on<
+        date_rules::date, date_rules::only_year, date_rules::short_end, date_rules::part_start,
+        date_rules::part_end, date_rules::start_of_month, date_rules::end_day,
+        date_rules::since_range, date_rules::present, date_rules::expected, date_rules::year,
+        date_rules::short_year, date_rules::wrong_year, date_rules::month, date_rules::iso_month,
+        date_rules::month_name, date_rules::spring, date_rules::summer, date_rules::autumn,
+        date_rules::winter, date_rules::day, date_rules::no_year, date_rules::unknown_word,
+        date_rules::no_date, date_rules::no_end, date_rules::no_start, date_rules::only_present,
+        date_rules::nothing, date_rules::left_over>>;
+
+constexpr std::array<std::string_view, 24> date_words{
+    "January",   "February", "March",    "April",    "May",      "June",        "July",    "August",
+    "September", "October",  "November", "December", "Spring",   "Summer",      "Fall",    "Autumn",
+    "Winter",    "present",  "ongoing",  "current",  "expected", "anticipated", "through", "since"};
+
+struct DatePart { // a date, and where its figures stand for what may be wrong with them
+    Date date;
+    std::string_view day;
+    bool takes_year = false;  // the start of `May-August 2025`
+    bool takes_month = false; // the end of `June 3-14, 2025`
+};
+
+int number(std::string_view digits) { // of four digits at most
+    int value = 0;
+    std::from_chars(digits.data(), digits.data() + digits.size(), value);
+    return value;
+}
+
+int month_of(std::string_view name) {
+    constexpr std::string_view starts = "janfebmaraprmayjunjulaugsepoctnovdec";
+    std::string start{name.substr(0, 3)};
+    for (char& letter : start)
+        letter = static_cast<char>(letter | 0x20);
+    return static_cast<int>(starts.find(start) / 3) + 1;
+}
+
+int days_of(const Date& date) {
+    const std::chrono::year_month_day_last last =
+        std::chrono::year{date.year} / *date.month / std::chrono::last;
+    return static_cast<int>(static_cast<unsigned>(last.day()));
+}
+
+class DateReader {
+public:
+    explicit DateReader(std::string_view text) : text_(text) {}
+
+    std::variant<DateRange, DateFault> read(const DateNode& root) {
+        for (const auto& node : root.children)
+            visit(*node);
+        if (parts_.size() == 2) share();
+        for (const DatePart& part : parts_)
+            check_day(part);
+        if (present_ && range_.expected)
+            fault<date_rules::expected_present>(expected_, {in_quotes(expected_)});
+        if (fault_) return *fault_;
+        if (parts_.size() == 2 || since_ || present_) range_.start = parts_.front().date;
+        if (!since_ && !present_) range_.end = parts_.back().date;
+        return range_;
+    }
+
+private:
+    // The first in the text wins.
+    template<typename Rule>
+    void fault(std::string_view found, std::initializer_list<std::string_view> words) {
+        const auto offset = static_cast<std::size_t>(found.data() - text_.data());
+        if (fault_ && fault_->offset <= offset) return;
+        fault_ = DateFault{offset, found.size(), fill(grammar::message<Rule>, words)};
+    }
+
+    template<typename Rule>
+    bool fault_if(const DateNode& node) {
+        if (!node.is_type<Rule>()) return false;
+        fault<Rule>(node.string_view(), {in_quotes(node.string_view())});
+        return true;
+    }
+
+    void visit(const DateNode& node) {
+        if (node.is_type<date_rules::present>()) {
+            present_ = true;
+        } else if (node.is_type<date_rules::expected>()) {
+            range_.expected = true;
+            expected_ = node.string_view();
+        } else if (node.is_type<date_rules::since_range>()) {
+            since_ = true;
+            for (const auto& child : node.children)
+                visit(*child);
+        } else if (node.is_type<date_rules::short_end>()) {
+            short_end(node.string_view());
+        } else if (node.is_type<date_rules::unknown_word>()) {
+            unknown_word(node.string_view());
+        } else if (!is_fault(node)) {
+            part(node);
+        }
+    }
+
+    bool is_fault(const DateNode& node) {
+        return fault_if<date_rules::no_year>(node) || fault_if<date_rules::no_date>(node) ||
+               fault_if<date_rules::no_end>(node) || fault_if<date_rules::no_start>(node) ||
+               fault_if<date_rules::only_present>(node) || fault_if<date_rules::nothing>(node) ||
+               fault_if<date_rules::left_over>(node);
+    }
+
+    void unknown_word(std::string_view word) {
+        if (const auto near = nearest(word, date_words))
+            fault<date_rules::misspelt_word>(word, {in_quotes(word), in_quotes(*near)});
+        else
+            fault<date_rules::unknown_word>(word, {in_quotes(word)});
+    }
+
+    void part(const DateNode& node) {
+        DatePart part;
+        part.takes_year =
+            node.is_type<date_rules::part_start>() || node.is_type<date_rules::start_of_month>();
+        part.takes_month = node.is_type<date_rules::end_day>();
+        if (node.is_type<date_rules::only_year>()) set_year(node.string_view(), part.date);
+        for (const auto& leaf : node.children)
+            set(*leaf, part);
+        parts_.push_back(part);
+    }
+
+    void set(const DateNode& leaf, DatePart& part) {
+        const std::string_view text = leaf.string_view();
+        if (leaf.is_type<date_rules::year>()) set_year(text, part.date);
+        if (leaf.is_type<date_rules::short_year>()) set_short_year(text, part.date);
+        fault_if<date_rules::wrong_year>(leaf);
+        if (leaf.is_type<date_rules::month_name>()) part.date.month = month_of(text);
+        if (leaf.is_type<date_rules::spring>()) part.date.season = Season::spring;
+        if (leaf.is_type<date_rules::summer>()) part.date.season = Season::summer;
+        if (leaf.is_type<date_rules::autumn>()) part.date.season = Season::autumn;
+        if (leaf.is_type<date_rules::winter>()) part.date.season = Season::winter;
+        if (leaf.is_type<date_rules::month>() || leaf.is_type<date_rules::iso_month>())
+            set_month(text, part.date);
+        if (leaf.is_type<date_rules::day>()) {
+            part.date.day = number(text);
+            part.day = text;
+        }
+    }
+
+    void set_year(std::string_view digits, Date& date) {
+        date.year = number(digits);
+        if (date.year < first_year || date.year > last_year)
+            fault<date_rules::year_bounds>(digits, {in_quotes(digits)});
+    }
+
+    void set_short_year(std::string_view text, Date& date) {
+        const int year = number(text.substr(text.size() - 2));
+        date.year = year < first_short_year ? 2000 + year : 1900 + year;
+    }
+
+    void set_month(std::string_view digits, Date& date) {
+        date.month = number(digits);
+        if (*date.month < 1 || *date.month > 12)
+            fault<date_rules::month>(digits, {in_quotes(digits)});
+    }
+
+    // `2023-24`, `1999-00`
+    void short_end(std::string_view digits) {
+        const int start = parts_.back().date.year;
+        int end = start / century * century + number(digits);
+        if (start % century == century - 1 && number(digits) == 0) end += century;
+        if (end <= start) fault<date_rules::short_end>(digits, {in_quotes(digits)});
+        parts_.push_back({.date = {.year = end, .month = {}, .season = {}, .day = {}}, .day = {}});
+    }
+
+    void share() {
+        if (parts_.front().takes_year) parts_.front().date.year = parts_.back().date.year;
+        if (parts_.back().takes_month) parts_.back().date.month = parts_.front().date.month;
+    }
+
+    void check_day(const DatePart& part) {
+        const Date& date = part.date;
+        if (part.day.empty() || !date.month || *date.month < 1 || *date.month > 12) return;
+        const int most = days_of(date);
+        if (*date.day >= 1 && *date.day <= most) return;
+        const std::string month =
+            print({{}, Date{date.year, date.month, {}, {}}, false}, trade::DateForm::year_month);
+        fault<date_rules::day_of_month>(part.day,
+                                        {in_quotes(part.day), month, std::to_string(most)});
+    }
+
+    std::string_view text_;
+    std::vector<DatePart> parts_;
+    DateRange range_;
+    std::string_view expected_;
+    bool present_ = false;
+    bool since_ = false;
+    std::optional<DateFault> fault_;
+};
+
+}
+
+std::variant<DateRange, DateFault> read_dates(std::string_view text) {
+    pegtl::memory_input<pegtl::tracking_mode::lazy> in(text.data(), text.data() + text.size(), "");
+    const auto root = pegtl::parse_tree::parse<date_rules::text, Kept>(in);
+    return DateReader(text).read(*root);
+}
+
+}

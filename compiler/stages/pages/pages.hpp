@@ -1,0 +1,54 @@
+// Pages: everything at its place. Points from the page's lower left corner, as PDF has them.
+#pragma once
+
+#include "compiler/stages/composition/composition.hpp"
+#include "compiler/stages/fit/fit.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+namespace quoin::pages {
+
+// The paragraph of runs that belong to `Composition::running_head`: an artifact.
+constexpr std::uint32_t running_head_index = 0xFFFFFFFF;
+
+struct PlacedRun { // glyphs [begin, end) of one run on one line
+    std::uint32_t paragraph = 0;
+    std::uint32_t run = 0;
+    std::uint32_t begin = 0, end = 0;
+    double x = 0, y = 0;   // of the first glyph's origin, on the baseline
+    double size = 0;       // pt
+    double word_space = 0; // pt, added at each space
+    double width = 0;    // pt, advance, for links and underlines; without spaces at the line's end
+    bool hyphen = false; // a hyphen (U+00AD) follows the last glyph
+};
+
+struct PlacedRule {                                // decoration: an artifact
+    double x = 0, y = 0, width = 0, thickness = 0; // y of its middle
+    theme::Colour colour;
+};
+
+struct PlacedIcon {         // decoration: an artifact
+    std::uint32_t icon = 0; // of the composition
+    double x = 0, y = 0;    // of its square's lower left corner
+    double size = 0;        // of its square's side
+};
+
+struct Page {
+    std::vector<PlacedRun> runs; // in reading order
+    std::vector<PlacedRule> rules;
+    std::vector<PlacedIcon> icons;
+};
+
+struct Pages {
+    double width = 0, height = 0; // pt
+    std::vector<Page> pages;
+};
+
+Pages make_pages(const composition::Composition& composition, const fit::Fit& fit);
+
+// A rule across the whole paper under the text of a draft's last allowed page, counted from 1.
+void mark_end(Pages& pages, const fit::PageSetting& setting, std::size_t page);
+
+}

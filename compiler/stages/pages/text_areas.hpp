@@ -1,0 +1,24 @@
+// Where words stand on the pages.
+#pragma once
+
+#include "compiler/stages/composition/composition.hpp"
+#include "compiler/stages/pages/pages.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+namespace quoin::pages {
+
+struct TextArea { // of words on one line, pt
+    std::size_t page = 0;
+    double left = 0, bottom = 0, right = 0, top = 0;
+};
+
+// Of bytes [begin, end) of a paragraph's text, its label's left out: an area for each line, in
+// order of reading, as high as the line's tall letters and as deep as its tails, without spaces at
+// its ends.
+std::vector<TextArea> text_areas(const composition::Composition& composition, const Pages& pages,
+                                 std::uint32_t paragraph, std::size_t begin, std::size_t end);
+
+}

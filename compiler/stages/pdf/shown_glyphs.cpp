@@ -1,0 +1,102 @@
+// Clusters to glyphs with a text each.
+#include "compiler/stages/pdf/shown_glyphs.hpp"
+
+#include "compiler/base/utf8.hpp"
+#include "compiler/stages/pdf/unicode.hpp"
+
+#include <hb.h>
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace quoin::pdf {
+
+namespace {
+
+constexpr std::string_view no_break_hyphen = "\u2011";
+constexpr std::string_view word_joiner = "\u2060"; // of no width and no meaning at a word's inside
+
+std::string_view as_typed(std::string_view text) {
+    if (text == no_break_space) return " ";
+    if (text == no_break_hyphen) return "-";
+    return text;
+}
+
+std::string_view take_slice(std::string_view& text) {
+    const std::string_view before = text;
+    take_character(text);
+    return before.substr(0, before.size() - text.size());
+}
+
+void share_out(std::string_view text, ShownGlyph* first, ShownGlyph* last) {
+    const std::string_view whole = text;
+    const auto count = static_cast<std::uint32_t>(last - first);
+    for (ShownGlyph* glyph = first; glyph != last; ++glyph) {
+        if (text.empty()) {
+            glyph->text = word_joiner;
+            first->actual_text = whole;
+            first->actual_length = count;
+        } else if (glyph + 1 == last) {
+            glyph->text = as_typed(text);
+        } else {
+            glyph->text = as_typed(take_slice(text));
+        }
+    }
+}
+
+ShownGlyph show(const fonts::Glyph& glyph, double units_per_em) {
+    if (glyph.id == 0) throw std::runtime_error("a character is in no font and cannot be shown");
+    ShownGlyph shown;
+    shown.id = glyph.id;
+    shown.advance = glyph.advance / units_per_em;
+    shown.x_offset = glyph.x_offset / units_per_em;
+    shown.y_offset = glyph.y_offset / units_per_em;
+    return shown;
+}
+
+ShownGlyph show_hyphen(std::uint32_t id, const fonts::Face& face) {
+    ShownGlyph hyphen;
+    hyphen.id = id;
+    hyphen.advance =
+        static_cast<double>(hb_font_get_glyph_h_advance(face.hb_font(), id)) / face.units_per_em();
+    hyphen.text = soft_hyphen;
+    return hyphen;
+}
+
+}
+
+std::vector<ShownGlyph> shown_glyphs(const composition::Paragraph& paragraph,
+                                     const pages::PlacedRun& placed) {
+    const composition::Run& run = paragraph.runs.at(placed.run);
+    const auto end = std::min<std::size_t>(placed.end, run.glyphs.size());
+    std::vector<ShownGlyph> shown;
+    shown.reserve(end - std::min<std::size_t>(placed.begin, end) + 1);
+    for (std::size_t i = placed.begin; i < end; ++i)
+        shown.push_back(show(run.glyphs[i], run.face->units_per_em()));
+    for (std::size_t i = placed.begin; i < end;) {
+        std::size_t next = i + 1;
+        while (next < end && run.glyphs[next].text_length == 0)
+            ++next;
+        const std::string_view text =
+            std::string_view(run.text).substr(run.glyphs[i].text_begin, run.glyphs[i].text_length);
+        ShownGlyph* const first = shown.data() + (i - placed.begin);
+        share_out(text, first, first + (next - i));
+        first->space = next == i + 1 && first->text == " ";
+        i = next;
+    }
+    if (placed.hyphen)
+        shown.push_back(show_hyphen(paragraph.hyphen_glyphs.at(placed.run), *run.face));
+    return shown;
+}
+
+bool is_running_head(const pages::PlacedRun& placed) {
+    return placed.paragraph == pages::running_head_index;
+}
+
+const composition::Paragraph& paragraph_of(const composition::Composition& composition,
+                                           const pages::PlacedRun& placed) {
+    return is_running_head(placed) ? composition.running_head
+                                   : composition.paragraphs.at(placed.paragraph);
+}
+
+}

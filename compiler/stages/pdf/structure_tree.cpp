@@ -1,0 +1,187 @@
+// Elements are joined to their parents when content first reaches them, so the tree is in reading
+// order and holds no empty element.
+#include "compiler/stages/pdf/structure_tree.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace quoin::pdf {
+
+namespace {
+
+constexpr std::size_t no_page = static_cast<std::size_t>(-1);
+
+// Table 347: what stands before the items. `None` is right for a dash: there is no name for it.
+const char* list_numbering(std::string_view label) {
+    if (label.starts_with("•")) return "Disc";
+    if (label.starts_with("◦") || label.starts_with("○")) return "Circle";
+    if (label.starts_with("▪") || label.starts_with("■")) return "Square";
+    if (!label.empty() && label.front() >= '0' && label.front() <= '9') return "Decimal";
+    return "None";
+}
+
+// The text before the first item of each list, by the list's element.
+std::vector<std::string_view> first_labels(const composition::Composition& composition) {
+    const std::vector<composition::Element>& elements = composition.elements;
+    std::vector<std::string_view> labels(elements.size());
+    for (const composition::Paragraph& paragraph : composition.paragraphs) {
+        if (paragraph.label_runs == 0 || paragraph.runs.empty()) continue;
+        std::uint32_t list = paragraph.runs.front().element;
+        while (list != 0 && elements.at(list).type != composition::StructureType::l)
+            list = elements[list].parent;
+        if (labels[list].empty()) labels[list] = paragraph.runs.front().text;
+    }
+    return labels;
+}
+
+}
+
+const char* structure_name(composition::StructureType type) {
+    switch (type) {
+    case composition::StructureType::document:
+        return "Document";
+    case composition::StructureType::sect:
+        return "Sect";
+    case composition::StructureType::h1:
+        return "H1";
+    case composition::StructureType::h2:
+        return "H2";
+    case composition::StructureType::h3:
+        return "H3";
+    case composition::StructureType::p:
+        return "P";
+    case composition::StructureType::l:
+        return "L";
+    case composition::StructureType::li:
+        return "LI";
+    case composition::StructureType::lbl:
+        return "Lbl";
+    case composition::StructureType::lbody:
+        return "LBody";
+    case composition::StructureType::link:
+        return "Link";
+    case composition::StructureType::span:
+        return "Span";
+    case composition::StructureType::annot:
+        return "Annot";
+    }
+    throw std::logic_error("a structure type without a name");
+}
+
+StructureTree::StructureTree(const composition::Composition& composition,
+                             const std::vector<PdfReference>& pages, PdfFile& file)
+    : pages_(pages), file_(file), labels_(first_labels(composition)), contents_(pages.size()) {
+    for (const composition::Element& element : composition.elements)
+        nodes_.push_back(
+            {element.type, element.parent, element.language, element.expansion, {}, {}});
+}
+
+void StructureTree::attach(std::uint32_t element) {
+    Node& node = nodes_.at(element);
+    if (node.object.number != 0) return;
+    node.object = file_.reserve();
+    if (element == 0) return;
+    const std::uint32_t parent = node.parent;
+    if (parent >= element) throw std::logic_error("a structure element before its parent");
+    attach(parent);
+    nodes_[parent].children.push_back({Child::Kind::element, element, 0, {}});
+}
+
+int StructureTree::mark(std::uint32_t element, std::size_t page) {
+    attach(element);
+    const std::size_t mcid = contents_[page].size();
+    contents_[page].push_back(element);
+    nodes_[element].children.push_back(
+        {Child::Kind::content, static_cast<std::uint32_t>(mcid), page, {}});
+    return static_cast<int>(mcid);
+}
+
+int StructureTree::annotate(std::uint32_t element, std::size_t page, PdfReference annotation) {
+    attach(element);
+    nodes_[element].children.push_back({Child::Kind::annotation, 0, page, annotation});
+    annotations_.push_back(element);
+    return static_cast<int>(pages_.size() + annotations_.size() - 1);
+}
+
+int StructureTree::annotate_apart(std::uint32_t element, std::size_t page,
+                                  PdfReference annotation) {
+    nodes_.push_back({composition::StructureType::annot, element, {}, {}, {}, {}});
+    return annotate(static_cast<std::uint32_t>(nodes_.size() - 1), page, annotation);
+}
+
+std::size_t StructureTree::first_page(const Node& node) const {
+    for (const Child& child : node.children)
+        if (child.kind != Child::Kind::element) return child.page;
+    return no_page;
+}
+
+// Content on the element's own page is its MCID alone (table 323).
+PdfValue StructureTree::child_value(const Child& child, std::size_t page) const {
+    switch (child.kind) {
+    case Child::Kind::element:
+        return nodes_[child.number].object;
+    case Child::Kind::content:
+        if (child.page == page) return static_cast<std::int64_t>(child.number);
+        return PdfDictionary{{"Type", PdfName{"MCR"}},
+                             {"Pg", pages_[child.page]},
+                             {"MCID", static_cast<std::int64_t>(child.number)}};
+    case Child::Kind::annotation:
+        break;
+    }
+    PdfDictionary reference{{"Type", PdfName{"OBJR"}}, {"Obj", child.annotation}};
+    if (child.page != page) reference.push_back({"Pg", pages_[child.page]});
+    return reference;
+}
+
+void StructureTree::write_element(std::uint32_t element, PdfReference root) {
+    const Node& node = nodes_[element];
+    const std::size_t page = first_page(node);
+    PdfArray children;
+    for (const Child& child : node.children)
+        children.push_back(child_value(child, page));
+
+    PdfDictionary value{{"S", PdfName{structure_name(node.type)}},
+                        {"P", element == 0 ? root : nodes_[node.parent].object}};
+    if (page != no_page) value.push_back({"Pg", pages_[page]});
+    value.push_back({"K", children.size() == 1 ? children.front() : PdfValue(children)});
+    if (!node.language.empty()) value.push_back({"Lang", PdfText{std::string(node.language)}});
+    if (!node.expansion.empty()) value.push_back({"E", PdfText{std::string(node.expansion)}});
+    if (node.type == composition::StructureType::l)
+        value.push_back(
+            {"A", PdfDictionary{{"O", PdfName{"List"}},
+                                {"ListNumbering", PdfName{list_numbering(labels_[element])}}}});
+    file_.set(node.object, value);
+}
+
+// A page's key has the elements of its content, by MCID; an annotation's has its element.
+PdfArray StructureTree::parent_tree() const {
+    PdfArray numbers;
+    for (std::size_t page = 0; page < contents_.size(); ++page) {
+        PdfArray elements;
+        for (const std::uint32_t element : contents_[page])
+            elements.push_back(nodes_[element].object);
+        numbers.push_back(static_cast<std::int64_t>(page));
+        numbers.push_back(elements);
+    }
+    for (std::size_t i = 0; i < annotations_.size(); ++i) {
+        numbers.push_back(static_cast<std::int64_t>(pages_.size() + i));
+        numbers.push_back(nodes_[annotations_[i]].object);
+    }
+    return numbers;
+}
+
+PdfReference StructureTree::write() {
+    attach(0);
+    const PdfReference root = file_.reserve();
+    for (std::uint32_t element = 0; element < nodes_.size(); ++element)
+        if (nodes_[element].object.number != 0) write_element(element, root);
+    const PdfReference parents = file_.add({{"Nums", parent_tree()}});
+    file_.set(root, {{"Type", PdfName{"StructTreeRoot"}},
+                     {"K", nodes_[0].object},
+                     {"ParentTree", parents},
+                     {"ParentTreeNextKey",
+                      static_cast<std::int64_t>(pages_.size() + annotations_.size())}});
+    return root;
+}
+
+}

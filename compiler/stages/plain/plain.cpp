@@ -1,0 +1,110 @@
+// Signs that forms mangle are written in ASCII; letters keep their accents.
+#include "compiler/stages/plain/plain.hpp"
+
+#include "compiler/base/utf8.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace quoin::plain {
+
+namespace {
+
+struct Substitute {
+    char32_t sign = 0;
+    std::string_view ascii;
+};
+
+constexpr std::array<Substitute, 22> substitutes = {{
+    {U'\u00A0', " "},   // no-break space
+    {U'\u00AD', ""},    // soft hyphen
+    {U'\u00B7', "|"},   // middle dot
+    {U'\u2002', " "},   // en space
+    {U'\u2003', " "},   // em space
+    {U'\u2009', " "},   // thin space
+    {U'\u200B', ""},    // zero width space
+    {U'\u2010', "-"},   // hyphen
+    {U'\u2011', "-"},   // no-break hyphen
+    {U'\u2012', "-"},   // figure dash
+    {U'\u2013', "-"},   // en dash
+    {U'\u2014', "-"},   // em dash
+    {U'\u2018', "'"},   // quotation marks
+    {U'\u2019', "'"},   //
+    {U'\u201C', "\""},  //
+    {U'\u201D', "\""},  //
+    {U'\u2022', "-"},   // bullet
+    {U'\u2026', "..."}, // ellipsis
+    {U'\u202F', " "},   // narrow no-break space
+    {U'\u2032', "'"},   // prime
+    {U'\u2033', "\""},  // double prime
+    {U'\u2212', "-"},   // minus
+}};
+
+std::string in_ascii_signs(std::string_view text) {
+    std::string result;
+    while (!text.empty()) {
+        const Character character = first_character(text);
+        const auto* found = std::ranges::find(substitutes, character.code, &Substitute::sign);
+        result += found == substitutes.end() ? text.substr(0, character.length) : found->ascii;
+        text.remove_prefix(character.length);
+    }
+    return result;
+}
+
+std::size_t list_depth(const composition::Composition& composition, std::uint32_t element) {
+    std::size_t depth = 0;
+    for (; element != 0; element = composition.elements[element].parent)
+        if (composition.elements[element].type == composition::StructureType::l) ++depth;
+    return depth;
+}
+
+bool shows_address(std::string_view words, std::string_view uri) {
+    for (const std::string_view scheme : {"https://", "http://", "mailto:", "tel:"})
+        if (uri.starts_with(scheme)) uri.remove_prefix(scheme.size());
+    if (uri.ends_with('/')) uri.remove_suffix(1);
+    return words.find(uri) != std::string_view::npos;
+}
+
+// A telephone number stands there in the writer's own form.
+std::string address_after(const composition::Element& element, std::string_view words) {
+    if (element.type != composition::StructureType::link || element.uri.starts_with("tel:") ||
+        shows_address(words, element.uri))
+        return {};
+    return " (" + element.uri + ")";
+}
+
+std::string line_of(const composition::Composition& composition,
+                    const composition::Paragraph& paragraph) {
+    std::string line;
+    for (std::size_t run = paragraph.label_runs; run < paragraph.runs.size();) {
+        const std::uint32_t element = paragraph.runs[run].element;
+        std::string words;
+        for (; run < paragraph.runs.size() && paragraph.runs[run].element == element; ++run)
+            words += paragraph.runs[run].text;
+        line += in_ascii_signs(words) + address_after(composition.elements[element], words);
+    }
+    return line;
+}
+
+bool is_parted(const composition::Paragraph& paragraph, const composition::Paragraph& before) {
+    return paragraph.gap == theme::GapName::section || paragraph.gap == theme::GapName::entry ||
+           (paragraph.gap == theme::GapName::heading && before.style != theme::StyleName::section);
+}
+
+}
+
+std::string plain_text(const composition::Composition& composition) {
+    std::string text;
+    const composition::Paragraph* before = nullptr;
+    for (const composition::Paragraph& paragraph : composition.paragraphs) {
+        if (before && is_parted(paragraph, *before)) text += '\n';
+        if (const std::size_t depth = list_depth(composition, paragraph.element); depth > 0)
+            text += std::string(2 * (depth - 1), ' ') + "- ";
+        text += line_of(composition, paragraph) + '\n';
+        before = &paragraph;
+    }
+    return text;
+}
+
+}

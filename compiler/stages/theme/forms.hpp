@@ -1,0 +1,23 @@
+// Forms: which patterns arrange the heading and each kind of entry.
+#pragma once
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/stages/model/resume.hpp"
+#include "compiler/stages/theme/theme.hpp"
+#include "compiler/stages/theme/values.hpp"
+
+#include <optional>
+
+namespace quoin::theme {
+
+struct FormName {
+    std::optional<trade::Holds> holds; // none: the heading
+};
+
+std::optional<FormName> read_form_name(const ThemeLine& line, Diagnostics& diagnostics);
+void read_form_line(const ThemeLine& line, const FormName& name, Form& form,
+                    Diagnostics& diagnostics);
+// Reports each field that the form loses or prints twice; `place` is the form's opening line.
+void check_form(const Form& form, const FormName& name, Place place, Diagnostics& diagnostics);
+
+}

@@ -1,0 +1,115 @@
+// The steps of a path by the grammar of themes.
+#include "compiler/stages/theme/icons.hpp"
+
+#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/theme/read_by_grammar.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <string_view>
+#include <vector>
+
+namespace quoin::theme {
+
+namespace {
+
+namespace rules = grammar::theme;
+
+constexpr double side_of_square = 100;
+
+struct PathState {
+    Path path;
+    std::vector<double> at; // of the step that is being read
+    bool beyond = false;    // a place outside the square
+
+    void end_step(PathStep::Kind kind) {
+        PathStep step{kind, {}};
+        std::copy_n(at.begin(), std::min(at.size(), step.at.size()), step.at.begin());
+        path.push_back(step);
+        at.clear();
+    }
+};
+
+template<typename Rule>
+struct PathAction : tao::pegtl::nothing<Rule> {};
+template<>
+struct PathAction<rules::coordinate> {
+    template<typename Input>
+    static void apply(const Input& in, PathState& state) {
+        const std::string_view text = in.string_view();
+        double value = 0;
+        std::from_chars(text.data(), text.data() + text.size(), value);
+        state.beyond = state.beyond || value > side_of_square;
+        state.at.push_back(value);
+    }
+};
+template<PathStep::Kind Kind>
+struct EndStep {
+    static void apply0(PathState& state) { state.end_step(Kind); }
+};
+template<>
+struct PathAction<rules::move_to> : EndStep<PathStep::Kind::move> {};
+template<>
+struct PathAction<rules::line_to> : EndStep<PathStep::Kind::line> {};
+template<>
+struct PathAction<rules::curve_to> : EndStep<PathStep::Kind::curve> {};
+template<>
+struct PathAction<rules::close_path> : EndStep<PathStep::Kind::close> {};
+
+void check_pieces(const std::vector<PatternPiece>& pieces, const Theme& theme, Place place,
+                  Diagnostics& diagnostics) {
+    for (const PatternPiece& piece : pieces) {
+        check_pieces(piece.group, theme, place, diagnostics);
+        if (piece.kind != PatternPiece::Kind::icon || theme.icons.contains(piece.literal)) continue;
+        std::vector<std::string_view> known;
+        for (const auto& [name, path] : theme.icons)
+            known.push_back(name);
+        diagnostics.error(place, fmt::format("there is no icon '{}': expected one of {}, or a "
+                                             "block 'icon: {}' with its path{}",
+                                             piece.literal, fmt::join(known, ", "), piece.literal,
+                                             model::did_you_mean(piece.literal, known)));
+    }
+}
+
+}
+
+std::optional<std::string> read_icon_name(const ThemeLine& line, Diagnostics& diagnostics) {
+    std::string name = line.value.joined();
+    const bool fits = std::ranges::all_of(
+        name, [](char letter) { return (letter >= 'a' && letter <= 'z') || letter == '-'; });
+    if (fits) return name;
+    diagnostics.error(line.place, fmt::format("an icon cannot be called '{}': expected letters a "
+                                              "to z and hyphens",
+                                              name));
+    return std::nullopt;
+}
+
+void read_icon_line(const ThemeLine& line, Path& path, Diagnostics& diagnostics) {
+    if (line.label != "path") {
+        constexpr std::string_view known[] = {"path"};
+        diagnostics.error(line.label_place,
+                          fmt::format("there is no setting '{}' of an icon: expected path{}",
+                                      line.label, model::did_you_mean(line.label, known)));
+        return;
+    }
+    PathState state;
+    if (!read_by_grammar<rules::path, PathAction>(line.value, state, diagnostics)) return;
+    if (state.beyond)
+        diagnostics.error(line.place,
+                          fmt::format("an icon is drawn in a square of {0:.3g} by {0:.3g}, and "
+                                      "this path goes beyond it",
+                                      side_of_square));
+    path.insert(path.end(), state.path.begin(), state.path.end());
+}
+
+void check_icons(const Theme& theme, Diagnostics& diagnostics) {
+    for (const PatternLine& line : theme.heading.lines)
+        check_pieces(line.pieces, theme, line.place, diagnostics);
+    for (const auto& [holds, form] : theme.forms)
+        for (const PatternLine& line : form.lines)
+            check_pieces(line.pieces, theme, line.place, diagnostics);
+}
+
+}

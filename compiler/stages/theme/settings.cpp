@@ -1,0 +1,334 @@
+// Tables of the settings: label, what it sets, bounds.
+#include "compiler/stages/theme/settings.hpp"
+
+#include "compiler/stages/model/wording.hpp"
+#include "compiler/trade/vocabulary.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <span>
+#include <vector>
+
+namespace quoin::theme {
+
+namespace {
+
+struct PreferenceSetting {
+    std::string_view label;
+    Preference& (*of)(Theme&);
+    Bounds bounds;
+    double scale = 1; // from the file's unit to the theme's
+};
+
+template<GapName Name>
+Preference& gap_of(Theme& theme) {
+    return theme.gaps[static_cast<std::size_t>(Name)];
+}
+
+constexpr Bounds sizes{model::size_bounds.least, model::size_bounds.most, "pt"};
+constexpr Bounds margins{model::margin_bounds.least, model::margin_bounds.most, "inch"};
+constexpr Bounds leading_bounds{1.1, 1.5, "times a line's size"};
+constexpr Bounds gap_bounds{0, 4, "em"};
+
+constexpr PreferenceSetting preference_settings[] = {
+    {"size", [](Theme& theme) -> Preference& { return theme.size; }, sizes},
+    {"side-margin", [](Theme& theme) -> Preference& { return theme.side_margin; }, margins,
+     points_per_inch},
+    {"top-margin", [](Theme& theme) -> Preference& { return theme.top_margin; }, margins,
+     points_per_inch},
+    {"bottom-margin", [](Theme& theme) -> Preference& { return theme.bottom_margin; }, margins,
+     points_per_inch},
+    {"leading", [](Theme& theme) -> Preference& { return theme.leading; }, leading_bounds},
+    {"header-gap", gap_of<GapName::header>, gap_bounds},
+    {"contact-gap", gap_of<GapName::contact>, gap_bounds},
+    {"section-gap", gap_of<GapName::section>, gap_bounds},
+    {"heading-gap", gap_of<GapName::heading>, gap_bounds},
+    {"entry-gap", gap_of<GapName::entry>, gap_bounds},
+    {"line-gap", gap_of<GapName::line>, gap_bounds},
+    {"bullet-gap", gap_of<GapName::bullet>, gap_bounds},
+};
+
+struct NumberSetting {
+    std::string_view label;
+    double& (*of)(Theme&);
+    Bounds bounds;
+};
+
+constexpr NumberSetting number_settings[] = {
+    {"bullet-indent", [](Theme& theme) -> double& { return theme.bullet_indent; }, {0, 3, "em"}},
+    {"bullet-hang", [](Theme& theme) -> double& { return theme.bullet_hang; }, {0.4, 3, "em"}},
+    {"body-indent", [](Theme& theme) -> double& { return theme.body_indent; }, {0, 8, "em"}},
+    {"side-width",
+     [](Theme& theme) -> double& { return theme.side_width; },
+     {0.2, 0.5, "of the columns' width"}},
+    {"column-gap", [](Theme& theme) -> double& { return theme.column_gap; }, {1, 6, "em"}},
+    {"icon-gap", [](Theme& theme) -> double& { return theme.icon_gap; }, {0, 2, "em"}},
+};
+
+struct WordsSetting {
+    std::string_view label;
+    std::string& (*of)(Theme&);
+};
+
+constexpr WordsSetting words_settings[] = {
+    {"theme", [](Theme& theme) -> std::string& { return theme.name; }},
+    {"use", [](Theme& theme) -> std::string& { return theme.use; }},
+    {"bullet", [](Theme& theme) -> std::string& { return theme.bullet; }},
+    {"inner-bullet", [](Theme& theme) -> std::string& { return theme.inner_bullet; }},
+};
+
+void read_family(const ThemeLine& line, Theme& theme, Diagnostics&) {
+    theme.family = line.value.joined();
+    theme.family_place = line.place;
+}
+
+std::vector<std::string> parted_by_commas(const std::string& list) {
+    std::vector<std::string> items;
+    for (std::size_t begin = 0; begin <= list.size();) {
+        const std::size_t end = std::min(list.find(',', begin), list.size());
+        const std::size_t first = std::min(list.find_first_not_of(" \t", begin), end);
+        const std::size_t last = list.find_last_not_of(" \t", end - (end > first ? 1 : 0));
+        if (first < end) items.push_back(list.substr(first, last + 1 - first));
+        begin = end + 1;
+    }
+    return items;
+}
+
+void read_fallback(const ThemeLine& line, Theme& theme, Diagnostics&) {
+    theme.fallback = parted_by_commas(line.value.joined());
+    theme.fallback_places.assign(theme.fallback.size(), line.place);
+}
+
+void read_side_sections(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
+    theme.side_sections.clear();
+    for (const std::string& name : parted_by_commas(line.value.joined())) {
+        if (const auto holds = trade::holds_named(name)) {
+            theme.side_sections.push_back(*holds);
+            continue;
+        }
+        if (name == "none") continue;
+        const auto known = trade::holds_names();
+        diagnostics.error(line.place,
+                          fmt::format("no section holds '{}': expected some of {}, or none{}", name,
+                                      fmt::join(known, ", "), model::did_you_mean(name, known)));
+    }
+}
+
+constexpr std::string_view no_yes[] = {"no", "yes"};
+constexpr std::string_view one_two[] = {"one", "two"};
+constexpr std::string_view right_left[] = {"right", "left"};
+constexpr std::string_view none_drawn[] = {"none", "drawn"};
+
+struct EitherSetting { // the first word or the second
+    std::string_view label;
+    std::span<const std::string_view> words;
+    bool& (*of)(Theme&);
+};
+
+constexpr EitherSetting either_settings[] = {
+    {"hyphenate", no_yes, [](Theme& theme) -> bool& { return theme.hyphenate; }},
+    {"hang-punctuation", no_yes, [](Theme& theme) -> bool& { return theme.hang_punctuation; }},
+    {"columns", one_two, [](Theme& theme) -> bool& { return theme.two_columns; }},
+    {"side", right_left, [](Theme& theme) -> bool& { return theme.side_left; }},
+    {"icons", none_drawn, [](Theme& theme) -> bool& { return theme.draws_icons; }},
+};
+
+// Text may be set in it, so it is held to what text needs.
+bool is_dark_enough(const Colour& colour, const ThemeLine& line, Diagnostics& diagnostics) {
+    const double contrast = contrast_on_white(colour);
+    if (contrast >= least_contrast) return true;
+    diagnostics.error(line.place,
+                      fmt::format("'{}' has a contrast of {:.2f}:1 on white, and text needs "
+                                  "{:.1f}:1 to be read by all: choose a darker colour",
+                                  line.value.joined(), contrast, least_contrast));
+    return false;
+}
+
+void read_accent(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
+    const auto colour = read_colour(line, diagnostics);
+    if (colour && is_dark_enough(*colour, line, diagnostics)) theme.accent = colour;
+}
+
+struct OwnSetting {
+    std::string_view label;
+    void (*read)(const ThemeLine&, Theme&, Diagnostics&);
+};
+
+constexpr OwnSetting own_settings[] = {
+    {"family", read_family},
+    {"fallback", read_fallback},
+    {"accent", read_accent},
+    {"side-sections", read_side_sections},
+    {"based-on", [](const ThemeLine&, Theme&, Diagnostics&) {}}, // read before all else
+};
+
+template<typename Table>
+auto find_row(const Table& table, std::string_view label) {
+    const auto row = std::ranges::find_if(table, [&](const auto& r) { return r.label == label; });
+    return row == std::end(table) ? nullptr : &*row;
+}
+
+template<typename Table>
+void add_labels(const Table& table, std::vector<std::string_view>& labels) {
+    for (const auto& row : table)
+        labels.push_back(row.label);
+}
+
+// Settings of a style
+
+struct StyleNumber {
+    std::string_view label;
+    double& (*of)(Style&);
+    Bounds bounds;
+};
+
+// More tracking than a twelfth of an em and readers take the letters for words.
+constexpr StyleNumber style_numbers[] = {
+    {"size", [](Style& style) -> double& { return style.size; }, {0.8, 4, "times the text"}},
+    {"tracking", [](Style& style) -> double& { return style.tracking; }, {0, 1.0 / 12, "em"}},
+    {"rule-thickness",
+     [](Style& style) -> double& { return style.rule_thickness; },
+     {0.25, 2, "pt"}},
+    {"rule-gap", [](Style& style) -> double& { return style.rule_gap; }, {0, 1, "em"}},
+    {"turn-over", [](Style& style) -> double& { return style.turn_over; }, {0, 4, "em"}},
+};
+
+struct StyleChoice {
+    std::string_view label;
+    std::span<const std::string_view> words;
+    void (*set)(Style&, std::size_t);
+};
+
+constexpr std::string_view weights[] = {"regular", "bold"};
+constexpr std::string_view slants[] = {"upright", "italic"};
+constexpr std::string_view caps[] = {"none", "small", "all"};
+constexpr std::string_view figure_kinds[] = {"lining", "oldstyle"};
+constexpr std::string_view alignments[] = {"left", "centre", "right", "justified"};
+constexpr std::string_view rule_places[] = {"none", "above", "below"};
+
+constexpr StyleChoice style_choices[] = {
+    {"weight", weights, [](Style& style, std::size_t index) { style.bold = index == 1; }},
+    {"slant", slants, [](Style& style, std::size_t index) { style.italic = index == 1; }},
+    {"caps", caps, [](Style& style, std::size_t index) { style.caps = static_cast<Caps>(index); }},
+    {"figures", figure_kinds,
+     [](Style& style, std::size_t index) { style.figures = static_cast<Figures>(index); }},
+    {"align", alignments,
+     [](Style& style, std::size_t index) { style.align = static_cast<Align>(index); }},
+    {"rule", rule_places,
+     [](Style& style, std::size_t index) { style.rule = static_cast<RuleAt>(index); }},
+};
+
+bool says(const ThemeLine& line, std::string_view word) {
+    return line.value.joined() == word;
+}
+
+void read_text_colour(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    style.accent = says(line, "accent");
+    if (style.accent) return;
+    const auto colour = read_colour(line, diagnostics);
+    if (colour && is_dark_enough(*colour, line, diagnostics)) style.colour = *colour;
+}
+
+void read_rule_colour(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    style.rule_accent = says(line, "accent");
+    if (style.rule_accent) return;
+    if (const auto colour = read_colour(line, diagnostics)) style.rule_colour = *colour;
+}
+
+// An icon says what the text beside it says, and is drawn as dark as that.
+void read_icon_colour(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    style.icon_accent = says(line, "accent");
+    if (style.icon_accent) return;
+    const auto colour = read_colour(line, diagnostics);
+    if (colour && is_dark_enough(*colour, line, diagnostics)) style.icon_colour = colour;
+}
+
+void read_rule_length(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    constexpr Bounds bounds{0.5, 60, "em"};
+    if (says(line, "full"))
+        style.rule_length = 0;
+    else if (const auto length = read_number(line, bounds, diagnostics))
+        style.rule_length = *length;
+}
+
+struct OwnStyleSetting {
+    std::string_view label;
+    void (*read)(const ThemeLine&, Style&, Diagnostics&);
+};
+
+constexpr OwnStyleSetting own_style_settings[] = {
+    {"colour", read_text_colour},
+    {"rule-colour", read_rule_colour},
+    {"icon-colour", read_icon_colour},
+    {"rule-length", read_rule_length},
+};
+
+constexpr std::string_view style_names[style_count] = {
+    "text", "name", "headline", "contact", "section", "title", "line", "bullet", "running-head"};
+
+void report_unknown(const ThemeLine& line, std::string_view what,
+                    const std::vector<std::string_view>& labels, Diagnostics& diagnostics) {
+    diagnostics.error(line.label_place,
+                      fmt::format("there is no setting '{}' {}: expected one of {}{}", line.label,
+                                  what, fmt::join(labels, ", "),
+                                  model::did_you_mean(line.label, labels)));
+}
+
+}
+
+void read_theme_setting(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
+    if (const auto* row = find_row(preference_settings, line.label)) {
+        if (auto value = read_preference(line, row->bounds, diagnostics))
+            row->of(theme) = {value->least * row->scale, value->preferred * row->scale,
+                              value->most * row->scale};
+    } else if (const auto* number = find_row(number_settings, line.label)) {
+        if (const auto value = read_number(line, number->bounds, diagnostics))
+            number->of(theme) = *value;
+    } else if (const auto* words = find_row(words_settings, line.label)) {
+        words->of(theme) = line.value.joined();
+    } else if (const auto* either = find_row(either_settings, line.label)) {
+        if (const auto choice = read_choice(line, either->words, diagnostics))
+            either->of(theme) = *choice == 1;
+    } else if (const auto* own = find_row(own_settings, line.label)) {
+        own->read(line, theme, diagnostics);
+    } else {
+        std::vector<std::string_view> labels;
+        add_labels(words_settings, labels);
+        add_labels(own_settings, labels);
+        add_labels(either_settings, labels);
+        add_labels(preference_settings, labels);
+        add_labels(number_settings, labels);
+        report_unknown(line, "of a theme", labels, diagnostics);
+    }
+}
+
+void read_style_setting(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    if (const auto* number = find_row(style_numbers, line.label)) {
+        if (const auto value = read_number(line, number->bounds, diagnostics))
+            number->of(style) = *value;
+    } else if (const auto* choice = find_row(style_choices, line.label)) {
+        if (const auto index = read_choice(line, choice->words, diagnostics))
+            choice->set(style, *index);
+    } else if (const auto* own = find_row(own_style_settings, line.label)) {
+        own->read(line, style, diagnostics);
+    } else {
+        std::vector<std::string_view> labels;
+        add_labels(style_numbers, labels);
+        add_labels(style_choices, labels);
+        add_labels(own_style_settings, labels);
+        report_unknown(line, "of a style", labels, diagnostics);
+    }
+}
+
+std::optional<StyleName> read_style_name(const ThemeLine& line, Diagnostics& diagnostics) {
+    const auto index = read_choice(line, style_names, diagnostics);
+    return index ? std::optional(static_cast<StyleName>(*index)) : std::nullopt;
+}
+
+std::string_view name_of(StyleName style) {
+    return style_names[static_cast<std::size_t>(style)];
+}
+
+}

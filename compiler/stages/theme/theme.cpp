@@ -1,0 +1,347 @@
+// Reads a theme file, and before it the file it is based on.
+#include "compiler/stages/theme/theme.hpp"
+
+#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/syntax/parse.hpp"
+#include "compiler/stages/theme/forms.hpp"
+#include "compiler/stages/theme/icons.hpp"
+#include "compiler/stages/theme/settings.hpp"
+#include "compiler/stages/theme/values.hpp"
+#include "compiler/trade/vocabulary.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+#include <span>
+#include <system_error>
+#include <utility>
+
+namespace quoin::theme {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+using ThemeBlock = std::vector<ThemeLine>;
+
+struct OpenBlock { // what the lines under it belong to
+    std::optional<StyleName> style;
+    std::optional<FormName> form;
+    std::optional<std::string> icon;
+    bool skip = false; // its opening line was wrong
+};
+
+class ThemeReader {
+public:
+    ThemeReader(Sources& sources, const fs::path& folder, Diagnostics& diagnostics)
+        : sources_(sources), folder_(folder), diagnostics_(diagnostics) {}
+
+    bool read(const fs::path& path, Place asked_at);
+    void read_file(std::uint32_t file);
+    void add_shared_icons();
+    void drop_undrawn_icons();
+    void resolve_accents();
+    void check_whole(); // that nothing is missing, nothing too small, no field lost
+    std::optional<fs::path> find(const std::string& name, const fs::path& from_folder,
+                                 Place asked_at);
+    Theme take() { return std::move(theme_); }
+
+private:
+    ThemeBlock lines_of(const syntax::Block& nodes);
+    void read_base(const std::vector<ThemeBlock>& blocks, const fs::path& from_folder);
+    void read_line(const ThemeLine& line, OpenBlock& block);
+    void open_block(const ThemeLine& line, OpenBlock& block);
+    void check_sizes();
+    Form& form_of(const FormName& name) {
+        return name.holds ? theme_.forms[*name.holds] : theme_.heading;
+    }
+
+    Sources& sources_;
+    const fs::path& folder_;
+    Diagnostics& diagnostics_;
+    Theme theme_;
+    std::vector<fs::path> chain_; // the files being read, each based on the next
+    std::set<std::string> given_; // settings of the file being read
+    std::map<StyleName, Place> size_places_;
+    std::uint32_t file_ = 0; // the last that was read whole: the theme's own
+};
+
+bool is_path(const std::string& name) {
+    return name.find('/') != std::string::npos || name.ends_with(".theme");
+}
+
+std::optional<fs::path> ThemeReader::find(const std::string& name, const fs::path& from_folder,
+                                          Place asked_at) {
+    const fs::path path = is_path(name) ? from_folder / name : folder_ / (name + ".theme");
+    std::error_code fault;
+    if (fs::exists(path, fault)) return path;
+    if (is_path(name)) {
+        diagnostics_.error(asked_at, fmt::format("there is no theme file '{}'", name));
+        return std::nullopt;
+    }
+    const auto names = theme_names(folder_);
+    const std::vector<std::string_view> known(names.begin(), names.end());
+    diagnostics_.error(asked_at,
+                       fmt::format("there is no theme '{}': expected one of {}, or a path to a "
+                                   "theme file{}",
+                                   name, fmt::join(known, ", "), model::did_you_mean(name, known)));
+    return std::nullopt;
+}
+
+bool ThemeReader::read(const fs::path& path, Place asked_at) {
+    std::error_code fault;
+    const fs::path same = fs::weakly_canonical(path, fault);
+    const auto again = std::ranges::find(chain_, same);
+    if (again != chain_.end()) {
+        std::string circle;
+        for (auto link = again; link != chain_.end(); ++link)
+            circle += link->stem().string() + " -> ";
+        diagnostics_.error(asked_at, fmt::format("a theme cannot be based on itself: {}{}", circle,
+                                                 same.stem().string()));
+        return false;
+    }
+    const auto file = sources_.read(path, diagnostics_);
+    if (!file) return false;
+    chain_.push_back(same);
+    read_file(*file);
+    chain_.pop_back();
+    return true;
+}
+
+void ThemeReader::read_file(std::uint32_t file) {
+    const syntax::Tree tree = parse(sources_, file, diagnostics_, syntax::Braces::text);
+    const fs::path path = sources_.file(file).path;
+    std::vector<ThemeBlock> blocks;
+    for (const auto& nodes : tree.heading)
+        blocks.push_back(lines_of(nodes));
+    for (const syntax::SectionTree& section : tree.sections)
+        diagnostics_.error(section.opening.place,
+                           "a theme has no sections: expected 'style: NAME', 'form: NAME' "
+                           "or 'icon: NAME'");
+
+    read_base(blocks, path.parent_path());
+    theme_.files.push_back(path);
+    theme_.name = fs::path(sources_.file(file).name).stem().string();
+    given_.clear();
+    for (const ThemeBlock& lines : blocks) {
+        OpenBlock open;
+        for (const ThemeLine& line : lines)
+            read_line(line, open);
+    }
+    file_ = file;
+}
+
+ThemeBlock ThemeReader::lines_of(const syntax::Block& nodes) {
+    ThemeBlock lines;
+    for (const syntax::Node& node : nodes) {
+        if (node.kind == syntax::Node::Kind::field)
+            lines.push_back({node.label.text, node.label.place, node.value, node.value.place()});
+        if (node.kind == syntax::Node::Kind::bullet)
+            diagnostics_.error(node.place, "expected 'label: value' in a theme, found a bullet");
+    }
+    return lines;
+}
+
+void ThemeReader::read_base(const std::vector<ThemeBlock>& blocks, const fs::path& from_folder) {
+    for (const ThemeBlock& lines : blocks) {
+        const auto base = std::ranges::find(lines, "based-on", &ThemeLine::label);
+        if (base == lines.end()) continue;
+        if (const auto path = find(base->value.joined(), from_folder, base->place))
+            read(*path, base->place);
+        return;
+    }
+}
+
+void ThemeReader::open_block(const ThemeLine& line, OpenBlock& block) {
+    block = {};
+    if (line.label == "icon") {
+        block.icon = read_icon_name(line, diagnostics_);
+        block.skip = !block.icon;
+        if (block.icon) theme_.icons[*block.icon] = {}; // as a form, replaced whole
+        return;
+    }
+    if (line.label == "style") {
+        block.style = read_style_name(line, diagnostics_);
+        block.skip = !block.style;
+        return;
+    }
+    block.form = read_form_name(line, diagnostics_);
+    block.skip = !block.form;
+    if (block.form) form_of(*block.form) = {}; // a form is replaced whole
+}
+
+void ThemeReader::read_line(const ThemeLine& line, OpenBlock& block) {
+    const bool opens = line.label == "style" || line.label == "form" || line.label == "icon";
+    if (opens || (!block.form && !block.icon && !block.skip)) {
+        const std::string key =
+            fmt::format("{}:{}", block.style && !opens ? name_of(*block.style) : "",
+                        opens ? line.label + ':' + line.value.joined() : line.label);
+        if (!given_.insert(key).second) {
+            diagnostics_.error(
+                line.label_place,
+                opens ? fmt::format("'{}: {}' is given twice", line.label, line.value.joined())
+                      : fmt::format("'{}' is given twice", line.label));
+            block.skip = opens;
+            return;
+        }
+    }
+    if (opens)
+        open_block(line, block);
+    else if (block.skip)
+        return;
+    else if (block.style) {
+        read_style_setting(line, theme_.styles[static_cast<std::size_t>(*block.style)],
+                           diagnostics_);
+        if (line.label == "size") size_places_[*block.style] = line.place;
+    } else if (block.icon)
+        read_icon_line(line, theme_.icons[*block.icon], diagnostics_);
+    else if (block.form)
+        read_form_line(line, *block.form, form_of(*block.form), diagnostics_);
+    else
+        read_theme_setting(line, theme_, diagnostics_);
+}
+
+// The drawings that all themes share. A theme's own of the same name stands.
+void ThemeReader::add_shared_icons() {
+    if (!theme_.draws_icons) return;
+    const fs::path path = folder_ / "icons";
+    const auto file = sources_.read(path, diagnostics_);
+    if (!file) return;
+    theme_.files.push_back(path);
+    const syntax::Tree tree = parse(sources_, *file, diagnostics_, syntax::Braces::text);
+    for (const syntax::Block& nodes : tree.heading) {
+        const ThemeBlock lines = lines_of(nodes);
+        if (lines.empty()) continue;
+        if (lines.front().label != "icon") {
+            diagnostics_.error(
+                lines.front().label_place,
+                fmt::format("expected 'icon: NAME', found '{}'", lines.front().label));
+            continue;
+        }
+        const auto name = read_icon_name(lines.front(), diagnostics_);
+        if (!name || theme_.icons.contains(*name)) continue;
+        for (const ThemeLine& line : std::span(lines).subspan(1))
+            read_icon_line(line, theme_.icons[*name], diagnostics_);
+    }
+}
+
+void drop_icons(std::vector<PatternPiece>& pieces) {
+    std::erase_if(pieces, [](PatternPiece& piece) {
+        drop_icons(piece.group);
+        return piece.kind == PatternPiece::Kind::icon;
+    });
+}
+
+void ThemeReader::drop_undrawn_icons() {
+    if (theme_.draws_icons) return;
+    for (PatternLine& line : theme_.heading.lines)
+        drop_icons(line.pieces);
+    for (auto& [holds, form] : theme_.forms)
+        for (PatternLine& line : form.lines)
+            drop_icons(line.pieces);
+}
+
+void ThemeReader::resolve_accents() {
+    for (std::size_t index = 0; index < style_count; ++index) {
+        Style& style = theme_.styles[index];
+        if (!style.accent && !style.rule_accent && !style.icon_accent) continue;
+        if (!theme_.accent) {
+            diagnostics_.error(Place{file_, 0, 0, 0},
+                               fmt::format("style '{}' is set in the theme's accent, and theme "
+                                           "'{}' has no 'accent'",
+                                           name_of(static_cast<StyleName>(index)), theme_.name));
+            return;
+        }
+        if (style.accent) style.colour = *theme_.accent;
+        if (style.rule_accent) style.rule_colour = *theme_.accent;
+        if (style.icon_accent) style.icon_colour = theme_.accent;
+    }
+}
+
+// Text smaller than 10 pt is never set, whatever the theme.
+void ThemeReader::check_sizes() {
+    for (std::size_t index = 0; index < style_count; ++index) {
+        const auto style = static_cast<StyleName>(index);
+        const double smallest = theme_.styles[index].size * theme_.size.least;
+        if (smallest > least_text - 1e-9) continue;
+        const auto place = size_places_.find(style);
+        diagnostics_.error(place == size_places_.end() ? Place{file_, 0, 0, 0} : place->second,
+                           fmt::format("style '{}' would be set at {:.3g} pt, and the least is "
+                                       "{:.3g} pt: make its size at least {:.3g}",
+                                       name_of(style), smallest, least_text,
+                                       least_text / theme_.size.least));
+    }
+}
+
+void ThemeReader::check_whole() {
+    const Place place{file_, 0, 0, 0};
+    const std::pair<std::string_view, bool> needed[] = {
+        {"family", !theme_.family.empty()},
+        {"size", theme_.size.most > 0},
+        {"side-margin", theme_.side_margin.most > 0},
+        {"top-margin", theme_.top_margin.most > 0},
+        {"bottom-margin", theme_.bottom_margin.most > 0},
+        {"leading", theme_.leading.most > 0},
+        {"form: heading", !theme_.heading.lines.empty()},
+    };
+    for (const auto& [label, given] : needed)
+        if (!given)
+            diagnostics_.error(place, fmt::format("theme '{}' has no '{}'", theme_.name, label));
+    if (theme_.size.most > 0) check_sizes();
+    check_icons(theme_, diagnostics_);
+    if (!theme_.heading.lines.empty()) check_form(theme_.heading, {}, place, diagnostics_);
+    for (const std::string_view name : trade::holds_names()) {
+        const FormName form{trade::holds_named(name)};
+        const auto found = theme_.forms.find(*form.holds);
+        if (found == theme_.forms.end())
+            diagnostics_.error(place,
+                               fmt::format("theme '{}' has no 'form: {}'", theme_.name, name));
+        else
+            check_form(found->second, form,
+                       found->second.lines.empty() ? place : found->second.lines.front().place,
+                       diagnostics_);
+    }
+}
+
+std::optional<Theme> finish(ThemeReader& reader, std::size_t errors_before,
+                            Diagnostics& diagnostics) {
+    reader.add_shared_icons();
+    reader.drop_undrawn_icons();
+    reader.resolve_accents();
+    // A line left out for its error would be reported again as missing.
+    if (diagnostics.count(Severity::error) == errors_before) reader.check_whole();
+    if (diagnostics.count(Severity::error) != errors_before) return std::nullopt;
+    return reader.take();
+}
+
+}
+
+std::vector<std::string> theme_names(const fs::path& folder) {
+    std::vector<std::string> names;
+    std::error_code fault;
+    for (const auto& entry : fs::directory_iterator(folder, fault))
+        if (entry.path().extension() == ".theme") names.push_back(entry.path().stem().string());
+    std::ranges::sort(names);
+    return names;
+}
+
+std::optional<Theme> read_theme(Sources& sources, const std::filesystem::path& folder,
+                                const std::string& name, const std::filesystem::path& from_folder,
+                                Place asked_at, Diagnostics& diagnostics) {
+    const std::size_t errors_before = diagnostics.count(Severity::error);
+    ThemeReader reader(sources, folder, diagnostics);
+    const auto path = reader.find(name, from_folder, asked_at);
+    if (!path || !reader.read(*path, asked_at)) return std::nullopt;
+    return finish(reader, errors_before, diagnostics);
+}
+
+std::optional<Theme> read_theme(Sources& sources, std::uint32_t file,
+                                const std::filesystem::path& folder, Diagnostics& diagnostics) {
+    const std::size_t errors_before = diagnostics.count(Severity::error);
+    ThemeReader reader(sources, folder, diagnostics);
+    reader.read_file(file);
+    return finish(reader, errors_before, diagnostics);
+}
+
+}

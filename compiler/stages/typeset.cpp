@@ -1,0 +1,87 @@
+#include "compiler/stages/typeset.hpp"
+
+#include "compiler/base/suggest.hpp"
+#include "compiler/stages/composition/hyphenation.hpp"
+#include "compiler/stages/model/build.hpp"
+#include "compiler/stages/selection/select.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace quoin::stages {
+
+namespace {
+
+// A mistyped tag would quietly leave out all that is tagged, so it is worth a word.
+void warn_of_unused_tags(const model::Resume& resume, const Choices& choices, std::uint32_t file,
+                         Diagnostics& diagnostics) {
+    const std::vector<std::string> used = selection::tags_of(resume);
+    const std::vector<std::string_view> candidates(used.begin(), used.end());
+    for (const std::string& tag : choices.tags) {
+        if (std::ranges::find(used, tag) != used.end()) continue;
+        const auto meant = nearest(tag, candidates);
+        diagnostics.warning(Place{file, 0, 0, 0},
+                            fmt::format("nothing here is tagged '{}'{}", tag,
+                                        meant ? fmt::format("; did you mean '{}'?", *meant) : ""));
+    }
+}
+
+std::optional<theme::Theme> theme_for(const model::Resume& resume, const Choices& choices,
+                                      Sources& sources, std::uint32_t file,
+                                      const std::filesystem::path& folder,
+                                      Diagnostics& diagnostics) {
+    const std::filesystem::path themes = folder / "themes";
+    if (choices.theme)
+        return theme::read_theme(sources, themes, *choices.theme, "", {file, 0, 0, 0}, diagnostics);
+    const auto& setting = resume.settings.theme;
+    return theme::read_theme(sources, themes, setting->empty() ? theme::house_theme : *setting,
+                             sources.file(file).path.parent_path(), setting.place, diagnostics);
+}
+
+}
+
+std::optional<model::Resume> selected_resume(Sources& sources, std::uint32_t file,
+                                             const Choices& choices, Diagnostics& diagnostics) {
+    auto resume = model::build_resume(sources, file, diagnostics);
+    if (!resume) return std::nullopt;
+    warn_of_unused_tags(*resume, choices, file, diagnostics);
+    if (choices.paper) resume->settings.paper.value = *choices.paper;
+    return selection::select(*resume, choices.tags);
+}
+
+std::optional<Typeset> typeset_selected(model::Resume resume, Sources& sources, std::uint32_t file,
+                                        const Choices& choices, const std::filesystem::path& folder,
+                                        fonts::Fonts& fonts, Diagnostics& diagnostics) {
+    auto theme = theme_for(resume, choices, sources, file, folder, diagnostics);
+    if (!theme) return std::nullopt;
+    auto composition =
+        compose(resume, *theme, fonts, diagnostics, &composition::english_hyphenation(folder));
+    if (!composition) return std::nullopt;
+    auto fitted = fit::fit(*composition, *theme, resume.settings);
+    return Typeset{std::move(resume), std::move(*theme), std::move(*composition),
+                   std::move(fitted)};
+}
+
+std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,
+                               const std::filesystem::path& folder, fonts::Fonts& fonts,
+                               Diagnostics& diagnostics) {
+    auto resume = selected_resume(sources, file, choices, diagnostics);
+    if (!resume) return std::nullopt;
+    return typeset_selected(std::move(*resume), sources, file, choices, folder, fonts, diagnostics);
+}
+
+fit::Fit fit_or_draft(const Typeset& typeset) {
+    if (const auto* fit = std::get_if<fit::Fit>(&typeset.fit)) return *fit;
+    return fit::draft_fit(typeset.composition, typeset.theme, typeset.resume.settings);
+}
+
+pages::Pages make_pages(const Typeset& typeset, const fit::Fit& fit) {
+    pages::Pages pages = pages::make_pages(typeset.composition, fit);
+    if (std::holds_alternative<fit::Overflow>(typeset.fit))
+        mark_end(pages, fit.setting, static_cast<std::size_t>(*typeset.resume.settings.pages));
+    return pages;
+}
+
+}

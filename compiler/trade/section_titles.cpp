@@ -1,0 +1,119 @@
+// The words of titles and the kinds of sections they stand for.
+#include "compiler/trade/section_titles.hpp"
+
+#include "compiler/base/ascii.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string>
+
+namespace quoin::trade {
+namespace {
+
+using enum Holds;
+
+struct TitleWord {
+    std::string_view name;
+    Holds value;
+};
+
+// Words of titles, lower case.
+constexpr std::array title_words{
+    TitleWord{"education", education},
+    TitleWord{"academics", education},
+    TitleWord{"coursework", education},
+    TitleWord{"schooling", education},
+    TitleWord{"training", education},
+    TitleWord{"experience", experience},
+    TitleWord{"experiences", experience},
+    TitleWord{"work", experience},
+    TitleWord{"employment", experience},
+    TitleWord{"internship", experience},
+    TitleWord{"internships", experience},
+    TitleWord{"career", experience},
+    TitleWord{"research", experience},
+    TitleWord{"teaching", experience},
+    TitleWord{"clinical", experience},
+    TitleWord{"practicum", experience},
+    TitleWord{"military", experience},
+    TitleWord{"project", projects},
+    TitleWord{"projects", projects},
+    TitleWord{"leadership", activities},
+    TitleWord{"activity", activities},
+    TitleWord{"activities", activities},
+    TitleWord{"involvement", activities},
+    TitleWord{"extracurricular", activities},
+    TitleWord{"extracurriculars", activities},
+    TitleWord{"volunteer", activities},
+    TitleWord{"volunteering", activities},
+    TitleWord{"service", activities},
+    TitleWord{"community", activities},
+    TitleWord{"clubs", activities},
+    TitleWord{"athletics", activities},
+    TitleWord{"memberships", activities},
+    TitleWord{"affiliations", activities},
+    TitleWord{"skill", skills},
+    TitleWord{"skills", skills},
+    TitleWord{"tools", skills},
+    TitleWord{"technologies", skills},
+    TitleWord{"software", skills},
+    TitleWord{"competencies", skills},
+    TitleWord{"proficiencies", skills},
+    TitleWord{"interests", skills},
+    TitleWord{"honor", Holds::honors},
+    TitleWord{"honors", Holds::honors},
+    TitleWord{"award", Holds::honors},
+    TitleWord{"awards", Holds::honors},
+    TitleWord{"scholarships", Holds::honors},
+    TitleWord{"fellowships", Holds::honors},
+    TitleWord{"achievements", Holds::honors},
+    TitleWord{"credentials", credentials},
+    TitleWord{"certification", credentials},
+    TitleWord{"certifications", credentials},
+    TitleWord{"certificates", credentials},
+    TitleWord{"license", credentials},
+    TitleWord{"licenses", credentials},
+    TitleWord{"licensure", credentials},
+    TitleWord{"language", languages},
+    TitleWord{"languages", languages},
+    TitleWord{"publication", publications},
+    TitleWord{"publications", publications},
+    TitleWord{"presentations", publications},
+    TitleWord{"posters", publications},
+    TitleWord{"summary", prose},
+    TitleWord{"objective", prose},
+    TitleWord{"profile", prose},
+    TitleWord{"about", prose},
+    TitleWord{"statement", prose},
+};
+
+std::optional<Holds> title_word(std::string_view word) {
+    const auto row =
+        std::ranges::find(title_words, word, [](const auto& known) { return known.name; });
+    return row == title_words.end() ? std::nullopt : std::optional{row->value};
+}
+
+}
+
+// In a phrase the last word that tells decides, as English has it ("Language Skills" are skills),
+// but words of experience yield ("Volunteer Work" is an activity); the first of several phrases
+// decides ("Education and Honors").
+std::optional<Holds> usual_holds(std::string_view title) {
+    std::optional<Holds> found;
+    std::string word;
+    for (std::size_t i = 0; i <= title.size(); ++i) {
+        if (i < title.size() && is_ascii_letter(title[i])) {
+            word += small_letter(title[i]);
+            continue;
+        }
+        const auto kind = title_word(word);
+        if (kind && (!found || *kind != experience)) found = kind;
+        const bool ends = word == "and" || i == title.size() ||
+                          std::string_view{"&,;/+"}.find(title[i]) != std::string_view::npos;
+        if (ends && found) return found;
+        word.clear();
+    }
+    return std::nullopt;
+}
+
+}

@@ -1,0 +1,14 @@
+// What a section of a given title usually holds.
+#pragma once
+
+#include "compiler/trade/kinds.hpp"
+
+#include <optional>
+#include <string_view>
+
+namespace quoin::trade {
+
+// None if no word of the title tells.
+std::optional<Holds> usual_holds(std::string_view title);
+
+}

@@ -1,0 +1,121 @@
+// Checks of the page's room and lines, in one column and in two: what they measure and advise.
+#include "compiler/stages/fit/shorten.hpp"
+#include "tests/advice/proofread.hpp"
+
+#include <algorithm>
+#include <tuple>
+
+namespace quoin::advice {
+
+namespace {
+
+using fixtures::proof_of;
+
+std::string replaced(const std::string& find, const std::string& replace) {
+    std::string text = fixtures::clean_resume();
+    const std::size_t at = text.find(find);
+    REQUIRE(at != std::string::npos);
+    return text.replace(at, find.size(), replace);
+}
+
+// With a bullet that just goes over its line: with the size pinned the layout stays as it is.
+std::string with_word_over() {
+    std::string text = replaced("stage: undergraduate", "stage: undergraduate\nsize: 10.5\n"
+                                                        "margins: 0.75");
+    const std::string mapped =
+        "- Mapped 34 acres of eelgrass edge; planners cited maps in 2 permit reviews";
+    const std::size_t at = text.find(mapped);
+    text.erase(at, mapped.size());
+    std::string bullet = "- Counted";
+    for (std::size_t words = 1; words < 40; ++words) {
+        bullet += " plots";
+        std::string markup = text;
+        markup.insert(at, bullet);
+        if (!proof_of(markup, {.with_page = true})->of("one-word-over").empty()) return markup;
+    }
+    return text;
+}
+
+// Lines of the bullet that opens so.
+std::size_t lines_of(const fixtures::ProofOf& one, std::string_view opening) {
+    const auto& paragraphs = one.typeset->composition.paragraphs;
+    const fit::Fit& fit = std::get<fit::Fit>(one.typeset->fit);
+    for (std::size_t i = 0; i < paragraphs.size(); ++i)
+        if (fit::text_of(paragraphs[i]).starts_with(opening)) return fit.lines[i].size();
+    return 0;
+}
+
+// The first of ever longer bullets with `middle` in it that goes over; empty if none does.
+std::string first_over(const std::string& settings, const std::string& middle) {
+    for (std::size_t letters = 1; letters < 120; ++letters) {
+        std::string bullet = "- Mapped \"tide\" " + middle + " ";
+        for (std::size_t i = 0; i < letters; ++i)
+            bullet += i % 8 == 7 ? ' ' : 'n';
+        std::string markup = replaced("stage: undergraduate", "stage: undergraduate\n" + settings);
+        markup.insert(markup.find("- Mapped 34"), bullet + "edge\n");
+        const auto one = proof_of(markup, {.with_page = true});
+        for (const Finding& finding : one->of("one-word-over"))
+            if (finding.suggestion.starts_with("cut '")) return markup;
+    }
+    return {};
+}
+
+}
+
+TEST_CASE("proof: a short page, and a bullet that goes over its line by a word") {
+    const std::string text = fixtures::clean_resume();
+    const std::string half = text.substr(0, text.find("role: Hatchery Technician"));
+    const auto short_page = proof_of(half, {.with_page = true});
+    REQUIRE(short_page->of("page-fill").size() == 1);
+    CHECK(short_page->of("page-fill").front().text.find("percent of the page") !=
+          std::string::npos);
+
+    const auto over = proof_of(with_word_over(), {.with_page = true})->of("one-word-over");
+    REQUIRE(over.size() == 1);
+    CHECK(over.front().text.starts_with("this bullet is up to five letters too long for one line, "
+                                        "and its last line holds '"));
+    CHECK(over.front().suggestion == "cut a short word, or choose a shorter one");
+    CHECK(over.front().place.line == 42);
+}
+
+TEST_CASE("proof: the word to cut is named, and without it the bullet is a line shorter") {
+    for (const std::string settings :
+         {"size: 10.5\nmargins: 0.75", "theme: oystercatcher\nsize: 10.2\nmargins: 0.6"}) {
+        CAPTURE(settings);
+        std::string markup = first_over(settings, "edges for the survey");
+        REQUIRE(!markup.empty());
+        const auto one = proof_of(markup, {.with_page = true});
+        const std::size_t at = markup.find("- Mapped \"tide") + 2;
+        const auto line = std::count(markup.begin(), markup.begin() + static_cast<long>(at), '\n');
+        auto found = one->of("one-word-over");
+        std::erase_if(found, [&](const Finding& each) { return each.place.line != line + 1; });
+        REQUIRE(found.size() == 1);
+        CHECK(found.front().suggestion == "cut 'the'");
+        CHECK(found.front().place.length == markup.find('\n', at) - at); // beyond the quotation
+        markup.replace(markup.find("for the survey"), 14, "for survey");
+        const auto shorter = proof_of(markup, {.with_page = true});
+        CHECK(lines_of(*shorter, "Mapped \u201Ctide") + 1 == lines_of(*one, "Mapped \u201Ctide"));
+    }
+    // so many to each: that article is none to cut
+    CHECK(first_over("size: 10.5\nmargins: 0.75", "5 pages an issue").empty());
+}
+
+TEST_CASE("proof: a bullet of three lines in a column may be of two across the page") {
+    const std::string bullet =
+        "- Mapped 34 acres of eelgrass edge along 9 miles of open shore, and 14 plots of kelp at "
+        "each of 9 sites off the northern harbor, for planners of 2 counties\n";
+    for (const auto& [settings, times, told] :
+         {std::tuple<std::string, std::size_t, bool>{"theme: oystercatcher\n", 1, false},
+          {"theme: oystercatcher\n", 2, true}}) {
+        std::string markup = replaced("stage: undergraduate", settings + "stage: undergraduate");
+        std::string longer = bullet;
+        for (std::size_t i = 1; i < times; ++i)
+            longer.insert(longer.size() - 1, ", and " + bullet.substr(2, bullet.size() - 3));
+        markup.insert(markup.find("- Mapped 34"), longer);
+        const auto one = proof_of(markup, {.with_page = true});
+        CHECK(lines_of(*one, "Mapped 34 acres of eelgrass edge along") > 2);
+        CHECK(one->of("two-lines").empty() != told);
+    }
+}
+
+}

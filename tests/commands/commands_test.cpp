@@ -1,0 +1,104 @@
+// What stands around the stages: depfiles and the plan of outputs. The program as a whole is tested
+// from outside, in tests/outside.
+#include "compiler/commands/outputs.hpp"
+#include "compiler/commands/set/depfile.hpp"
+#include "tests/fixtures/run_command.hpp"
+
+#include <doctest/doctest.h>
+
+#include <array>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+
+using namespace quoin;
+using namespace quoin::commands;
+using quoin::fixtures::run;
+
+TEST_CASE("depfile: one rule, and an empty rule for each prerequisite") {
+    const std::string targets[] = {"a.pdf", "a.txt"};
+    const std::filesystem::path prerequisites[] = {"a.resume", "shared/b.resume"};
+    CHECK(depfile(targets, prerequisites) ==
+          "a.pdf a.txt: \\\n  a.resume \\\n  shared/b.resume\n\na.resume:\n\nshared/b.resume:\n");
+}
+
+// GNU make 4.3 as the outside reader: it takes the names apart again.
+TEST_CASE("depfile: GNU make reads back each name") {
+    const auto folder = std::filesystem::temp_directory_path() / "quoin depfile test";
+    std::filesystem::create_directories(folder);
+    for (const std::string name : {"plain", "two words", "hash#mark", "dollar$sign", "back\\slash",
+                                   "back\\ space", "é — ü", "per%cent"}) {
+        const std::string targets[] = {"out.pdf"};
+        const std::filesystem::path prerequisites[] = {name};
+        std::ofstream(folder / name) << "x";
+        std::ofstream(folder / "out.d") << depfile(targets, prerequisites);
+        std::ofstream(folder / "Makefile") << "out.pdf:\n\t@cat '$<'\ninclude out.d\n";
+        CAPTURE(name);
+        CHECK(run("make -s -C '" + folder.string() + "' out.pdf 2>&1") == "x");
+    }
+    std::filesystem::remove_all(folder);
+}
+
+TEST_CASE("outputs: where they go") {
+    struct Case {
+        std::vector<std::string> inputs;
+        std::string output, plain;
+        std::string pdf_of_last, plain_of_last;
+    };
+    const Case cases[] = {
+        {{"a.resume"}, "", "", "a.pdf", ""},
+        {{"drafts/a.resume"}, "", "", "drafts/a.pdf", ""},
+        {{"a"}, "", "", "a.pdf", ""},
+        {{"a.resume"}, "b.pdf", "", "b.pdf", ""},
+        {{"a.resume"}, "", "b.txt", "", "b.txt"},
+        {{"a.resume"}, "b.pdf", "b.txt", "b.pdf", "b.txt"},
+        {{"-"}, "", "", "-", ""},
+        {{"-"}, "x.pdf", "", "x.pdf", ""},
+        {{"a.resume", "b.resume"}, "", "", "b.pdf", ""},
+        {{"a.resume", "x/b.resume"}, "/tmp", "", "/tmp/b.pdf", ""},
+        {{"a.resume", "b.resume"}, "", "/tmp", "", "/tmp/b.txt"},
+    };
+    for (const Case& c : cases) {
+        quoin::commands::SetRequest request;
+        request.inputs = c.inputs;
+        request.output = c.output;
+        request.plain = c.plain;
+        std::vector<quoin::commands::Outputs> outputs;
+        CAPTURE(c.inputs.back());
+        CHECK_FALSE(plan_outputs(request, outputs).has_value());
+        REQUIRE(outputs.size() == c.inputs.size());
+        CHECK(outputs.back().pdf == c.pdf_of_last);
+        CHECK(outputs.back().plain == c.plain_of_last);
+    }
+}
+
+TEST_CASE("outputs: what cannot be asked for, to the letter") {
+    struct Case {
+        std::vector<std::string> inputs;
+        std::string output, deps;
+        std::string fault;
+    };
+    const Case cases[] = {
+        {{"-", "a.resume"}, "", "", "standard input is one résumé; give - alone"},
+        {{"a.resume", "b.resume"},
+         "x.pdf",
+         "",
+         "'x.pdf' is not a folder; with several files, -o names the folder they go to"},
+        {{"a.resume", "x/a.resume"}, "/tmp", "", "two outputs would be written to '/tmp/a.pdf'"},
+        {{"CMakeLists.txt"},
+         "CMakeLists.txt",
+         "",
+         "'CMakeLists.txt' is a source and would be overwritten; name another output with -o"},
+        {{"a.resume"}, "-", "a.d", "--deps needs an output that is a file; name one with -o"},
+    };
+    std::filesystem::current_path(QUOIN_SOURCE_FOLDER);
+    for (const Case& c : cases) {
+        quoin::commands::SetRequest request;
+        request.inputs = c.inputs;
+        request.output = c.output;
+        request.deps = c.deps;
+        std::vector<quoin::commands::Outputs> outputs;
+        CAPTURE(c.fault);
+        CHECK(plan_outputs(request, outputs) == c.fault);
+    }
+}

@@ -1,0 +1,176 @@
+// What a composition says of layout: where lines may end, how things line up, gaps, what keeps
+// together.
+#include "compiler/stages/composition/composition.hpp"
+
+#include "compiler/stages/composition/line_ends.hpp"
+#include "tests/composed.hpp"
+
+#include <doctest/doctest.h>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace {
+
+using quoin::composed::compose;
+using quoin::composed::entry;
+using quoin::composed::example;
+using quoin::composed::text_of;
+using quoin::composition::Composition;
+using quoin::composition::Paragraph;
+using quoin::composition::Run;
+using namespace std::string_literals;
+
+}
+
+// Common practice: a line does not end on a word that leans on the next where another end costs
+// little; penalties as Knuth and Plass have them.
+TEST_CASE("how gladly a line ends") {
+    const auto ends = [](std::string_view text, quoin::theme::StyleName style, bool english) {
+        std::string out;
+        for (const quoin::composition::LineEnd& end :
+             quoin::composition::line_ends({text, {}, {}, style, english}))
+            out += fmt::format("{}:{} ", end.offset, end.penalty);
+        return out;
+    };
+    using enum quoin::theme::StyleName;
+    CHECK(ends("one of many", bullet, true) == "4:0 7:40 ");
+    CHECK(ends("one of many", bullet, false) == "4:0 7:0 ");
+    CHECK(ends("The sea", bullet, true) == "4:40 ");
+    CHECK(ends("Ellery State ferries", bullet, true) == "7:60 13:0 ");
+    CHECK(ends("“Ángel Ó Dálaigh”, mate", bullet, true) == "10:60 13:60 26:0 ");
+    CHECK(ends("9 sites, 212 quadrats", bullet, true) == "2:40 9:0 13:40 ");
+    CHECK(ends("GPA 3.62 · Fellow of Note; Prize (2026)", line, true) ==
+          "4:100 12:0 19:100 22:140 28:0 34:100 ");
+    CHECK(ends("a, Dublin Core, b", line, true) == "3:0 10:60 16:0 ");
+    CHECK(ends("well-kept boats", bullet, true) == "5:120 10:0 ");
+    CHECK(ends("Port Ellery", contact, true) == "5:1060 ");
+    CHECK(ends("Port Ellery", title, true) == "5:120 ");
+    CHECK(ends("C++ and C/C++", bullet, true) == "4:0 8:40 ");
+    CHECK(ends("dots · dashes – x", bullet, true) == "8:0 19:0 ");
+}
+
+// The pattern's own separator parts nothing at a line's end; the writer's stays.
+TEST_CASE("what a line's end leaves out") {
+    const auto left_out = [](std::string_view text, std::vector<std::size_t> literals) {
+        std::string out;
+        for (const quoin::composition::LineEnd& end : quoin::composition::line_ends(
+                 {text, {}, std::move(literals), quoin::theme::StyleName::line, true}))
+            out += fmt::format("{}:{} ", end.offset, end.left_out);
+        return out;
+    };
+    CHECK(left_out("WA · Jun", {2, 6}) == "6:3 ");
+    CHECK(left_out("WA | Jun", {2, 5}) == "5:2 ");
+    CHECK(left_out("WA · Jun", {}) == "6:0 ");
+    CHECK(left_out("WA, Jun", {2, 4}) == "4:0 ");
+    CHECK(left_out("WA – Jun", {2, 7}) == "7:0 ");
+    CHECK(left_out("· Jun", {0, 3}) == "3:0 "); // nothing stands before it
+    CHECK(left_out("a·b c", {1, 3}) == "5:0 ");
+}
+
+TEST_CASE("break points lie between glyphs, in order, never within a ligature or a date") {
+    const std::string markup = entry(
+        "experience", "role: Office *affi*nity officer\nemployer: Ellery /Ferries/\n"
+                      "dates: Jun 2025 - Aug 2026\n- Filed off\u00ADi\u00ADcial and fi\u00ADnal "
+                      "well-kept re\u00ADports");
+    const Composition composition = compose(markup);
+    for (const Paragraph& paragraph : composition.paragraphs) {
+        std::pair<std::uint32_t, std::uint32_t> before{paragraph.label_runs, 0};
+        for (const quoin::composition::BreakPoint& point : paragraph.breaks) {
+            CHECK(before < std::pair{point.run, point.glyph});
+            before = {point.run, point.glyph};
+            REQUIRE(point.run < paragraph.runs.size());
+            CHECK(point.glyph <= paragraph.runs[point.run].glyphs.size());
+        }
+    }
+    const Paragraph& title = composition.paragraphs.at(2);
+    CHECK(title.breaks.size() == 5); // after Office, affinity, officer, Ellery, Ferries
+    CHECK(text_of(title).ends_with(" · Jun\u00A02025\u00A0–\u00A0Aug\u00A02026"));
+
+    const Paragraph& bullet = composition.paragraphs.at(3);
+    CHECK(text_of(bullet) == "Filed official and final well-kept reports");
+    REQUIRE(bullet.hyphen_glyphs.size() == bullet.runs.size());
+    std::vector<std::string> before_hyphens;
+    for (const quoin::composition::BreakPoint& point : bullet.breaks) {
+        const Run& run = bullet.runs[point.run];
+        if (point.hyphen)
+            before_hyphens.push_back(run.text.substr(0, run.glyphs[point.glyph].text_begin));
+    }
+    // "ffi" and "fi" are ligatures in Libertine
+    CHECK(before_hyphens == std::vector{"Filed offi"s, "Filed official and fi"s,
+                                        "Filed official and final well-kept re"s});
+}
+
+TEST_CASE("bullets line up") {
+    const Composition composition =
+        compose(entry("experience", "role: Mate\n- One\n-- Two"), "bullet-indent: 0.5\n");
+    const Paragraph& outer = composition.paragraphs.at(3);
+    const Paragraph& inner = composition.paragraphs.at(4);
+    CHECK(text_of(outer, true) == "• One");
+    CHECK(text_of(inner, true) == "– Two");
+    CHECK(outer.label_runs == 1);
+    CHECK(outer.indent == doctest::Approx(0.5 + 0.8));
+    CHECK(outer.hang == doctest::Approx(0.8));
+    CHECK(inner.indent - inner.hang == doctest::Approx(outer.indent));
+    // a hang too small for the sign and its space gives way
+    const Paragraph tight =
+        compose(entry("experience", "role: Mate\n- One"), "bullet: •••\nbullet-hang: 0.4\n")
+            .paragraphs.at(3);
+    CHECK(tight.hang > 0.4);
+}
+
+TEST_CASE("gaps and what keeps together") {
+    const Composition composition =
+        compose("name: Ana Reyes\nheadline: Sailor\nphone: 360-555-0100\n\nsection: Experience\n\n"
+                "role: Mate\nnote: Seasonal\n- One\n- Two\n\nrole: Deckhand\n\nrole: Cook\n\n"
+                "section: Empty\n\nsection: Skills\n\nBoats: dinghy\nKnots: bowline\n");
+    std::string out;
+    for (const Paragraph& paragraph : composition.paragraphs)
+        out += fmt::format("{} {}{}\n", static_cast<int>(paragraph.gap), text_of(paragraph),
+                           paragraph.keep_with_next ? " +" : "");
+    // none header contact section heading entry line bullet
+    CHECK(out == R"(0 Ana Reyes
+1 Sailor
+2 360-555-0100
+3 Experience +
+4 Mate +
+6 Seasonal +
+7 One
+7 Two
+5 Deckhand
+6 Cook
+3 Skills +
+4 Boats: dinghy
+6 Knots: bowline
+)");
+    REQUIRE(composition.outlines.size() == 2);
+    CHECK(composition.outlines[1].title == "Skills");
+    CHECK(text_of(composition.paragraphs[composition.outlines[1].paragraph]) == "Skills");
+    CHECK(composition.title == "Ana Reyes, résumé");
+    CHECK(composition.author == "Ana Reyes");
+    CHECK(composition.language == "en-US");
+}
+
+TEST_CASE("a running head where there may be more than one page") {
+    CHECK(compose(example).running_head.runs.empty());
+    const Composition composition = compose("pages: 2\n" + example);
+    const Paragraph& head = composition.running_head;
+    REQUIRE(head.runs.size() == 2);
+    CHECK(head.runs[0].text == "Ottoline Brandt · page ");
+    CHECK(head.runs[1].text == "0123456789");
+    CHECK(head.runs[1].glyphs.size() == 10);
+    CHECK(head.breaks.empty());
+}
+
+TEST_CASE("text is never set under 10 pt") {
+    const std::string theme = "size: 12\n\nstyle: text\nsize: 0.84\n";
+    CHECK(compose(entry("prose", "text: a"), theme).paragraphs.at(2).size == doctest::Approx(0.84));
+    CHECK(compose("size: 10\n" + entry("prose", "text: a"), theme).paragraphs.at(2).size == 1);
+}

@@ -1,0 +1,192 @@
+// Two columns under one heading: both hold, no setting of a grid that holds both is better, and the
+// pages set one whole after the other.
+#include "compiler/stages/fit/fit.hpp"
+
+#include "compiler/stages/composition/composition.hpp"
+#include "compiler/stages/pages/pages.hpp"
+#include "tests/composed.hpp"
+#include "tests/stages/fit/fit_reference.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace {
+
+using namespace quoin;
+using namespace quoin::fit;
+using namespace std::string_literals;
+using fit_reference::PlainLine;
+
+struct Set {
+    composition::Composition composition;
+    theme::Theme theme;
+    model::Settings settings;
+};
+
+Set set(const std::string& markup, const std::string& lines) {
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto file = sources.add("test.resume", markup, diagnostics);
+    const auto resume = model::build_resume(sources, *file, diagnostics);
+    REQUIRE(resume);
+    const auto theme_file = sources.add("test.theme", lines, diagnostics);
+    const auto theme = theme::read_theme(
+        sources, *theme_file, std::filesystem::path(QUOIN_DATA_FOLDER) / "themes", diagnostics);
+    REQUIRE(theme);
+    auto composition = composition::compose(*resume, *theme, composed::fonts(), diagnostics);
+    REQUIRE(composition);
+    return {*std::move(composition), *theme, resume->settings};
+}
+
+std::string words(int count, int seed) {
+    static const std::string each[] = {"eelgrass", "counts", "of", "tidal",
+                                       "flats",    "in",     "a",  "season"};
+    std::string text;
+    for (int i = 0; i < count; ++i)
+        text += (i > 0 ? " " : "") + each[(i * 5 + seed * 3 + i * i) % 8];
+    return text;
+}
+
+// So many bullets in the main column, so many groups in the narrow one.
+std::string resume_of(int bullets, int groups) {
+    std::string text = "name: Ana Reyes\nemail: a@ellerystate.example\n\nsection: Work\n"
+                       "holds: experience\n\nrole: Mate\nemployer: Salish Tidal Trust\n";
+    for (int i = 0; i < bullets; ++i)
+        text += "- " + words(9 + i % 7, i) + "\n";
+    text += "\nsection: Skills\n\n";
+    for (int i = 0; i < groups; ++i)
+        text += "Group "s + static_cast<char>('A' + i % 26) + ": " + words(3 + i % 6, i) + "\n";
+    return text;
+}
+
+const std::string two_columns = "based-on: turnstone\ncolumns: two\nside-width: 0.3\n"
+                                "column-gap: 2\nside-sections: skills\n";
+
+// The lines that stand in one column, the heading's with them.
+std::vector<PlainLine> lines_beside(const composition::Composition& composition,
+                                    const std::vector<int>& counts, composition::Region other) {
+    std::vector<PlainLine> lines;
+    for (std::size_t i = 0; i < counts.size(); ++i)
+        for (int line = 0; line < counts[i] && composition.paragraphs[i].region != other; ++line)
+            lines.push_back({&composition.paragraphs[i], line, counts[i], nullptr});
+    return lines;
+}
+
+bool holds_both(const std::vector<PlainLine>& main, const std::vector<PlainLine>& side,
+                const PageSetting& setting) {
+    return fit_reference::holds_on_one_page(main, setting) &&
+           fit_reference::holds_on_one_page(side, setting);
+}
+
+double best_of_grid(const composition::Composition& composition, const SettingChoices& choices) {
+    using fit_reference::along;
+    const GapCounts counts = fit_reference::gap_counts(composition);
+    constexpr int steps = 8;
+    double best = fit_reference::nowhere;
+    for (int size = 0; size <= steps; ++size)
+        for (int side = 0; side <= steps; ++side) {
+            quoin::fit::PageSetting at = preferred_setting(choices);
+            at.size = along(choices.size, size, steps);
+            at.side_margin = along(choices.side, side, steps);
+            const auto lines =
+                fit_reference::greedy_counts(composition, fit_reference::measure_of(at));
+            const auto main = lines_beside(composition, lines, composition::Region::side);
+            const auto narrow = lines_beside(composition, lines, composition::Region::main);
+            for (int rest = 0; rest < 5 * 5 * 3 * 3; ++rest) {
+                at.leading = along(choices.leading, rest % 5, 4);
+                fit_reference::set_gaps(at, choices, rest / 5 % 5, 4);
+                at.top_margin = along(choices.top, rest / 25 % 3, 2);
+                at.bottom_margin = along(choices.bottom, rest / 75, 2);
+                const double cost = discomfort(at, choices, counts);
+                if (cost < best && holds_both(main, narrow, at)) best = cost;
+            }
+        }
+    return best;
+}
+
+}
+
+TEST_CASE("two columns: no setting of a grid that holds both is better") {
+    int tight = 0;
+    const std::pair<int, int> cases[] = {{4, 3}, {30, 4}, {36, 4}, {6, 28}, {8, 36}, {33, 30}};
+    for (const auto& row : cases) {
+        CAPTURE(row.first);
+        CAPTURE(row.second);
+        const Set page = set(resume_of(row.first, row.second), two_columns);
+        const SettingChoices choices = choices_of(page.theme, page.settings);
+        const auto result = fit::fit(page.composition, page.theme, page.settings);
+        const double best = best_of_grid(page.composition, choices);
+        if (std::holds_alternative<quoin::fit::Overflow>(result)) {
+            CHECK(best == fit_reference::nowhere);
+            continue;
+        }
+        const Fit& found = std::get<Fit>(result);
+        std::vector<int> lines;
+        for (const auto& paragraph : found.lines)
+            lines.push_back(static_cast<int>(paragraph.size()));
+        CHECK(holds_both(lines_beside(page.composition, lines, composition::Region::side),
+                         lines_beside(page.composition, lines, composition::Region::main),
+                         found.setting));
+        const double cost =
+            discomfort(found.setting, choices, fit_reference::gap_counts(page.composition));
+        tight += cost > 1e-9;
+        CHECK(cost <= best + 1e-9);
+    }
+    CHECK(tight >= 3);
+}
+
+TEST_CASE("two columns: side by side under the heading, the main one first") {
+    const Set page = set(resume_of(6, 6), two_columns);
+    const Fit found = std::get<Fit>(fit::fit(page.composition, page.theme, page.settings));
+    const pages::Pages pages = pages::make_pages(page.composition, found);
+    REQUIRE(pages.pages.size() == 1);
+    const PageSetting& at = found.setting;
+    const double text = at.paper_width - 2 * at.side_margin;
+    const double side_begins = at.side_margin + (text - 2 * at.size) * 0.7 + 2 * at.size;
+    composition::Region before = composition::Region::whole;
+    double main_top = 0, side_top = 0;
+    for (const pages::PlacedRun& placed : pages.pages[0].runs) {
+        const composition::Paragraph& paragraph = page.composition.paragraphs[placed.paragraph];
+        CHECK(paragraph.region >= before); // whole, then main, then side
+        before = paragraph.region;
+        if (paragraph.region == composition::Region::side) CHECK(placed.x >= side_begins - 0.01);
+        if (paragraph.region == composition::Region::main)
+            CHECK(placed.x + placed.width < side_begins);
+        double& top = paragraph.region == composition::Region::main ? main_top : side_top;
+        if (paragraph.region != composition::Region::whole) top = std::max(top, placed.y);
+    }
+    CHECK(before == composition::Region::side);
+    CHECK(main_top == doctest::Approx(side_top)); // their headings on one baseline
+    std::size_t headings = 0;
+    for (const pages::PlacedRun& placed : pages.pages[0].runs)
+        headings += placed.paragraph == 0;
+    CHECK(headings == 1); // the heading is set once
+}
+
+TEST_CASE("two columns over two pages: each goes on in its own column") {
+    for (const std::pair<int, int>& counts : {std::pair(70, 5), {10, 70}, {70, 70}}) {
+        const int bullets = counts.first, groups = counts.second;
+        CAPTURE(bullets);
+        CAPTURE(groups);
+        const Set page = set("pages: 2\n" + resume_of(bullets, groups), two_columns);
+        const Fit found = std::get<Fit>(fit::fit(page.composition, page.theme, page.settings));
+        CHECK(found.page_begins.size() == (bullets > 60 ? 2 : 1));
+        CHECK(found.side_begins.size() == (groups > 60 ? 2 : 1));
+        const pages::Pages pages = pages::make_pages(page.composition, found);
+        REQUIRE(pages.pages.size() == 2);
+        std::vector<std::size_t> lines(page.composition.paragraphs.size());
+        for (const pages::Page& each : pages.pages)
+            for (const pages::PlacedRun& placed : each.runs) {
+                CHECK(placed.y >= found.setting.bottom_margin - 0.01);
+                if (placed.paragraph != pages::running_head_index) ++lines[placed.paragraph];
+            }
+        for (const std::size_t count : lines)
+            CHECK(count > 0); // nothing is lost
+    }
+}

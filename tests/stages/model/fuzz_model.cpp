@@ -1,0 +1,30 @@
+// The whole way from bytes to what a build takes: no input may crash or hang it. Files to include
+// are looked for in the working folder; run it in an empty one.
+#include "compiler/stages/model/build.hpp"
+#include "compiler/stages/selection/select.hpp"
+
+#include <cstdint>
+#include <cstdlib>
+#include <string>
+#include <vector>
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+    using namespace quoin;
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto file = sources.add("fuzz.resume", std::string(data, data + size), diagnostics);
+    if (!file) return 0;
+    const auto resume = quoin::model::build_resume(sources, *file, diagnostics);
+    if (resume.has_value() == diagnostics.has_errors()) std::abort();
+    diagnostics.sort();
+    for (const Diagnostic& one : diagnostics.all())
+        format(one, sources, true);
+    if (!resume) return 0;
+    const std::vector<std::string> tags = quoin::selection::tags_of(*resume);
+    selection::select(*resume, tags);
+    for (const std::string& tag : tags) {
+        const quoin::model::Resume part = selection::select(*resume, std::vector<std::string>{tag});
+        if (part.sections.size() > resume->sections.size()) std::abort();
+    }
+    return 0;
+}
