@@ -7,6 +7,7 @@
 #include "compiler/stages/model/dates.hpp"
 #include "compiler/stages/model/resume.hpp"
 #include "compiler/stages/typeset.hpp"
+#include "compiler/trade/weights.hpp"
 
 #include <functional>
 #include <optional>
@@ -17,11 +18,7 @@
 
 namespace quoin::advice {
 
-enum class Weight {
-    must,     // a reader or a portal will stumble
-    should,   // advisers will ask for it
-    consider, // judgement
-};
+using trade::Weight;
 
 struct Edit { // the source text at `place` becomes `replacement`
     Place place;

@@ -82,7 +82,7 @@ void email_form(const ProofContext& context, std::vector<Finding>& findings) {
 std::set<std::string> school_words(const model::Resume& resume) {
     std::set<std::string> words;
     for (const Position& position : positions(resume, {trade::Holds::education})) {
-        if (is_high_school(*position.entry)) continue;
+        if (is_before_college(*position.entry)) continue;
         std::string initials;
         const std::string school = plain_letters(plain_in(position.find(trade::FieldName::school)));
         for (const WordAt& each : words_in(school)) {

@@ -1,5 +1,6 @@
 // The forms of contact details, and what each says.
 #include "compiler/advice/contact_forms.hpp"
+#include "compiler/base/phrases.hpp"
 
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"

@@ -1,6 +1,8 @@
 // Order of dates of differing precision.
 #include "compiler/advice/date_order.hpp"
 
+#include "compiler/trade/months.hpp"
+
 namespace quoin::advice {
 
 namespace {
@@ -8,7 +10,7 @@ namespace {
 // The months that a term of the season's name may take up in US colleges (common practice).
 model::Months widest(const model::Date& date) {
     if (!date.season) return months(date);
-    const int january = date.year * model::months_of_year;
+    const int january = date.year * trade::months_of_year;
     switch (*date.season) {
     case model::Season::spring:
         return {january, january + 5};

@@ -2,6 +2,7 @@
 #include "compiler/advice/date_spelling.hpp"
 
 #include "compiler/advice/walk.hpp"
+#include "compiler/trade/months.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,27 +11,6 @@
 namespace quoin::advice {
 
 namespace {
-
-constexpr std::array<std::string_view, 12> small_month_names{
-    "january", "february", "march",     "april",   "may",      "june",
-    "july",    "august",   "september", "october", "november", "december"};
-
-struct MonthName {
-    int month = 0;
-    bool whole = false; // not shortened
-};
-
-std::optional<MonthName> month_named(std::string_view word) {
-    constexpr std::size_t shortest = 3, longest_short = 4; // Sept
-    const std::string lower = lower_case(word);
-    for (std::size_t i = 0; i < small_month_names.size(); ++i) {
-        const std::string_view name = small_month_names[i];
-        if (lower == name) return MonthName{static_cast<int>(i) + 1, true};
-        if (lower.size() >= shortest && lower.size() <= longest_short && name.starts_with(lower))
-            return MonthName{static_cast<int>(i) + 1, false};
-    }
-    return std::nullopt;
-}
 
 int number_of(std::string_view figures) {
     int number = 0;
@@ -69,7 +49,7 @@ private:
     void word() {
         const std::size_t begin = at_;
         at_ = run_end(at_, is_ascii_letter);
-        const auto name = month_named(text_.substr(begin, at_ - begin));
+        const auto name = trade::month_named(text_.substr(begin, at_ - begin));
         if (!name) return;
         std::size_t year_at = at_;
         while (year_at < text_.size() &&

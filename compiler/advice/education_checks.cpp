@@ -4,6 +4,7 @@
 #include "compiler/advice/degree_names.hpp"
 #include "compiler/advice/gpa.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
@@ -28,21 +29,8 @@ void visit_schools(const ProofContext& context,
         visit(*position.entry);
 }
 
-// By its name, or by what it awards; a certificate for grown-ups may bear the name of one.
-bool is_school_before_college(const model::Entry& entry) {
-    constexpr std::array<std::string_view, 6> names{"preparatory academy", "preparatory school",
-                                                    "preparatory high",    "prep academy",
-                                                    "prep school",         "senior high"};
-    const std::string degree = lower_case(plain_in(entry.find(trade::FieldName::degree)));
-    if (has_phrase(degree, "high school diploma")) return true;
-    if (has_phrase(degree, "certificate")) return false;
-    const std::string name = lower_case(plain_in(entry.find(trade::FieldName::school)));
-    return is_high_school(entry) || name.ends_with(" high") ||
-           std::ranges::any_of(names, [&](auto known) { return has_phrase(name, known); });
-}
-
 bool is_college(const model::Entry& entry) {
-    return entry.find(trade::FieldName::school) && !is_school_before_college(entry);
+    return entry.find(trade::FieldName::school) && !is_before_college(entry);
 }
 
 bool has_college(const ProofContext& context) {
@@ -53,7 +41,7 @@ bool has_college(const ProofContext& context) {
 
 // A certificate, a term abroad or courses may stand below a degree whatever their dates.
 bool takes_rank(const model::Entry& entry) {
-    if (is_school_before_college(entry)) return true;
+    if (is_before_college(entry)) return true;
     const model::Field* degree = entry.find(trade::FieldName::degree);
     return degree ? !is_no_degree(plain_in(degree))
                   : entry.find(trade::FieldName::graduation) != nullptr;
@@ -210,7 +198,7 @@ std::optional<int> months_to_graduation(const ProofContext& context,
 }
 
 bool is_first_year(const ProofContext& context) {
-    const auto school = months_to_graduation(context, is_school_before_college);
+    const auto school = months_to_graduation(context, is_before_college);
     const auto degree = months_to_graduation(context, is_college);
     if (!school) return degree && *degree >= most_of_a_degree;
     if (*school >= 0) return true; // still there
@@ -222,7 +210,7 @@ void high_school(const ProofContext& context, std::vector<Finding>& findings) {
     std::optional<model::Date> graduation;
     visit_schools(context, [&](const model::Entry& entry) {
         const model::Field* school = entry.find(trade::FieldName::school);
-        if (!school || !is_school_before_college(entry)) return;
+        if (!school || !is_before_college(entry)) return;
         report(findings, school->place,
                model::in_quotes(plain_in(school)) + " still stands beside a college",
                "leave it out from the second year on");

@@ -1,5 +1,6 @@
 // Phrases that anybody could write, and so tell nothing.
 #include "compiler/advice/bullet_wording.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/wording.hpp"
 
 #include <array>

@@ -2,7 +2,9 @@
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/date_order.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/wording.hpp"
+#include "compiler/trade/limits.hpp"
 
 #include <algorithm>
 #include <array>
@@ -14,16 +16,15 @@ namespace {
 
 using enum trade::Holds;
 
-constexpr std::size_t least_bullets = 2, most_bullets = 5;
-
 std::size_t main_bullets(const model::Entry& entry) {
     return static_cast<std::size_t>(std::ranges::count(entry.bullets, 1, &model::Bullet::level));
 }
 
 void report_count(const model::Entry& entry, std::size_t count, std::vector<Finding>& findings) {
     report(findings, place_of(entry), called(entry) + " has " + counted(count, "bullet", "bullets"),
-           count < least_bullets ? "say what you did and what came of it, in two to five"
-                                 : "keep the two to five that this employer would ask about");
+           count < trade::least_bullets
+               ? "say what you did and what came of it, in two to five"
+               : "keep the two to five that this employer would ask about");
 }
 
 // One who has yet to begin has nothing to tell.
@@ -36,12 +37,12 @@ void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience, projects})) {
         if (is_yet_to_begin(*position.entry, context.today)) continue;
         const std::size_t own = main_bullets(*position.entry);
-        if (own > most_bullets) report_count(*position.entry, own, findings);
+        if (own > trade::most_bullets) report_count(*position.entry, own, findings);
         if (position.entry != position.head) continue;
         std::size_t all = own;
         for (const model::Entry& further : position.entry->further)
             all += main_bullets(further);
-        if (all < least_bullets) report_count(*position.entry, all, findings);
+        if (all < trade::least_bullets) report_count(*position.entry, all, findings);
     }
 }
 

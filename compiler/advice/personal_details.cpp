@@ -1,8 +1,10 @@
 // Personal details, told by the words of a line: age, birth, marital status and the like.
 #include "compiler/advice/privacy_phrases.hpp"
+#include "compiler/base/phrases.hpp"
 
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/trade/months.hpp"
 
 #include <algorithm>
 #include <array>
@@ -118,9 +120,6 @@ std::optional<std::string_view> labelled_detail(const Clause& clause) {
 
 // --- of oneself, in sentences
 
-constexpr std::array<std::string_view, 12> short_months{"jan", "feb", "mar", "apr", "may", "jun",
-                                                        "jul", "aug", "sep", "oct", "nov", "dec"};
-
 bool has_year_of_birth(std::string_view text) {
     return std::ranges::any_of(words_in(text), [](const WordAt& word) {
         const std::string_view figures = word.word.substr(0, 4);
@@ -139,7 +138,7 @@ bool tells_birth(std::string_view rest) {
     const bool in_or_on = begins_with(rest, "in") || begins_with(rest, "on");
     if (in_or_on) rest = after(rest, "in");
     const bool dated =
-        !rest.empty() && (is_figure(rest.front()) || is_one_of(rest.substr(0, 3), short_months));
+        !rest.empty() && (is_figure(rest.front()) || trade::month_named(rest.substr(0, 3)));
     return dated && (has_year_of_birth(rest.substr(0, near)) || rest.find('/') < near);
 }
 

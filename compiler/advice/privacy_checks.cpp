@@ -4,6 +4,7 @@
 #include "compiler/advice/privacy_phrases.hpp"
 #include "compiler/advice/repository.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>

@@ -1,5 +1,6 @@
 // Numbers of identity and of licences, references and salaries, told by their words.
 #include "compiler/advice/privacy_phrases.hpp"
+#include "compiler/base/phrases.hpp"
 
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"

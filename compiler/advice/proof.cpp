@@ -104,18 +104,6 @@ std::size_t check_number(std::string_view name) {
     return static_cast<std::size_t>(std::ranges::find(all, name, &Check::name) - all.begin());
 }
 
-std::string_view name_of(Weight weight) {
-    switch (weight) {
-    case Weight::must:
-        return "must";
-    case Weight::should:
-        return "should";
-    case Weight::consider:
-        break;
-    }
-    return "consider";
-}
-
 Weight weight_of(const Finding& finding) {
     const Check* check = find_check(finding.check);
     return check ? check->weight : Weight::consider;

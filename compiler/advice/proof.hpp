@@ -24,7 +24,6 @@ Proof run_proof(const ProofContext& context);
 
 const Check* find_check(std::string_view name);  // null if there is none
 std::size_t check_number(std::string_view name); // its index in all_checks()
-std::string_view name_of(Weight weight);         // "must", "should", "consider"
 Weight weight_of(const Finding& finding);
 
 }

@@ -1,6 +1,7 @@
 // Checks of sections: those expected, empty ones, titles, order.
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/wording.hpp"
 #include "compiler/trade/section_titles.hpp"
 #include "compiler/trade/vocabulary.hpp"

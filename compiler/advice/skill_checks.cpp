@@ -3,6 +3,7 @@
 #include "compiler/advice/spoken_languages.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>

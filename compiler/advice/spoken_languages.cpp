@@ -1,5 +1,6 @@
 // Languages that people speak, and the words for how well.
 #include "compiler/advice/spoken_languages.hpp"
+#include "compiler/base/phrases.hpp"
 
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"

@@ -1,7 +1,9 @@
 // Ways through the model that checks share.
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/phrases.hpp"
 
 #include "compiler/stages/model/wording.hpp"
+#include "compiler/trade/schools.hpp"
 
 #include <algorithm>
 #include <array>
@@ -21,10 +23,6 @@ constexpr std::array naming_fields{trade::FieldName::role,       trade::FieldNam
                                    trade::FieldName::school,     trade::FieldName::award,
                                    trade::FieldName::credential, trade::FieldName::publication,
                                    trade::FieldName::title,      trade::FieldName::employer};
-
-bool is_word_byte(char c) {
-    return is_ascii_letter(c) || is_figure(c) || static_cast<unsigned char>(c) >= 0x80;
-}
 
 // U+2019 within a word is its apostrophe.
 std::size_t apostrophe_at(std::string_view text, std::size_t at) {
@@ -158,20 +156,6 @@ std::vector<WordAt> words_in(std::string_view text) {
     return words;
 }
 
-std::size_t find_phrase(std::string_view text, std::string_view phrase) {
-    for (std::size_t at = text.find(phrase); at != std::string_view::npos;
-         at = text.find(phrase, at + 1)) {
-        const std::size_t end = at + phrase.size();
-        const bool begins = at == 0 || !is_word_byte(text[at - 1]);
-        if (begins && (end == text.size() || !is_word_byte(text[end]))) return at;
-    }
-    return std::string_view::npos;
-}
-
-bool has_phrase(std::string_view text, std::string_view phrase) {
-    return find_phrase(text, phrase) != std::string_view::npos;
-}
-
 std::string counted(std::size_t count, std::string_view one, std::string_view several) {
     const std::string number =
         count < small_numbers.size() ? std::string(small_numbers.at(count)) : std::to_string(count);
@@ -201,9 +185,9 @@ std::string lines_listed(const std::vector<Place>& places) {
     return text;
 }
 
-bool is_high_school(const model::Entry& entry) {
-    const std::string name = lower_case(plain_in(entry.find(trade::FieldName::school)));
-    return has_phrase(name, "high school") || has_phrase(name, "secondary school");
+bool is_before_college(const model::Entry& entry) {
+    return trade::is_before_college(plain_in(entry.find(trade::FieldName::school)),
+                                    plain_in(entry.find(trade::FieldName::degree)));
 }
 
 bool is_student(trade::Stage stage) {

@@ -57,10 +57,6 @@ struct WordAt { // letters and figures, apostrophes and hyphens within
 };
 std::vector<WordAt> words_in(std::string_view text);
 
-// Whether `phrase` stands in `text` between the ends of words; both lower case.
-bool has_phrase(std::string_view text, std::string_view phrase);
-std::size_t find_phrase(std::string_view text, std::string_view phrase); // npos if it does not
-
 // "one bullet", "three bullets", "14 bullets"
 std::string counted(std::size_t count, std::string_view one, std::string_view several);
 // "'a', 'b' and 2 more"
@@ -68,7 +64,8 @@ std::string some_of(const std::vector<std::string>& words, std::size_t most);
 // "9 and 12", "9, 12 and 30", "1, 2, 3, 4, 5, 6 and 74 more"
 std::string lines_listed(const std::vector<Place>& places);
 
-bool is_high_school(const model::Entry& entry);
+// A school before college, by its name or by what it awards.
+bool is_before_college(const model::Entry& entry);
 bool is_student(trade::Stage stage); // still at college, or just out of it
 
 // The pieces of source lines that a text was read from, in order.

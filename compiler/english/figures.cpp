@@ -2,6 +2,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/reading.hpp"
+#include "compiler/trade/months.hpp"
 
 #include <algorithm>
 
@@ -35,10 +36,7 @@ bool is_designator(const Sentence& s, std::size_t i) {
 }
 
 bool is_month(const Sentence& s, std::size_t i) {
-    return s.is_word(i, {"january", "february", "march",     "april",   "may",      "june",
-                         "july",    "august",   "september", "october", "november", "december",
-                         "jan",     "feb",      "mar",       "apr",     "jun",      "jul",
-                         "aug",     "sep",      "sept",      "oct",     "nov",      "dec"}) &&
+    return s.token(i).kind == TokenKind::word && trade::month_named(s.word(i)) &&
            is_capital(s.token(i));
 }
 

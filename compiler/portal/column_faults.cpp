@@ -126,13 +126,13 @@ void check_columns(const Evidence& evidence, ScanFaults& faults) {
         const std::size_t fewer = std::min(columns->left_lines, columns->right_lines);
         if (std::max(crossings(evidence.by_place, *columns),
                      crossings(evidence.by_file, *columns)) >= fewer)
-            faults.push_back({"interleaved-columns", ScanWeight::must, page + 1,
+            faults.push_back({"interleaved-columns", trade::Weight::must, page + 1,
                               "two columns are read across, a line of one and a line of the other",
                               "The lines of two entries are mixed, and neither makes sense.",
                               "Set the résumé in one column, or with text columns in place of a "
                               "table or tab stops."});
         else
-            faults.push_back({"two-columns", ScanWeight::consider, page + 1,
+            faults.push_back({"two-columns", trade::Weight::consider, page + 1,
                               "the text stands in two columns",
                               "Here each is read by itself; some portals read across.",
                               "For a portal, keep a version in one column."});

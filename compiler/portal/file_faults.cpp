@@ -14,7 +14,7 @@ void check_text(const Evidence& evidence, ScanFaults& faults) {
     if (letters >= few_letters || (letters == 0 && evidence.facts.copying_forbidden)) return;
     if (evidence.images > 0)
         faults.push_back(
-            {"no-text", ScanWeight::must, 0,
+            {"no-text", trade::Weight::must, 0,
              fmt::format("there is no text, only {}",
                          evidence.images == 1 ? "a picture"
                                               : fmt::format("{} pictures", evidence.images)),
@@ -22,7 +22,7 @@ void check_text(const Evidence& evidence, ScanFaults& faults) {
              "Export the PDF from the program the résumé was written in; do not "
              "scan or photograph a printed page."});
     else
-        faults.push_back({"no-text", ScanWeight::must, 0, "there is no text to read",
+        faults.push_back({"no-text", trade::Weight::must, 0, "there is no text to read",
                           "The letters may be drawn as shapes, or the page is empty; a portal "
                           "gets nothing.",
                           "Export the PDF again as text, without turning text into outlines."});
@@ -42,7 +42,7 @@ void check_fonts(const Evidence& evidence, ScanFaults& faults) {
         if (has_no_unicode(font)) names.push_back(font.name);
     if (names.empty()) return;
     faults.push_back(
-        {"font-without-unicode", ScanWeight::must, 0,
+        {"font-without-unicode", trade::Weight::must, 0,
          fmt::format("{} {} does not say which letters its shapes are",
                      names.size() == 1 ? "the font" : "of the fonts, each of", list_of(names)),
          "Text in it looks right and is copied as nonsense or not at all.",
@@ -52,12 +52,12 @@ void check_fonts(const Evidence& evidence, ScanFaults& faults) {
 
 void check_locks(const Evidence& evidence, ScanFaults& faults) {
     if (evidence.facts.copying_forbidden)
-        faults.push_back({"copying-forbidden", ScanWeight::must, 0,
+        faults.push_back({"copying-forbidden", trade::Weight::must, 0,
                           "the PDF forbids copying its text",
                           "A portal that keeps to that gets nothing from it.",
                           "Save it without restrictions or a permissions password."});
     else if (evidence.facts.encrypted)
-        faults.push_back({"encrypted", ScanWeight::should, 0, "the PDF is encrypted",
+        faults.push_back({"encrypted", trade::Weight::should, 0, "the PDF is encrypted",
                           "Some portals turn away every encrypted file, even one that opens "
                           "without a password.",
                           "Save it without security settings."});
@@ -65,17 +65,17 @@ void check_locks(const Evidence& evidence, ScanFaults& faults) {
 
 void check_accessibility(const Evidence& evidence, ScanFaults& faults) {
     if (evidence.facts.title.empty())
-        faults.push_back({"no-title", ScanWeight::should, 0, "the document has no title",
+        faults.push_back({"no-title", trade::Weight::should, 0, "the document has no title",
                           "Viewers and screen readers announce the file's name in its place.",
                           "Give it one in the document's properties, such as your name and "
                           "'résumé'."});
     // in an encrypted file names can be read and strings not: the name is enough
     if (!evidence.names.language && evidence.names.all_could_be_read)
-        faults.push_back({"no-language", ScanWeight::should, 0, "the document names no language",
+        faults.push_back({"no-language", trade::Weight::should, 0, "the document names no language",
                           "A screen reader may read it aloud by the rules of another language.",
                           "Set the document's language, and export again."});
     if (!evidence.facts.tagged)
-        faults.push_back({"not-tagged", ScanWeight::should, 0,
+        faults.push_back({"not-tagged", trade::Weight::should, 0,
                           "the PDF is not tagged: nothing says what is a heading or a list",
                           "Screen readers and some portals must guess the order and the "
                           "sections.",
@@ -84,7 +84,7 @@ void check_accessibility(const Evidence& evidence, ScanFaults& faults) {
 
 void note(std::string check, std::string text, std::string why, std::string mend,
           ScanFaults& faults) {
-    faults.push_back({std::move(check), ScanWeight::consider, 0, std::move(text), std::move(why),
+    faults.push_back({std::move(check), trade::Weight::consider, 0, std::move(text), std::move(why),
                       std::move(mend)});
 }
 

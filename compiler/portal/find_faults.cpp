@@ -21,19 +21,19 @@ bool has_link_to(const Evidence& evidence, std::string_view scheme) {
 
 void check_contacts(const Evidence& evidence, const Found& found, ScanFaults& faults) {
     if (found.name.empty())
-        faults.push_back({"no-name", ScanWeight::should, 0,
+        faults.push_back({"no-name", trade::Weight::should, 0,
                           "no name is recognised at the top of the first page",
                           "A portal may file the résumé under something else.",
                           "Put your name first, alone on its line, larger than the text."});
     if (found.emails.empty())
-        faults.push_back({"no-email", ScanWeight::should, 0,
+        faults.push_back({"no-email", trade::Weight::should, 0,
                           has_link_to(evidence, "mailto:")
                               ? "no email address is written out; there is only a link to one"
                               : "no email address is found",
                           "A portal fills its form from what is written on the page.",
                           "Write the address out, in one piece."});
     if (found.phones.empty())
-        faults.push_back({"no-phone", ScanWeight::should, 0,
+        faults.push_back({"no-phone", trade::Weight::should, 0,
                           has_link_to(evidence, "tel:")
                               ? "no telephone number is written out; there is only a link to one"
                               : "no telephone number is found",
@@ -43,7 +43,8 @@ void check_contacts(const Evidence& evidence, const Found& found, ScanFaults& fa
 
 void check_sections(const Found& found, ScanFaults& faults) {
     if (std::ranges::none_of(found.sections, &FoundSection::known))
-        faults.push_back({"no-sections", ScanWeight::should, 0, "no section heading is recognised",
+        faults.push_back({"no-sections", trade::Weight::should, 0,
+                          "no section heading is recognised",
                           "A portal sorts what it reads by headings such as Education and "
                           "Experience.",
                           "Give each section a usual title, alone on its line."});
@@ -51,7 +52,7 @@ void check_sections(const Found& found, ScanFaults& faults) {
     for (const FoundSection& section : found.sections)
         if (!section.known) unknown.push_back(section.title);
     if (!unknown.empty())
-        faults.push_back({"unusual-titles", ScanWeight::consider, 0,
+        faults.push_back({"unusual-titles", trade::Weight::consider, 0,
                           fmt::format("portals may not know {} as {}", list_of(unknown),
                                       unknown.size() == 1 ? "a heading" : "headings"),
                           "What stands below is then taken for a part of the section before.",
@@ -103,7 +104,7 @@ void check_page_headers(const Evidence& evidence, const Found& found, ScanFaults
                 for (const std::string& one : *all)
                     if (line.find(one) != std::string::npos) in_header.push_back(one);
     if (in_header.empty()) return;
-    faults.push_back({"contact-in-page-header", ScanWeight::must, 0,
+    faults.push_back({"contact-in-page-header", trade::Weight::must, 0,
                       fmt::format("{} {} in a page header or footer", list_of(in_header),
                                   in_header.size() == 1 ? "stands" : "stand"),
                       "Many readers leave headers and footers out, and with them the way to "
@@ -154,18 +155,6 @@ ScanFaults find_faults(const Evidence& evidence, const Found& found) {
     check_finds(evidence, found, faults);
     std::ranges::stable_sort(faults, {}, &ScanFault::weight);
     return faults;
-}
-
-std::string_view name_of(ScanWeight weight) {
-    switch (weight) {
-    case ScanWeight::must:
-        return "must";
-    case ScanWeight::should:
-        return "should";
-    case ScanWeight::consider:
-        return "consider";
-    }
-    return "";
 }
 
 }

@@ -22,14 +22,14 @@ void check_sizes(const Evidence& evidence, ScanFaults& faults) {
         if (text.size < tiny) tiny_letters += text.letters;
     }
     if (tiny_letters >= few_letters)
-        faults.push_back({"tiny-text", ScanWeight::must, 0,
+        faults.push_back({"tiny-text", trade::Weight::must, 0,
                           fmt::format("{} letters are smaller than {} pt", tiny_letters, tiny),
                           "Nobody can read them, and a portal that finds hidden words may turn "
                           "the résumé away.",
                           "Set them larger, or take them out."});
     // a fifth, so that a footnote does not count
     else if (small_letters * 5 >= evidence.looks.letters && small_letters >= few_letters)
-        faults.push_back({"small-text", ScanWeight::should, 0,
+        faults.push_back({"small-text", trade::Weight::should, 0,
                           fmt::format("{} letters are smaller than {} pt", small_letters, small),
                           "It is hard to read on paper and on a telephone.",
                           "Set the text in 10 to 12 pt, and cut words."});
@@ -79,7 +79,7 @@ void check_visible(const Evidence& evidence, ScanFaults& faults) {
     const std::vector<std::string> words = invisible_words(evidence);
     if (words.size() >= 2)
         faults.push_back(
-            {"hidden-text", ScanWeight::must, 0,
+            {"hidden-text", trade::Weight::must, 0,
              fmt::format("{} words cannot be seen on the page: {}", words.size(), list_of(words)),
              "A portal reads them, a person does not; employers take that for a "
              "trick.",
@@ -90,7 +90,7 @@ void check_visible(const Evidence& evidence, ScanFaults& faults) {
 void check_machine_read(const Evidence& evidence, ScanFaults& faults) {
     const std::size_t all = letters_of(evidence.by_place);
     if (evidence.images == 0 || all < few_letters || 2 * evidence.looks.letters > all) return;
-    faults.push_back({"machine-read-scan", ScanWeight::should, 0,
+    faults.push_back({"machine-read-scan", trade::Weight::should, 0,
                       "the page is a picture with text that a machine read from it",
                       "Such text often has wrong letters, and a portal gets those.",
                       "Export the PDF from the program the résumé was written in."});

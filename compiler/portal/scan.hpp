@@ -6,6 +6,7 @@
 #include "compiler/portal/found.hpp"
 #include "compiler/portal/looks.hpp"
 #include "compiler/portal/reading.hpp"
+#include "compiler/trade/weights.hpp"
 
 #include <cstdint>
 #include <filesystem>
@@ -16,12 +17,9 @@
 
 namespace quoin::portal {
 
-enum class ScanWeight { must, should, consider }; // as proof weighs its findings
-std::string_view name_of(ScanWeight weight);
-
 struct ScanFault {
     std::string check; // its name, the same in every release
-    ScanWeight weight{};
+    trade::Weight weight{};
     std::size_t page = 0;  // from 1; 0 for the document
     std::string text;      // what is wrong here
     std::string why, mend; // sentences

@@ -26,7 +26,7 @@ std::variant<portal::Scan, std::string> scan_input(const std::string& input) {
 bool has_faults(const std::variant<portal::Scan, std::string>& result) {
     const auto* scan = std::get_if<portal::Scan>(&result);
     return !scan || std::ranges::any_of(scan->faults, [](const portal::ScanFault& fault) {
-        return fault.weight != portal::ScanWeight::consider;
+        return fault.weight != trade::Weight::consider;
     });
 }
 

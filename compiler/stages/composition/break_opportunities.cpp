@@ -6,6 +6,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/trade/months.hpp"
 
 #include <unicode/ubrk.h>
 #include <unicode/utext.h>
@@ -177,11 +178,8 @@ bool lone_dash(Words, Chunk after) {
 }
 
 bool is_month(Chunk word) {
-    static constexpr std::array<Chunk, 24> months{
-        "January", "February",  "March",   "April",    "May",      "June", "July", "August",
-        "Sept",    "September", "October", "November", "December", "Jan",  "Feb",  "Mar",
-        "Apr",     "Jun",       "Jul",     "Aug",      "Sep",      "Oct",  "Nov",  "Dec"};
-    return is_one_of(closed(opened(word)), months);
+    const Chunk name = closed(opened(word));
+    return !name.empty() && is_capital_letter(name.front()) && trade::month_named(name);
 }
 
 // `Jun 2026`, `May 12`

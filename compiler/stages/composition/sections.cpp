@@ -1,6 +1,8 @@
 // Sections, their entries, and bullets on two levels.
 #include "compiler/stages/composition/composer.hpp"
 
+#include "compiler/trade/schools.hpp"
+
 #include <algorithm>
 
 namespace quoin::composition {
@@ -12,16 +14,20 @@ bool prints_nothing(const model::Entry& entry) {
            std::ranges::all_of(entry.further, prints_nothing);
 }
 
-bool is_named_high_school(const model::Entry& entry) {
-    const model::Field* school = entry.find(trade::FieldName::school);
-    const model::Text* name = school ? std::get_if<model::Text>(&school->value) : nullptr;
-    return name && name->plain().find("High School") != std::string::npos;
+std::string plain_value(const model::Entry& entry, trade::FieldName name) {
+    const model::Field* field = entry.find(name);
+    const model::Text* text = field ? std::get_if<model::Text>(&field->value) : nullptr;
+    return text ? text->plain() : "";
+}
+
+bool is_before_college(const model::Entry& entry) {
+    return trade::is_before_college(plain_value(entry, trade::FieldName::school),
+                                    plain_value(entry, trade::FieldName::degree));
 }
 
 // Beside a college, a high school is the first to go when room is short (common practice).
 bool is_spare(const model::Entry& entry, const model::Section& section) {
-    return is_named_high_school(entry) &&
-           !std::ranges::all_of(section.entries, is_named_high_school);
+    return is_before_college(entry) && !std::ranges::all_of(section.entries, is_before_college);
 }
 
 // A form without lines of their own for further positions sets them as it sets the first.

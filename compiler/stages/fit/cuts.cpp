@@ -8,6 +8,7 @@
 #include "compiler/stages/fit/page_breaks.hpp"
 #include "compiler/stages/fit/shorten.hpp"
 #include "compiler/stages/lines/paragraph_lines.hpp"
+#include "compiler/trade/limits.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -21,8 +22,7 @@ namespace quoin::fit {
 
 namespace {
 
-constexpr std::uint32_t usual_bullets = 5; // at most, in one entry: common practice
-constexpr double per_point = 1e9;          // heights are whole numbers while they are chosen among
+constexpr double per_point = 1e9; // heights are whole numbers while they are chosen among
 
 std::string joined_lines(const composition::Paragraph& paragraph,
                          std::span<const lines::Line> lines) {
@@ -165,7 +165,7 @@ private:
                 ++past;
             if (first.spare)
                 entries.push_back(whole(Cut::Kind::entry, p, past));
-            else if (first.bullet > usual_bullets && first.gap == theme::GapName::bullet)
+            else if (first.bullet > trade::most_bullets && first.gap == theme::GapName::bullet)
                 bullets.push_back(whole(Cut::Kind::bullet, p, past));
         }
         std::reverse(bullets.begin(), bullets.end());

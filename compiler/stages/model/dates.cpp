@@ -2,6 +2,7 @@
 #include "compiler/stages/model/dates.hpp"
 
 #include "compiler/base/utf8.hpp"
+#include "compiler/trade/months.hpp"
 
 #include <array>
 #include <string_view>
@@ -11,12 +12,8 @@ namespace {
 
 constexpr int months_of_season = 3;
 
-constexpr std::array<std::string_view, 12> month_names{
-    "January", "February", "March",     "April",   "May",      "June",
-    "July",    "August",   "September", "October", "November", "December"};
-
 std::string_view short_name(int month) {
-    return month_names.at(static_cast<std::size_t>(month - 1)).substr(0, 3);
+    return trade::month_names.at(static_cast<std::size_t>(month - 1)).substr(0, 3);
 }
 
 std::string_view season_name(Season season) {
@@ -47,7 +44,7 @@ std::string print_date(const Date& date, trade::DateForm form) {
     case trade::DateForm::short_month:
         return std::string{short_name(*date.month)}.append(no_break_space).append(year);
     case trade::DateForm::long_month:
-        return std::string{month_names.at(static_cast<std::size_t>(*date.month - 1))}
+        return std::string{trade::month_names.at(static_cast<std::size_t>(*date.month - 1))}
             .append(no_break_space)
             .append(year);
     case trade::DateForm::month_slash_year:
@@ -86,9 +83,9 @@ std::string print(const DateRange& range, trade::DateForm form) {
 }
 
 Months months(const Date& date) {
-    const int january = date.year * months_of_year;
+    const int january = date.year * trade::months_of_year;
     if (date.month) return {january + *date.month - 1, january + *date.month - 1};
-    if (!date.season) return {january, january + months_of_year - 1};
+    if (!date.season) return {january, january + trade::months_of_year - 1};
     const int quarter = (static_cast<int>(*date.season) - 20) % 4; // winter 0, spring 1, …
     return {january + quarter * months_of_season, january + (quarter + 1) * months_of_season - 1};
 }

@@ -45,8 +45,6 @@ std::string edtf(const DateRange& range); // `2026-06/2026-08`, `2026-06/..`, `2
 // With no-break spaces inside and an en dash between, so that a date never breaks over lines.
 std::string print(const DateRange& range, trade::DateForm form);
 
-constexpr int months_of_year = 12;
-
 // Months since year 0 of a date's first and last month, for ordering; a season has its three, a
 // year its twelve (winter is counted in the year it is named for: January to March).
 struct Months {

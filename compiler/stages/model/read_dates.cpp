@@ -4,6 +4,7 @@
 #include "compiler/base/message_text.hpp"
 #include "compiler/base/suggest.hpp"
 #include "compiler/stages/model/wording.hpp"
+#include "compiler/trade/months.hpp"
 #include "grammar/dates.hpp"
 #include "grammar/messages.hpp"
 
@@ -57,12 +58,8 @@ int number(std::string_view digits) { // of four digits at most
     return value;
 }
 
-int month_of(std::string_view name) {
-    constexpr std::string_view starts = "janfebmaraprmayjunjulaugsepoctnovdec";
-    std::string start{name.substr(0, 3)};
-    for (char& letter : start)
-        letter = static_cast<char>(letter | 0x20);
-    return static_cast<int>(starts.find(start) / 3) + 1;
+int month_of(std::string_view name) { // as the grammar has it
+    return trade::month_named(name.substr(0, 3))->month;
 }
 
 int days_of(const Date& date) {
