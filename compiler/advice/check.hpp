@@ -32,7 +32,7 @@ struct Finding {
     Place place;
     std::string text;            // what is wrong here, with the words and figures concerned
     std::string suggestion;      // how to mend it; empty if that is the writer's to know
-    std::vector<Edit> safe_mend; // changes of form alone, which `proof --mend` may make
+    std::vector<Edit> safe_mend; // changes of form alone, which `quoin mend` may make
 };
 
 // What checks may look at. A check is silent where it cannot be sure.

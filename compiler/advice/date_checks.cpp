@@ -205,8 +205,7 @@ void date_forms(const ProofContext& context, std::vector<Finding>& findings) {
                std::string(odd.size() == 1 ? "the one in line " : "those in lines ") +
                lines_listed(odd) + " differ" + (odd.size() == 1 ? "s" : "") + " from '" +
                spelled(model::Date{2026, 6, std::nullopt, std::nullopt}, form) + "'",
-           "the page prints all alike; 'quoin proof --mend' makes the source alike too",
-           std::move(edits));
+           "the page prints all alike; 'quoin mend' makes the source alike too", std::move(edits));
 }
 
 // --- up to date

@@ -49,7 +49,7 @@ void report_unknown(const model::Acceptance& acceptance, std::vector<Finding>& f
         names.push_back(check->name);
     const std::string meant = model::did_you_mean(acceptance.check, names);
     add(unknown_name, acceptance.place, "there is no check " + model::in_quotes(acceptance.check),
-        meant.empty() ? "'quoin proof --list' names them all" : meant.substr(2), findings);
+        meant.empty() ? "'quoin checks' names them all" : meant.substr(2), findings);
 }
 
 // The first one's reason is given.

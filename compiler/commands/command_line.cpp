@@ -1,6 +1,8 @@
 #include "compiler/commands/command_line.hpp"
 
 #include "compiler/base/suggest.hpp"
+#include "compiler/commands/checks/checks.hpp"
+#include "compiler/commands/mend/mend.hpp"
 #include "compiler/commands/proof/proof.hpp"
 #include "compiler/commands/scan/scan.hpp"
 #include "compiler/commands/set/set.hpp"
@@ -13,7 +15,9 @@
 #include <algorithm>
 #include <cstdio>
 #include <exception>
+#include <iterator>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace quoin::commands {
@@ -44,8 +48,13 @@ public:
 
     std::string make_usage(const CLI::App* app, std::string name) const override {
         if (app->get_parent() == nullptr) return "Usage: quoin VERB [OPTION]... [FILE]...\n";
+        const auto takes = [&](const char* what) {
+            return app->get_option_no_throw(what) != nullptr;
+        };
         return fmt::format("Usage: quoin {} [OPTION]...{}\n", name.substr(name.rfind(' ') + 1),
-                           app->get_option_no_throw("files") != nullptr ? " FILE..." : "");
+                           takes("files")   ? " FILE..."
+                           : takes("names") ? " [NAME]..."
+                                            : "");
     }
 
     std::string make_positionals(const CLI::App*) const override { return {}; }
@@ -120,7 +129,7 @@ void add_proof(CLI::App& app, ProofRequest& request) {
     CLI::App* proof =
         app.add_subcommand("proof", "Proofread a résumé: what to mend, where, and why.");
     proof->group("Verbs");
-    proof->add_option("files", request.inputs);
+    proof->add_option("files", request.inputs)->required();
     proof->add_option("--for", request.choices.tags, "proofread the build for TAG; may be repeated")
         ->type_name("TAG")
         ->expected(1)
@@ -138,20 +147,38 @@ void add_proof(CLI::App& app, ProofRequest& request) {
         ->add_option("--marked", request.marked,
                      "write the page to FILE, a PDF, with every finding noted at its words")
         ->type_name("FILE");
-    proof->add_flag("--mend", request.mend, "make the mends that change form alone, in the file");
-    proof->add_flag("--dry-run", request.dry_run, "with --mend, print what would change");
     proof->add_option("--format", request.format, "text, json or sarif")
         ->type_name("FORMAT")
         ->check(one_of("format", {"text", "json", "sarif"}));
-    proof->add_option("--explain", request.explain, "print what the check NAME looks at, and why")
-        ->type_name("NAME");
-    proof->add_flag("--list", request.list, "print the names of all checks");
-    proof->add_flag("--reference", request.reference, "print the reference page of all checks");
     proof->footer(
         "A FILE of - is standard input. Findings that the résumé accepts are set aside:\n"
         "accept: NAME (reason).\n\n"
-        "Exit status: 0 nothing that must be mended, 1 something, or errors, 2 wrong use.\n"
-        "To mend is not to judge: with --mend it is 1 for errors alone, whatever is left.");
+        "Exit status: 0 nothing that must be mended, 1 something, or errors, 2 wrong use.");
+}
+
+void add_mend(CLI::App& app, MendRequest& request) {
+    CLI::App* mend =
+        app.add_subcommand("mend", "Make the mends that change form alone, in the file.");
+    mend->group("Verbs");
+    mend->add_option("files", request.inputs)->required();
+    mend->add_flag("--dry-run", request.dry_run, "print what would change, and change nothing");
+    mend->footer(
+        "A FILE of - is standard input, mended to standard output. The whole file is mended,\n"
+        "whatever its tags.\n\n"
+        "Exit status: 0 done, 1 errors, 2 wrong use.\n"
+        "To mend is not to judge: it is 1 for errors alone, whatever is left.");
+}
+
+void add_checks(CLI::App& app, ChecksRequest& request) {
+    CLI::App* checks =
+        app.add_subcommand("checks", "List what proof looks at, or explain the checks named.");
+    checks->group("Verbs");
+    checks->add_option("names", request.names);
+    checks->add_flag("--reference", request.reference, "print the reference page of all checks");
+    checks->footer(
+        "Without a NAME the names of all checks are listed; with some, what each looks at and why\n"
+        "is printed.\n\n"
+        "Exit status: 0 done, 1 it cannot be written, 2 wrong use.");
 }
 
 void add_scan(CLI::App& app, ScanRequest& request) {
@@ -179,12 +206,31 @@ std::vector<std::string> known_words(const CLI::App& app) {
     return words;
 }
 
+// What a word asks of proof that another verb does, and how it is written; null if none does.
+const char* asked_of_another(std::string_view word) {
+    struct Asked {
+        std::string_view option;
+        const char* answer;
+    };
+    constexpr Asked asked[] = {
+        {"--mend", "--mend is a verb of its own; write 'quoin mend FILE'"},
+        {"--dry-run", "--dry-run goes with the verb mend; write 'quoin mend --dry-run FILE'"},
+        {"--list", "--list is a verb of its own; write 'quoin checks'"},
+        {"--explain", "--explain is a verb of its own; write 'quoin checks NAME'"},
+        {"--reference", "--reference goes with the verb checks; write 'quoin checks --reference'"},
+    };
+    const auto found = std::ranges::find(asked, word.substr(0, word.find('=')), &Asked::option);
+    return found == std::end(asked) ? nullptr : found->answer;
+}
+
 std::string describe(const CLI::App& app, const CLI::ParseError& fault) {
     const auto chosen = app.get_subcommands();
     const CLI::App& level = chosen.empty() ? app : *chosen.front();
     const std::vector<std::string> extra = app.remaining(true);
     if (!extra.empty()) {
         const std::string& word = extra.front();
+        const char* answer = app.got_subcommand("proof") ? asked_of_another(word) : nullptr;
+        if (answer) return answer;
         const std::vector<std::string> known = known_words(level);
         const std::vector<std::string_view> candidates(known.begin(), known.end());
         const auto meant = nearest(word, candidates);
@@ -220,6 +266,10 @@ int parse_and_run(int argc, char** argv) {
     add_set(app, set_request);
     ProofRequest proof_request;
     add_proof(app, proof_request);
+    MendRequest mend_request;
+    add_mend(app, mend_request);
+    ChecksRequest checks_request;
+    add_checks(app, checks_request);
     ScanRequest scan_request;
     add_scan(app, scan_request);
     ThemesRequest themes_request;
@@ -234,6 +284,8 @@ int parse_and_run(int argc, char** argv) {
     if (app.got_subcommand("themes")) return static_cast<int>(run_themes(themes_request));
     if (app.got_subcommand("scan")) return static_cast<int>(run_scan(scan_request));
     if (app.got_subcommand("proof")) return static_cast<int>(run_proof_command(proof_request));
+    if (app.got_subcommand("mend")) return static_cast<int>(run_mend(mend_request));
+    if (app.got_subcommand("checks")) return static_cast<int>(run_checks(checks_request));
     return static_cast<int>(run_set(set_request));
 }
 

@@ -20,6 +20,10 @@ std::string all_messages(const Diagnostics& diagnostics, const Sources& sources,
     return out;
 }
 
+void print_messages(std::string_view messages) {
+    std::fwrite(messages.data(), 1, messages.size(), stderr);
+}
+
 bool print_output(std::string_view verb, std::string_view text) {
     const auto fault = write_file("-", text);
     if (fault) fmt::print(stderr, "quoin {}: {}\n", verb, *fault);

@@ -13,6 +13,9 @@ namespace quoin::commands {
 // One a line, in the order they are in; of very many the first, and how many more there are.
 std::string all_messages(const Diagnostics& diagnostics, const Sources& sources, bool excerpts);
 
+// To standard error, as they are.
+void print_messages(std::string_view messages);
+
 // To standard output, at once. False if it could not be written, which is said for the verb.
 bool print_output(std::string_view verb, std::string_view text);
 

@@ -1,5 +1,5 @@
 // Whole files proofread and mended: nothing crashes or hangs, every place is within its line, and
-// the mends that are taken, as `proof --mend` takes them, leave a file that reads as a résumé
+// the mends that are taken, as `quoin mend` takes them, leave a file that reads as a résumé
 // again.
 #include "compiler/advice/mend.hpp"
 #include "compiler/advice/proof.hpp"

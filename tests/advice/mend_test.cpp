@@ -1,8 +1,8 @@
 // Safe mends: what they change, and that they change nothing else, to the byte.
 #include "compiler/advice/mend.hpp"
 #include "compiler/base/write_file.hpp"
-#include "compiler/commands/proof/line_diff.hpp"
-#include "compiler/commands/proof/proof_report.hpp"
+#include "compiler/commands/mend/line_diff.hpp"
+#include "compiler/commands/mend/mend.hpp"
 #include "tests/advice/proofread.hpp"
 #include "tests/fixtures/run_command.hpp"
 
@@ -55,14 +55,14 @@ private:
     rlimit limit_{};
 };
 
-commands::ProofTools tools() {
-    return {QUOIN_DATA_FOLDER, fixtures::fonts(), fixtures::language(), fixtures::read_on};
+commands::MendTools tools() {
+    return {fixtures::language(), fixtures::read_on};
 }
 
 std::string mended(const std::string& bytes) {
     const Folder folder;
     const std::string target = folder.write("draft.resume", bytes);
-    const commands::MendOutcome outcome = mend_input(target, tools(), false);
+    const commands::MendOutcome outcome = commands::mend_input(target, tools(), false);
     CAPTURE(outcome.messages);
     CHECK_FALSE(outcome.failed);
     return fixtures::contents(target);
@@ -227,13 +227,13 @@ TEST_CASE("mend: a file that is taken in is mended too, and a dry run writes not
     const std::string part_path = folder.write("part.resume", part);
     const std::string whole = "name: Ottoline  Brandt\ninclude: part.resume\n";
     const std::string path = folder.write("draft.resume", whole);
-    const commands::MendOutcome dry = mend_input(path, tools(), true);
+    const commands::MendOutcome dry = commands::mend_input(path, tools(), true);
     CHECK(fixtures::contents(path) == whole);
     CHECK(fixtures::contents(part_path) == part);
     CHECK(dry.output.find("-name: Ottoline  Brandt\n+name: Ottoline Brandt\n") !=
           std::string::npos);
     CHECK(dry.output.find("-- Fed  4 fish\n+- Fed 4 fish\n") != std::string::npos);
-    const commands::MendOutcome wet = mend_input(path, tools(), false);
+    const commands::MendOutcome wet = commands::mend_input(path, tools(), false);
     CHECK(wet.output.empty());
     CHECK(wet.messages.find("draft.resume: one mend made\n") != std::string::npos);
     CHECK(fixtures::contents(path) == "name: Ottoline Brandt\ninclude: part.resume\n");
@@ -244,7 +244,7 @@ TEST_CASE("mend: a file with errors stays as it is") {
     const Folder folder;
     const std::string bytes = "name: Ottoline  Brandt\nfone: 555\n";
     const std::string path = folder.write("draft.resume", bytes);
-    const commands::MendOutcome outcome = mend_input(path, tools(), false);
+    const commands::MendOutcome outcome = commands::mend_input(path, tools(), false);
     CHECK(outcome.failed);
     CHECK(outcome.messages.find("unknown label 'fone'") != std::string::npos);
     CHECK(fixtures::contents(path) == bytes);
@@ -281,7 +281,7 @@ TEST_CASE("mend: what cannot be written is not said to be made") {
     std::optional<commands::MendOutcome> outcome;
     {
         const NoRoom no_room;
-        outcome = mend_input(path, tools(), false);
+        outcome = commands::mend_input(path, tools(), false);
     }
     CHECK(outcome->failed);
     CHECK(outcome->messages.find("cannot write") != std::string::npos);

@@ -1,6 +1,7 @@
 // The forms findings are printed in, the reference page, and what is read of git's own files.
 #include "compiler/advice/repository.hpp"
 #include "compiler/base/write_file.hpp"
+#include "compiler/commands/checks/checks.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 #include "tests/advice/proofread.hpp"
 

@@ -163,7 +163,7 @@ def check_use(folder, tally):
     copy = folder / "copy.resume"
     copy.write_bytes(source.read_bytes())
     for arguments, code, message in [
-        (["--marked", out, "--mend", copy], 2, "--marked and --mend do not go together"),
+        (["--marked", out, "--mend", copy], 2, "write 'quoin mend FILE'"),
         (["--marked", out, copy, source], 2, "marks one résumé"),
         (["--marked", copy, copy], 2, "would write over the résumé itself"),
         (["--marked", "-", "--format", "json", copy], 2, "standard output holds one thing"),

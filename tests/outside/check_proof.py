@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""`quoin proof` as a program: exit codes, what goes where, standard input, mends on disk."""
+"""`quoin proof`, `mend` and `checks` as programs: exit codes, what goes where, mends on disk."""
 
 import json
 import os
@@ -23,10 +23,18 @@ def check(holds, complaint):
         print("FAILED", complaint)
 
 
-def proof(*arguments, **options):
+def quoin(*arguments, **options):
     options.setdefault("env", ENVIRONMENT)
-    done = run([QUOIN, "proof", *arguments], **options)
+    done = run([QUOIN, *arguments], **options)
     return done.returncode, done.stdout.decode(), done.stderr.decode()
+
+
+def proof(*arguments, **options):
+    return quoin("proof", *arguments, **options)
+
+
+def mend(*arguments, **options):
+    return quoin("mend", *arguments, **options)
 
 
 def check_exit_codes(folder):
@@ -57,34 +65,41 @@ def check_exit_codes(folder):
 
 def check_wrong_use():
     for arguments, message in [
-        ([], "a résumé file is required"),
-        (["--dry-run", "a.resume"], "--dry-run goes with --mend"),
-        (["-", "-"], "standard input can be read once"),
-        (["--format", "xml", "a.resume"], "unknown format 'xml'"),
-        (["--explain", "two-line"], "did you mean 'two-lines'?"),
-        (["--sumary", "a.resume"], "did you mean '--summary'?"),
-        (["--summary", "--format", "json", "a.resume"], "does not go with --format json"),
-        (["--mend", "--format", "sarif", "a.resume"], "--mend does not go with --format"),
-        (["--mend", "--summary", "a.resume"], "--mend does not go with --summary"),
-        (["--mend", "--strict", "a.resume"], "--mend does not go with --strict"),
-        (["--mend", "--for", "lab", "a.resume"], "--mend does not go with --for"),
-        (["--mend", "--theme", "x", "a.resume"], "--mend does not go with --theme"),
-        (["--mend", "--paper", "a4", "a.resume"], "--mend does not go with --paper"),
+        (["proof"], "a résumé file is required"),
+        (["proof", "-", "-"], "standard input can be read once"),
+        (["proof", "--format", "xml", "a.resume"], "unknown format 'xml'"),
+        (["proof", "--sumary", "a.resume"], "did you mean '--summary'?"),
+        (["proof", "--summary", "--format", "json", "a.resume"], "does not go with --format json"),
+        (["proof", "--mend", "a.resume"], "write 'quoin mend FILE'"),
+        (["proof", "--dry-run", "a.resume"], "write 'quoin mend --dry-run FILE'"),
+        (["proof", "--list"], "write 'quoin checks'"),
+        (["proof", "--explain", "two-lines"], "write 'quoin checks NAME'"),
+        (["proof", "--reference"], "write 'quoin checks --reference'"),
+        (["mend"], "a résumé file is required"),
+        (["mend", "-", "-"], "standard input can be read once"),
+        (["mend", "--format", "sarif", "a.resume"], "unknown option '--format'"),
+        (["checks", "two-line"], "did you mean 'two-lines'?"),
+        (["checks", "--reference", "two-lines"], "takes no names"),
     ]:
-        code, out, err = proof(*arguments)
+        code, out, err = quoin(*arguments)
         check(code == 2 and message in err and not out, f"{arguments}: {code}, {err!r}")
-    code, _, err = proof("a.resume", env={**ENVIRONMENT, "SOURCE_DATE_EPOCH": "soon"})
-    check(code == 2 and "SOURCE_DATE_EPOCH" in err, f"SOURCE_DATE_EPOCH=soon: {code}")
+    for verb in "proof", "mend":
+        code, _, err = quoin(verb, "a.resume", env={**ENVIRONMENT, "SOURCE_DATE_EPOCH": "soon"})
+        check(code == 2 and "SOURCE_DATE_EPOCH" in err, f"{verb}, SOURCE_DATE_EPOCH=soon: {code}")
 
 
 def check_tables():
-    code, listed, _ = proof("--list")
+    code, listed, _ = quoin("checks")
     names = [line.split()[0] for line in listed.splitlines() if line.startswith("  ")]
-    check(code == 0 and len(names) > 60, f"--list: {len(names)} names")
+    check(code == 0 and len(names) > 60, f"checks: {len(names)} names")
+    explained = []
     for name in names:
-        code, out, _ = proof("--explain", name)
-        check(code == 0 and out.startswith(f"{name} ("), f"--explain {name}")
-    code, page, _ = proof("--reference")
+        code, out, _ = quoin("checks", name)
+        check(code == 0 and out.startswith(f"{name} ("), f"checks {name}")
+        explained.append(out)
+    code, out, _ = quoin("checks", *names)
+    check(code == 0 and out == "\n".join(explained), "checks, all of them named")
+    code, page, _ = quoin("checks", "--reference")
     check(page == (ROOT / "grammar" / "checks.md").read_text(encoding="utf-8"), "grammar/checks.md")
 
 
@@ -114,11 +129,12 @@ def check_full_disk(folder):
     """What cannot be written is an error, and is not said to be done."""
     path = folder / "full.resume"
     path.write_text(CLEAN.replace("- Counted 212", "- Counted  212"), encoding="utf-8")
-    for arguments in [["--mend", "-"], ["--mend", "--dry-run", path], [path], ["--summary", path],
-                      ["--format", "json", path], ["--format", "sarif", path], ["--list"],
-                      ["--reference"], ["--explain", "spacing"]]:
+    for arguments in [["mend", "-"], ["mend", "--dry-run", path], ["proof", path],
+                      ["proof", "--summary", path], ["proof", "--format", "json", path],
+                      ["proof", "--format", "sarif", path], ["checks"], ["checks", "--reference"],
+                      ["checks", "spacing"]]:
         with open("/dev/full", "wb") as full, open(path, "rb") as given:
-            done = subprocess.run([QUOIN, "proof", *arguments], env=ENVIRONMENT, stdin=given,
+            done = subprocess.run([QUOIN, *arguments], env=ENVIRONMENT, stdin=given,
                                   stdout=full, stderr=subprocess.PIPE, check=False)
         err = done.stderr.decode()
         check(done.returncode == 1 and "cannot write to standard output" in err
@@ -132,7 +148,7 @@ def check_patch(folder):
     for name in ["plain.resume", "a b.resume", 'q"uote.resume', "back\\slash.resume", "é ü.resume"]:
         (folder / name).write_text(CLEAN.replace("- Counted 212", "- Counted  212"),
                                    encoding="utf-8")
-        _, diff, _ = proof("--mend", "--dry-run", name, cwd=folder)
+        _, diff, _ = mend("--dry-run", name, cwd=folder)
         run(["patch", "-s", "-p0"], cwd=folder, input=diff.encode())
         check((folder / name).read_text(encoding="utf-8") == CLEAN, f"patch of {name}: {diff!r}")
 
@@ -142,25 +158,25 @@ def check_mends(folder):
     faulty = CLEAN.replace("- Counted 212", "- Counted  212").replace("acres of", "acres of of")
     path.write_text(faulty, encoding="utf-8", newline="\r\n")
     before = path.read_bytes()
-    code, diff, _ = proof("--mend", "--dry-run", path)
+    code, diff, _ = mend("--dry-run", path)
     check(code == 0 and path.read_bytes() == before, "a dry run wrote to the file")
     check(diff.count("\n-") == 2 and diff.count("\n+") == 3, f"diff: {diff!r}")  # and its head
-    code, out, err = proof("--mend", path)
-    check((code, out) == (0, "") and "two mends made" in err, f"--mend: {code}, {out!r}, {err!r}")
+    code, out, err = mend(path)
+    check((code, out) == (0, "") and "two mends made" in err, f"mend: {code}, {out!r}, {err!r}")
     clean = CLEAN.replace("\n", "\r\n").encode()
     check(path.read_bytes() == clean, "the mended file is not the clean one")
-    code, out, err = proof("--mend", path)
+    code, out, err = mend(path)
     check((code, out, err) == (0, "", ""), f"a second time: {code}, {out!r}, {err!r}")
     check(path.read_bytes() == clean, "a second mend changed the file")
-    code, out, _ = proof("--mend", "-", input=before)
-    check(out.encode() == clean, "--mend of standard input")
+    code, out, _ = mend("-", input=before)
+    check(out.encode() == clean, "mend of standard input")
     check([one.name for one in folder.iterdir() if one.name.startswith(".")] == [], "left files")
 
 
 def check_samples():
     """A variant of a sample says nothing of what it leaves out, and nothing is to be mended."""
     for sample in sorted(SAMPLES.glob("*.resume")):
-        code, diff, _ = proof("--mend", "--dry-run", sample)
+        code, diff, _ = mend("--dry-run", sample)
         check((code, diff) == (0, ""), f"{sample.name}: {diff}")
     code, out, err = proof("--for", "lab", SAMPLES / "environmental-chemistry.resume")
     check(code == 0 and not err, f"--for lab: {code}, {err!r}")

@@ -14,14 +14,9 @@ struct ProofRequest {
     std::string format = "text";     // or `json`, `sarif`
     std::string paper;               // `letter` or `a4`; empty: the résumé's own
     stages::Choices choices;
-    bool strict = false;    // a should fails, too
-    bool summary = false;   // a few lines in place of the findings
-    std::string marked;     // write the pages with their findings to this PDF; `-`: standard output
-    bool mend = false;      // make the safe mends
-    bool dry_run = false;   // with `mend`: print what it would change
-    bool list = false;      // print the names of all checks
-    bool reference = false; // print the reference page
-    std::string explain;    // print what one check is about
+    bool strict = false;  // a should fails, too
+    bool summary = false; // a few lines in place of the findings
+    std::string marked;   // write the pages with their findings to this PDF; `-`: standard output
 };
 
 // Findings go to standard output, errors in a file to standard error. ExitCode::errors if there is

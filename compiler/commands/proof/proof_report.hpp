@@ -64,20 +64,6 @@ Verdict verdict_of(const Proofread& one, const english::Language& language);
 std::string marked_proof(const Proofread& one, const ProofTools& tools,
                          std::optional<std::int64_t> time);
 
-// From the table of checks
-std::string list_of_checks();
-std::string explanation_of(const advice::Check& check);
-std::string reference_page(); // grammar/checks.md
-
-// The safe mends of one input: made in place, or for `dry_run` and standard input printed.
-struct MendOutcome {
-    std::string output;       // for standard output
-    std::string messages;     // for standard error
-    std::string once_written; // for standard error, when the output is out
-    bool failed = false;
-};
-MendOutcome mend_input(const std::string& input, const ProofTools& tools, bool dry_run);
-
 // Columns as editors and SARIF count them: in the characters of the file as it is on the disk.
 class Columns {
 public:

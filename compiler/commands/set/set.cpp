@@ -170,9 +170,9 @@ ExitCode run_set(SetRequest request) {
     const bool aside = is_taken || request.deps == "-";
     ExitCode worst = ExitCode::done;
     for (const Outcome& outcome : outcomes) {
-        std::fwrite(outcome.messages.data(), 1, outcome.messages.size(), stderr);
+        print_messages(outcome.messages);
         if (aside)
-            std::fwrite(outcome.explanation.data(), 1, outcome.explanation.size(), stderr);
+            print_messages(outcome.explanation);
         else if (!outcome.explanation.empty() && !print_output("set", outcome.explanation))
             return ExitCode::errors;
         // errors in a source outrank one that does not fit

@@ -35,4 +35,14 @@ std::optional<std::int64_t> document_time(const std::optional<std::int64_t>& epo
     return std::chrono::sys_seconds(std::chrono::sys_days(day)).time_since_epoch().count();
 }
 
+model::Date reading_day(const std::optional<std::int64_t>& epoch) {
+    const auto now =
+        epoch
+            ? std::chrono::sys_seconds(std::chrono::seconds(*epoch))
+            : std::chrono::time_point_cast<std::chrono::seconds>(std::chrono::system_clock::now());
+    const std::chrono::year_month_day day(std::chrono::floor<std::chrono::days>(now));
+    return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
+            std::nullopt, static_cast<int>(static_cast<unsigned>(day.day()))};
+}
+
 }

@@ -1,4 +1,5 @@
-// The day that a build states for itself, and the one that a document bears.
+// The day that a build states for itself, the one that a document bears, and the one that a résumé
+// is read on.
 #pragma once
 
 #include "compiler/stages/model/resume.hpp"
@@ -16,6 +17,9 @@ bool read_epoch(std::optional<std::int64_t>& epoch);
 // brought up to date, else none; never the clock's.
 std::optional<std::int64_t> document_time(const std::optional<std::int64_t>& epoch,
                                           const model::Settings& settings);
+
+// What is past and what is to come for who proofreads: the build's day, else the clock's.
+model::Date reading_day(const std::optional<std::int64_t>& epoch);
 
 constexpr const char* epoch_fault = "SOURCE_DATE_EPOCH is not a number of seconds since 1970";
 

@@ -1,10 +1,13 @@
-// What `--list`, `--explain` and the reference page say, all from the table of checks.
-#include "compiler/commands/proof/proof_report.hpp"
+// The list, the explanations and the reference page, all from the table of checks.
+#include "compiler/commands/checks/checks.hpp"
+
+#include "compiler/commands/messages.hpp"
+#include "compiler/stages/model/wording.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
+#include <string_view>
 
 namespace quoin::commands {
 
@@ -14,8 +17,8 @@ constexpr const char* introduction =
     "# What proof checks\n"
     "\n"
     "`quoin proof draft.resume` reads a résumé as a career adviser would and says what it finds, "
-    "each\nat its place. This page is printed by `quoin proof --reference`; `quoin proof --explain "
-    "NAME`\nprints what it says of one check.\n"
+    "each\nat its place. This page is printed by `quoin checks --reference`; `quoin checks NAME` "
+    "prints what\nit says of one check.\n"
     "\n"
     "A finding weighs **must** (a reader or a portal will stumble), **should** (advisers will ask "
     "for\nit) or **consider** (a matter of judgement). Where a check cannot be sure it says "
@@ -23,7 +26,7 @@ constexpr const char* introduction =
     "\n"
     "```\naccept: high-school (first term at college)\n```\n"
     "\n"
-    "`quoin proof --mend` makes the mends that change form alone: "
+    "`quoin mend draft.resume` makes the mends that change form alone: "
     "spaces, doubled words, dashes, full\nstops, forms of dates, names of degrees.\n";
 
 std::string in_capitals(std::string_view group) {
@@ -38,6 +41,14 @@ std::string reference_section(const advice::Check& check) {
     if (!check.caution.empty()) text += fmt::format("{}\n\n", check.caution);
     return text + fmt::format("- not so: `{}`\n- but so: `{}`\n- source: {}\n", check.bad,
                               check.good, check.source);
+}
+
+ExitCode refuse_name(const std::string& name) {
+    std::vector<std::string_view> names;
+    for (const advice::Check* known : advice::all_checks())
+        names.push_back(known->name);
+    return wrong_use("checks", "there is no check " + model::in_quotes(name) +
+                                   model::did_you_mean(name, names));
 }
 
 }
@@ -74,6 +85,20 @@ std::string reference_page() {
         text += reference_section(*check);
     }
     return text;
+}
+
+ExitCode run_checks(const ChecksRequest& request) {
+    if (request.reference && !request.names.empty())
+        return wrong_use("checks", "--reference is the page of all checks, and takes no names");
+    std::string text = request.reference       ? reference_page()
+                       : request.names.empty() ? list_of_checks()
+                                               : std::string{};
+    for (const std::string& name : request.names) {
+        const advice::Check* check = advice::find_check(name);
+        if (!check) return refuse_name(name);
+        text += (text.empty() ? "" : "\n") + explanation_of(*check);
+    }
+    return print_output("checks", text) ? ExitCode::done : ExitCode::errors;
 }
 
 }

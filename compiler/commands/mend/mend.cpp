@@ -1,11 +1,14 @@
-// `quoin proof --mend`: the safe mends, made in the source files.
-#include "compiler/commands/proof/proof_report.hpp"
+#include "compiler/commands/mend/mend.hpp"
 
 #include "compiler/advice/mend.hpp"
+#include "compiler/advice/proof.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/source.hpp"
 #include "compiler/base/write_file.hpp"
+#include "compiler/commands/installation.hpp"
+#include "compiler/commands/mend/line_diff.hpp"
 #include "compiler/commands/messages.hpp"
-#include "compiler/commands/proof/line_diff.hpp"
+#include "compiler/commands/set/source_date.hpp"
 #include "compiler/stages/model/build.hpp"
 
 #include <fmt/format.h>
@@ -72,7 +75,7 @@ ReadingOwner read_again(const SourceReading& before, const Texts& texts) {
 }
 
 // Of the whole résumé, whatever a build for a tag would leave out; by place.
-std::vector<advice::Edit> edits_of(const SourceReading& reading, const ProofTools& tools) {
+std::vector<advice::Edit> edits_of(const SourceReading& reading, const MendTools& tools) {
     const model::Resume& resume = *reading.resume;
     const advice::ProofContext context{.sources = reading.sources,
                                        .resume = resume,
@@ -183,7 +186,7 @@ struct AllMended {
     Diagnostics left; // at their places in the last reading, else in the first
 };
 
-AllMended mend_all_rounds(const SourceReading& first, const ProofTools& tools) {
+AllMended mend_all_rounds(const SourceReading& first, const MendTools& tools) {
     AllMended all;
     const SourceReading* reading = &first;
     for (int number = 0; number < most_mending_rounds; ++number) {
@@ -225,7 +228,7 @@ void write_mended(const SourceFile& file, const std::string& bytes, std::size_t 
 
 }
 
-MendOutcome mend_input(const std::string& input, const ProofTools& tools, bool dry_run) {
+MendOutcome mend_input(const std::string& input, const MendTools& tools, bool dry_run) {
     MendOutcome outcome;
     const bool excerpts = isatty(STDERR_FILENO) == 1;
     const ReadingOwner first = first_reading(input);
@@ -249,6 +252,25 @@ MendOutcome mend_input(const std::string& input, const ProofTools& tools, bool d
     }
     outcome.messages += all_messages(all.left, last.sources, excerpts);
     return outcome;
+}
+
+ExitCode run_mend(const MendRequest& request) {
+    if (std::ranges::count(request.inputs, "-") > 1)
+        return wrong_use("mend", "standard input can be read once; give - once");
+    std::optional<std::int64_t> epoch;
+    if (!read_epoch(epoch)) return wrong_use("mend", epoch_fault);
+
+    const english::Language language(data_folder());
+    const MendTools tools{language, reading_day(epoch)};
+    ExitCode code = ExitCode::done;
+    for (const std::string& input : request.inputs) {
+        const MendOutcome outcome = mend_input(input, tools, request.dry_run);
+        print_messages(outcome.messages);
+        if (outcome.failed) code = ExitCode::errors;
+        if (!print_output("mend", outcome.output)) return ExitCode::errors;
+        print_messages(outcome.once_written);
+    }
+    return code;
 }
 
 }

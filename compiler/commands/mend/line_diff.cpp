@@ -1,4 +1,4 @@
-#include "compiler/commands/proof/line_diff.hpp"
+#include "compiler/commands/mend/line_diff.hpp"
 
 #include <fmt/format.h>
 

@@ -1,0 +1,138 @@
+// The verbs that need no page, and what is wrong use of them: to the letter, as the program says
+// it.
+#include "compiler/commands/command_line.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cstdio>
+#include <string>
+#include <unistd.h>
+#include <vector>
+
+namespace quoin::commands {
+
+namespace {
+
+// What goes to one of the process's own streams for as long as this is there.
+class Caught {
+public:
+    explicit Caught(std::FILE* stream) : stream_(stream), kept_(::dup(::fileno(stream))) {
+        std::fflush(stream_);
+        ::dup2(::fileno(into_), ::fileno(stream_));
+    }
+    ~Caught() { release(); }
+    Caught(const Caught&) = delete;
+    Caught& operator=(const Caught&) = delete;
+
+    std::string text() {
+        release();
+        std::string text;
+        std::rewind(into_);
+        for (int c = std::fgetc(into_); c != EOF; c = std::fgetc(into_))
+            text += static_cast<char>(c);
+        std::fclose(into_);
+        return text;
+    }
+
+private:
+    void release() {
+        if (kept_ < 0) return;
+        std::fflush(stream_);
+        ::dup2(kept_, ::fileno(stream_));
+        ::close(kept_);
+        kept_ = -1;
+    }
+
+    std::FILE* stream_;
+    std::FILE* into_ = std::tmpfile();
+    int kept_;
+};
+
+struct Said {
+    int code;
+    std::string out, err;
+};
+
+Said say(std::vector<std::string> words) {
+    words.insert(words.begin(), "quoin");
+    std::vector<char*> arguments;
+    for (std::string& word : words)
+        arguments.push_back(word.data());
+    Caught out(stdout), err(stderr);
+    const int code = run_command_line(static_cast<int>(arguments.size()), arguments.data());
+    return {code, out.text(), err.text()};
+}
+
+}
+
+TEST_CASE("command line: wrong use of proof, mend and checks, to the letter") {
+    struct Case {
+        std::vector<std::string> words;
+        const char* message;
+        bool hint = false; // at the verb's help
+    };
+    const char* no_file = "a résumé file is required; use - for standard input";
+    const char* mend = "--mend is a verb of its own; write 'quoin mend FILE'";
+    const char* dry_run = "--dry-run goes with the verb mend; write 'quoin mend --dry-run FILE'";
+    const char* list = "--list is a verb of its own; write 'quoin checks'";
+    const char* explain = "--explain is a verb of its own; write 'quoin checks NAME'";
+    const char* reference =
+        "--reference goes with the verb checks; write 'quoin checks --reference'";
+    const Case cases[] = {
+        {{"proof"}, no_file, true},
+        {{"proof", "--mend", "a.resume"}, mend, true},
+        {{"proof", "a.resume", "--mend"}, mend, true},
+        {{"proof", "--mend"}, mend, true},
+        {{"proof", "--mend", "--dry-run", "a.resume"}, mend, true},
+        {{"proof", "--marked", "a.pdf", "--mend", "a.resume"}, mend, true},
+        {{"proof", "--dry-run", "a.resume"}, dry_run, true},
+        {{"proof", "--list"}, list, true},
+        {{"proof", "--explain"}, explain, true},
+        {{"proof", "--explain", "spacing"}, explain, true},
+        {{"proof", "--explain=spacing"}, explain, true},
+        {{"proof", "--reference"}, reference, true},
+        {{"proof", "--strct", "a"}, "unknown option '--strct'; did you mean '--strict'?", true},
+        {{"proof", "--format", "json", "--summary", "a.resume"},
+         "--summary is text, and does not go with --format json"},
+        {{"mend"}, no_file, true},
+        {{"mend", "--dry-run"}, no_file, true},
+        {{"mend", "-", "-"}, "standard input can be read once; give - once"},
+        {{"mend", "--dry-rn", "a"}, "unknown option '--dry-rn'; did you mean '--dry-run'?", true},
+        {{"mend", "--for", "lab", "a.resume"}, "unknown option '--for'", true},
+        {{"mend", "--mend", "a.resume"}, "unknown option '--mend'", true},
+        {{"checks", "two-line"}, "there is no check 'two-line'; did you mean 'two-lines'?"},
+        {{"checks", "spacing", "spacng"}, "there is no check 'spacng'; did you mean 'spacing'?"},
+        {{"checks", "nothing-like-it"}, "there is no check 'nothing-like-it'"},
+        {{"checks", "--reference", "spacing"},
+         "--reference is the page of all checks, and takes no names"},
+        {{"checks", "--explain", "spacing"}, "unknown option '--explain'", true},
+    };
+    for (const Case& c : cases) {
+        const Said said = say(c.words);
+        const std::string verb = "quoin " + c.words.front();
+        const std::string hint = "Try '" + verb + " --help' for more information.\n";
+        CHECK(said.code == 2);
+        CHECK(said.out.empty());
+        CHECK(said.err == verb + ": " + c.message + '\n' + (c.hint ? hint : ""));
+    }
+}
+
+TEST_CASE("command line: a mistyped verb is named") {
+    CHECK(say({"mned", "a.resume"})
+              .err.starts_with("quoin: unknown verb 'mned'; did you mean 'mend'?\n"));
+    CHECK(say({"check"}).err.starts_with("quoin: unknown verb 'check'; did you mean 'checks'?\n"));
+}
+
+TEST_CASE("command line: checks are listed, and explained in the order they are named") {
+    const Said listed = say({"checks"});
+    CHECK(listed.code == 0);
+    CHECK(listed.out.find("\n  two-lines ") != std::string::npos);
+    const Said one = say({"checks", "spacing"}), other = say({"checks", "two-lines"});
+    CHECK(one.out.starts_with("spacing ("));
+    const Said both = say({"checks", "two-lines", "spacing"});
+    CHECK(both.code == 0);
+    CHECK(both.out == other.out + '\n' + one.out);
+    CHECK(say({"checks", "--reference"}).out.starts_with("# What proof checks\n"));
+}
+
+}
