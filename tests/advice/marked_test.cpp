@@ -10,6 +10,8 @@
 
 #include <doctest/doctest.h>
 
+#include <unistd.h>
+
 #include <algorithm>
 #include <filesystem>
 #include <random>
@@ -272,7 +274,8 @@ TEST_CASE("marked proof: written for every résumé that can be set, the same ea
     faulty += "\n\nsection: Notes\n\ntext: \"Resccue\" <https://shore.example> the the  end\n";
     for (const std::string& text : {clean, long_one, faulty, std::string("name: Al Bay\n")}) {
         const std::filesystem::path path =
-            std::filesystem::temp_directory_path() / "quoin-marked.resume";
+            std::filesystem::temp_directory_path() /
+            ("quoin-marked-" + std::to_string(::getpid()) + ".resume");
         REQUIRE_FALSE(write_file(path.string(), text));
         const commands::ProofTools tools{QUOIN_DATA_FOLDER, fixtures::fonts(), fixtures::language(),
                                          fixtures::read_on};

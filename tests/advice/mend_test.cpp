@@ -23,7 +23,7 @@ using fixtures::run;
 namespace fs = std::filesystem;
 
 struct Folder { // of its own, taken away at the end
-    fs::path path = fs::temp_directory_path() / "quoin mend test";
+    fs::path path = fs::temp_directory_path() / ("quoin mend test " + std::to_string(::getpid()));
     Folder() { fs::create_directories(path); }
     ~Folder() { fs::remove_all(path); }
     Folder(const Folder&) = delete;

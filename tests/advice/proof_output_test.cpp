@@ -21,7 +21,7 @@ commands::ProofTools tools() {
 }
 
 struct Folder {
-    fs::path path = fs::temp_directory_path() / "quoin proof test";
+    fs::path path = fs::temp_directory_path() / ("quoin proof test " + std::to_string(::getpid()));
     Folder() { fs::create_directories(path); }
     ~Folder() { fs::remove_all(path); }
     Folder(const Folder&) = delete;

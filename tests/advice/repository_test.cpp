@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+#include <unistd.h>
+
 #include <filesystem>
 #include <fstream>
 #include <string>
@@ -55,7 +57,8 @@ public:
     }
 
 private:
-    fs::path path_ = fs::temp_directory_path() / "quoin repository test";
+    fs::path path_ =
+        fs::temp_directory_path() / ("quoin repository test " + std::to_string(::getpid()));
 };
 
 const std::string remote = "[remote \"origin\"]\n\turl = https://github.com/obrandt/papers\n";

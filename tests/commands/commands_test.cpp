@@ -6,6 +6,8 @@
 
 #include <doctest/doctest.h>
 
+#include <unistd.h>
+
 #include <array>
 #include <cstdio>
 #include <filesystem>
@@ -24,7 +26,8 @@ TEST_CASE("depfile: one rule, and an empty rule for each prerequisite") {
 
 // GNU make 4.3 as the outside reader: it takes the names apart again.
 TEST_CASE("depfile: GNU make reads back each name") {
-    const auto folder = std::filesystem::temp_directory_path() / "quoin depfile test";
+    const auto folder = std::filesystem::temp_directory_path() /
+                        ("quoin depfile test " + std::to_string(::getpid()));
     std::filesystem::create_directories(folder);
     for (const std::string name : {"plain", "two words", "hash#mark", "dollar$sign", "back\\slash",
                                    "back\\ space", "é — ü", "per%cent"}) {
