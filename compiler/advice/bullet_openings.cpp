@@ -141,14 +141,14 @@ bool opens_with_verb(Opening opening) {
 }
 
 void tense(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities})) {
+    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         const WhenDone when = when_done(*bullet.position.entry, context);
         if (when != WhenDone::unknown) judge(bullet, when, context, findings);
     }
 }
 
 void action_verb(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities})) {
+    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         if (bullet.reading.opening != Opening::no_verb || bullet.bullet->level > 1) continue;
         const std::string verb = verb_of(bullet, context);
         report(findings, bullet.place(bullet.reading.verb),
@@ -160,11 +160,11 @@ void action_verb(const ProofContext& context, std::vector<Finding>& findings) {
 }
 
 void weak_opening(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities})) {
+    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         if (bullet.reading.opening != Opening::weak) continue;
         const bool ended = when_done(*bullet.position.entry, context) != WhenDone::current;
         std::vector<std::string> verbs;
-        for (const std::string& past : context.language.stronger_verbs(bullet.text))
+        for (const std::string& past : bullet.reading.stronger_verbs)
             if (std::string verb = in_time(past, ended, context.language); !verb.empty())
                 verbs.push_back(std::move(verb));
         report(findings, bullet.place(bullet.reading.verb),
@@ -178,7 +178,7 @@ void weak_opening(const ProofContext& context, std::vector<Finding>& findings) {
 
 void repeated_opening(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t most = 2;
-    const auto bullets = worded_bullets(context, {experience, projects, activities});
+    const auto bullets = bullets_under(context, {experience, projects, activities});
     std::map<std::string, std::vector<const WordedBullet*>> by_verb;
     for (const WordedBullet& bullet : bullets) {
         if (!opens_with_verb(bullet.reading.opening)) continue;

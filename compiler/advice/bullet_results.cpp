@@ -73,29 +73,28 @@ void report_tasks(const model::Entry& entry, const std::vector<Place>& places,
 
 void no_figure(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience, projects})) {
-        const auto& bullets = position.entry->bullets;
-        if (bullets.empty() || is_to_come(*position.entry, context)) continue;
-        const bool measured = std::ranges::any_of(bullets, [&](const model::Bullet& bullet) {
-            return read_wording(bullet.text, context.language).has_figure;
-        });
-        if (measured) continue;
-        report(findings, place_of(*position.entry),
-               "no bullet of " + called(*position.entry) + " has a figure in it",
+        const model::Entry& entry = *position.entry;
+        if (entry.bullets.empty() || is_to_come(entry, context)) continue;
+        const auto measures = [&](const WordedBullet& bullet) {
+            return bullet.position.entry == &entry && bullet.reading.has_figure;
+        };
+        if (std::ranges::any_of(context.bullets, measures)) continue;
+        report(findings, place_of(entry), "no bullet of " + called(entry) + " has a figure in it",
                "say how many, how often, how much or how large, where you know it");
     }
 }
 
 void task_without_result(const ProofContext& context, std::vector<Finding>& findings) {
-    const auto bullets = worded_bullets(context, {experience, projects});
+    const auto bullets = bullets_under(context, {experience, projects});
     for (auto first = bullets.begin(); first != bullets.end();) { // an entry's stand together
-        const model::Entry& entry = *first->position.entry;
+        const model::Entry& entry = *first->get().position.entry;
         const auto past = std::find_if(first, bullets.end(), [&](const WordedBullet& bullet) {
             return bullet.position.entry != &entry;
         });
         std::vector<Place> places;
         for (; first != past; ++first)
-            if (is_task(*first) && !has_inner(entry, *first->bullet))
-                places.push_back(first->bullet->place);
+            if (const WordedBullet& one = *first; is_task(one) && !has_inner(entry, *one.bullet))
+                places.push_back(one.bullet->place);
         if (!places.empty()) report_tasks(entry, places, findings);
     }
 }

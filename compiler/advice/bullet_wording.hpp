@@ -5,28 +5,15 @@
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/walk.hpp"
 
-#include <cstdint>
-#include <string>
-#include <string_view>
+#include <functional>
+#include <initializer_list>
 #include <vector>
 
 namespace quoin::advice {
 
-struct WordedBullet {
-    Position position;
-    const model::Bullet* bullet = nullptr;
-    std::string text; // plain
-    english::BulletReading reading;
-
-    std::string_view words(english::Extent extent) const;
-    Place place(english::Extent extent) const;
-};
-
-// Words in italics are read as a title, unless the whole text is.
-english::BulletReading read_wording(const model::Text& text, const english::Language& language);
-
-std::vector<WordedBullet> worded_bullets(const ProofContext& context,
-                                         std::initializer_list<trade::Holds> kinds);
+// Bullets of sections that hold one of these kinds.
+using BulletsRead = std::vector<std::reference_wrapper<const WordedBullet>>;
+BulletsRead bullets_under(const ProofContext& context, std::initializer_list<trade::Holds> kinds);
 
 // When the work of an entry was, where its dates tell.
 enum class WhenDone { ended, current, unknown };

@@ -1,6 +1,7 @@
 // Checks of the trade: what a career adviser would say of a résumé, each at its place.
 #pragma once
 
+#include "compiler/advice/bullets.hpp"
 #include "compiler/base/place.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/english/language.hpp"
@@ -43,6 +44,7 @@ struct ProofContext {
         nullptr;       // the page as `set` makes it; null if it could not be made
     model::Date today; // `updated`, else SOURCE_DATE_EPOCH, else the day it is
     const english::Language& language;
+    const std::vector<WordedBullet>& bullets; // read_bullets(resume, language)
     // The day of the reading: SOURCE_DATE_EPOCH, else the clock's; none: nothing is out of date.
     std::optional<model::Date> read_on = {};
     bool everything = true; // no tag was asked for, so that all of the résumé is here

@@ -87,16 +87,16 @@ bool ends_in_another_sign(std::string_view text) {
            (inner.ends_with(' ') || inner.ends_with("\u00A0") || inner.ends_with('}'));
 }
 
-std::vector<BulletEnd> ends_of_bullets(const model::Resume& resume) {
+std::vector<BulletEnd> ends_of_bullets(const std::vector<WordedBullet>& bullets) {
     std::vector<BulletEnd> ends;
-    visit_bullets(resume, [&](const Position&, const model::Bullet& bullet) {
-        const std::string text = bullet.text.plain();
-        if (text.empty() || has_inner_sentence_end(text)) return;
-        if (ends_in_another_sign(text)) return;
+    for (const WordedBullet& bullet : bullets) {
+        const std::string& text = bullet.text;
+        if (text.empty() || has_inner_sentence_end(text)) continue;
+        if (ends_in_another_sign(text)) continue;
         const bool stop = text.ends_with('.');
-        if (stop && ends_in_abbreviation(text)) return;
-        ends.push_back({&bullet, stop});
-    });
+        if (stop && ends_in_abbreviation(text)) continue;
+        ends.push_back({bullet.bullet, stop});
+    }
     return ends;
 }
 
@@ -189,7 +189,7 @@ bool is_wording(const TextInResume& part) {
 }
 
 void bullet_ends(const ProofContext& context, std::vector<Finding>& findings) {
-    const std::vector<BulletEnd> ends = ends_of_bullets(context.resume);
+    const std::vector<BulletEnd> ends = ends_of_bullets(context.bullets);
     const auto stops = static_cast<std::size_t>(std::ranges::count(ends, true, &BulletEnd::stop));
     if (stops == 0 || stops == ends.size()) return;
     const bool keep_stop = stops * 2 > ends.size();

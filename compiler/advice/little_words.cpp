@@ -113,7 +113,7 @@ bool is_needed_article(const std::vector<WordAt>& words, std::size_t i) {
 
 void little_words(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t many = 3;
-    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities})) {
+    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         const auto words = words_that_may_go(bullet);
         if (words.empty()) continue;
         const int lines = lines_saved(bullet, words, context.typeset);

@@ -121,15 +121,6 @@ void visit_texts(const model::Resume& resume,
     }
 }
 
-void visit_bullets(const model::Resume& resume,
-                   const std::function<void(const Position&, const model::Bullet&)>& visit) {
-    using enum trade::Holds;
-    for (const Position& position :
-         positions(resume, {education, experience, projects, activities, honors, other}))
-        for (const model::Bullet& bullet : position.entry->bullets)
-            visit(position, bullet);
-}
-
 std::vector<WordAt> words_in(std::string_view text) {
     std::vector<WordAt> words;
     std::size_t at = 0;

@@ -14,17 +14,6 @@
 
 namespace quoin::advice {
 
-// One position, project or activity. `head` holds the employer and place of a further position at
-// the same employer; it is `entry` itself for all others.
-struct Position {
-    const model::Section* section = nullptr;
-    const model::Entry* head = nullptr;
-    const model::Entry* entry = nullptr;
-
-    // In the entry, else in its head.
-    const model::Field* find(trade::FieldName name) const;
-};
-
 std::vector<Position> positions(const model::Resume& resume,
                                 std::initializer_list<trade::Holds> kinds);
 
@@ -48,8 +37,6 @@ struct TextInResume {
 
 void visit_texts(const model::Resume& resume,
                  const std::function<void(const TextInResume&)>& visit);
-void visit_bullets(const model::Resume& resume,
-                   const std::function<void(const Position&, const model::Bullet&)>& visit);
 
 struct WordAt { // letters and figures, apostrophes and hyphens within
     std::string_view word;

@@ -34,7 +34,7 @@ std::string without_pronoun(const WordedBullet& bullet) {
 }
 
 void first_person(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities})) {
+    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         const auto& pronouns = bullet.reading.first_person;
         if (pronouns.empty()) continue;
         const auto words = different(bullet, pronouns);
@@ -47,7 +47,7 @@ void first_person(const ProofContext& context, std::vector<Finding>& findings) {
 
 // A pronoun for subject is the first person's fault, and a passive the passive's.
 void full_sentence(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities})) {
+    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         const english::BulletReading& reading = bullet.reading;
         if (!reading.sentence || reading.opening != Opening::no_verb) continue;
         if (!reading.passive.empty() || !reading.first_person.empty()) continue;
@@ -72,7 +72,7 @@ std::string active_for(std::string_view passive) {
 }
 
 void passive(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const WordedBullet& bullet : worded_bullets(context, {experience, projects, activities}))
+    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities}))
         for (const english::Extent& extent : bullet.reading.passive)
             report(findings, bullet.place(extent),
                    model::in_quotes(bullet.words(extent)) + " is passive and hides who did what",

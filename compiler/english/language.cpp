@@ -6,8 +6,6 @@
 #include "compiler/english/spelling.hpp"
 #include "compiler/english/stronger_verbs.hpp"
 
-#include <mutex>
-#include <unordered_map>
 #include <utility>
 
 namespace quoin::english {
@@ -21,7 +19,14 @@ bool names_deed(const Sentence& sentence, const OpeningReading& opening) {
            sentence.is(i + 1, word_class::preposition);
 }
 
-BulletReading read(std::string_view text, std::span<const Extent> titles) {
+}
+
+Language::Language(const std::filesystem::path& data_folder)
+    : spelling_(std::make_unique<Spelling>(data_folder / "dictionaries", "en_US")) {}
+
+Language::~Language() = default;
+
+BulletReading Language::read_bullet(std::string_view text, std::span<const Extent> titles) const {
     const Sentence sentence(text, titles);
     BulletReading reading;
     if (sentence.size() == 0) return reading;
@@ -34,48 +39,10 @@ BulletReading read(std::string_view text, std::span<const Extent> titles) {
     reading.first_person = find_first_person(sentence);
     reading.passive = find_passives(sentence, opening);
     reading.has_figure = has_figure(sentence);
+    if (opening.kind == BulletReading::Opening::weak)
+        reading.stronger_verbs =
+            stronger_for(sentence, {opening.first, opening.last, opening.tense});
     return reading;
-}
-
-std::string key_of(std::string_view text, std::span<const Extent> titles) {
-    std::string key(text);
-    for (const Extent& title : titles)
-        key += '\0' + std::to_string(title.offset) + '+' + std::to_string(title.length);
-    return key;
-}
-
-}
-
-// Several checks ask for the same bullets, and an editor asks again on every key.
-struct Language::Data {
-    explicit Data(std::filesystem::path folder) : spelling(std::move(folder), "en_US") {}
-
-    static constexpr std::size_t most_kept = 4096;
-
-    Spelling spelling;
-    std::mutex mutex;
-    std::unordered_map<std::string, BulletReading> readings;
-};
-
-Language::Language(std::filesystem::path data_folder)
-    : data_(std::make_unique<Data>(std::move(data_folder) / "dictionaries")) {}
-
-Language::~Language() = default;
-
-BulletReading Language::read_bullet(std::string_view text, std::span<const Extent> titles) const {
-    std::string key = key_of(text, titles);
-    const std::lock_guard lock(data_->mutex);
-    if (const auto found = data_->readings.find(key); found != data_->readings.end())
-        return found->second;
-    if (data_->readings.size() >= Data::most_kept) data_->readings.clear();
-    return data_->readings.emplace(std::move(key), read(text, titles)).first->second;
-}
-
-std::vector<std::string> Language::stronger_verbs(std::string_view bullet) const {
-    const Sentence sentence(bullet, {});
-    const OpeningReading opening = read_opening(sentence);
-    if (opening.kind != BulletReading::Opening::weak) return {};
-    return stronger_for(sentence, {opening.first, opening.last, opening.tense});
 }
 
 std::optional<std::string> Language::past_of(std::string_view verb) const {
@@ -93,11 +60,11 @@ std::optional<std::string> Language::base_of(std::string_view verb) const {
 }
 
 bool Language::spelled_right(std::string_view word) const {
-    return data_->spelling.right(word);
+    return spelling_->right(word);
 }
 
 std::vector<std::string> Language::spellings_near(std::string_view word) const {
-    return data_->spelling.near(word);
+    return spelling_->near(word);
 }
 
 }

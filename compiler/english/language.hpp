@@ -13,6 +13,8 @@
 
 namespace quoin::english {
 
+class Spelling;
+
 struct Extent { // bytes into the text
     std::size_t offset = 0;
     std::size_t length = 0;
@@ -44,20 +46,21 @@ struct BulletReading {
     bool has_figure = false; // a number, amount, share or count in words
     bool sentence = false;   // it has a subject of its own: The team won
     bool names_deed = false; // no verb, but a noun that has one, for what was done: Design of
+    // For the object of a weak opening, in the past: "Responsible for training" has "Trained",
+    // "Led".
+    std::vector<std::string> stronger_verbs;
 };
 
 class Language {
 public:
     // `data_folder` holds `dictionaries/`; it is not read before a spelling is asked for.
-    explicit Language(std::filesystem::path data_folder);
+    explicit Language(const std::filesystem::path& data_folder);
     ~Language();
     Language(const Language&) = delete;
     Language& operator=(const Language&) = delete;
 
     // `titles` are pieces in italics, in order: the words of a title are not the writer's own.
     BulletReading read_bullet(std::string_view text, std::span<const Extent> titles = {}) const;
-    // Stronger verbs for a weak opening's object: "Responsible for training" has "Trained", "Led".
-    std::vector<std::string> stronger_verbs(std::string_view bullet) const;
     // Past and present form of a verb in any form; none if it is not surely a verb.
     std::optional<std::string> past_of(std::string_view verb) const;
     std::optional<std::string> base_of(std::string_view verb) const;
@@ -67,8 +70,7 @@ public:
     std::vector<std::string> spellings_near(std::string_view word) const; // best first
 
 private:
-    struct Data;
-    std::unique_ptr<Data> data_;
+    std::unique_ptr<const Spelling> spelling_;
 };
 
 }

@@ -31,7 +31,8 @@ const Page& page() {
 
 void proof_with(const quoin::english::Language& language) {
     const quoin::advice::ProofContext context{
-        page().sources, page().resume, nullptr, {2026, 11, {}, {}}, language};
+        page().sources,     page().resume, nullptr,
+        {2026, 11, {}, {}}, language,      quoin::advice::read_bullets(page().resume, language)};
     benchmark::DoNotOptimize(quoin::advice::run_proof(context));
 }
 

@@ -41,6 +41,7 @@ bool read(Read& out, std::string bytes) {
                            .resume = *out.resume,
                            .today = out.resume->settings.updated->value_or(day),
                            .language = language(),
+                           .bullets = read_bullets(*out.resume, language()),
                            .read_on = day});
     return true;
 }

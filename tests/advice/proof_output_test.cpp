@@ -204,13 +204,13 @@ TEST_CASE("proof output: the summary says ready or not, what matters most, and w
     const Folder folder;
     const auto ready =
         proofread(folder.write("draft.resume", fixtures::clean_resume()).string(), {}, tools());
-    const std::string good = proof_summary(*ready, fixtures::language());
+    const std::string good = proof_summary(*ready);
     CHECK(good.find(": ready to send\n") != std::string::npos);
     CHECK(good.find("good already: a page that holds together") != std::string::npos);
     std::string doubled = fixtures::clean_resume();
     doubled.insert(doubled.find(" 34 acres"), " ");
     const auto draft = proofread(folder.write("other.resume", doubled).string(), {}, tools());
-    const std::string bad = proof_summary(*draft, fixtures::language());
+    const std::string bad = proof_summary(*draft);
     CHECK(bad.find(": not ready: one thing to mend before anyone sees it\n  1. line 40: a doubled "
                    "space") != std::string::npos);
 }
@@ -256,8 +256,7 @@ TEST_CASE("proof output: the summary of what is no page yet, and of what is not 
         const Folder folder;
         CAPTURE(c.text);
         const auto path = folder.write("draft.resume", c.text).string();
-        const std::string summary =
-            proof_summary(*proofread(path, c.choices, tools()), fixtures::language());
+        const std::string summary = proof_summary(*proofread(path, c.choices, tools()));
         CHECK(summary.starts_with(path + c.verdict));
         const std::string good = c.good.empty() ? "" : "  good already: " + c.good + '\n';
         CHECK(summary.substr(std::min(summary.find("  good already"), summary.size())) == good);
@@ -278,7 +277,7 @@ TEST_CASE("proof output: the summary counts what is left in words") {
         std::string text = fixtures::clean_resume();
         text.replace(text.find(c.find), c.find.size(), c.replace);
         const auto one = proofread(folder.write("a.resume", text).string(), {}, tools());
-        CHECK(proof_summary(*one, fixtures::language()).find(c.verdict) != std::string::npos);
+        CHECK(proof_summary(*one).find(c.verdict) != std::string::npos);
     }
 }
 

@@ -101,6 +101,7 @@ inline std::unique_ptr<ProofOf> proof_of(const std::string& text, const HowRead&
                                   .typeset = one->typeset ? &*one->typeset : nullptr,
                                   .today = one->resume->settings.updated->value_or(reading.day),
                                   .language = language(),
+                                  .bullets = advice::read_bullets(*one->resume, language()),
                                   .read_on = reading.day,
                                   .everything = reading.tags.empty()});
     return one;

@@ -39,8 +39,9 @@ std::vector<Finding> misspelt(const std::string& lines, const std::string& setti
     REQUIRE(file);
     const auto resume = model::build_resume(sources, *file, diagnostics);
     REQUIRE(resume);
-    const ProofContext context{sources, *resume, nullptr, model::Date{2026, 11, {}, {}},
-                               language()};
+    const auto bullets = read_bullets(*resume, language());
+    const ProofContext context{sources,    *resume, nullptr, model::Date{2026, 11, {}, {}},
+                               language(), bullets};
     std::vector<Finding> findings;
     for (const Check& check : spelling_checks())
         check.run(context, findings);

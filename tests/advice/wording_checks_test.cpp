@@ -26,8 +26,9 @@ std::vector<Finding> findings_in(const std::string& markup, std::string_view che
     REQUIRE(file);
     const auto resume = model::build_resume(sources, *file, diagnostics);
     REQUIRE(resume);
-    const ProofContext context{sources, *resume, nullptr, model::Date{2026, 11, {}, {}},
-                               language()};
+    const auto bullets = read_bullets(*resume, language());
+    const ProofContext context{sources,    *resume, nullptr, model::Date{2026, 11, {}, {}},
+                               language(), bullets};
     std::vector<Finding> findings;
     for (const Check& one : wording_checks())
         if (one.name == check) one.run(context, findings);

@@ -372,7 +372,7 @@ TEST_CASE("stronger verbs for a weak opening's object") {
                                      {"Was able to keep the lounge open", "Kept"},
                                      {"Counted seals", ""}}) {
         CAPTURE(one.text);
-        const auto verbs = language().stronger_verbs(one.text);
+        const auto verbs = language().read_bullet(one.text).stronger_verbs;
         CHECK((verbs.empty() ? "" : verbs.front()) == one.first);
     }
 }

@@ -82,6 +82,7 @@ std::vector<advice::Edit> edits_of(const SourceReading& reading, const MendTools
                                        .typeset = nullptr,
                                        .today = resume.settings.updated->value_or(tools.read_on),
                                        .language = tools.language,
+                                       .bullets = advice::read_bullets(resume, tools.language),
                                        .read_on = tools.read_on,
                                        .everything = true};
     std::vector<advice::Edit> edits;

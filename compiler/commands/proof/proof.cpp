@@ -39,8 +39,8 @@ bool write_marked(const Proofread& one, const ProofRequest& request, const Proof
     return !fault;
 }
 
-std::string text_for(const Proofread& one, const ProofRequest& request, const ProofTools& tools) {
-    if (request.summary) return proof_summary(one, tools.language);
+std::string text_for(const Proofread& one, const ProofRequest& request) {
+    if (request.summary) return proof_summary(one);
     return one.resume ? proof_text(one, isatty(STDOUT_FILENO) == 1) : std::string{};
 }
 
@@ -58,7 +58,7 @@ ExitCode report_all(const ProofRequest& request, const ProofTools& tools,
         if (request.marked == "-") continue; // the page takes the findings' place
         if (whole)
             all.push_back(std::move(one));
-        else if (!print_proof(text_for(*one, request, tools)))
+        else if (!print_proof(text_for(*one, request)))
             return ExitCode::errors;
     }
     if (whole && !print_proof(proof_for_programs(all, request.format))) return ExitCode::errors;

@@ -70,9 +70,9 @@ composition::RemarkGroup set_aside(const Proofread& one) {
     return group;
 }
 
-composition::Sheet sheet_of(const Proofread& one, const english::Language& language) {
+composition::Sheet sheet_of(const Proofread& one) {
     composition::Sheet sheet{"Proof", {}, remarks_by_weight(one)};
-    const Verdict verdict = verdict_of(one, language);
+    const Verdict verdict = verdict_of(one);
     sheet.opening.push_back(capitalised(verdict.readiness) + '.');
     if (!verdict.good.empty()) sheet.opening.push_back("Good already: " + verdict.good + '.');
     if (!one.proof.findings.empty())
@@ -111,7 +111,7 @@ std::string marked_proof(const Proofread& one, const ProofTools& tools,
     place_flags(notes, pages, fit.setting.side_margin);
 
     const model::Settings settings = sheet_settings(typeset.resume.settings);
-    auto sheet = compose_sheet(sheet_of(one, tools.language), settings, typeset.theme, tools.fonts);
+    auto sheet = compose_sheet(sheet_of(one), settings, typeset.theme, tools.fonts);
     if (!sheet) throw std::runtime_error("the theme's fonts cannot set the list of findings");
     pages::Pages sheet_pages =
         pages::make_pages(*sheet, fit::preferred_fit(*sheet, typeset.theme, settings));

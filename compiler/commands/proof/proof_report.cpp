@@ -14,12 +14,14 @@ std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Cho
     if (one->resume) {
         one->typeset = typeset_selected(*one->resume, one->sources, *one->file, choices, tools.data,
                                         tools.fonts, one->diagnostics);
+        one->bullets = advice::read_bullets(*one->resume, tools.language);
         const advice::ProofContext context{
             .sources = one->sources,
             .resume = *one->resume,
             .typeset = one->typeset ? &*one->typeset : nullptr,
             .today = one->resume->settings.updated->value_or(tools.read_on),
             .language = tools.language,
+            .bullets = one->bullets,
             .read_on = tools.read_on,
             .everything = choices.tags.empty()};
         one->proof = run_proof(context);

@@ -33,9 +33,10 @@ struct Proofread {
     std::string input; // as named, or "standard input"
     Sources sources;
     std::optional<std::uint32_t> file;
-    Diagnostics diagnostics;                // by place
-    std::optional<model::Resume> resume;    // as selected; none after an error
-    std::optional<stages::Typeset> typeset; // none after an error in theme or fonts
+    Diagnostics diagnostics;                   // by place
+    std::optional<model::Resume> resume;       // as selected; none after an error
+    std::optional<stages::Typeset> typeset;    // none after an error in theme or fonts
+    std::vector<advice::WordedBullet> bullets; // of the résumé
     advice::Proof proof;
 };
 
@@ -50,13 +51,13 @@ std::string proof_text(const Proofread& one, bool excerpts);
 nlohmann::ordered_json proof_json(Proofreads all);
 nlohmann::ordered_json proof_sarif(Proofreads all);                      // SARIF 2.1.0
 std::string proof_for_programs(Proofreads all, std::string_view format); // "json" or "sarif"
-std::string proof_summary(const Proofread& one, const english::Language& language);
+std::string proof_summary(const Proofread& one);
 
 struct Verdict {
     std::string readiness; // "ready to send"
     std::string good;      // what is good already, parted by `;`; may be empty
 };
-Verdict verdict_of(const Proofread& one, const english::Language& language);
+Verdict verdict_of(const Proofread& one);
 
 // The pages of the résumé as `set` makes them (as a draft, if they are too many), every finding a
 // numbered note at its words, and a sheet behind them that lists the notes: the bytes of a tagged

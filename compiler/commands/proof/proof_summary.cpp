@@ -116,7 +116,8 @@ void look_at_entry(const model::Entry& entry, Material& material) {
         look_at_entry(further, material);
 }
 
-Material material_of(const model::Resume& resume, const english::Language& language) {
+Material material_of(const model::Resume& resume,
+                     const std::vector<advice::WordedBullet>& bullets) {
     Material material;
     const auto stands = [&](trade::FieldName name) {
         return std::ranges::find(resume.heading, name, &model::Field::name) != resume.heading.end();
@@ -125,10 +126,9 @@ Material material_of(const model::Resume& resume, const english::Language& langu
     for (const model::Section& section : resume.sections)
         for (const model::Entry& entry : section.entries)
             look_at_entry(entry, material);
-    advice::visit_bullets(resume, [&](const advice::Position&, const model::Bullet& bullet) {
-        ++material.bullets;
-        if (language.read_bullet(bullet.text.plain()).has_figure) ++material.with_figures;
-    });
+    material.bullets = bullets.size();
+    for (const advice::WordedBullet& bullet : bullets)
+        if (bullet.reading.has_figure) ++material.with_figures;
     return material;
 }
 
@@ -140,9 +140,9 @@ bool holds_together(const Proofread& one) {
            });
 }
 
-std::string what_is_good(const Proofread& one, const english::Language& language) {
+std::string what_is_good(const Proofread& one) {
     if (!one.resume) return {};
-    const Material there = material_of(*one.resume, language);
+    const Material there = material_of(*one.resume, one.bullets);
     const auto good_in = [&](bool is_there, std::string_view group) {
         return is_there && clean(one.proof, group);
     };
@@ -169,13 +169,13 @@ std::string what_is_good(const Proofread& one, const english::Language& language
 
 }
 
-Verdict verdict_of(const Proofread& one, const english::Language& language) {
+Verdict verdict_of(const Proofread& one) {
     const std::vector<Tally> tallies = by_importance(one.proof);
-    return {readiness(one, tallies), what_is_good(one, language)};
+    return {readiness(one, tallies), what_is_good(one)};
 }
 
-std::string proof_summary(const Proofread& one, const english::Language& language) {
-    const Verdict verdict = verdict_of(one, language);
+std::string proof_summary(const Proofread& one) {
+    const Verdict verdict = verdict_of(one);
     std::string text = fmt::format("{}: {}\n", one.input, verdict.readiness) +
                        most_important(one, by_importance(one.proof));
     if (!verdict.good.empty()) text += fmt::format("  good already: {}\n", verdict.good);
