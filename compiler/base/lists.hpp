@@ -1,18 +1,46 @@
-// Lists of words: whether a word is one of them, and how to add one that is not.
+// Lists of words: whether a word is one of them, and how to add one that is not. Those of a room's
+// words/ are compiled in by make_lists.py as lines in the order of their bytes, each a word or a
+// phrase and, after a tab, what is said of it; they are searched where they lie.
 #pragma once
 
 #include <algorithm>
 #include <cstddef>
+#include <functional>
 #include <iterator>
+#include <optional>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <vector>
 
 namespace quoin {
 
+// What is said of a word, which may be nothing; none if it is not in the list.
+std::optional<std::string_view> said_of(std::string_view word, std::string_view lines);
+void each_listed(std::string_view lines,
+                 const std::function<void(std::string_view word, std::string_view said)>& visit);
+
+bool has_word(std::string_view words, std::string_view word); // of words parted by blanks
+
 bool is_one_of(std::string_view word, const auto& list) {
     return std::ranges::find(list, word) != std::ranges::end(list);
 }
+
+template<typename List>
+concept ListName = std::is_enum_v<List>; // List of a room, for which it has lines_of()
+
+bool is_one_of(std::string_view word, const ListName auto& list) {
+    return said_of(word, lines_of(list)).has_value();
+}
+
+// All of a list, in the order of their bytes.
+std::vector<std::string_view> listed(std::string_view lines);
+std::vector<std::string_view> listed(const ListName auto& list) {
+    return listed(lines_of(list));
+}
+
+// Pieces of a text that `sign` parts.
+std::vector<std::string_view> pieces_of(std::string_view text, std::string_view sign);
 
 inline void add_once(std::vector<std::string>& list, std::string_view word, std::size_t most) {
     if (list.size() < most && !is_one_of(word, list)) list.emplace_back(word);

@@ -4,33 +4,17 @@
 
 #include "compiler/english/nouns.hpp"
 
-#include <algorithm>
-
 namespace quoin::english {
 namespace {
 
 namespace w = word_class;
 
-// Verbs that résumés have far more often than other texts, mostly without an article after them:
-// Chair safety board, Model oyster settlement.
-bool is_usual_verb(std::string_view word) {
-    constexpr std::string_view verbs[] = {
-        "answer",   "audit",     "bag",       "benchmark", "bill",     "book",       "box",
-        "brand",    "budget",    "bus",       "captain",   "chair",    "chart",      "check",
-        "coach",    "code",      "copy",      "count",     "crate",    "debate",     "design",
-        "document", "draft",     "email",     "escort",    "feature",  "field",      "file",
-        "fillet",   "film",      "fund",      "grade",     "groom",    "haul",       "host",
-        "image",    "interview", "inventory", "iron",      "judge",    "label",      "load",
-        "log",      "machine",   "mail",      "map",       "market",   "mentor",     "model",
-        "order",    "pack",      "paint",     "patrol",    "phone",    "photograph", "pilot",
-        "pitch",    "plan",      "plant",     "post",      "prep",     "price",      "process",
-        "program",  "rank",      "record",    "repair",    "research", "rig",        "sample",
-        "scan",     "schedule",  "score",     "screen",    "script",   "seat",       "service",
-        "ship",     "sign",      "size",      "sketch",    "sort",     "splice",     "stack",
-        "staff",    "stage",     "stain",     "stock",     "tag",      "tally",      "tape",
-        "tile",     "track",     "transport", "trim",      "tutor",    "update",     "vacuum",
-        "vet",      "wash",      "water",     "weed",      "weigh"};
-    return std::ranges::find(verbs, word) != std::end(verbs);
+bool is_usual_verb(const Sentence& sentence, const VerbEntry& verb) {
+    return sentence.lexicon().has(verb.base, List::usual_verbs);
+}
+
+bool is_often_first_part(const Sentence& sentence, const VerbEntry& verb) {
+    return sentence.lexicon().has(verb.base, List::often_first_part);
 }
 
 // Nothing follows that the participle before `i` could describe.
@@ -56,14 +40,14 @@ Homograph by_participle(const Sentence& sentence, std::size_t i) {
     const VerbEntry& verb = *sentence.forms(i).verb;
     if (is_finite_past(sentence, i + 1) || closes_participle(sentence, i + 2))
         return verb.noun ? Homograph::noun : Homograph::unsure;
-    if (is_plural_noun(sentence.word(i + 2))) return Homograph::verb;
+    if (is_plural_noun(sentence, i + 2)) return Homograph::verb;
     return mostly_noun(verb) ? Homograph::unsure : Homograph::verb;
 }
 
 // `Test scores rose 9 points`: the bare words are a subject, and their verb is among them.
 bool has_finite_past(const Sentence& sentence, std::size_t first, std::size_t last) {
     for (std::size_t k = first; k <= last + 1; ++k) {
-        const bool amount = sentence.is_number(k + 1) && !is_time_noun(sentence.word(k + 2));
+        const bool amount = sentence.is_number(k + 1) && !sentence.is(k + 2, List::times);
         const VerbForms& forms = sentence.forms(k);
         if (forms.past && !forms.present() && (!forms.participle || amount)) return true;
     }
@@ -71,22 +55,21 @@ bool has_finite_past(const Sentence& sentence, std::size_t first, std::size_t la
 }
 
 // Visitors, children: nobody but a verb has them for an object.
-bool is_plural_person(std::string_view word) {
+bool is_plural_person(const Sentence& sentence, std::size_t i) {
+    const std::string_view word = sentence.word(i);
     const bool irregular = word == "people" || word == "children" || word == "women";
-    return irregular || (word.ends_with('s') && is_person_noun(word.substr(0, word.size() - 1)));
+    return irregular || (word.ends_with('s') &&
+                         is_person_noun(word.substr(0, word.size() - 1), sentence.lexicon()));
 }
 
 // After the plural, or the third person.
 Homograph after_s(const Sentence& sentence, std::size_t i, std::size_t head) {
-    if (is_agent_noun(sentence.word(head)) || is_plural_modifier(sentence.word(i)))
+    if (is_agent_noun(sentence, head) || sentence.is(i, List::plural_modifiers))
         return Homograph::noun;
     const VerbEntry& verb = *sentence.forms(i).verb;
-    if (is_plural_noun(sentence.word(i + 1))) return Homograph::verb; // Files liens
-    const bool singular = !is_plural_noun(sentence.word(head));
-    if (singular && is_named_by_purpose(sentence.word(head)))
-        return Homograph::unsure; // Holds pickup desk
-    const bool noun = mostly_noun(verb) && !is_usual_verb(verb.base);
-    return noun || is_deed_noun(sentence.word(head)) ? Homograph::unsure : Homograph::verb;
+    if (is_plural_noun(sentence, i + 1)) return Homograph::verb; // Files liens
+    const bool noun = mostly_noun(verb) && !is_usual_verb(sentence, verb);
+    return noun || is_deed_noun(sentence, head) ? Homograph::unsure : Homograph::verb;
 }
 
 // `Practice interviews`, `Filter changes`: things done, named by what they are done with or to.
@@ -94,7 +77,7 @@ bool is_plural_deed(const Sentence& sentence, std::size_t i) {
     const VerbForms& forms = sentence.forms(i);
     if (!forms.third || !forms.verb->noun || forms.verb->verb_count <= 2) return false;
     const bool thing = 2 * forms.verb->verb_count < forms.verb->noun_count; // samples
-    return !thing && !is_person_noun(forms.verb->base);                     // Question witnesses
+    return !thing && !is_person_noun(forms.verb->base, sentence.lexicon()); // Question witnesses
 }
 
 // Eight times as often a verb: before the name of a deed, too, it is one (Lead tours, Run tests).
@@ -102,37 +85,21 @@ bool is_hardly_noun(const VerbEntry& verb) {
     return verb.verb_count >= 8 * verb.noun_count + 8;
 }
 
-Homograph before_plural_deed(const VerbEntry& verb) {
+Homograph before_plural_deed(const Sentence& sentence, const VerbEntry& verb) {
     const bool handles = verb.base == "process" || verb.base == "grade" || verb.base == "sort";
     if (handles || is_hardly_noun(verb)) return Homograph::verb;
-    return !is_usual_verb(verb.base) && mostly_noun(verb) ? Homograph::noun : Homograph::unsure;
+    return !is_usual_verb(sentence, verb) && mostly_noun(verb) ? Homograph::noun
+                                                               : Homograph::unsure;
 }
 
-// `Review sessions`, `Phone interviews`: occasions, named by what they are for.
-bool is_occasion(const Sentence& sentence, std::size_t i, std::size_t head) {
-    return head == i + 1 &&
-           sentence.is_word(
-               i, {"dance", "debate", "drill", "email", "phone", "practice", "review", "study"}) &&
-           sentence.is_word(head, {"calls", "campaigns", "camps", "classes", "courses", "events",
-                                   "groups", "interviews", "lessons", "sessions", "workshops"});
-}
-
-// What one does with things of any kind, and hardly any first part of a name.
-bool takes_anything(const VerbEntry& verb) {
-    constexpr std::string_view verbs[] = {"buy",  "draw", "find", "give", "hold", "keep",
-                                          "lead", "make", "run",  "sell", "take"};
-    return !verb.noun || std::ranges::find(verbs, verb.base) != std::end(verbs);
-}
-
-// `Call sheets`, `Permit applications`: likely verbs with an object, but for what such things are
-// mostly called by. `Audit expense reports` has a name of its own between.
+// `Call sheets`, `Permit applications`: likely verbs with an object, but for what is often the
+// first part of a name. `Audit expense reports` has a name of its own between.
 bool may_be_name(const Sentence& sentence, std::size_t i, std::size_t head) {
     const VerbEntry& verb = *sentence.forms(i).verb;
-    const std::string& object = sentence.word(head);
-    if (takes_anything(verb) || is_plural_person(object) || is_stuff_noun(object)) return false;
-    if (is_often_first_part(verb.base)) return true;
-    if (is_named_by_purpose(object)) return head == i + 1 || mostly_noun(verb);
-    return head > i + 1 && !is_usual_verb(verb.base) && !is_hardly_noun(verb);
+    if (!verb.noun || is_plural_person(sentence, head) || sentence.is(head, List::stuff))
+        return false;
+    if (is_often_first_part(sentence, verb)) return true;
+    return head > i + 1 && !is_usual_verb(sentence, verb) && !is_hardly_noun(verb);
 }
 
 // `Field questions and route calls`: verbs, as likely as nouns.
@@ -150,19 +117,15 @@ bool may_be_joined_to_verb(const Sentence& sentence, std::size_t i, std::size_t 
 Homograph likelier_before_plural(const Sentence& sentence, std::size_t i, std::size_t head) {
     const VerbEntry& verb = *sentence.forms(i).verb;
     if (is_participle_after_noun(sentence, head + 1)) { // Research participants scheduled for
-        const bool noun = verb.noun_count >= verb.verb_count && !is_usual_verb(verb.base) &&
+        const bool noun = verb.noun_count >= verb.verb_count && !is_usual_verb(sentence, verb) &&
                           !sentence.is_word(head + 2, {"by", "from", "in"});
         return noun ? Homograph::noun : Homograph::unsure;
     }
-    if (is_occasion(sentence, i, head)) return Homograph::noun;
     const bool deed = head == i + 1 && is_plural_deed(sentence, head);
     if (deed && sentence.is_word(head + 1, {"of"})) return Homograph::unsure; // Benchmark tests of
-    if (deed) return before_plural_deed(verb);
-    const bool verb_likelier = is_usual_verb(verb.base) || verb.verb_count > verb.noun_count;
-    if (verb_likelier) return Homograph::verb; // Design quizzes
-    const bool name =
-        head == i + 1 && mostly_noun(verb) && is_named_by_purpose(sentence.word(head));
-    return name ? Homograph::noun : Homograph::unsure; // Voice lessons; Light displays
+    if (deed) return before_plural_deed(sentence, verb);
+    const bool verb_likelier = is_usual_verb(sentence, verb) || verb.verb_count > verb.noun_count;
+    return verb_likelier ? Homograph::verb : Homograph::unsure; // Design quizzes; Light displays
 }
 
 Homograph before_plural(const Sentence& sentence, std::size_t i, std::size_t head) {
@@ -174,56 +137,38 @@ Homograph before_plural(const Sentence& sentence, std::size_t i, std::size_t hea
 
 // `Label printing`, `Order entry`: what is done to the thing before it.
 bool is_done_to_noun(const Sentence& sentence, std::size_t deed) {
-    constexpr std::string_view handled[] = {"billing",  "framing",  "housing",     "learning",
-                                            "lighting", "planning", "programming", "spending",
-                                            "swimming", "training", "writing"};
-    if (std::ranges::find(handled, sentence.word(deed)) != std::end(handled)) return false;
-    return sentence.forms(deed).gerund ||
-           sentence.is_word(deed, {"collection", "drive", "entry", "preparation", "prep", "removal",
-                                   "repair", "review", "rotation", "setup"});
+    return sentence.forms(deed).gerund || sentence.is(deed, List::done_to_nouns);
 }
 
 // Before the name of a deed: Test automation; but Model oyster settlement may well be a verb's.
 Homograph before_deed(const Sentence& sentence, std::size_t i, std::size_t head) {
     const VerbEntry& verb = *sentence.forms(i).verb;
-    const bool noun = !is_usual_verb(verb.base) && 4 * verb.noun_count >= 3 * verb.verb_count;
+    const bool noun = !is_usual_verb(sentence, verb) && 4 * verb.noun_count >= 3 * verb.verb_count;
     const bool done = head == i + 1 && verb.noun && is_done_to_noun(sentence, head);
     return noun || done ? Homograph::noun : Homograph::unsure;
 }
 
 // `Answer rate of 98%`, `Record time of`.
 bool is_amount(const Sentence& sentence, std::size_t head) {
-    return sentence.is_word(head, {"average", "count", "rate", "score", "time", "total"}) &&
-           sentence.is_word(head + 1, {"of"}) && sentence.is_figure(head + 2);
+    return sentence.is(head, List::amounts) && sentence.is_word(head + 1, {"of"}) &&
+           sentence.is_figure(head + 2);
 }
 
 Homograph before_singular(const Sentence& sentence, std::size_t i, std::size_t head) {
     const VerbEntry& verb = *sentence.forms(i).verb;
-    if (head == i + 1 && is_amount(sentence, head) && !takes_anything(verb)) return Homograph::noun;
-    const bool name = is_named_by_purpose(sentence.word(head)) || is_often_first_part(verb.base);
-    if (name && !mostly_noun(verb) && !takes_anything(verb)) return Homograph::unsure; // Paint crew
+    if (head == i + 1 && is_amount(sentence, head) && verb.noun) return Homograph::noun;
+    const bool name = is_often_first_part(sentence, verb);
+    if (name && !mostly_noun(verb)) return Homograph::unsure; // Drill crew
     if (is_hardly_noun(verb)) return Homograph::verb;
-    if (is_deed_noun(sentence.word(head)) || is_agent_noun(sentence.word(i + 1)))
+    if (is_deed_noun(sentence, head) || is_agent_noun(sentence, i + 1))
         return before_deed(sentence, i, head);
-    if (mostly_verb(verb)) // Drive safety campaign
-        return head == i + 1 || is_stuff_noun(sentence.word(head)) ? Homograph::verb
-                                                                   : Homograph::unsure;
-    if (is_usual_verb(verb.base)) // Order food; but Film practice
-        return is_stuff_noun(sentence.word(head)) ? Homograph::verb : Homograph::unsure;
-    if (mostly_noun(verb)) { // Machine shop; but a person seldom stands before a thing
-        const bool person = is_person_noun(verb.base);
-        return name && !person ? Homograph::noun : Homograph::unsure;
-    }
+    // Nothing that can be counted is an object without an article: Order food, but Paint crew
+    if (mostly_verb(verb) || is_usual_verb(sentence, verb))
+        return sentence.is(head, List::stuff) ? Homograph::verb : Homograph::unsure;
+    if (mostly_noun(verb)) return name ? Homograph::noun : Homograph::unsure; // Exhibit hall
     // Stress test of, but Lead design of
     const bool noun = sentence.is_word(head + 1, {"of"}) && verb.noun_count > verb.verb_count;
     return noun ? Homograph::noun : Homograph::unsure;
-}
-
-// Of adjectives that are verbs, too, these are done before a plural: Present findings.
-bool is_mostly_done(std::string_view word) {
-    constexpr std::string_view verbs[] = {"clear",   "complete", "correct", "duplicate",
-                                          "present", "secure",   "separate"};
-    return std::ranges::find(verbs, word) != std::end(verbs);
 }
 
 // `Open meetings`, `Clean rooms`: who can say?
@@ -231,8 +176,9 @@ Homograph after_adjective(const Sentence& sentence, std::size_t i, std::size_t h
     const VerbEntry& verb = *sentence.forms(i).verb;
     const bool of = sentence.is_word(head + 1, {"of"});
     const bool other = verb.adjective_count + verb.noun_count >= 3 * verb.verb_count + 3;
-    if (is_plural_noun(sentence.word(head))) { // Total sales of
-        if (is_mostly_done(verb.base) && !is_participle_after_noun(sentence, head + 1))
+    if (is_plural_noun(sentence, head)) { // Total sales of
+        if (sentence.lexicon().has(verb.base, List::mostly_done) &&
+            !is_participle_after_noun(sentence, head + 1))
             return Homograph::verb;
         return other && of ? Homograph::noun : Homograph::unsure;
     }
@@ -276,12 +222,12 @@ Homograph read_compound(const Sentence& sentence, std::size_t i) {
     if (forms.third) return after_s(sentence, i, head);
     const bool stands = forms.verb->base == "stand" && sentence.is_word(head, {"guard", "watch"});
     if (stands) return Homograph::verb;
-    if (is_agent_noun(sentence.word(head))) return Homograph::noun;
+    if (is_agent_noun(sentence, head)) return Homograph::noun;
     if (is_often_adjective(*forms.verb)) return after_adjective(sentence, i, head);
-    if (!forms.verb->transitive && !is_usual_verb(forms.verb->base))
+    if (!forms.verb->transitive && !is_usual_verb(sentence, *forms.verb))
         return Homograph::noun; // Weekend shifts
-    return is_plural_noun(sentence.word(head)) ? before_plural(sentence, i, head)
-                                               : before_singular(sentence, i, head);
+    return is_plural_noun(sentence, head) ? before_plural(sentence, i, head)
+                                          : before_singular(sentence, i, head);
 }
 
 }

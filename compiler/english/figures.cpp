@@ -23,16 +23,7 @@ bool is_year(std::string_view text) {
 
 // Words that number one of many: room 214, grade 4, ages 5 to 7.
 bool is_designator(const Sentence& s, std::size_t i) {
-    return s.is_word(i, {"room",     "form",     "type",    "phase",   "title",    "part",
-                         "level",    "levels",   "class",   "act",     "grade",    "grades",
-                         "tier",     "division", "stage",   "section", "sections", "chapter",
-                         "chapters", "version",  "v",       "week",    "day",      "step",
-                         "page",     "line",     "route",   "highway", "pier",     "suite",
-                         "unit",     "age",      "ages",    "aged",    "no",       "number",
-                         "course",   "bus",      "channel", "zone",    "area",     "lab",
-                         "schedule", "article",  "rule",    "code",    "category", "key",
-                         "gate",     "aisle",    "bay",     "dock",    "station",  "hall",
-                         "studio",   "lane",     "pages"});
+    return s.is(i, List::designators);
 }
 
 bool is_month(const Sentence& s, std::size_t i) {
@@ -111,9 +102,7 @@ bool is_place_won(const Sentence& s, std::size_t i) {
     if (s.is_word(i + 1, {"place", "of", "prize"}) ||
         (s.is_word(i + 1, {"out"}) && s.is_word(i + 2, {"of"})))
         return !s.is_word(i + 1, {"of"}) || s.is_number(i + 2);
-    const bool placed =
-        i > 0 && s.is_word(i - 1, {"placed", "place", "places", "ranked", "rank", "finished",
-                                   "finish", "came", "won", "took", "placing", "finishing"});
+    const bool placed = i > 0 && s.is(i - 1, List::verbs_of_placing);
     return placed;
 }
 
@@ -126,14 +115,10 @@ bool is_ordinal_figure(std::string_view text) {
 // A code or a name in one token: 24/7, 401(k), 3D, 4K, 100-level, 1-on-1, 5th-grade.
 bool is_code(const Sentence& s, std::size_t i) {
     const std::string& text = s.word(i);
-    if (text == "24/7" || text == "9/11" || text == "50/50" || text.ends_with("(k)")) return true;
-    if (text == "3d" || text == "2d" || text == "4k" || text == "2-d" || text == "3-d") return true;
+    if (s.is(i, List::codes) || text.ends_with("(k)")) return true;
     if (text.ends_with("-level") || text.ends_with("-on-1") || text.ends_with("-grade") ||
         text.ends_with("-graders") || text.ends_with("-grader") || text.ends_with("-series"))
         return true;
-    for (const std::string_view name :
-         {"911", "988", "311", "211", "802.11", "1040s", "1099s", "990s"})
-        if (text == name) return true;
     if (text.starts_with("3d-") || text.starts_with("2d-")) return true; // 3D-printed
     const std::size_t hyphen = text.find('-');                           // 10-K
     if (hyphen != text.npos && hyphen + 2 == text.size() && !is_figure(text.back())) return true;
@@ -147,7 +132,7 @@ bool is_year_here(const Sentence& s, std::size_t i) {
     if (!is_year(s.word(i))) return false;
     // `Counted 2000 larvae`: right after the verb that opens
     return !(i == 1 && s.token(i).text.size() == 4 && s.forms(0).verb != nullptr &&
-             is_plural_noun(s.word(i + 1)));
+             is_plural_noun(s, i + 1));
 }
 
 bool counts(const Sentence& s, std::size_t i) {
@@ -160,15 +145,9 @@ bool counts(const Sentence& s, std::size_t i) {
     return !is_named(s, i);
 }
 
-bool is_ordinal_word(const Sentence& s, std::size_t i) {
-    return s.is_word(i, {"first", "second", "third", "fourth", "fifth", "sixth", "seventh",
-                         "eighth", "ninth", "tenth", "runner-up"});
-}
-
 bool is_fraction(const Sentence& s, std::size_t i) {
     const std::string& word = s.word(i);
-    if (s.is_word(i,
-                  {"half", "halves", "third", "thirds", "quarter", "fifth", "tenth", "fourth"})) {
+    if (s.is(i, List::fractions)) {
         const bool after_by =
             i > 0 && s.is_word(i - 1, {"by", "in", "one", "nearly", "about", "over"});
         const bool of_article =
@@ -188,24 +167,17 @@ bool is_fraction(const Sentence& s, std::size_t i) {
 bool is_multiple(const Sentence& s, std::size_t i) {
     if (s.is_word(i, {"double", "triple", "halve", "quadruple"}))
         return i == 0 || s.is_word(i - 1, {"and", "to"}) || s.is_word(i + 1, {"the"});
-    return s.is_word(i,
-                     {"doubled", "tripled", "quadrupled", "halved", "doubling", "tripling",
-                      "halving", "quadrupling", "doubles", "halves", "triples", "twice", "thrice",
-                      "tenfold", "twofold", "threefold", "fourfold", "fivefold", "percent"}) &&
-           !s.is_word(i + 1, {"as"});
+    return s.is(i, List::multiples) && !s.is_word(i + 1, {"as"});
 }
 
 // four-hour, twenty-five, two-person; but a two-way radio counts nothing.
 bool is_number_compound(const Sentence& s, std::size_t i) {
     const std::string& word = s.word(i);
     const std::size_t hyphen = word.find('-');
-    if (hyphen == word.npos || (word_classes(word.substr(0, hyphen)) & w::number) == 0)
+    if (hyphen == word.npos || (word_classes(word.substr(0, hyphen), s.lexicon()) & w::number) == 0)
         return false;
     const std::string_view rest = std::string_view(word).substr(hyphen + 1);
-    for (const std::string_view name : {"way", "factor", "dimensional", "year-old", "year-olds",
-                                        "key", "sided", "tiered", "piece"})
-        if (rest == name) return false;
-    return true;
+    return !s.lexicon().has(rest, List::compounds_without_count);
 }
 
 bool is_number_word(const Sentence& s, std::size_t i) {
@@ -216,7 +188,7 @@ bool is_number_word(const Sentence& s, std::size_t i) {
     if (number)
         return !is_age(s, i) && !is_clock(s, i) &&
                !(i > 0 && is_designator(s, i - 1) && !s.is_word(i - 1, {"lab", "class"}));
-    if (is_ordinal_word(s, i) && is_place_won(s, i)) return true;
+    if (s.is(i, List::ordinals) && is_place_won(s, i)) return true;
     return is_fraction(s, i) || is_multiple(s, i) || token.lower == "first-place" ||
            token.lower == "second-place" || token.lower == "third-place";
 }

@@ -4,8 +4,6 @@
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/reading.hpp"
 
-#include <algorithm>
-
 namespace quoin::english {
 namespace {
 
@@ -19,32 +17,6 @@ bool opens_phrase(const Sentence& sentence, std::size_t i) {
         return after.past && !after.present();
     }
     return false;
-}
-
-// Trades and kinds of work, where no object follows: Catering for, Proofreading at.
-bool is_trade(std::string_view word) {
-    constexpr std::string_view trades[] = {
-        "accounting",   "babysitting", "bartending", "bookkeeping", "cataloging", "catering",
-        "cleaning",     "consulting",  "editing",    "engineering", "filing",     "fundraising",
-        "housekeeping", "landscaping", "marketing",  "modeling",    "nursing",    "programming",
-        "proofreading", "scheduling",  "training",   "tutoring"};
-    return std::ranges::find(trades, word) != std::end(trades);
-}
-
-// What is named by what is done with it or in it: Filing system, Cooking classes.
-bool is_named_by_use(std::string_view noun) {
-    constexpr std::string_view heads[] = {
-        "app",     "board",   "camp",   "campaign", "center",  "class",    "club",      "committee",
-        "course",  "desk",    "drive",  "event",    "group",   "guide",    "hour",      "kit",
-        "lab",     "lesson",  "list",   "machine",  "manual",  "material", "minute",    "module",
-        "page",    "plan",    "policy", "pool",     "program", "room",     "schedule",  "seminar",
-        "service", "session", "shift",  "site",     "skill",   "software", "statement", "station",
-        "system",  "team",    "tool",   "workshop"};
-    const auto listed = [&](std::string_view word) {
-        return std::ranges::find(heads, word) != std::end(heads);
-    };
-    return listed(noun) || (noun.ends_with('s') && listed(noun.substr(0, noun.size() - 1))) ||
-           (noun.ends_with("es") && listed(noun.substr(0, noun.size() - 2)));
 }
 
 // `Cleaning and stocking of`, `Landscaping and snow removal`; but `Cleaning and stocking 4 bays`.
@@ -61,41 +33,32 @@ Homograph gerund_by_conjunction(const Sentence& sentence, std::size_t i) {
 
 Homograph gerund_by_preposition(const Sentence& sentence, std::size_t i) {
     const bool noun =
-        sentence.is_word(i + 1, {"for", "in", "at", "on"}) && is_trade(sentence.word(i));
+        sentence.is_word(i + 1, {"for", "in", "at", "on"}) && sentence.is(i, List::trades);
     return noun ? Homograph::noun : Homograph::verb;
-}
-
-// Of these the noun is the likelier before what is named by use: Swimming lessons; but Planning
-// events.
-bool is_activity(std::string_view word) {
-    constexpr std::string_view activities[] = {
-        "billing", "coding",  "cooking", "dancing",  "mailing",  "meeting", "painting",
-        "parking", "reading", "sewing",  "swimming", "training", "tutoring"};
-    return std::ranges::find(activities, word) != std::end(activities);
 }
 
 // Bare words follow, an object or the rest of a compound.
 Homograph by_compound(const Sentence& sentence, std::size_t i) {
-    const std::string& head = sentence.word(head_noun(sentence, i + 1));
-    if (is_person_noun(head)) return Homograph::noun;
-    if (is_noun_compound(sentence.word(i), sentence.word(i + 1))) return Homograph::noun;
-    const bool noun = is_activity(sentence.word(i)) || is_trade(sentence.word(i)) ||
-                      sentence.is_word(i, {"building", "closing", "filing", "hearing", "housing",
-                                           "learning", "opening", "recording", "testing"});
-    if (noun && is_named_by_purpose(head) && !is_named_by_use(head)) // Building inspections
-        return sentence.is_word(head_noun(sentence, i + 1) + 1, {"of"}) ? Homograph::noun
-                                                                        : Homograph::unsure;
+    const std::size_t head = head_noun(sentence, i + 1);
+    const bool by_use =
+        is_in_either_number(sentence.word(head), List::named_by_use, sentence.lexicon());
+    if (is_person_noun(sentence, head)) return Homograph::noun;
+    if (is_noun_compound(sentence, i)) return Homograph::noun;
+    if (sentence.is(i, List::gerunds_of_things) && sentence.is_word(head + 1, {"of"}))
+        return Homograph::unsure; // Building inspections of
     // Ticketing system support: named by what is done more than told what one does
-    if (mostly_noun(*sentence.forms(i).verb) && is_deed_noun(head)) return Homograph::unsure;
-    if (!is_named_by_use(head)) return Homograph::verb;
-    return is_activity(sentence.word(i)) ? Homograph::noun : Homograph::unsure;
+    if (mostly_noun(*sentence.forms(i).verb) && is_deed_noun(sentence, head))
+        return Homograph::unsure;
+    if (!by_use) return Homograph::verb;
+    return sentence.is(i, List::activities) ? Homograph::noun : Homograph::unsure;
 }
 
 }
 
 Homograph read_gerund(const Sentence& sentence, std::size_t i) {
     const std::size_t next = i + 1;
-    if (sentence.is_word(next, {"of"}) || is_never_gerund(sentence.word(i))) return Homograph::noun;
+    if (sentence.is_word(next, {"of"}) || sentence.is(i, List::never_gerunds))
+        return Homograph::noun;
     if (opens_phrase(sentence, i)) return Homograph::unsure;
     if (sentence.starts_object(next) || sentence.is(next, w::adverb)) return Homograph::verb;
     if (sentence.is(next, w::conjunction)) return gerund_by_conjunction(sentence, i);

@@ -4,72 +4,15 @@
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/reading.hpp"
 
-#include <algorithm>
-
 namespace quoin::english {
 namespace {
 
 namespace w = word_class;
 
-struct VerbWithPreposition { // as a verb it takes these with no object between
-    std::string_view verb;
-    std::string_view prepositions; // parted by spaces
-};
-
-constexpr VerbWithPreposition intransitive[] = {{"account", "for"},
-                                                {"act", "as in"},
-                                                {"advocate", "for"},
-                                                {"aid", "in with"},
-                                                {"answer", "to"},
-                                                {"appeal", "to"},
-                                                {"balance", "between"},
-                                                {"call", "on"},
-                                                {"campaign", "for on"},
-                                                {"care", "for"},
-                                                {"check", "for in on with"},
-                                                {"compete", "against at for in with"},
-                                                {"contract", "with"},
-                                                {"dance", "in with"},
-                                                {"debate", "in against"},
-                                                {"experiment", "with"},
-                                                {"focus", "on"},
-                                                {"guard", "against"},
-                                                {"help", "at in out with"},
-                                                {"hunt", "for"},
-                                                {"interface", "with"},
-                                                {"liaise", "between with"},
-                                                {"lobby", "for"},
-                                                {"look", "after for into"},
-                                                {"network", "with"},
-                                                {"partner", "with"},
-                                                {"play", "for in with"},
-                                                {"push", "for"},
-                                                {"reach", "out"},
-                                                {"report", "directly to"},
-                                                {"row", "for in"},
-                                                {"run", "for"},
-                                                {"search", "for through"},
-                                                {"shop", "for"},
-                                                {"speak", "at for on to with"},
-                                                {"stand", "in"},
-                                                {"swim", "for"},
-                                                {"talk", "to with"},
-                                                {"test", "for"},
-
-                                                {"vote", "on"},
-                                                {"walk", "to"},
-                                                {"watch", "for over"},
-                                                {"work", "alongside as at for in on to under with"},
-                                                {"write", "about for on to"}};
-
-bool takes(const Sentence& sentence, std::size_t i) {
-    const std::string& next = sentence.word(i + 1);
-    for (const auto& [verb, prepositions] : intransitive) {
-        if (verb != sentence.forms(i).verb->base) continue;
-        const std::string padded = ' ' + std::string(prepositions) + ' ';
-        return padded.find(' ' + next + ' ') != padded.npos;
-    }
-    return false;
+bool takes(const Sentence& sentence, std::size_t i) { // that preposition, and no object before it
+    const auto prepositions =
+        sentence.lexicon().said_of(sentence.forms(i).verb->base, List::intransitive);
+    return prepositions && has_word(*prepositions, sentence.word(i + 1));
 }
 
 bool joins(const Sentence& sentence, std::size_t i) {
@@ -137,10 +80,9 @@ bool is_surely_joined(const Sentence& sentence, std::size_t i, std::size_t other
         return sentence.classes(i + 1) == 0 && is_finite_past(sentence, other);
     if (!forms.present() || forms.base != first.base) return false;
     const bool only_verb = !forms.verb->noun && !forms.verb->adjective;
-    // `hang drywall`, but not `call sheets`
     const bool hardly_noun = forms.verb->verb_count >= 8 * forms.verb->noun_count + 8 &&
-                             is_plural_noun(sentence.word(other + 1)) &&
-                             !is_named_by_purpose(sentence.word(other + 1));
+                             is_plural_noun(sentence, other + 1) &&
+                             !sentence.is(other, List::often_first_part); // call sheets
     return only_verb || hardly_noun ||
            (sentence.starts_object(other + 1) && !mostly_noun(*forms.verb));
 }
@@ -172,14 +114,9 @@ Homograph by_preposition(const Sentence& sentence, std::size_t i) {
         !sentence.is_word(i + 1, {"in", "on", "along", "around"}))
         return Homograph::verb;
     if (sentence.forms(i).either_tense()) return Homograph::unsure; // Cast as Emily
-    if (sentence.is_word(
-            i, {"present", "volunteer", "intern", "train", "change", "respond",  "chart", "lecture",
-                "monitor", "travel",    "bat",    "box",   "drill",  "film",     "fish",  "guard",
-                "hike",    "judge",     "march",  "pitch", "play",   "practice", "race",  "report",
-                "sail",    "skate",     "ski",    "study", "sub",    "surf",     "temp",  "tour"}))
-        return Homograph::unsure;
+    if (sentence.is(i, List::unsure_before_preposition)) return Homograph::unsure;
     if (sentence.is_word(i, {"cook"}) && sentence.is_word(i + 1, {"for"})) return Homograph::unsure;
-    if (is_agent_noun(sentence.word(i))) return Homograph::noun; // Cook on a breakfast line
+    if (is_agent_noun(sentence, i)) return Homograph::noun; // Cook on a breakfast line
     // Rotate through wards, Cash in coupons: a verb far more often
     if (!mostly_verb(verb)) return Homograph::noun;
     return sentence.forms(i).third ? Homograph::unsure : Homograph::verb; // Talks on safety
@@ -190,21 +127,20 @@ Homograph by_object(const Sentence& sentence, std::size_t i) {
     const std::size_t next = i + 1;
     const std::size_t head = head_noun(sentence, next + 1);
     if (sentence.word(next).ends_with("'s")) // Subject librarian's assistant
-        return is_agent_noun(sentence.word(head)) ? Homograph::noun : Homograph::verb;
+        return is_agent_noun(sentence, head) ? Homograph::noun : Homograph::verb;
     const bool designates =
         sentence.is_figure(next) &&
         sentence.is_word(i, {"level", "grade", "phase", "rank", "stage", "type"});
-    if (designates && !is_plural_noun(sentence.word(head))) return Homograph::noun;
-    if (designates && !is_plural_noun(sentence.word(next + 1)) && sentence.word(next).size() == 1)
+    if (designates && !is_plural_noun(sentence, head)) return Homograph::noun;
+    if (designates && !is_plural_noun(sentence, next + 1) && sentence.word(next).size() == 1)
         return Homograph::unsure; // Grade 4 lesson plans
     // Cashier 3 nights a week
     const VerbEntry& verb = *sentence.forms(i).verb;
-    const bool person = is_agent_noun(sentence.word(i)) && verb.verb_count <= verb.noun_count &&
-                        sentence.is_number(next) && is_time_noun(sentence.word(next + 1));
+    const bool person = is_agent_noun(sentence, i) && verb.verb_count <= verb.noun_count &&
+                        sentence.is_number(next) && sentence.is(next + 1, List::times);
     const bool either = // Lifeguard 20 hours a week
-        sentence.is_word(
-            i, {"cook", "guard", "intern", "lifeguard", "nanny", "tutor", "usher", "volunteer"}) &&
-        sentence.is_number(next) && is_time_noun(sentence.word(next + 1));
+        sentence.is(i, List::either_before_time) && sentence.is_number(next) &&
+        sentence.is(next + 1, List::times);
     if (either) return Homograph::unsure;
     return person ? Homograph::noun : Homograph::verb;
 }
@@ -246,7 +182,7 @@ Homograph by_bare_object(const Sentence& sentence, std::size_t i) {
     if (sentence.is_word(i, {"excel", "react"})) return Homograph::noun; // programs by their names
     if (!sentence.forms(i).verb->transitive) return Homograph::unsure;
     const std::size_t head = head_noun(sentence, next);
-    return head > next && is_agent_noun(sentence.word(head)) ? Homograph::unsure : Homograph::verb;
+    return head > next && is_agent_noun(sentence, head) ? Homograph::unsure : Homograph::verb;
 }
 
 }
@@ -257,7 +193,7 @@ Homograph read_homograph(const Sentence& sentence, std::size_t i) {
     if (sentence.is_word(next, {"of"}) && verb.noun) return Homograph::noun;
     if (sentence.is_word(i, {"full", "best", "better", "top"})) return Homograph::noun;
     const bool bare = !sentence.starts_object(next) && !sentence.is(next, w::particle | w::adverb);
-    const bool compound = is_noun_compound(sentence.word(i), sentence.word(next));
+    const bool compound = is_noun_compound(sentence, i);
     if (compound) return by_set_compound(sentence, i);
     if (!verb.noun && !(is_often_adjective(verb) && bare)) return by_bare_object(sentence, i);
     if (is_plural_possessive(sentence, i)) return Homograph::noun;

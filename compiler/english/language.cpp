@@ -21,13 +21,14 @@ bool names_deed(const Sentence& sentence, const OpeningReading& opening) {
 
 }
 
-Language::Language(const std::filesystem::path& data_folder)
-    : spelling_(std::make_unique<Spelling>(data_folder / "dictionaries", "en_US")) {}
+Language::Language(const std::filesystem::path& data_folder, const Lexicon& lexicon)
+    : lexicon_(lexicon),
+      spelling_(std::make_unique<Spelling>(data_folder / "dictionaries", "en_US")) {}
 
 Language::~Language() = default;
 
 BulletReading Language::read_bullet(std::string_view text, std::span<const Extent> titles) const {
-    const Sentence sentence(text, titles);
+    const Sentence sentence(text, titles, lexicon_);
     BulletReading reading;
     if (sentence.size() == 0) return reading;
     const OpeningReading opening = read_opening(sentence);

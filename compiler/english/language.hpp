@@ -2,6 +2,8 @@
 // in or read from a dictionary when first asked for.
 #pragma once
 
+#include "compiler/english/lexicon.hpp"
+
 #include <cstddef>
 #include <filesystem>
 #include <memory>
@@ -54,7 +56,7 @@ struct BulletReading {
 class Language {
 public:
     // `data_folder` holds `dictionaries/`; it is not read before a spelling is asked for.
-    explicit Language(const std::filesystem::path& data_folder);
+    explicit Language(const std::filesystem::path& data_folder, const Lexicon& lexicon = {});
     ~Language();
     Language(const Language&) = delete;
     Language& operator=(const Language&) = delete;
@@ -70,6 +72,7 @@ public:
     std::vector<std::string> spellings_near(std::string_view word) const; // best first
 
 private:
+    Lexicon lexicon_;
     std::unique_ptr<const Spelling> spelling_;
 };
 

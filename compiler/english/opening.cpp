@@ -42,16 +42,14 @@ private:
 
     OpeningReading read_at(std::size_t i) {
         if (starts_title(i) || s_.is_figure(i)) return no_verb(i);
-        if (s_.is_word(i, {"i", "we", "i've", "i'm", "we've", "we're", "i'd"})) return person(i);
+        if (s_.is(i, List::person_subjects)) return person(i);
         if (s_.is(i, w::be)) return be(i);
         if (s_.is(i, w::have)) return have(i);
         if (s_.is_word(i, {"to"})) return infinitive(i);
         if (s_.is_word(i, {"got", "gets", "get"})) return got(i);
         if (s_.is_word(i, {"not", "never"})) return at(i, Opening::unsure);
         if (s_.is(i, w::adverb) && !s_.forms(i).present()) return after_adverb(i);
-        if (s_.is_word(i,
-                       {"daily", "weekly", "monthly", "yearly", "quarterly", "hourly", "biweekly"}))
-            return after_period(i);
+        if (s_.is(i, List::periods)) return after_period(i);
         if (is_preposition(i)) return no_verb(i);
         if (s_.is(i,
                   w::determiner | w::possessive | w::number | w::pronoun | w::relative | w::modal))
@@ -207,7 +205,7 @@ private:
         const VerbForms& forms = s_.forms(next);
         if (of_degree && forms.participle) return no_verb(i);
         const bool of_extent = // Chiefly weekend shifts
-            s_.is_word(next - 1, {"chiefly", "largely", "mainly", "mostly", "primarily", "solely"});
+            s_.is(next - 1, List::adverbs_of_extent);
         if (of_extent && forms.present() && read_homograph(s_, next) == Homograph::noun)
             return no_verb(i);
         const bool manner =
@@ -238,14 +236,15 @@ private:
     bool starts_with_number(std::size_t i) const { // Two-time captain
         const std::string& word = s_.word(i);
         const std::size_t hyphen = word.find('-');
-        return hyphen != word.npos && (word_classes(word.substr(0, hyphen)) & w::number) != 0;
+        return hyphen != word.npos &&
+               (word_classes(word.substr(0, hyphen), s_.lexicon()) & w::number) != 0;
     }
 
     // `Copy edited 90 stories`; but `Team built 3 rigs` may have a subject.
     std::optional<OpeningReading> two_word_verb(std::size_t i) const {
         const VerbForms& forms = s_.forms(i + 1);
-        const bool verb = is_first_part_of_verb(s_.word(i)) && forms.past && !forms.present() &&
-                          (s_.starts_object(i + 2) || is_plural_noun(s_.word(i + 2)));
+        const bool verb = s_.is(i, List::hyphen_prefixes) && forms.past && !forms.present() &&
+                          (s_.starts_object(i + 2) || is_plural_noun(s_, i + 2));
         if (!verb) return std::nullopt;
         const bool apart = s_.forms(i).base && !s_.starts_object(i + 2); // Price donated goods
         if (apart || s_.is_word(i, {"team", "user", "window"})) return std::nullopt;
@@ -285,9 +284,8 @@ private:
         const std::size_t next = i + 1;
         if (s_.is_word(i, {"chosen"})) return true;
         if (s_.is(next, w::preposition) || s_.ends_phrase(next)) return true;
-        if (s_.is_word(i, {"awarded", "named", "elected", "voted", "rated", "ranked", "nominated"}))
-            return true;
-        return !s_.starts_object(next) && !is_plural_noun(s_.word(next)) && !s_.is(next, w::adverb);
+        if (s_.is(i, List::always_recognitions)) return true;
+        return !s_.starts_object(next) && !is_plural_noun(s_, next) && !s_.is(next, w::adverb);
     }
 
     OpeningReading only_participle(std::size_t i) {
@@ -315,7 +313,7 @@ private:
     // What falls has no object.
     bool fells_trees(std::size_t i) const {
         const std::size_t next = i + 1;
-        const bool amount = s_.is_number(next) && (is_time_noun(s_.word(i + 2)) ||
+        const bool amount = s_.is_number(next) && (s_.is(i + 2, List::times) ||
                                                    s_.is_word(i + 2, {"feet", "places", "points"}));
         const bool short_of = s_.is(next, w::preposition | w::adverb | w::particle) ||
                               s_.is_word(next, {"short", "ill", "asleep"});
@@ -330,14 +328,13 @@ private:
         const bool joined_to_base = s_.is(next, w::conjunction) && s_.forms(next + 1).base;
         if (joined_to_base || fells_trees(i))
             return at(i, Opening::either_tense, VerbTense::either);
-        const bool noun = is_noun_compound(s_.word(i), s_.word(next)) ||
-                          (!s_.ends_phrase(next) && !s_.starts_object(next) &&
-                           is_agent_noun(s_.word(head_noun(s_, next))));
+        const bool noun =
+            is_noun_compound(s_, i) || (!s_.ends_phrase(next) && !s_.starts_object(next) &&
+                                        is_agent_noun(s_, head_noun(s_, next)));
         if (noun) return no_verb(i);
-        const std::string& head = s_.word(head_noun(s_, next));
+        const std::size_t head = head_noun(s_, next);
         const bool bare = s_.token(next).kind == TokenKind::word && s_.classes(next) == 0;
-        const bool deed =
-            is_deed_noun(head) || is_named_by_purpose(head) || s_.forms(head_noun(s_, next)).third;
+        const bool deed = is_deed_noun(s_, head) || s_.forms(head).third;
         // Wound dressing changes, Found objects
         return bare && !s_.starts_object(next) && deed ? at(i, Opening::unsure) : verb_reading(i);
     }
@@ -372,13 +369,13 @@ private:
     // week`.
     bool may_be_unknown_verb(std::size_t i) const {
         const std::size_t next = i + 1, hyphen = s_.word(i).rfind('-');
-        const std::string& noun = s_.word(head_noun(s_, s_.past_adverbs(next) + 1));
-        if (s_.is_number(next)) return is_plural_noun(noun) && !is_time_noun(noun);
-        const bool verb = hyphen != std::string::npos &&
-                          verb_forms(std::string_view(s_.word(i)).substr(hyphen + 1)).base;
+        const std::size_t noun = head_noun(s_, s_.past_adverbs(next) + 1);
+        if (s_.is_number(next)) return is_plural_noun(s_, noun) && !s_.is(noun, List::times);
+        const bool verb =
+            hyphen != std::string::npos &&
+            verb_forms(std::string_view(s_.word(i)).substr(hyphen + 1), s_.lexicon()).base;
         return verb && !s_.ends_phrase(next) && s_.classes(next) == 0 &&
-               is_plural_noun(s_.word(head_noun(s_, next))) &&
-               !is_named_by_purpose(s_.word(head_noun(s_, next)));
+               is_plural_noun(s_, head_noun(s_, next));
     }
 
     // No form of a verb that is known. A word made like one may be a verb all the same.
@@ -387,12 +384,12 @@ private:
         const std::size_t next = i + 1;
         if (may_be_unknown_verb(i)) return at(i, Opening::unsure);
         const bool open = word.find('-') == word.npos || s_.starts_object(next);
-        const bool noun = is_never_gerund(word) ||
+        const bool noun = s_.is(i, List::never_gerunds) ||
                           (word.ends_with("ing") && s_.is(next, w::preposition)); // Bookkeeping for
         for (const std::string_view ending : {"ed", "ing", "ize", "ise", "ify", "'d"})
             if (word.ends_with(ending) && open && !noun) return at(i, Opening::unsure);
         // a noun has no object: Prep the line would be a verb that is not known
-        const bool object = s_.is(i + 1, w::determiner | w::possessive) && !is_agent_noun(word);
+        const bool object = s_.is(i + 1, w::determiner | w::possessive) && !is_agent_noun(s_, i);
         return object && !is_all_capitals(s_.token(i)) ? at(i, Opening::unsure) : no_verb(i);
     }
 

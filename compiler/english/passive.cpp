@@ -9,12 +9,7 @@ using Opening = BulletReading::Opening;
 
 // `was excited`, `is located`: a state, not something done
 bool is_state(const Sentence& s, std::size_t i) {
-    return s.is_word(i, {"excited",   "interested", "located", "based",       "pleased",
-                         "tasked",    "involved",   "skilled", "experienced", "dedicated",
-                         "committed", "motivated",  "used",    "able",        "due",
-                         "concerned", "limited",    "left",    "open",        "set",
-                         "supposed",  "finished"}) &&
-           !(s.is_word(i, {"used", "finished", "set", "left"}) && i > 0);
+    return s.is(i, List::states) && !(s.is_word(i, {"used", "finished", "set", "left"}) && i > 0);
 }
 
 // The participle of a passive whose `be` or `get` stands at `i`; none if it is no passive.

@@ -19,12 +19,7 @@ bool is_pronoun_i(const Sentence& s, std::size_t i) {
     }();
     if (i == 0 || s.token(i - 1).kind == TokenKind::stop) return verb_follows || i == 0;
     const bool after_name = is_capital(s.token(i - 1)) && i > 1;
-    const bool after_designator =
-        s.is_word(i - 1, {"type",     "phase",      "title",    "part",     "level",   "class",
-                          "act",      "grade",      "tier",     "division", "stage",   "section",
-                          "category", "volume",     "schedule", "calculus", "physics", "chemistry",
-                          "biology",  "accounting", "spanish",  "french"});
-    if (after_name || after_designator) return false;
+    if (after_name) return false;
     return verb_follows || s.is_word(i - 1, {"and", "but"});
 }
 
@@ -43,8 +38,7 @@ bool is_first_person(const Sentence& s, std::size_t i) {
     // A capital within the bullet is a name's: Why We Vote, MY 2024, US
     const bool plain = !is_capital(token) || ((i == 0 || s.token(i - 1).kind == TokenKind::stop) &&
                                               !is_all_capitals(token));
-    return plain && s.is_word(i, {"me", "my", "myself", "we", "us", "our", "ours", "ourselves",
-                                  "we're", "we've", "we'd", "we'll"});
+    return plain && s.is(i, List::first_person);
 }
 
 }

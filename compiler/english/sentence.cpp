@@ -4,18 +4,18 @@
 
 namespace quoin::english {
 
-Sentence::Sentence(std::string_view text, std::span<const Extent> titles)
-    : tokens_(read_tokens(text, titles)) {
+Sentence::Sentence(std::string_view text, std::span<const Extent> titles, const Lexicon& lexicon)
+    : lexicon_(lexicon), tokens_(read_tokens(text, titles)) {
     classes_.reserve(size());
     forms_.reserve(size());
     for (const Token& token : tokens_) {
         const bool word = token.kind == TokenKind::word;
         const bool ampersand = token.kind == TokenKind::sign &&
                                text.substr(token.extent.offset, token.extent.length) == "&";
-        classes_.push_back(word        ? word_classes(token.lower)
+        classes_.push_back(word        ? word_classes(token.lower, lexicon_)
                            : ampersand ? word_class::conjunction
                                        : 0);
-        forms_.push_back(word ? verb_forms(token.lower) : VerbForms{});
+        forms_.push_back(word ? verb_forms(token.lower, lexicon_) : VerbForms{});
     }
 }
 

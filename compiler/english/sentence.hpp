@@ -1,6 +1,7 @@
 // A bullet's words with all that is known of each: what the rules of reading look at.
 #pragma once
 
+#include "compiler/english/lexicon.hpp"
 #include "compiler/english/tokens.hpp"
 #include "compiler/english/verb_forms.hpp"
 #include "compiler/english/word_classes.hpp"
@@ -16,10 +17,11 @@ namespace quoin::english {
 
 class Sentence {
 public:
-    Sentence(std::string_view text, std::span<const Extent> titles);
+    Sentence(std::string_view text, std::span<const Extent> titles, const Lexicon& lexicon);
     Sentence(const Sentence&) = delete; // the forms point into the tokens
     Sentence& operator=(const Sentence&) = delete;
 
+    const Lexicon& lexicon() const { return lexicon_; }
     std::size_t size() const { return tokens_.size(); }
     // All of these take any index; past the end there is a stop without letters.
     const Token& token(std::size_t i) const { return i < size() ? tokens_[i] : end_; }
@@ -28,6 +30,7 @@ public:
     const VerbForms& forms(std::size_t i) const { return i < size() ? forms_[i] : no_forms_; }
 
     bool is(std::size_t i, std::uint32_t any_of) const { return (classes(i) & any_of) != 0; }
+    bool is(std::size_t i, List list) const { return lexicon_.has(word(i), list); }
     bool is_word(std::size_t i, std::initializer_list<std::string_view> any_of) const;
     bool is_figure(std::size_t i) const { return token(i).kind == TokenKind::figure; }
     bool is_number(std::size_t i) const { return is_figure(i) || is(i, word_class::number); }
@@ -42,6 +45,7 @@ public:
     Extent extent(std::size_t first, std::size_t last) const; // of tokens first to last
 
 private:
+    Lexicon lexicon_;
     Tokens tokens_;
     std::vector<std::uint32_t> classes_;
     std::vector<VerbForms> forms_;

@@ -4,6 +4,7 @@
 #include "compiler/english/spelling.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/english/lexicon.hpp"
 #include "compiler/english/slips.hpp"
 #include "compiler/english/verb_forms.hpp"
 
@@ -164,7 +165,7 @@ bool Spelling::is_regular_form(const std::string& word) const {
 
 bool Spelling::right(std::string_view word) const {
     if (word.size() > longest_english || words_.empty()) return true;
-    if (is_trade_word(word) || is_technical_name(word)) return true;
+    if (is_one_of(lower_case(word), List::trade_words) || is_technical_name(word)) return true;
     const std::string one(word);
     if (listed(one) || parts_listed(word)) return true;
     const std::string small = lower_case(word);
@@ -182,15 +183,18 @@ std::vector<std::string> Spelling::search(const std::string& word) const {
     };
     words_.visit(small.substr(0, 1), offer);
     if (small[1] != small[0]) words_.visit(std::string{small[1], small[0]}, offer); // hte
-    for (const std::string_view one : trade_words())
+    each_listed(lines_of(List::trade_words), [&](std::string_view one, std::string_view) {
         if (one.front() == small.front()) nearest.offer(one, one, WordList::is_met);
+    });
     if (capital) {
         words_.visit(word.substr(0, 1), [&](std::string_view name, char rank) {
             if (all_small(name.substr(1))) nearest.offer(name, lower_case(name), rank);
         });
-        for (const std::string_view name : technical_names())
-            if (name.front() == word.front())
-                nearest.offer(name, lower_case(name), WordList::is_frequent);
+        each_listed(lines_of(List::technical_names),
+                    [&](std::string_view name_small, std::string_view name) {
+                        if (name.front() == word.front())
+                            nearest.offer(name, name_small, WordList::is_frequent);
+                    });
     }
     return nearest.best(capital);
 }
@@ -204,6 +208,10 @@ std::vector<std::string> Spelling::near(std::string_view word) const {
     if (searched_.size() >= most_kept) searched_.clear();
     std::vector<std::string> result = search(key);
     return searched_.emplace(std::move(key), std::move(result)).first->second;
+}
+
+bool is_technical_name(std::string_view word) {
+    return is_one_of(lower_case(word), List::technical_names);
 }
 
 }

@@ -8,7 +8,6 @@
 #include <filesystem>
 #include <memory>
 #include <mutex>
-#include <span>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -43,11 +42,7 @@ private:
     mutable std::unordered_map<std::string, std::vector<std::string>> searched_;
 };
 
-// Right in the trade, though dictionaries flag it: devops, onboarding.
-bool is_trade_word(std::string_view word);
-std::span<const std::string_view> trade_words();
-// Programs and languages that many résumés name: PowerPoint. In any letters.
+// Programs and languages that many résumés name, in any letters.
 bool is_technical_name(std::string_view word);
-std::span<const std::string_view> technical_names(); // as they are written
 
 }

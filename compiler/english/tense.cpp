@@ -2,8 +2,6 @@
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/reading.hpp"
 
-#include <algorithm>
-
 namespace quoin::english {
 namespace {
 
@@ -105,17 +103,14 @@ private:
         const std::size_t next = i + 1;
         const VerbForms& forms = s_.forms(i);
         if (!forms.participle && !forms.base_of_other) return true; // wrote
-        const bool adjective_follows = s_.is_participle(next) && is_plural_noun(s_.word(next + 1));
+        const bool adjective_follows = s_.is_participle(next) && is_plural_noun(s_, next + 1);
         return s_.starts_object(next) || adjective_follows || preposition_after_past(i) ||
-               (is_seldom_adjective(s_.word(i)) && is_content_word(next));
+               (is_seldom_adjective(i) && is_content_word(next));
     }
 
     // Irregular participles: held office hours, taught map skills; but lost pets.
-    static bool is_seldom_adjective(std::string_view word) {
-        constexpr std::string_view adjectives[] = {"bound",  "built", "fed",   "felt", "found",
-                                                   "ground", "kept",  "left",  "lost", "made",
-                                                   "paid",   "sold",  "spent", "hung"};
-        return !word.ends_with("ed") && std::ranges::find(adjectives, word) == std::end(adjectives);
+    bool is_seldom_adjective(std::size_t i) const {
+        return !s_.word(i).ends_with("ed") && !s_.is(i, List::irregular_adjectives);
     }
 
     // `and assemble kits`, `and files liens`; not `and report formats`.
@@ -129,12 +124,11 @@ private:
         if (open && particle) return true; // locks up, hand out
         if (!is_content_word(next) && !particle) return false;
         if (forms.third) // a plural seldom stands before another
-            return is_plural_noun(s_.word(next)) ? !is_plural_modifier(s_.word(i))
-                                                 : mostly_verb(*forms.verb);
-        // and swim classes, and permit binders
-        const bool name = is_often_first_part(s_.word(i)) || is_named_by_purpose(s_.word(next));
-        if (name) return false;
-        const bool thing = is_plural_noun(s_.word(next)) || is_stuff_noun(s_.word(next));
+            return is_plural_noun(s_, next) ? !s_.is(i, List::plural_modifiers)
+                                            : mostly_verb(*forms.verb);
+        // and swim classes
+        if (s_.is(i, List::often_first_part)) return false;
+        const bool thing = is_plural_noun(s_, next) || s_.is(next, List::stuff);
         if (thing && is_seldom_name(i)) return true;
         if (forms.verb->adjective) return false;
         return forms.verb->verb_count > 20 * forms.verb->noun_count ||
@@ -143,9 +137,7 @@ private:
 
     // `check welds`, `grade homework`; but `paint brushes`, `answer keys`.
     bool is_seldom_name(std::size_t i) const {
-        return s_.is_word(i, {"answer", "check", "clean", "count", "draft", "grade", "interview",
-                              "scan", "schedule", "sort", "transport", "trim", "update"}) &&
-               !is_noun_compound(s_.word(i), s_.word(i + 1));
+        return s_.is(i, List::seldom_names) && !is_noun_compound(s_, i);
     }
 
     // `answered phones`: most likely a verb, but not surely.
@@ -173,14 +165,12 @@ private:
     }
 
     // Their complements have verbs without tense, or of their own: Let guests look and buy.
-    static bool takes_clause(const VerbForms& forms) {
-        constexpr std::string_view verbs[] = {"help", "let",    "make",   "see",    "watch",
-                                              "hear", "ensure", "verify", "confirm"};
-        return !forms.none() && std::ranges::find(verbs, forms.verb->base) != std::end(verbs);
+    bool takes_clause(const VerbForms& forms) const {
+        return !forms.none() && s_.lexicon().has(forms.verb->base, List::with_clause);
     }
 
     bool is_span_of_time(std::size_t i) const {
-        return s_.is_number(i) && (is_time_noun(s_.word(i + 1)) || s_.ends_phrase(i + 1));
+        return s_.is_number(i) && (s_.is(i + 1, List::times) || s_.ends_phrase(i + 1));
     }
 
     // `Greet guests and responded to questions`: no adjective stands before a preposition, unless

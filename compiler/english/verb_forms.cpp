@@ -1,8 +1,6 @@
 // Inflection by rule, by WordNet's exceptions, and by the list of irregular verbs.
 #include "compiler/english/verb_forms.hpp"
 
-#include "compiler/base/lists.hpp"
-
 #include <algorithm>
 #include <array>
 #include <optional>
@@ -32,13 +30,9 @@ bool doubles_last(std::string_view base) {
 
 // In the US an unstressed last l stays single, though WordNet lists the other spelling: labeled.
 bool stays_single(std::string_view base) {
-    constexpr std::string_view stressed[] = {"annul",  "appal",  "compel", "control", "corral",
-                                             "dispel", "distil", "enrol",  "enthral", "excel",
-                                             "expel",  "extol",  "fulfil", "impel",   "instil",
-                                             "patrol", "propel", "rappel", "rebel",   "repel"};
     if (base == "benefit" || base == "bias" || base == "covet") return true;
     return base.ends_with('l') && std::ranges::count_if(base, is_vowel) > 1 &&
-           std::ranges::find(stressed, base) == std::end(stressed);
+           !is_one_of(base, List::stressed_on_l);
 }
 
 // The exception of a verb with the given ending, if WordNet lists one: admitted, of admit.
@@ -52,18 +46,12 @@ std::optional<std::string> listed_form(std::string_view base, std::string_view e
     return std::nullopt;
 }
 
-// First parts of verbs that end as their last part does.
-constexpr std::string_view first_parts[] = {"back", "black", "boot", "co",    "counter", "cross",
-                                            "de",   "fore",  "geo",  "hand",  "inter",   "micro",
-                                            "mis",  "out",   "over", "pre",   "re",      "shrink",
-                                            "sub",  "sun",   "un",   "under", "up",      "wire"};
-
 // Where the last part of a verb begins: co-plan, resubmit, wiretap. 0: it has but one.
 std::size_t last_part_begin(std::string_view base) {
     if (const std::size_t hyphen = base.rfind('-'); hyphen != base.npos) return hyphen + 1;
-    for (const std::string_view first : first_parts)
-        if (base.starts_with(first) && entry(base.substr(first.size())) != nullptr)
-            return first.size();
+    for (std::size_t length = 2; length < base.size(); ++length)
+        if (is_one_of(base.substr(0, length), List::first_parts) && entry(base.substr(length)))
+            return length;
     return 0;
 }
 
@@ -216,30 +204,13 @@ VerbForms simple_forms(std::string_view word) {
     return commoner ? regular : forms;
 }
 
-constexpr std::string_view closed_prefixes[] = {"co",   "counter", "cross", "de",    "fore",
-                                                "hand", "inter",   "mis",   "out",   "over",
-                                                "pre",  "re",      "sub",   "under", "up"};
-
-// First parts that a verb's base may have before a hyphen: fact-check, hand-deliver.
-constexpr std::string_view hyphen_prefixes[] = {
-    "beta",  "cold",   "co",     "copy",  "cross",    "de",    "deep",  "double", "dry",     "e",
-    "fact",  "field",  "flash",  "hand",  "heat",     "hot",   "live",  "load",   "mis",     "over",
-    "pan",   "peer",   "photo",  "power", "pressure", "pre",   "price", "proof",  "quality", "re",
-    "self",  "shrink", "soft",   "speed", "spot",     "stage", "steam", "stress", "team",    "test",
-    "under", "user",   "vacuum", "video", "voice",    "window"};
-
-// Last parts that make adjectives of a form of a verb: detail-oriented.
-constexpr std::string_view adjective_ends[] = {"based",     "certified", "driven",    "focused",
-                                               "motivated", "oriented",  "proven",    "qualified",
-                                               "related",   "seasoned",  "sponsored", "winning"};
-
-VerbForms hyphened_forms(std::string_view word, std::size_t hyphen) {
+VerbForms hyphened_forms(std::string_view word, std::size_t hyphen, const Lexicon& lexicon) {
     const std::string_view first = word.substr(0, hyphen), last = word.substr(hyphen + 1);
-    if (is_one_of(last, adjective_ends)) return {};
+    if (lexicon.has(last, List::adjective_ends)) return {};
     VerbForms forms = simple_forms(last);
     // a noun before the hyphen makes an adjective of a gerund: Ship-tracking dashboard
     const bool reads = last == "read"; // shelf-read: of either tense
-    if (!is_one_of(first, hyphen_prefixes) && !reads)
+    if (!lexicon.has(first, List::hyphen_prefixes) && !reads)
         forms.base = forms.third = forms.gerund = false;
     // a hyphened participle before a noun is an adjective; one that is a past, too, may be either
     if (!forms.present() && !forms.past && !forms.gerund) return {};
@@ -251,10 +222,11 @@ VerbForms hyphened_forms(std::string_view word, std::size_t hyphen) {
     return forms;
 }
 
-VerbForms prefixed_forms(std::string_view word) {
-    for (const std::string_view prefix : closed_prefixes) {
-        if (!word.starts_with(prefix) || word.size() < prefix.size() + 4) continue;
-        VerbForms forms = simple_forms(word.substr(prefix.size()));
+VerbForms prefixed_forms(std::string_view word, const Lexicon& lexicon) {
+    for (std::size_t length = 2; length + 4 <= word.size(); ++length) {
+        const std::string_view prefix = word.substr(0, length);
+        if (!lexicon.has(prefix, List::closed_prefixes)) continue;
+        VerbForms forms = simple_forms(word.substr(length));
         // bases would take in nouns and adjectives: upright, subway
         forms.base = forms.third = false;
         if (!forms.past && !forms.gerund) continue;
@@ -270,7 +242,7 @@ bool is_vowel(char letter) {
     return std::string_view("aeiou").find(letter) != std::string_view::npos;
 }
 
-VerbForms verb_forms(std::string_view word) {
+VerbForms verb_forms(std::string_view word, const Lexicon& lexicon) {
     if (word.ends_with("'d")) { // QA'd
         VerbForms forms{entry(word.substr(0, word.size() - 2))};
         forms.past = forms.participle = forms.verb != nullptr;
@@ -278,12 +250,8 @@ VerbForms verb_forms(std::string_view word) {
     }
     if (VerbForms forms = simple_forms(word); !forms.none()) return forms;
     if (const std::size_t hyphen = word.rfind('-'); hyphen != word.npos)
-        return hyphened_forms(word, hyphen);
-    return prefixed_forms(word);
-}
-
-bool is_first_part_of_verb(std::string_view word) {
-    return is_one_of(word, hyphen_prefixes);
+        return hyphened_forms(word, hyphen, lexicon);
+    return prefixed_forms(word, lexicon);
 }
 
 std::string past_form(std::string_view base) {

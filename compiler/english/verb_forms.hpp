@@ -1,6 +1,7 @@
 // Which forms of which verb a word may be, and the forms of a verb.
 #pragma once
 
+#include "compiler/english/lexicon.hpp"
 #include "compiler/english/verb_table.hpp"
 
 #include <string>
@@ -28,10 +29,7 @@ struct VerbForms {
 bool is_vowel(char letter); // a, e, i, o, u
 
 // `word` is in small letters.
-VerbForms verb_forms(std::string_view word);
-
-// First parts of verbs in two words or with a hyphen: copy edited, spot-check.
-bool is_first_part_of_verb(std::string_view word);
+VerbForms verb_forms(std::string_view word, const Lexicon& lexicon = {});
 
 std::string past_form(std::string_view base);
 std::string third_person(std::string_view base);

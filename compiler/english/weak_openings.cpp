@@ -2,7 +2,6 @@
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/reading.hpp"
 
-#include <algorithm>
 #include <array>
 
 namespace quoin::english {
@@ -13,7 +12,7 @@ namespace w = word_class;
 constexpr std::string_view any_word = "*"; // up to three, as in `gained hands-on experience`
 
 // The first word in any form of the verb, or as it stands if it is none; then the words after it,
-// adverbs between passed over; alternatives parted by `|`.
+// adverbs between passed over; alternatives parted by blanks.
 struct VerbPhrase {
     std::string_view verb;
     std::array<std::string_view, 4> rest;
@@ -26,15 +25,15 @@ constexpr VerbPhrase weak_phrases[] = {
     {"participate", {"in"}},
     {"take", {"part", "in"}},
     {"take", {"an", "active", "part", "in"}},
-    {"contribute", {"to|towards|toward"}},
+    {"contribute", {"to towards toward"}},
     {"deal", {"with"}},
     {"serve", {"as"}},
-    {"work", {"on|with|in|at|as|for|alongside"}},
+    {"work", {"on with in at as for alongside"}},
     {"attempt", {"to"}},
     {"try", {"to"}},
-    {"have", {any_word, "opportunity|chance", "to"}},
-    {"gain", {any_word, "experience|exposure"}},
-    {"get", {any_word, "experience|exposure"}},
+    {"have", {any_word, "opportunity chance", "to"}},
+    {"gain", {any_word, "experience exposure"}},
+    {"get", {any_word, "experience exposure"}},
     {"learn", {"how", "to"}},
     {"learn", {"about"}},
 };
@@ -42,17 +41,8 @@ constexpr VerbPhrase weak_phrases[] = {
 // After `be` or alone.
 constexpr VerbPhrase weak_states[] = {
     {"responsible", {"for"}},  {"in", {"charge", "of"}}, {"tasked", {"with"}},
-    {"involved", {"in|with"}}, {"able", {"to"}},
+    {"involved", {"in with"}}, {"able", {"to"}},
 };
-
-bool matches(const std::string& word, std::string_view alternatives) {
-    while (!alternatives.empty()) {
-        const std::size_t end = std::min(alternatives.find('|'), alternatives.size());
-        if (word == alternatives.substr(0, end)) return true;
-        alternatives.remove_prefix(std::min(end + 1, alternatives.size()));
-    }
-    return false;
-}
 
 // The last token of the rest of a phrase that begins at `i`; none if it does not stand there.
 std::optional<std::size_t> match_rest(const Sentence& sentence, std::size_t i,
@@ -66,11 +56,11 @@ std::optional<std::size_t> match_rest(const Sentence& sentence, std::size_t i,
             continue;
         }
         i = sentence.past_adverbs(i);
-        while (spare > 0 && !matches(sentence.word(i), part) && !sentence.ends_phrase(i)) {
+        while (spare > 0 && !has_word(part, sentence.word(i)) && !sentence.ends_phrase(i)) {
             ++i;
             --spare;
         }
-        if (!matches(sentence.word(i), part)) return std::nullopt;
+        if (!has_word(part, sentence.word(i))) return std::nullopt;
         spare = 0;
         last = i++;
     }
@@ -114,13 +104,10 @@ bool is_noun_here(const Sentence& sentence, std::size_t first) {
         while (!sentence.ends_phrase(head + 1) && !sentence.is(head + 1, w::preposition) &&
                head < first + 4)
             ++head;
-        return is_agent_noun(sentence.word(head)) && !is_plural_noun(sentence.word(head));
+        return is_agent_noun(sentence, head) && !is_plural_noun(sentence, head);
     }
     return forms.present() && sentence.is_word(first, {"help", "aid", "work", "deal"}) &&
-           (sentence.is_word(first + 1, {"center", "desk", "page", "pages", "station", "ticket",
-                                         "tickets", "of"}) ||
-            (!sentence.starts_object(first + 1) &&
-             read_homograph(sentence, first) == Homograph::noun));
+           !sentence.starts_object(first + 1) && read_homograph(sentence, first) == Homograph::noun;
 }
 
 // `Daily duties included`: within the first few words.

@@ -1,6 +1,8 @@
 // The closed classes of English words, and what a word's ending tells of the open ones.
 #pragma once
 
+#include "compiler/english/lexicon.hpp"
+
 #include <cstdint>
 #include <string_view>
 
@@ -25,6 +27,6 @@ constexpr std::uint32_t present_be = 1u << 14; // am, is, are
 }
 
 // `word` is in small letters. Adverbs in -ly are adverbs.
-std::uint32_t word_classes(std::string_view word);
+std::uint32_t word_classes(std::string_view word, const Lexicon& lexicon);
 
 }

@@ -6,6 +6,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <array>
 #include <filesystem>
 #include <fstream>
@@ -13,6 +14,7 @@
 #include <set>
 #include <sstream>
 #include <string>
+#include <tuple>
 #include <vector>
 
 namespace quoin::english {
@@ -60,12 +62,12 @@ std::vector<Labelled> labelled(const std::string& name) {
     return all;
 }
 
-BulletReading read(const std::string& markup) {
+BulletReading read(const std::string& markup, const Language& reader = language()) {
     const auto length = static_cast<std::uint32_t>(markup.size());
     Diagnostics diagnostics;
     const model::Text text = model::read_text(
         syntax::Value{{syntax::Slice{markup, Place{0, 1, 1, length}}}}, diagnostics);
-    return advice::read_wording(text, language());
+    return advice::read_wording(text, reader);
 }
 
 std::set<std::string> labels_of(const BulletReading& reading, const std::string& context) {
@@ -101,6 +103,26 @@ struct Bars {
     double precision = 0.95, recall = 0.85;
 };
 
+// Whether any of the labelled bullets is told otherwise without a list.
+bool changes_verdict(const std::vector<Labelled>& bullets, const Language& without) {
+    return std::ranges::any_of(bullets, [&](const Labelled& bullet) {
+        return labels_of(read(bullet.text), bullet.context) !=
+               labels_of(read(bullet.text, without), bullet.context);
+    });
+}
+
+auto facts_of(const BulletReading& reading) {
+    const auto offsets = [](const std::vector<Extent>& extents) {
+        std::vector<std::size_t> all;
+        for (const Extent& extent : extents)
+            all.push_back(extent.offset);
+        return all;
+    };
+    return std::tuple(reading.opening, reading.has_figure, offsets(reading.wrong_for_ended),
+                      offsets(reading.wrong_for_current), offsets(reading.passive),
+                      reading.stronger_verbs);
+}
+
 void check_bars(const std::string& name) {
     constexpr Bars bars;
     const auto bullets = labelled(name);
@@ -130,6 +152,51 @@ TEST_CASE("labelled bullets: the half that rules were written with") {
 
 TEST_CASE("labelled bullets: the half held back") {
     check_bars("bullets_held_back.tsv");
+}
+
+// A list that changes no verdict is no use: it shows on the labelled bullets or on one of its own.
+TEST_CASE("words: each list by itself changes what is read") {
+    const std::map<List, std::string> own_bullets{
+        {List::activities, "Swimming classes for 12 beginners"},
+        {List::adjective_ends, "Detail-oriented clerk at a desk"},
+        {List::adverbs_of_extent, "Mainly weekend shifts"},
+        {List::always_recognitions, "Awarded $90 for a poster"},
+        {List::called_so, "Registered nurse on 3 wards"},
+        {List::closed_prefixes, "Regrouted 3 tubs"},
+        {List::compounds_without_count, "Repaired two-way radios"},
+        {List::done_to, "Responsible for clients"},
+        {List::either_before_time, "Tutor 6 hours a week"},
+        {List::gerunds_of_things, "Building repairs of 6 cabins"},
+        {List::irregular_adjectives, "Greet guests and lost travelers"},
+        {List::irregular_plurals, "Sample larvae from 3 ponds"},
+        {List::mostly_done, "Present results to 2 boards"},
+        {List::named_by_use, "Planning workshops for 9 clubs"},
+        {List::never_gerunds, "Clothing for 40 guests"},
+        {List::periods, "Daily restock 40 shelves"},
+        {List::plural_modifiers, "Filed invoices and claims forms"},
+        {List::seldom_names, "Shelve 90 books a day and sort returns by hand"},
+        {List::served, "Coach client through 3 interviews"},
+        {List::stuff, "Order equipment for 3 labs"},
+        {List::times, "Sail for the club and drill 5 hours a week"},
+        {List::trades, "Tutoring at a library"},
+        {List::with_clause, "Let guests look and buy prints"},
+        {List::without_object, "Worked by hand on 3 hulls"},
+    };
+    // of spelling and of making forms: spelling_checks_test.cpp, language_test.cpp
+    const std::set<List> elsewhere{List::trade_words, List::technical_names, List::stressed_on_l,
+                                   List::first_parts};
+    const auto bullets = labelled("bullets_tuning.tsv");
+    for (std::size_t i = 0; i < list_count; ++i) {
+        const auto list = static_cast<List>(i);
+        if (elsewhere.contains(list)) continue;
+        CAPTURE(name_of(list));
+        const Language without(QUOIN_DATA_FOLDER, Lexicon(list));
+        const auto own = own_bullets.find(list);
+        if (own == own_bullets.end())
+            CHECK(changes_verdict(bullets, without));
+        else
+            CHECK(facts_of(read(own->second)) != facts_of(read(own->second, without)));
+    }
 }
 
 }
