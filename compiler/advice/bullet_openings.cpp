@@ -1,10 +1,10 @@
 // How bullets open, and whether their verbs fit the time of the entry.
 #include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/model/wording.hpp"
 
-#include <algorithm>
-#include <array>
 #include <map>
 #include <utility>
 
@@ -85,36 +85,6 @@ std::string verb_of(const WordedBullet& bullet, const ProofContext& context) {
     return plain.empty() || plain == "be" || plain == "was" ? "" : capitalised(plain);
 }
 
-struct Kin { // verbs that may say it more exactly, if they are true
-    std::string_view base;
-    std::array<std::string_view, 3> others;
-};
-
-constexpr std::array kins{
-    Kin{"analyze", {"Measured", "Compared", "Traced"}},
-    Kin{"build", {"Assembled", "Wired", "Framed"}},
-    Kin{"collect", {"Gathered", "Sampled", "Surveyed"}},
-    Kin{"conduct", {"Ran", "Surveyed", "Interviewed"}},
-    Kin{"coordinate", {"Scheduled", "Arranged", "Staffed"}},
-    Kin{"create", {"Designed", "Wrote", "Founded"}},
-    Kin{"design", {"Planned", "Drew", "Modeled"}},
-    Kin{"develop", {"Built", "Wrote", "Devised"}},
-    Kin{"help", {"Advised", "Guided", "Served"}},
-    Kin{"lead", {"Directed", "Chaired", "Guided"}},
-    Kin{"maintain", {"Repaired", "Cleaned", "Kept"}},
-    Kin{"manage", {"Directed", "Ran", "Oversaw"}},
-    Kin{"organize", {"Planned", "Hosted", "Sorted"}},
-    Kin{"perform", {"Ran", "Carried out", "Completed"}},
-    Kin{"plan", {"Scheduled", "Designed", "Mapped"}},
-    Kin{"prepare", {"Wrote", "Drafted", "Set up"}},
-    Kin{"provide", {"Gave", "Supplied", "Delivered"}},
-    Kin{"support", {"Staffed", "Maintained", "Advised"}},
-    Kin{"teach", {"Tutored", "Coached", "Demonstrated"}},
-    Kin{"train", {"Taught", "Coached", "Mentored"}},
-    Kin{"use", {"Applied", "Ran", "Operated"}},
-    Kin{"write", {"Drafted", "Edited", "Published"}},
-};
-
 std::string in_time(std::string_view past, bool ended, const english::Language& language) {
     if (ended) return std::string(past);
     const std::size_t space = past.find(' ');
@@ -125,10 +95,10 @@ std::string in_time(std::string_view past, bool ended, const english::Language& 
 }
 
 std::string others_for(std::string_view base, bool ended, const english::Language& language) {
-    const auto kin = std::ranges::find(kins, base, &Kin::base);
-    if (kin == kins.end()) return "other verbs may say more exactly what you did";
+    const auto kin = said_of(base, lines_of(List::kin_verbs));
+    if (!kin) return "other verbs may say more exactly what you did";
     std::vector<std::string> verbs;
-    for (const std::string_view other : kin->others)
+    for (const std::string_view other : pieces_of(*kin, ", "))
         verbs.push_back(in_time(other, ended, language));
     return "where it is true, " + quoted_list(verbs, "or") + " may say it more exactly";
 }

@@ -2,9 +2,10 @@
 #include "compiler/advice/bullet_wording.hpp"
 
 #include "compiler/advice/date_order.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/base/lists.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace quoin::advice {
 
@@ -13,22 +14,12 @@ namespace {
 using enum trade::Holds;
 using Opening = english::BulletReading::Opening;
 
-constexpr std::array<std::string_view, 44> outcomes{
-    // in words, where no figure tells it
-    "to",         "so",      "by",        "for",      "that",      "which",    "won",
-    "winning",    "saved",   "saving",    "improved", "improving", "improve",  "increased",
-    "increasing", "reduced", "reducing",  "cut",      "cutting",   "raised",   "raising",
-    "grew",       "growing", "doubled",   "ended",    "ending",    "earned",   "published",
-    "adopted",    "used",    "prevented", "solved",   "fixed",     "launched", "founded",
-    "completed",  "without", "ahead",     "first",    "only",      "award",    "because",
-    "faster",     "until"};
-
 bool tells_outcome(const WordedBullet& bullet) {
     if (bullet.reading.has_figure) return true;
     const auto words = words_in(bullet.text);
     return std::ranges::any_of(words, [](const WordAt& word) {
         const std::string lower = lower_case(word.word);
-        return std::ranges::find(outcomes, lower) != outcomes.end();
+        return is_one_of(lower, List::outcomes);
     });
 }
 

@@ -1,5 +1,6 @@
 // The table of the consistency checks, and those of signs and spaces, most of which can be mended.
 #include "compiler/advice/consistency.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/stages/model/wording.hpp"
 
@@ -17,21 +18,6 @@ bool is_blank(char c) {
 
 // --- ends of bullets
 
-constexpr std::array<std::string_view, 33> with_full_stop{
-    "inc", "co",   "corp", "ltd", "etc", "jr",   "sr",   "no",  "nos",  "dept", "st",
-    "ave", "blvd", "rd",   "dr",  "mr",  "mrs",  "ms",   "esq", "prof", "vs",   "approx",
-    "est", "hrs",  "yrs",  "lbs", "min", "univ", "govt", "doz", "oz",   "ft",   "incl"};
-
-// Words as well, but for their capital.
-constexpr std::array<std::string_view, 24> short_names{
-    "Mt",   "Ft",  "Wash", "Ore",  "Calif", "Ariz", "Colo", "Conn", "Fla", "Mass", "Mich", "Minn",
-    "Tenn", "Tex", "Wis",  "Penn", "Jan",   "Feb",  "Aug",  "Sept", "Oct", "Nov",  "Dec",  "Fig"};
-
-// Words as well, but for the figure before them.
-constexpr std::array<std::string_view, 19> units_after_figure{
-    "in", "lb", "yd",  "mi",  "hr",  "yr", "gal", "pt",  "qt", "sec",
-    "wk", "mo", "wks", "mos", "max", "sq", "tsp", "pct", "cu"};
-
 // After the last blank; the text loses it, and the blank.
 std::string_view take_last_word(std::string_view& text) {
     const std::size_t space = text.rfind(' ');
@@ -48,8 +34,8 @@ bool ends_in_abbreviation(std::string_view text) { // which ends in a full stop
         word.remove_prefix(1);
     if (word.size() == 1 || word.find('.') != std::string_view::npos) return true;
     const std::string small = lower_case(word);
-    if (is_one_of(small, with_full_stop) || is_one_of(word, short_names)) return true;
-    if (!is_one_of(small, units_after_figure)) return false;
+    if (is_one_of(small, List::with_full_stop) || is_one_of(word, List::short_names)) return true;
+    if (!is_one_of(small, List::units_after_figure)) return false;
     const std::string_view before = take_last_word(text);
     return !before.empty() &&
            (is_figure(before.back()) || before.back() == '.' || before.ends_with("½") ||

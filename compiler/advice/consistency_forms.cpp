@@ -1,6 +1,8 @@
 // Capitals of titles and roles.
 #include "compiler/advice/consistency.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
@@ -11,10 +13,6 @@
 namespace quoin::advice {
 
 namespace {
-
-constexpr std::array<std::string_view, 20> minor_words{
-    "a",  "an", "and", "as",  "at", "but",  "by",   "for",  "from", "in",
-    "of", "on", "or",  "the", "to", "with", "into", "over", "per",  "via"};
 
 enum class Case { title, sentence, all_capitals, small };
 constexpr std::array cases{Case::title, Case::sentence, Case::all_capitals, Case::small};
@@ -64,7 +62,7 @@ Cases cases_of(const model::Text& text) {
     for (std::size_t i = 0; i < words.size(); ++i) {
         const std::string_view word = words[i].word;
         letters += word.size();
-        const bool minor = std::ranges::find(minor_words, lower_case(word)) != minor_words.end();
+        const bool minor = is_one_of(lower_case(word), List::minor_words);
         const bool acronym = word.size() > 1 && is_capital_letter(word[1]);
         if (i == 0 || minor || acronym || word.size() == 1 || has_digit(word)) continue;
         if (is_capital_letter(word.front())) ++capitals;

@@ -1,9 +1,10 @@
 // Figures and terms that a résumé writes in two ways.
 #include "compiler/advice/consistency.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <map>
 #include <optional>
@@ -38,12 +39,6 @@ bool all_figures(std::string_view word) {
     return !word.empty() && std::ranges::all_of(word, is_figure);
 }
 
-constexpr std::array<std::string_view, 30> numbered_things{
-    "form",  "forms",  "room",     "rooms",   "section", "sections", "course",   "courses",
-    "route", "routes", "highway",  "line",    "lines",   "suite",    "unit",     "units",
-    "title", "model",  "schedule", "lot",     "lots",    "chapter",  "chapters", "standard",
-    "iso",   "rule",   "building", "account", "catalog", "precinct"};
-
 std::string_view without_signs(std::string_view word) {
     constexpr std::string_view signs = "(),;:.\"'";
     const std::size_t begin = std::min(word.find_first_not_of(signs), word.size());
@@ -58,8 +53,7 @@ bool stands_after_name(std::string_view text, std::size_t at) {
         const std::size_t begin = space == std::string_view::npos ? 0 : space + 1;
         const std::string_view word = without_signs(text.substr(begin, at - 1 - begin));
         if (word.empty()) return false;
-        if (std::ranges::find(numbered_things, lower_case(word)) != numbered_things.end())
-            return true;
+        if (is_one_of(lower_case(word), List::numbered_things)) return true;
         const bool joins = word == "and" || word == "or" || word == "to" || all_figures(word);
         if (!joins) return begin > 0 && word.front() >= 'A' && word.front() <= 'Z';
         at = begin;
@@ -127,10 +121,6 @@ void mixed_commas(const ProofContext& context, std::vector<Finding>& findings) {
                "write '" + with_commas(bare->text) + "'");
 }
 
-constexpr std::array<std::string_view, 12> number_words{"two", "three",  "four",   "five",
-                                                        "six", "seven",  "eight",  "nine",
-                                                        "ten", "eleven", "twelve", "twenty"};
-
 // What is counted: a word in small letters, its plural ending off.
 std::string counted_thing(std::string_view word) {
     constexpr std::size_t shortest = 4;
@@ -152,8 +142,7 @@ void words_and_figures(const ProofContext& context, std::vector<Finding>& findin
             const std::string thing = counted_thing(words[i + 1].word);
             if (thing.empty()) continue;
             const std::string word(words[i].word);
-            const bool spelled =
-                std::ranges::find(number_words, lower_case(word)) != number_words.end();
+            const bool spelled = is_one_of(lower_case(word), List::number_words);
             if (!spelled && !all_figures(word)) continue;
             auto& spot = (spelled ? in_words : in_figures)[thing];
             if (!spot)
@@ -172,15 +161,6 @@ void words_and_figures(const ProofContext& context, std::vector<Finding>& findin
 }
 
 // --- terms
-
-// Written in one word or two, and meaning one thing either way.
-constexpr std::array<std::string_view, 12> joined_terms{
-    "healthcare", "website",  "database",  "dataset",    "fundraising", "spreadsheet",
-    "workflow",   "timeline", "nonprofit", "coursework", "homepage",    "childcare"};
-
-bool in_list(std::string_view word, const auto& list) {
-    return std::ranges::find(list, word) != list.end();
-}
 
 std::string without_hyphens(std::string_view word) {
     std::string letters = lower_case(word);
@@ -257,7 +237,7 @@ void term_forms(const ProofContext& context, std::vector<Finding>& findings) {
             if (i + 1 == words.size()) continue;
             const WordAt& next = words[i + 1];
             const std::size_t length = next.offset + next.word.size() - word.offset;
-            if (in_list(lower_case(word.word) + lower_case(next.word), joined_terms) &&
+            if (is_one_of(lower_case(word.word) + lower_case(next.word), List::joined_terms) &&
                 length == word.word.size() + next.word.size() + 1)
                 terms.add({lower_case(word.word) + '-' + lower_case(next.word), &part.text,
                            word.offset, length});

@@ -1,7 +1,9 @@
 // Checks of the heading: who it is, and whether a reader or a portal can write, call and look.
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/contact_forms.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/model/wording.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
@@ -12,10 +14,6 @@
 namespace quoin::advice {
 
 namespace {
-
-constexpr std::array<std::string_view, 12> words_of_any_school{
-    "college",   "university", "institute", "school", "community", "state",
-    "technical", "academy",    "north",     "south",  "east",      "west"};
 
 Place heading_place(const ProofContext& context) {
     const model::Field* name = context.resume.find(trade::FieldName::name);
@@ -88,9 +86,7 @@ std::set<std::string> school_words(const model::Resume& resume) {
         for (const WordAt& each : words_in(school)) {
             const std::string word(each.word);
             if (word != "of" && word != "the" && word != "and") initials += word.front();
-            if (word.size() >= 4 &&
-                std::ranges::find(words_of_any_school, word) == words_of_any_school.end())
-                words.insert(word);
+            if (word.size() >= 4 && !is_one_of(word, List::words_of_any_school)) words.insert(word);
         }
         if (initials.size() >= 3) words.insert(initials);
     }

@@ -1,5 +1,6 @@
 // The forms of contact details, and what each says.
 #include "compiler/advice/contact_forms.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/phrases.hpp"
 
 #include "compiler/advice/walk.hpp"
@@ -23,22 +24,8 @@ namespace {
 constexpr std::size_t most_local_part = 64, most_domain = 255, most_address = 254; // octets
 constexpr std::size_t most_link = 40;                                              // characters
 
-// Words that are nobody's name in an address; those that may be a surname are not here.
-constexpr std::array<std::string_view, 54> nicknames{
-    "angelface", "babe",    "baby",     "badboy",   "baller",  "beachbum", "boss",  "boy",
-    "bunny",     "chick",   "cool",     "crazy",    "cutie",   "demon",    "devil", "diva",
-    "dude",      "fanatic", "foxy",     "freak",    "gamer",   "gangsta",  "girl",  "grl",
-    "gurl",      "guru",    "hottie",   "hotstuff", "junkie",  "killer",   "kitty", "ladiesman",
-    "legend",    "lover",   "lovely",   "luv",      "mama",    "master",   "ninja", "party",
-    "pimp",      "playa",   "princess", "queen",    "rebel",   "rockstar", "sexy",  "shorty",
-    "skater",    "slayer",  "stoner",   "surfer",   "sweetie", "xoxo"};
-
 // Numbers that mean something else to some readers.
 constexpr std::array<std::string_view, 5> second_meanings{"420", "69", "666", "1337", "8008"};
-
-constexpr std::array<std::string_view, 14> tracking{
-    "fbclid",     "gclid", "msclkid", "igshid", "mc_cid", "mc_eid", "trk",
-    "trackingid", "ref",   "ref_src", "usp",    "si",     "share",  "source"};
 
 struct Letter {
     char32_t code;
@@ -168,7 +155,7 @@ bool has_figure_for_letters(std::string_view piece) {
 std::optional<std::string> nickname_in(std::string_view letters,
                                        const std::vector<std::string>& names) {
     if (is_made_of_names(letters, names)) return std::nullopt;
-    for (const std::string_view nickname : nicknames)
+    for (const std::string_view nickname : listed(List::nicknames))
         if (letters.find(nickname) != std::string_view::npos && !is_one_of(nickname, names))
             return std::string(nickname);
     return std::nullopt;
@@ -239,7 +226,7 @@ bool has_tracking(std::string_view address) {
     const std::string_view rest = address.substr(query + 1);
     for (const std::string& pair : parted(rest.substr(0, rest.find('#')), "&;")) {
         const std::string key = lower_case(pair.substr(0, pair.find('=')));
-        if (key.starts_with("utm_") || is_one_of(key, tracking)) return true;
+        if (key.starts_with("utm_") || is_one_of(key, List::tracking)) return true;
     }
     return false;
 }

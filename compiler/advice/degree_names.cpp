@@ -1,6 +1,7 @@
 // The usual names of degrees in the US, and the slips that are made in them (common practice).
 #include "compiler/advice/degree_names.hpp"
 
+#include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/stages/model/wording.hpp"
@@ -40,42 +41,6 @@ constexpr std::array ranks{Rank{"bachelor", "Bachelor"},     Rank{"bachelors", "
                            Rank{"doctor", "Doctor"},         Rank{"doctors", "Doctor"},
                            Rank{"doctor's", "Doctor"},       Rank{"doctorate", "Doctor"}};
 
-// What degrees are of, the longer before the shorter that it begins with.
-constexpr std::array<std::string_view, 34> degree_kinds{"Applied Science",
-                                                        "Applied Arts",
-                                                        "Business Administration",
-                                                        "Public Administration",
-                                                        "Health Administration",
-                                                        "Public Health",
-                                                        "Public Policy",
-                                                        "Social Work",
-                                                        "Fine Arts",
-                                                        "General Studies",
-                                                        "Music Education",
-                                                        "Nursing Practice",
-                                                        "Library Science",
-                                                        "Landscape Architecture",
-                                                        "Physical Therapy",
-                                                        "Occupational Therapy",
-                                                        "Juridical Science",
-                                                        "Architecture",
-                                                        "Divinity",
-                                                        "Education",
-                                                        "Engineering",
-                                                        "Jurisprudence",
-                                                        "Laws",
-                                                        "Medicine",
-                                                        "Music",
-                                                        "Nursing",
-                                                        "Pharmacy",
-                                                        "Philosophy",
-                                                        "Psychology",
-                                                        "Technology",
-                                                        "Theology",
-                                                        "Accountancy",
-                                                        "Science",
-                                                        "Arts"};
-
 // Kinds that are a degree of their own after "Bachelors in"; the others are fields as well.
 constexpr std::array<std::string_view, 5> kinds_alone{"Science", "Arts", "Applied Science",
                                                       "Applied Arts", "Fine Arts"};
@@ -89,32 +54,8 @@ constexpr std::array kind_variants{Variant{"sciences", "science", true},
                                    Variant{"art", "arts"}, Variant{"fine art", "fine arts"},
                                    Variant{"applied art", "applied arts"}};
 
-constexpr std::array<std::string_view, 62> degree_abbreviations{
-    "aa",   "aas",  "as",   "adn", "ab",     "ba",  "baas", "barch", "bas",  "bba", "bcom",
-    "bds",  "bed",  "beng", "bfa", "bgs",    "bm",  "bmus", "bs",    "bsba", "bsc", "bse",
-    "bsed", "bsee", "bsme", "bsn", "bsw",    "ged", "jd",   "llb",   "llm",  "ma",  "march",
-    "mat",  "mba",  "mdiv", "med", "meng",   "mfa", "mha",  "mls",   "mlis", "mm",  "mpa",
-    "mph",  "mpp",  "ms",   "msc", "mse",    "msn", "msw",  "dds",   "dma",  "dnp", "dpt",
-    "dvm",  "edd",  "md",   "od",  "pharmd", "phd", "psyd"};
-
-// With one of these it is not a degree, and its name is the school's own.
-constexpr std::array<std::string_view, 25> no_degree{
-    "certificate", "certification", "credential",   "diploma",   "semester",
-    "abroad",      "exchange",      "program",      "programme", "coursework",
-    "courses",     "transfer",      "minor",        "training",  "bootcamp",
-    "study",       "year",          "licence",      "license",   "fellowship",
-    "honors",      "prerequisites", "certificates", "nondegree", "licensure"};
 // Beginnings of such words: post-baccalaureate, pre-nursing, non-degree.
 constexpr std::array<std::string_view, 4> no_degree_yet{"post-", "postbac", "pre-", "non-"};
-
-// Names of fields that hold one of these words, or end in -ology or -ics, are fields for sure.
-constexpr std::array<std::string_view, 34> fields_of_study{
-    "accounting", "administration", "anthropology",  "arts",           "biochemistry", "botany",
-    "business",   "chemistry",      "communication", "communications", "computing",    "dance",
-    "design",     "engineering",    "english",       "finance",        "geography",    "history",
-    "humanities", "journalism",     "literature",    "management",     "marketing",    "music",
-    "nursing",    "philosophy",     "photography",   "psychology",     "science",      "sciences",
-    "spanish",    "studies",        "theatre",       "theater"};
 
 std::string straight_apostrophes(std::string_view text) {
     std::string result(text);
@@ -174,9 +115,8 @@ std::optional<DegreeKind> kind_at(const std::vector<std::string>& words, std::si
         const auto variant = std::ranges::find(kind_variants, text, &Variant::written);
         const bool right = variant == kind_variants.end();
         if (!right) text = variant->usual;
-        for (const std::string_view kind : degree_kinds)
-            if (lower_case(kind) == text)
-                return DegreeKind{std::string(kind), count, right, right || variant->sure};
+        if (const auto kind = said_of(text, lines_of(List::degree_kinds)))
+            return DegreeKind{std::string(*kind), count, right, right || variant->sure};
     }
     return std::nullopt;
 }
@@ -309,7 +249,7 @@ bool names_field(const std::vector<std::string>& words) {
     if (words.size() > most) return false;
     return std::ranges::any_of(words, [](const std::string& raw) {
         const std::string word = without_points(raw);
-        return is_one_of(word, fields_of_study) || word.ends_with("ology") ||
+        return is_one_of(word, List::fields_of_study) || word.ends_with("ology") ||
                (word.ends_with("ics") && word.size() > 5);
     });
 }
@@ -330,7 +270,7 @@ DegreeReading read_one(const std::vector<std::string>& words) {
     const std::string first = lower_case(words[0]);
     if (lower.starts_with("juris doctorate"))
         return malformed("Juris Doctor" + plain.substr(15), "'Doctorate'", false);
-    if (is_one_of(without_points(words[0]), degree_abbreviations))
+    if (is_one_of(without_points(words[0]), List::degree_abbreviations))
         return read_short(words, without_points(words[0]));
     const bool has_rank = std::ranges::any_of(words, [](auto& word) { return rank_of(word); });
     if (has_rank || is_no_degree(plain)) return {}; // "Honors Bachelor of Science"
@@ -396,11 +336,12 @@ DegreeReading read_several(std::vector<std::vector<std::string>> degrees) {
 bool is_no_degree(std::string_view name) {
     const std::string lower = lower_case(straight_apostrophes(name));
     const std::vector<std::string> words = spaced(lower);
-    if (words.empty() || is_one_of(without_points(words[0]), degree_abbreviations)) return false;
+    if (words.empty() || is_one_of(without_points(words[0]), List::degree_abbreviations))
+        return false;
     if (std::ranges::any_of(words, [](const std::string& word) { return rank_of(word); }))
         return false;
     return std::ranges::any_of(words_in(lower), [](const WordAt& word) {
-        return is_one_of(word.word, no_degree) ||
+        return is_one_of(word.word, List::no_degree) ||
                std::ranges::any_of(
                    no_degree_yet, [&](auto beginning) { return word.word.starts_with(beginning); });
     });

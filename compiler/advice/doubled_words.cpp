@@ -1,5 +1,6 @@
 // Words that stand twice in a row, but for those that may: `to log in in Spanish`.
 #include "compiler/advice/consistency.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/english/language.hpp"
 #include "compiler/stages/model/wording.hpp"
@@ -11,29 +12,6 @@
 namespace quoin::advice {
 
 namespace {
-
-// Words that hardly ever stand twice together in earnest. `that that`, `had had` and `her her` may.
-constexpr std::array<std::string_view, 45> function_words{
-    "the",  "a",    "an",    "and",   "or",    "of",    "to",    "in",   "on",
-    "at",   "for",  "with",  "by",    "from",  "as",    "is",    "are",  "was",
-    "were", "be",   "this",  "these", "those", "which", "who",   "we",   "my",
-    "our",  "your", "their", "his",   "its",   "has",   "have",  "not",  "but",
-    "than", "then", "into",  "over",  "under", "per",   "while", "when", "it"};
-
-// The second part of a verb, which a preposition of the same sound may follow.
-constexpr std::array<std::string_view, 14> verb_particles{
-    "in",    "on",    "over",   "by",    "for",     "about", "around",
-    "along", "after", "across", "under", "through", "down",  "to"};
-
-constexpr std::array<std::string_view, 75> verbs_with_particles{
-    "log",   "sign",  "check", "opt",    "turn",   "clock", "buy",    "phone", "call",  "fill",
-    "step",  "sit",   "move",  "come",   "go",     "break", "bring",  "build", "cash",  "chip",
-    "hand",  "join",  "kick",  "lead",   "let",    "live",  "phase",  "plug",  "pitch", "pull",
-    "punch", "put",   "roll",  "send",   "settle", "stand", "start",  "stay",  "swap",  "take",
-    "tie",   "trade", "tune",  "type",   "walk",   "weigh", "write",  "zoom",  "dial",  "drop",
-    "stop",  "key",   "badge", "sail",   "fly",    "jump",  "ease",   "pass",  "carry", "hold",
-    "keep",  "get",   "give",  "switch", "set",    "run",   "follow", "look",  "care",  "ask",
-    "wait",  "pay",   "add",   "cut",    "tap"};
 
 constexpr std::array<std::string_view, 3> forms_of_be{"is", "are", "was"};
 constexpr std::array<std::string_view, 9> subjects{"it",   "that", "this",  "he",  "she",
@@ -47,7 +25,7 @@ bool only_blanks_between(std::string_view text, std::size_t begin, std::size_t e
 // Long words in small letters: names such as Walla Walla are written with capitals.
 bool is_surely_doubled(std::string_view word) {
     constexpr std::size_t long_enough = 5;
-    if (is_one_of(lower_case(word), function_words)) return true;
+    if (is_one_of(lower_case(word), List::function_words)) return true;
     return word.size() >= long_enough &&
            std::ranges::all_of(word, [](char c) { return c >= 'a' && c <= 'z'; });
 }
@@ -57,10 +35,10 @@ bool may_stand_twice(std::string_view before, std::string_view word,
                      const english::Language& language) {
     const std::string small = lower_case(before), doubled = lower_case(word);
     if (is_one_of(doubled, forms_of_be)) return is_one_of(small, subjects);
-    if (!is_one_of(doubled, verb_particles)) return false;
+    if (!is_one_of(doubled, List::verb_particles)) return false;
     const auto base = language.base_of(small);
-    return is_one_of(small, verbs_with_particles) ||
-           (base && is_one_of(*base, verbs_with_particles));
+    return is_one_of(small, List::verbs_with_particles) ||
+           (base && is_one_of(*base, List::verbs_with_particles));
 }
 
 // Titles, which are as their owners wrote them: in double quotes, or in italics.

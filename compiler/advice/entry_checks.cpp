@@ -1,7 +1,9 @@
 // Checks of entries as a whole: how much they say, what they leave out, which stands where.
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/date_order.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/wording.hpp"
 #include "compiler/trade/limits.hpp"
@@ -67,15 +69,11 @@ void place_missing(const ProofContext& context, std::vector<Finding>& findings) 
 // Beginnings of the words that say something, so that `ecology` and `ecological` are one.
 std::set<std::string> stems(std::string_view text) {
     constexpr std::size_t shortest = 5, kept = 6;
-    constexpr std::array<std::string_view, 24> common{
-        "student",   "skills", "college",  "bachelor",   "science", "degree",   "about", "through",
-        "assistant", "intern", "seeking",  "experience", "looking", "position", "their", "which",
-        "where",     "years",  "research", "studies",    "general", "working",  "first", "members"};
     std::set<std::string> found;
     const std::string lower = lower_case(text);
     for (const WordAt& word : words_in(lower))
         if (word.word.size() >= shortest && !has_digit(word.word) &&
-            std::ranges::find(common, word.word) == common.end())
+            !is_one_of(word.word, List::common_words))
             found.insert(std::string(word.word.substr(0, kept)));
     return found;
 }

@@ -2,6 +2,7 @@
 #include "compiler/advice/little_words.hpp"
 
 #include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/stages/fit/shorten.hpp"
 #include "compiler/stages/lines/paragraph_lines.hpp"
@@ -18,13 +19,6 @@ namespace {
 using enum trade::Holds;
 
 constexpr std::array<std::string_view, 3> articles{"a", "an", "the"};
-constexpr std::array<std::string_view, 9> fillers{
-    "very", "really", "basically", "actually", "just", "quite", "simply", "truly", "essentially"};
-constexpr std::array<std::string_view, 27> kept_after_article{
-    // six a day, a few, a third
-    "day",    "days",  "week",  "weeks",  "month",   "year",  "term",  "semester", "quarter",
-    "season", "night", "shift", "hour",   "minute",  "few",   "third", "quarter",  "dozen",
-    "half",   "lot",   "time",  "second", "hundred", "total", "fifth", "session",  "tenth"};
 
 // 5 pages an issue, 90 guests a table: so many to each.
 bool is_rate(const std::vector<WordAt>& words, std::size_t i) {
@@ -60,7 +54,7 @@ bool may_go(const WordedBullet& bullet, const std::vector<WordAt>& words, std::s
     const std::string_view word = words[i].word;
     if (i == 0 || i + 1 == words.size() || is_in_title(bullet, words[i].offset)) return false;
     if (is_quoted(bullet.text, words[i].offset)) return false;
-    if (is_one_of(word, fillers)) return true;
+    if (is_one_of(word, List::fillers)) return true;
     return is_one_of(word, articles) && !is_needed_article(words, i);
 }
 
@@ -107,7 +101,8 @@ std::string cost(std::size_t words, int lines) {
 }
 
 bool is_needed_article(const std::vector<WordAt>& words, std::size_t i) {
-    return (i + 1 < words.size() && is_one_of(lower_case(words[i + 1].word), kept_after_article)) ||
+    return (i + 1 < words.size() &&
+            is_one_of(lower_case(words[i + 1].word), List::kept_after_article)) ||
            is_rate(words, i);
 }
 

@@ -1,7 +1,9 @@
 // Checks of the page as `set` makes it: its lines, its room, its look.
 #include "compiler/advice/check.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/advice/little_words.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/fit/shorten.hpp"
 #include "compiler/stages/lines/paragraph_lines.hpp"
@@ -142,18 +144,12 @@ constexpr std::size_t short_word = 8; // characters, with its space
 
 // Words that a bullet goes well without.
 bool is_little_word(std::string_view word) {
-    constexpr std::array<std::string_view, 8> little{"a",    "an",   "the",    "also",
-                                                     "very", "just", "really", "quite"};
-    return std::ranges::find(little, word) != little.end();
+    return is_one_of(word, List::little_words);
 }
 
 // Without these the rest is no English.
 bool is_needed_word(std::string_view word) {
-    constexpr std::array<std::string_view, 30> needed{
-        "and", "as",   "at",   "by", "for", "from", "in",   "into",  "is",  "it",
-        "its", "no",   "not",  "of", "off", "on",   "onto", "or",    "out", "over",
-        "per", "than", "that", "to", "up",  "was",  "were", "which", "who", "with"};
-    return std::ranges::find(needed, word) != needed.end();
+    return is_one_of(word, List::needed_words);
 }
 
 struct WordsOut {

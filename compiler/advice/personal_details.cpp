@@ -1,4 +1,5 @@
 // Personal details, told by the words of a line: age, birth, marital status and the like.
+#include "compiler/advice/lists.hpp"
 #include "compiler/advice/privacy_phrases.hpp"
 #include "compiler/base/phrases.hpp"
 
@@ -46,19 +47,6 @@ constexpr std::array told_labels{Labelled{"age", "your age", ToldValue::figure},
                                  Labelled{"photo", "your photo", ToldValue::words},
                                  Labelled{"photograph", "your photo", ToldValue::words}};
 
-// What tells, after such a label, of a person and not of skills.
-constexpr std::array<std::string_view, 30> telling{
-    "excellent", "good",      "very",     "fair",      "perfect",
-    "great",     "healthy",   "male",     "female",    "man",
-    "woman",     "m",         "f",        "nonbinary", "non-binary",
-    "white",     "caucasian", "black",    "african",   "african-american",
-    "asian",     "hispanic",  "latino",   "latina",    "latinx",
-    "pacific",   "biracial",  "attached", "enclosed",  "included"};
-
-constexpr std::array<std::string_view, 14> measured_in{
-    "ft",   "in",   "cm",     "m",    "kg",     "lb",   "lbs",
-    "feet", "foot", "inches", "inch", "pounds", "tall", "kilograms"};
-
 struct ToldPhrase {
     std::string_view words; // lower case
     std::string_view what;
@@ -76,7 +64,7 @@ constexpr std::array told_phrases{ToldPhrase{"date of birth", "your date of birt
 bool is_measure(std::string_view value) {
     const auto words = words_in(value);
     return has_digit(value) && std::ranges::all_of(words, [](const WordAt& word) {
-               return is_figure(word.word.front()) || is_one_of(word.word, measured_in);
+               return is_figure(word.word.front()) || is_one_of(word.word, List::measured_in);
            });
 }
 
@@ -94,7 +82,7 @@ bool tells(const Labelled& labelled, std::string_view value, bool is_list) {
         break;
     }
     const auto words = words_in(value);
-    return !words.empty() && is_one_of(words.front().word, telling);
+    return !words.empty() && is_one_of(words.front().word, List::telling);
 }
 
 bool begins_with(std::string_view text, std::string_view phrase) {
@@ -156,12 +144,6 @@ bool tells_family(const Clause& clause) {
                       has_phrase(start, "kids"));
 }
 
-constexpr std::array<std::string_view, 28> persons{
-    "student",  "sophomore", "junior",    "senior", "freshman",  "graduate", "undergraduate",
-    "man",      "woman",     "male",      "female", "nurse",     "teacher",  "engineer",
-    "designer", "artist",    "developer", "major",  "candidate", "veteran",  "mother",
-    "father",   "seeking",   "looking",   "who",    "with",      "from",     "professional"};
-
 // What stands behind the figure of an age: "-year-old student", " years old and over".
 bool is_own_age(std::string_view tail, bool of_self) {
     constexpr std::size_t near = 3; // words
@@ -179,7 +161,7 @@ bool is_own_age(std::string_view tail, bool of_self) {
         const auto words = words_in(tail.substr(form.size()));
         const auto end = words.begin() + static_cast<std::ptrdiff_t>(std::min(near, words.size()));
         return of_self || words.empty() || std::any_of(words.begin(), end, [](const WordAt& word) {
-                   return is_one_of(word.word, persons);
+                   return is_one_of(word.word, List::persons);
                });
     }
     return false;

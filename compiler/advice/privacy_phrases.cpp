@@ -1,5 +1,6 @@
 // Numbers of identity and of licences, references and salaries, told by their words.
 #include "compiler/advice/privacy_phrases.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/phrases.hpp"
 
 #include "compiler/advice/walk.hpp"
@@ -134,18 +135,12 @@ std::optional<std::string_view> bare_number(std::string_view after) {
 
 // --- salaries
 
-constexpr std::array<std::string_view, 15> kinds_of_salary{
-    "desired", "expected", "current", "previous", "starting", "ending", "final", "base",
-    "annual",  "hourly",   "gross",   "target",   "minimum",  "my",     "last"};
-
 bool is_amount(std::string_view text) {
     return text.size() > 1 && text[0] == '$' && is_figure(text[1]);
 }
 
 // "$18/hour", "$38,000 a year"; what follows it, or nothing if it is none.
 std::optional<std::string_view> after_rate(std::string_view text) {
-    constexpr std::array<std::string_view, 11> units{"hour", "hr", "year",  "yr",  "month",    "mo",
-                                                     "week", "wk", "annum", "day", "fortnight"};
     if (!is_amount(text)) return std::nullopt;
     std::string_view rest = skipped(text.substr(1), "0123456789,.k");
     rest = skipped(rest, " ");
@@ -159,7 +154,7 @@ std::optional<std::string_view> after_rate(std::string_view text) {
             rest = skipped(rest.substr(word.size()), " ");
         }
     const std::string_view unit = first_word(rest);
-    if (!per || !is_one_of(unit, units)) return std::nullopt;
+    if (!per || !is_one_of(unit, List::units_of_pay)) return std::nullopt;
     return skipped(rest.substr(unit.size()), " .");
 }
 
@@ -175,7 +170,7 @@ bool states_salary(std::string_view clause, WhereFrom from) {
     constexpr std::array<std::string_view, 4> asked{"requirement", "requirements", "expectation",
                                                     "expectations"};
     constexpr std::array<std::string_view, 4> nouns{"salary", "wage", "wages", "compensation"};
-    const std::string_view rest = without_leading(clause, kinds_of_salary);
+    const std::string_view rest = without_leading(clause, List::kinds_of_salary);
     const std::string_view noun = first_word(rest);
     const bool is_pay = noun == "pay" || noun == "rate";
     if (!is_one_of(noun, nouns) && !is_pay) return false;
@@ -191,13 +186,10 @@ bool states_salary(std::string_view clause, WhereFrom from) {
 }
 
 bool asks_for_pay(std::string_view clause) {
-    constexpr std::array<std::string_view, 13> asking{
-        "seeking", "asking", "requesting", "desiring", "looking", "for", "at",
-        "least",   "about",  "around",     "a",        "salary",  "of"};
     const std::string_view first = first_word(clause);
     const bool asks = first == "seeking" || first == "asking" || first == "requesting" ||
                       first == "desiring" || first == "looking";
-    return asks && after_rate(without_leading(clause, asking)).has_value();
+    return asks && after_rate(without_leading(clause, List::asking_for_pay)).has_value();
 }
 
 bool is_pay_alone(std::string_view clause) {
@@ -209,17 +201,6 @@ bool is_pay_alone(std::string_view clause) {
 
 // --- references
 
-constexpr std::array<std::string_view, 46> words_of_references{
-    "references", "reference",  "professional", "personal",  "academic", "character", "excellent",
-    "strong",     "full",       "list",         "of",        "and",      "or",        "my",
-    "available",  "are",        "is",           "will",      "be",       "can",       "may",
-    "gladly",     "happily",    "provided",     "furnished", "supplied", "given",     "sent",
-    "on",         "upon",       "by",           "your",      "request",  "requested", "demand",
-    "a",          "letters",    "letter",       "portfolio", "writing",  "samples",   "work",
-    "further",    "additional", "when",         "if"};
-constexpr std::array<std::string_view, 7> words_of_offers{
-    "available", "request", "requested", "demand", "furnished", "provided", "supplied"};
-
 bool has_any_word(std::string_view text, const auto& list) {
     return std::ranges::any_of(words_in(text),
                                [&](const WordAt& word) { return is_one_of(word.word, list); });
@@ -227,9 +208,10 @@ bool has_any_word(std::string_view text, const auto& list) {
 
 bool is_offer_alone(std::string_view sentence) {
     const auto words = words_in(sentence);
-    return !words.empty() && has_any_word(sentence, words_of_offers) &&
-           std::ranges::all_of(
-               words, [](const WordAt& word) { return is_one_of(word.word, words_of_references); });
+    return !words.empty() && has_any_word(sentence, List::words_of_offers) &&
+           std::ranges::all_of(words, [](const WordAt& word) {
+               return is_one_of(word.word, List::words_of_references);
+           });
 }
 
 // "References available upon request from three supervisors"
@@ -241,7 +223,7 @@ bool begins_with_offer(std::string_view sentence) {
     const std::string_view rest = without_leading(sentence, before);
     if (first_word(rest) != "references") return false;
     const std::string_view after = skipped(rest.substr(10), " :");
-    return is_one_of(first_word(after), next) && has_any_word(after, words_of_offers);
+    return is_one_of(first_word(after), next) && has_any_word(after, List::words_of_offers);
 }
 
 // Pieces between full stops and semicolons.

@@ -1,6 +1,8 @@
 // Checks of sections: those expected, empty ones, titles, order.
 #include "compiler/advice/check.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/wording.hpp"
 #include "compiler/trade/section_titles.hpp"
@@ -58,15 +60,12 @@ bool is_empty(const model::Section& section) {
 
 // Research, leadership or service under its own title is experience, whatever form it has.
 bool tells_of_work(const model::Section& section) {
-    constexpr std::array<std::string_view, 14> words{
-        "research",   "service",    "leadership",  "volunteer",  "volunteering",
-        "experience", "internship", "internships", "practicum",  "teaching",
-        "employment", "work",       "fieldwork",   "performance"};
     const bool may =
         section.holds == projects || section.holds == activities || section.holds == other;
     const std::string title = lower_case(section.title.plain());
     return may && !is_empty(section) &&
-           std::ranges::any_of(words, [&](auto word) { return has_phrase(title, word); });
+           std::ranges::any_of(listed(List::titles_of_work),
+                               [&](auto word) { return has_phrase(title, word); });
 }
 
 bool has_section(const model::Resume& resume, trade::Holds kind) {

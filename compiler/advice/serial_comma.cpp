@@ -1,10 +1,11 @@
 // The comma before the last of a list. `a, b and c` may be a list or two clauses, and only what is
 // surely a list is counted.
 #include "compiler/advice/consistency.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 namespace quoin::advice {
@@ -84,11 +85,7 @@ private:
     }
 
     static bool is_aside(std::string_view word) { // no item begins so
-        constexpr std::array<std::string_view, 24> openings{
-            "which", "who", "that", "where", "when", "while",   "with",  "including",
-            "then",  "now", "also", "both",  "as",   "by",      "for",   "from",
-            "in",    "on",  "to",   "under", "over", "through", "after", "before"};
-        return std::ranges::find(openings, word) != openings.end();
+        return is_one_of(word, List::openings_of_asides);
     }
 
     // Sorted and weighed are verbs; staff and lunch may be, and so are if a verb follows.
@@ -108,10 +105,6 @@ private:
 
     // At the lab, eels and crabs
     bool opens_with_adverbial(std::size_t comma) const {
-        constexpr std::array<std::string_view, 22> openings{
-            "at",   "in",    "on",     "during",  "for",    "with",   "after", "before",
-            "when", "while", "as",     "under",   "by",     "to",     "from",  "since",
-            "once", "over",  "within", "through", "across", "besides"};
         constexpr std::size_t longest = 80; // of an adverbial
         const std::size_t from = comma > longest ? comma - longest : 0;
         const std::size_t stop = text_.substr(from, comma - from).find_last_of(";:.(");
@@ -120,7 +113,7 @@ private:
         const std::string_view clause = text_.substr(begin, comma - begin);
         const auto words = words_in(clause);
         if (words.empty() || clause.find(", ") != std::string_view::npos) return false;
-        return std::ranges::find(openings, lower_case(words.front().word)) != openings.end();
+        return is_one_of(lower_case(words.front().word), List::openings_of_adverbials);
     }
 
     // nets, crab and lobster pots, and buoys

@@ -1,5 +1,6 @@
 // Checks of skills and languages.
 #include "compiler/advice/check.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/advice/spoken_languages.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
@@ -16,38 +17,6 @@
 namespace quoin::advice {
 
 namespace {
-
-// So broad that nobody can check it or doubts it.
-constexpr std::array<std::string_view, 30> broad{"computers",
-                                                 "computer",
-                                                 "computer skills",
-                                                 "internet",
-                                                 "the internet",
-                                                 "web browsing",
-                                                 "email",
-                                                 "e-mail",
-                                                 "typing",
-                                                 "google",
-                                                 "software",
-                                                 "technology",
-                                                 "communication",
-                                                 "communication skills",
-                                                 "leadership",
-                                                 "teamwork",
-                                                 "team work",
-                                                 "hard work",
-                                                 "time management",
-                                                 "problem solving",
-                                                 "problem-solving",
-                                                 "organization",
-                                                 "people skills",
-                                                 "multitasking",
-                                                 "multi-tasking",
-                                                 "punctuality",
-                                                 "fast learner",
-                                                 "quick learner",
-                                                 "critical thinking",
-                                                 "interpersonal skills"};
 
 struct Skill {
     const model::Field& group;
@@ -211,7 +180,7 @@ void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
 
 void broad_skill(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Skill& skill : all_skills(context.resume))
-        if (is_one_of(lower_case(skill.text()), broad))
+        if (is_one_of(lower_case(skill.text()), List::broad_skills))
             report(findings, skill.place(),
                    model::in_quotes(skill.text()) + " is so broad that it tells nothing",
                    "name the program, method or situation, or leave it out");

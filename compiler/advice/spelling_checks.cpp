@@ -2,7 +2,9 @@
 // they are in no dictionary, and no fault.
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/consistency.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/english/spelling.hpp"
 #include "compiler/stages/model/wording.hpp"
 
@@ -150,19 +152,10 @@ std::vector<SpelledWord> words_to_check(const model::Text& text, bool bullet,
     return words;
 }
 
-// First parts that make words no dictionary can list.
-constexpr std::array<std::string_view, 52> prefixes{
-    "agro",   "anti",  "aqua",  "auto",    "bio",    "cardio", "co",     "counter", "cyber",
-    "de",     "e",     "eco",   "electro", "ethno",  "extra",  "geo",    "hydro",   "hyper",
-    "immuno", "infra", "inter", "intra",   "macro",  "meta",   "micro",  "mid",     "mini",
-    "mis",    "mono",  "multi", "nano",    "neuro",  "non",    "over",   "oxy",     "patho",
-    "peri",   "photo", "poly",  "post",    "pre",    "pseudo", "psycho", "re",      "semi",
-    "socio",  "sub",   "super", "tele",    "thermo", "un",     "under"};
-
 // unbilled, microplastics
 bool is_right_after_prefix(const std::string& word, const english::Language& language) {
     constexpr std::size_t shortest = 5;
-    return std::ranges::any_of(prefixes, [&](std::string_view prefix) {
+    return std::ranges::any_of(listed(List::spelling_prefixes), [&](std::string_view prefix) {
         return word.size() >= prefix.size() + shortest && word.starts_with(prefix) &&
                language.spelled_right(word.substr(prefix.size()));
     });
@@ -194,7 +187,7 @@ bool is_right(const SpelledWord& spelled, const std::string& word, const Known& 
               const english::Language& language) {
     if (word.size() < 3 || known.holds(word) || language.spelled_right(word)) return true;
     const std::string small = lower_case(word);
-    if (std::ranges::find(prefixes, small) != prefixes.end()) return true; // of a compound: co-led
+    if (is_one_of(small, List::spelling_prefixes)) return true; // of a compound: co-led
     const bool may_be_verb = spelled.opens || !has_capital(word);
     return is_right_after_prefix(small, language) || ends_with_particle(small, language) ||
            (may_be_verb && is_verb_form(small, language));

@@ -1,5 +1,7 @@
 // Spellings of the US and of Britain: which a word has, and which a résumé keeps to.
 #include "compiler/advice/consistency.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
@@ -10,96 +12,6 @@
 namespace quoin::advice {
 
 namespace {
-
-struct Pair {
-    std::string_view us, gb;
-};
-constexpr std::array pairs{Pair{"color", "colour"},
-                           Pair{"colors", "colours"},
-                           Pair{"colored", "coloured"},
-                           Pair{"favorite", "favourite"},
-                           Pair{"labor", "labour"},
-                           Pair{"behavior", "behaviour"},
-                           Pair{"behavioral", "behavioural"},
-                           Pair{"behaviors", "behaviours"},
-                           Pair{"neighbor", "neighbour"},
-                           Pair{"neighbors", "neighbours"},
-                           Pair{"neighborhood", "neighbourhood"},
-                           Pair{"harbor", "harbour"},
-                           Pair{"honored", "honoured"},
-                           Pair{"organize", "organise"},
-                           Pair{"organized", "organised"},
-                           Pair{"organizing", "organising"},
-                           Pair{"organization", "organisation"},
-                           Pair{"organizations", "organisations"},
-                           Pair{"organizational", "organisational"},
-                           Pair{"optimize", "optimise"},
-                           Pair{"optimized", "optimised"},
-                           Pair{"optimizing", "optimising"},
-                           Pair{"optimization", "optimisation"},
-                           Pair{"prioritize", "prioritise"},
-                           Pair{"prioritized", "prioritised"},
-                           Pair{"standardized", "standardised"},
-                           Pair{"standardize", "standardise"},
-                           Pair{"summarize", "summarise"},
-                           Pair{"summarized", "summarised"},
-                           Pair{"utilize", "utilise"},
-                           Pair{"utilized", "utilised"},
-                           Pair{"analyze", "analyse"},
-                           Pair{"analyzed", "analysed"},
-                           Pair{"analyzing", "analysing"},
-                           Pair{"maximize", "maximise"},
-                           Pair{"maximized", "maximised"},
-                           Pair{"minimize", "minimise"},
-                           Pair{"minimized", "minimised"},
-                           Pair{"recognize", "recognise"},
-                           Pair{"recognized", "recognised"},
-                           Pair{"specialize", "specialise"},
-                           Pair{"specialized", "specialised"},
-                           Pair{"customize", "customise"},
-                           Pair{"customized", "customised"},
-                           Pair{"digitize", "digitise"},
-                           Pair{"digitized", "digitised"},
-                           Pair{"categorized", "categorised"},
-                           Pair{"finalized", "finalised"},
-                           Pair{"modernized", "modernised"},
-                           Pair{"visualization", "visualisation"},
-                           Pair{"visualized", "visualised"},
-                           Pair{"synthesized", "synthesised"},
-                           Pair{"center", "centre"},
-                           Pair{"centers", "centres"},
-                           Pair{"centered", "centred"},
-                           Pair{"fiber", "fibre"},
-                           Pair{"meters", "metres"},
-                           Pair{"liters", "litres"},
-                           Pair{"kilometers", "kilometres"},
-                           Pair{"program", "programme"},
-                           Pair{"programs", "programmes"},
-                           Pair{"defense", "defence"},
-                           Pair{"offense", "offence"},
-                           Pair{"modeled", "modelled"},
-                           Pair{"modeling", "modelling"},
-                           Pair{"traveled", "travelled"},
-                           Pair{"traveling", "travelling"},
-                           Pair{"labeled", "labelled"},
-                           Pair{"labeling", "labelling"},
-                           Pair{"counseled", "counselled"},
-                           Pair{"counselor", "counsellor"},
-                           Pair{"counseling", "counselling"},
-                           Pair{"fulfill", "fulfil"},
-                           Pair{"enrollment", "enrolment"},
-                           Pair{"skillful", "skilful"},
-                           Pair{"gray", "grey"},
-                           Pair{"aging", "ageing"},
-                           Pair{"learned", "learnt"},
-                           Pair{"maneuver", "manoeuvre"},
-                           Pair{"pediatric", "paediatric"},
-                           Pair{"anesthesia", "anaesthesia"},
-                           Pair{"hematology", "haematology"},
-                           Pair{"plow", "plough"},
-                           Pair{"mold", "mould"},
-                           Pair{"tire", "tyre"},
-                           Pair{"aluminum", "aluminium"}};
 
 using Turn = std::array<std::string_view, 2>; // British and US
 
@@ -165,10 +77,10 @@ void add_word(const WordAt& word, const model::Text& text, const english::Langua
         where.push_back({std::string(word.word), text.place(word.offset, word.word.size()),
                          std::string(other), variant});
     };
-    for (const Pair& pair : pairs) {
-        if (lower == pair.gb) return add(found.british, pair.us, is_variant(pair.gb));
-        if (lower == pair.us) return add(found.american, pair.gb, is_variant(pair.gb));
-    }
+    if (const auto us = said_of(lower, lines_of(List::british_spellings)))
+        return add(found.british, *us, is_variant(lower));
+    if (const auto gb = said_of(lower, lines_of(List::us_spellings)))
+        return add(found.american, *gb, is_variant(*gb));
     if (language.spelled_right(lower)) return;
     if (const std::string us = american_spelling(lower, language); !us.empty())
         add(found.british, us, is_variant(lower));

@@ -1,5 +1,6 @@
 // Languages that people speak, and the words for how well.
 #include "compiler/advice/spoken_languages.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/phrases.hpp"
 
 #include "compiler/advice/walk.hpp"
@@ -7,54 +8,15 @@
 #include "compiler/base/lists.hpp"
 
 #include <algorithm>
-#include <array>
 #include <string>
 
 namespace quoin::advice {
 
 namespace {
 
-// Tables of words, in lines and not one below the other.
-// clang-format off
-
-// As US résumés name them.
-constexpr std::array<std::string_view, 144> spoken_languages{
-    "afrikaans", "akan", "albanian", "american sign language", "amharic", "arabic", "armenian",
-    "asl", "aymara", "azerbaijani", "basque", "belarusian", "bengali", "bosnian",
-    "brazilian portuguese", "bulgarian", "burmese", "cantonese", "cape verdean creole", "catalan",
-    "cebuano", "chamorro", "cherokee", "chinese", "chuukese", "croatian", "czech", "danish",
-    "dari", "dutch", "english", "esperanto", "estonian", "farsi", "fijian", "filipino", "finnish",
-    "flemish", "french", "gaelic", "galician", "georgian", "german", "greek", "guarani",
-    "gujarati", "haitian", "haitian creole", "hakka", "hausa", "hawaiian", "hebrew", "hindi",
-    "hmong", "hokkien", "hungarian", "icelandic", "igbo", "ilocano", "indonesian", "irish",
-    "italian", "japanese", "kannada", "karen", "kazakh", "khmer", "kinyarwanda", "korean", "krio",
-    "kurdish", "lakota", "lao", "latin", "latvian", "lingala", "lithuanian", "lushootseed",
-    "macedonian", "malagasy", "malay", "malayalam", "maltese", "mam", "mandarin",
-    "mandarin chinese", "maori", "marathi", "marshallese", "mayan", "mixtec", "mongolian",
-    "nahuatl", "navajo", "nepali", "norwegian", "odia", "oromo", "pashto", "persian", "polish",
-    "portuguese", "punjabi", "quechua", "romanian", "russian", "samoan", "serbian",
-    "shanghainese", "shona", "sign language", "sinhala", "slovak", "slovene", "slovenian",
-    "somali", "spanish", "swahili", "swedish", "tagalog", "taiwanese", "tamil", "telugu",
-    "teochew", "thai", "tibetan", "tigrinya", "toisanese", "tongan", "turkish", "twi",
-    "ukrainian", "urdu", "uyghur", "uzbek", "vietnamese", "welsh", "wolof", "xhosa", "yiddish",
-    "yoruba", "yupik", "zapotec", "zulu"};
-
-// CEFR, ILR, and the usual words.
-constexpr std::array<std::string_view, 34> levels{
-    "a1", "a2", "b1", "b2", "c1", "c2", "native", "bilingual", "fluent", "fluency", "proficient",
-    "proficiency", "advanced", "intermediate", "professional", "working", "conversational",
-    "basic", "beginner", "beginning", "elementary", "limited", "heritage", "ilr", "cefr",
-    "mother tongue", "reading", "novice", "superior", "independent", "full", "business",
-    "learner", "distinguished"};
-
-// In parentheses: what one can do in it.
-constexpr std::array<std::string_view, 12> abilities{
-    "read", "write", "written", "writing", "spoken", "speaking", "speak", "first language",
-    "second language", "interpreting", "interpreter", "translating"};
-// clang-format on
-
-bool has_any_phrase(std::string_view text, const auto& phrases) {
-    return std::ranges::any_of(phrases, [&](auto phrase) { return has_phrase(text, phrase); });
+bool has_any_phrase(std::string_view text, List phrases) {
+    return std::ranges::any_of(listed(phrases),
+                               [&](auto phrase) { return has_phrase(text, phrase); });
 }
 
 // "3", "3+", "0+": levels of ILR
@@ -74,7 +36,7 @@ bool is_graded(std::string_view inner) {
 }
 
 bool is_spoken_language(std::string_view lower) {
-    return is_one_of(lower, spoken_languages);
+    return is_one_of(lower, List::spoken_languages);
 }
 
 bool are_spoken_languages(std::string_view lower) {
@@ -86,12 +48,12 @@ bool are_spoken_languages(std::string_view lower) {
 }
 
 bool has_language_level(std::string_view lower) {
-    if (has_any_phrase(lower, levels)) return true;
+    if (has_any_phrase(lower, List::levels)) return true;
     const std::size_t open = lower.find('('), close = lower.rfind(')');
     if (open == std::string_view::npos || close == std::string_view::npos || close < open)
         return false;
     const std::string_view inner = trimmed(lower.substr(open + 1, close - open - 1), " ");
-    return is_graded(inner) || has_any_phrase(inner, abilities);
+    return is_graded(inner) || has_any_phrase(inner, List::abilities);
 }
 
 }
