@@ -161,17 +161,7 @@ std::string spacing_text(const SpacingFaults& faults) {
 }
 
 bool is_wording(const TextInResume& part) {
-    if (part.bullet) return true;
-    if (!part.field) return false;
-    switch (part.field->name) {
-    case trade::FieldName::headline:
-    case trade::FieldName::text:
-    case trade::FieldName::note:
-    case trade::FieldName::detail:
-        return true;
-    default:
-        return false;
-    }
+    return part.bullet || (part.field && has(part.field->name, trade::Trait::writes));
 }
 
 void bullet_ends(const ProofContext& context, std::vector<Finding>& findings) {

@@ -35,11 +35,7 @@ std::string_view mend_named(std::string_view name) {
 }
 
 bool may_hold_phrases(const TextInResume& part) {
-    if (part.bullet) return true;
-    if (!part.field) return false;
-    const trade::FieldName name = part.field->name;
-    return name == trade::FieldName::headline || name == trade::FieldName::text ||
-           name == trade::FieldName::group;
+    return part.bullet || (part.field && has(part.field->name, trade::Trait::may_pad));
 }
 
 // `and more than 40 guests` counts them.

@@ -54,10 +54,7 @@ std::optional<FormedPlace> formed(const model::Field& field, const std::string& 
 std::vector<FormedPlace> formed_places(const model::Resume& resume) {
     std::vector<FormedPlace> places;
     visit_texts(resume, [&](const TextInResume& part) {
-        if (!part.field) return;
-        if (part.field->name != trade::FieldName::place &&
-            part.field->name != trade::FieldName::address)
-            return;
+        if (!part.field || !has(part.field->name, trade::Trait::locates)) return;
         if (auto place = formed(*part.field, part.text.plain()))
             places.push_back(*std::move(place));
     });

@@ -66,19 +66,7 @@ void visit_lines(const model::Resume& resume,
 
 // Of a name, a school or an employer nothing is said about oneself.
 bool may_tell_of_person(const TextInResume& part) {
-    if (part.bullet || !part.field) return false;
-    switch (part.field->name) {
-    case trade::FieldName::headline:
-    case trade::FieldName::text:
-    case trade::FieldName::title:
-    case trade::FieldName::detail:
-    case trade::FieldName::group:
-    case trade::FieldName::note:
-    case trade::FieldName::address:
-        return true;
-    default:
-        return false;
-    }
+    return !part.bullet && part.field && has(part.field->name, trade::Trait::tells);
 }
 
 void identity_number(const ProofContext& context, std::vector<Finding>& findings) {

@@ -17,32 +17,6 @@ namespace quoin::advice {
 
 namespace {
 
-// Fields of names and figures, where no word need be one of the dictionary's.
-bool is_of_names(const model::Field& field) {
-    switch (field.name) {
-    case trade::FieldName::name:
-    case trade::FieldName::pronouns:
-    case trade::FieldName::address:
-    case trade::FieldName::phone:
-    case trade::FieldName::email:
-    case trade::FieldName::link:
-    case trade::FieldName::school:
-    case trade::FieldName::place:
-    case trade::FieldName::employer:
-    case trade::FieldName::with:
-    case trade::FieldName::by:
-    case trade::FieldName::issuer:
-    case trade::FieldName::publication:
-    case trade::FieldName::gpa:
-    case trade::FieldName::graduation:
-    case trade::FieldName::dates:
-    case trade::FieldName::expires:
-        return true;
-    default:
-        return false;
-    }
-}
-
 class Known {
 public:
     explicit Known(const model::Resume& resume) {
@@ -51,7 +25,7 @@ public:
         for (const model::Gloss& gloss : resume.settings.glosses)
             add(gloss.words); // in another language, or an abbreviation
         visit_texts(resume, [&](const TextInResume& part) {
-            if (part.field && is_of_names(*part.field)) add(part.text.plain());
+            if (part.field && has(part.field->name, trade::Trait::names)) add(part.text.plain());
         });
     }
 
@@ -265,7 +239,7 @@ void spelling(const ProofContext& context, std::vector<Finding>& findings) {
     const std::size_t before = findings.size();
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (part.in_heading && part.field && part.field->name != trade::FieldName::headline) return;
-        if (part.field && is_of_names(*part.field)) return;
+        if (part.field && has(part.field->name, trade::Trait::names)) return;
         for (const SpelledWord& word :
              words_to_check(part.text, part.bullet != nullptr, context.language)) {
             if (findings.size() - before >= most || seen.size() >= 50 * most) return;

@@ -17,13 +17,6 @@ constexpr std::array<std::string_view, 13> small_numbers{"no",   "one",    "two"
                                                          "five", "six",    "seven", "eight", "nine",
                                                          "ten",  "eleven", "twelve"};
 
-// By what an entry is known, the first that it has.
-constexpr std::array naming_fields{trade::FieldName::role,       trade::FieldName::project,
-                                   trade::FieldName::activity,   trade::FieldName::degree,
-                                   trade::FieldName::school,     trade::FieldName::award,
-                                   trade::FieldName::credential, trade::FieldName::publication,
-                                   trade::FieldName::title,      trade::FieldName::employer};
-
 // U+2019 within a word is its apostrophe.
 std::size_t apostrophe_at(std::string_view text, std::size_t at) {
     if (text.substr(at).starts_with("\u2019")) return 3;
@@ -95,8 +88,11 @@ std::string plain_in(const model::Field* field) {
 }
 
 const model::Field* naming_field(const model::Entry& entry) {
-    for (const trade::FieldName name : naming_fields)
-        if (const model::Field* field = entry.find(name)) return field;
+    for (const trade::Trait trait : {trade::Trait::calls, trade::Trait::else_calls}) {
+        const auto found = std::ranges::find_if(
+            entry.fields, [&](const model::Field& field) { return has(field.name, trait); });
+        if (found != entry.fields.end()) return &*found;
+    }
     return nullptr;
 }
 

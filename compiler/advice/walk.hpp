@@ -4,6 +4,7 @@
 #include "compiler/advice/check.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/stages/model/resume.hpp"
+#include "compiler/trade/vocabulary.hpp"
 
 #include <cstddef>
 #include <functional>

@@ -1,5 +1,5 @@
-// What a résumé is made of, by name: kinds of section, fields, stages of a career, papers, forms of
-// dates. What the markup calls each, vocabulary.hpp says.
+// What a résumé is made of, by name: kinds of section, stages of a career, papers, forms of dates.
+// What the markup calls each, vocabulary.hpp says; its fields stand in labels.hpp.
 #pragma once
 
 namespace quoin::trade {
@@ -16,47 +16,6 @@ enum class Holds {
     publications,
     prose,
     other
-};
-
-enum class FieldName {
-    // heading
-    name,
-    pronouns,
-    headline,
-    address,
-    phone,
-    email,
-    link,
-    // entries
-    school,
-    place,
-    degree,
-    major,
-    minor,
-    graduation,
-    dates,
-    gpa,
-    honors,
-    courses,
-    activities,
-    thesis,
-    role,
-    employer,
-    note,
-    project,
-    course,
-    with,
-    activity,
-    award,
-    by,
-    credential,
-    issuer,
-    expires,
-    publication,
-    text,
-    title,
-    detail,
-    group // a group of skills or languages: its label is the writer's own
 };
 
 enum class Stage { undergraduate, recent_graduate, graduate_applicant, experienced };

@@ -8,4 +8,13 @@ namespace quoin::trade {
 // An entry says what was done and what came of it in so many bullets.
 constexpr std::uint32_t least_bullets = 2, most_bullets = 5;
 
+struct Interval {
+    double least = 0;
+    double most = 0;
+
+    bool operator==(const Interval&) const = default;
+};
+constexpr Interval size_bounds{10, 12};   // pt
+constexpr Interval margin_bounds{0.5, 1}; // inch
+
 }

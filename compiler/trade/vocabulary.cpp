@@ -1,4 +1,4 @@
-// The table of labels, the tables of words that are values, and what is asked of them.
+// What is asked of the table of labels, and the tables of words that are values.
 #include "compiler/trade/vocabulary.hpp"
 
 #include "compiler/base/ascii.hpp"
@@ -10,77 +10,6 @@ namespace quoin::trade {
 namespace {
 
 using enum Holds;
-
-constexpr HoldsSet with_bullets{education, experience, projects, activities, honors, other};
-constexpr HoldsSet with_dates{education, experience,  projects,     activities,
-                              honors,    credentials, publications, other};
-constexpr HoldsSet with_place{education, experience, projects, activities, other};
-
-using F = FieldName;
-using S = SettingName;
-using D = Directive;
-using V = ValueKind;
-
-// label, meaning, value, in the heading, in entries of, repeats
-constexpr std::array word_rows{
-    Word{"name", F::name, V::text, true, {}, false},
-    Word{"pronouns", F::pronouns, V::text, true, {}, false},
-    Word{"headline", F::headline, V::text, true, {}, false},
-    Word{"address", F::address, V::text, true, {}, false},
-    Word{"phone", F::phone, V::phone, true, {}, false},
-    Word{"email", F::email, V::email, true, {}, false},
-    Word{"link", F::link, V::link, true, {projects, publications}, true},
-
-    Word{"stage", S::stage, V::setting, true, {}, false},
-    Word{"pages", S::pages, V::setting, true, {}, false},
-    Word{"theme", S::theme, V::setting, true, {}, false},
-    Word{"paper", S::paper, V::setting, true, {}, false},
-    Word{"size", S::size, V::setting, true, {}, false},
-    Word{"margins", S::margins, V::setting, true, {}, false},
-    Word{"dates-as", S::dates_as, V::setting, true, {}, false},
-    Word{"language", S::language, V::setting, true, {}, false},
-    Word{"updated", S::updated, V::setting, true, {}, false},
-    Word{"words", S::words, V::setting, true, {}, true},
-    Word{"accept", S::accept, V::setting, true, {}, true},
-    Word{"hyphenate", S::hyphenate, V::setting, true, {}, false},
-    Word{"foreign", S::foreign, V::setting, true, {}, true},
-    Word{"abbreviations", S::abbreviations, V::setting, true, {}, true},
-    Word{"include", D::include, V::setting, true, {}, true},
-
-    Word{"section", D::section, V::text, false, {}, true},
-    Word{"holds", D::holds, V::setting, false, {}, false},
-    Word{"column", D::column, V::setting, false, {}, false},
-    Word{"for", D::for_tags, V::tags, false, {}, false},
-
-    Word{"school", F::school, V::text, false, {education}, false},
-    Word{"role", F::role, V::text, false, {experience, activities}, false},
-    Word{"employer", F::employer, V::text, false, {experience}, false},
-    Word{"project", F::project, V::text, false, {projects}, false},
-    Word{"course", F::course, V::text, false, {projects}, false},
-    Word{"with", F::with, V::text, false, {projects}, false},
-    Word{"activity", F::activity, V::text, false, {activities}, false},
-    Word{"award", F::award, V::text, false, {Holds::honors}, false},
-    Word{"by", F::by, V::text, false, {Holds::honors}, false},
-    Word{"credential", F::credential, V::text, false, {credentials}, false},
-    Word{"issuer", F::issuer, V::text, false, {credentials}, false},
-    Word{"publication", F::publication, V::text, false, {publications}, false},
-    Word{"text", F::text, V::text, false, {prose}, true},
-    Word{"title", F::title, V::text, false, {other}, false},
-    Word{"detail", F::detail, V::text, false, {other}, false},
-    Word{"place", F::place, V::text, false, with_place, false},
-    Word{"degree", F::degree, V::text, false, {education}, false},
-    Word{"major", F::major, V::text, false, {education}, false},
-    Word{"minor", F::minor, V::text, false, {education}, false},
-    Word{"graduation", F::graduation, V::dates, false, {education}, false},
-    Word{"dates", F::dates, V::dates, false, with_dates, false},
-    Word{"expires", F::expires, V::dates, false, {credentials}, false},
-    Word{"gpa", F::gpa, V::text, false, {education}, false},
-    Word{"honors", F::honors, V::items, false, {education}, false},
-    Word{"courses", F::courses, V::items, false, {education}, false},
-    Word{"activities", F::activities, V::items, false, {education}, false},
-    Word{"thesis", F::thesis, V::text, false, {education}, false},
-    Word{"note", F::note, V::text, false, {experience}, false},
-};
 
 template<typename T>
 struct Named {
@@ -155,6 +84,19 @@ std::vector<std::string_view> names_in(const Table& table) {
     return names;
 }
 
+// The row of each field, found once.
+const Word& word_of(FieldName name) {
+    static constexpr auto rows = [] {
+        std::array<const Word*, static_cast<std::size_t>(FieldName::group) + 1> found{};
+        for (const Word& word : word_rows)
+            if (const auto* field = std::get_if<FieldName>(&word.means))
+                found.at(static_cast<std::size_t>(*field)) = &word;
+        found.back() = &group_row;
+        return found;
+    }();
+    return *rows.at(static_cast<std::size_t>(name));
+}
+
 }
 
 std::span<const Word> vocabulary() {
@@ -167,28 +109,20 @@ const Word* find_word(std::string_view label) {
 }
 
 bool has_groups(Holds kind) {
-    return kind == skills || kind == languages;
+    return group_row.kinds.has(kind);
 }
 
 bool has_bullets(Holds kind) {
     return with_bullets.has(kind);
 }
 
-bool names_entry(FieldName name) {
-    switch (name) {
-    case F::school:
-    case F::degree:
-    case F::role:
-    case F::employer:
-    case F::project:
-    case F::activity:
-    case F::award:
-    case F::credential:
-    case F::publication:
-        return true;
-    default:
-        return false;
-    }
+bool has(FieldName name, Trait trait) {
+    return word_of(name).traits.has(trait);
+}
+
+bool names_entry(const Word& word) { // a `title` is of a kind of its own
+    return !word.kinds.has(other) &&
+           (word.traits.has(Trait::calls) || word.traits.has(Trait::else_calls));
 }
 
 std::vector<std::string_view> heading_labels() {
@@ -218,12 +152,7 @@ std::string kinds_with(const Word& word) {
 }
 
 std::string_view label_of(FieldName name) {
-    if (name == F::group) return "group";
-    const auto* found = std::ranges::find_if(word_rows, [&](const Word& word) {
-        const auto* field = std::get_if<FieldName>(&word.means);
-        return field && *field == name;
-    });
-    return found->label;
+    return word_of(name).label;
 }
 
 std::string_view name_of(Holds kind) {

@@ -1,79 +1,15 @@
-// The words of the markup: one table of every label with what it means, where it may stand, how
-// its value is read and whether it may repeat; and the names of the values that are words.
+// What is asked of the table of labels, and the names of the values that are words.
 #pragma once
 
-#include "compiler/trade/kinds.hpp"
+#include "compiler/trade/labels.hpp"
 
-#include <cstdint>
-#include <initializer_list>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
-#include <variant>
 #include <vector>
 
 namespace quoin::trade {
-
-enum class SettingName {
-    stage,
-    pages,
-    theme,
-    paper,
-    size,
-    margins,
-    dates_as,
-    language,
-    updated,
-    words,
-    accept,
-    hyphenate,
-    foreign,
-    abbreviations
-};
-
-// Labels that are neither a field nor a setting.
-enum class Directive { section, holds, column, for_tags, include };
-
-enum class ValueKind {
-    text,  // inline text
-    items, // inline text, parted by `;`
-    group, // inline text, parted by `,` or `;`
-    dates,
-    phone,
-    email,
-    link,
-    setting, // has a reader of its own
-    tags     // tag names
-};
-
-class HoldsSet { // of kinds of sections
-public:
-    constexpr HoldsSet() = default;
-    constexpr HoldsSet(std::initializer_list<Holds> kinds) {
-        for (const Holds kind : kinds)
-            bits_ |= bit(kind);
-    }
-    constexpr bool has(Holds kind) const { return (bits_ & bit(kind)) != 0; }
-    constexpr bool empty() const { return bits_ == 0; }
-
-private:
-    static constexpr std::uint32_t bit(Holds kind) {
-        return std::uint32_t{1} << static_cast<unsigned>(kind);
-    }
-    std::uint32_t bits_ = 0;
-};
-
-struct Word { // a row of the table
-    std::string_view label;
-    std::variant<FieldName, SettingName, Directive> means;
-    ValueKind value{};
-    bool heading = false; // may stand in the heading block
-    HoldsSet kinds;       // the sections in whose entries it may stand
-    bool repeats = false; // may stand more than once
-
-    bool is_setting() const { return std::holds_alternative<SettingName>(means); }
-};
 
 std::span<const Word> vocabulary();
 const Word* find_word(std::string_view label); // as folded by the syntax tree; null if not known
@@ -81,8 +17,9 @@ const Word* find_word(std::string_view label); // as folded by the syntax tree; 
 // A group's label is the writer's own: any label stands for it.
 bool has_groups(Holds kind);
 bool has_bullets(Holds kind);
+bool has(FieldName name, Trait trait);
 // A label that names what an entry is, such as `role` or `project`.
-bool names_entry(FieldName name);
+bool names_entry(const Word& word);
 
 std::vector<std::string_view> heading_labels();      // contact fields and settings
 std::vector<std::string_view> labels_of(Holds kind); // in the order of the table

@@ -1,6 +1,8 @@
 // Patterns filled with the values of fields.
 #include "compiler/stages/composition/line_text.hpp"
 
+#include "compiler/trade/vocabulary.hpp"
+
 #include <algorithm>
 #include <array>
 #include <map>
@@ -23,8 +25,7 @@ std::string_view item_separator(trade::FieldName name, const std::vector<model::
 
 // Names, places and titles stand whole; running text may be shortened.
 TextPart part_of(trade::FieldName name) {
-    return name == trade::FieldName::text || name == trade::FieldName::note ? TextPart::words
-                                                                            : TextPart::fixed;
+    return trade::has(name, trade::Trait::shortens) ? TextPart::words : TextPart::fixed;
 }
 
 TextPiece plain_piece(TextPiece::Kind kind, std::string text, Place place) {

@@ -7,6 +7,8 @@
 #include "grammar/messages.hpp"
 #include "grammar/settings.hpp"
 
+#include <fmt/format.h>
+
 #include <charconv>
 #include <chrono>
 #include <cmath>
@@ -151,7 +153,7 @@ bool within(const Interval& interval, const Interval& bounds) {
 }
 
 template<typename Rule>
-void read_interval(const Asked& asked, const Interval& bounds, std::string_view expected,
+void read_interval(const Asked& asked, const Interval& bounds, std::string_view unit,
                    Setting<Interval>& setting) {
     IntervalParts found;
     if (!match<Rule>(asked, found)) return;
@@ -162,7 +164,7 @@ void read_interval(const Asked& asked, const Interval& bounds, std::string_view 
         return asked.error("'{}' runs backwards; write " + in_quotes(most + ".." + least));
     if (!within(interval, bounds))
         return asked.error(in_quotes(asked.node.label.text) + " '{}' is out of bounds; expected " +
-                           std::string{expected});
+                           fmt::format("{} to {} ({})", bounds.least, bounds.most, unit));
     setting = {interval, asked.place()};
 }
 
@@ -295,11 +297,11 @@ void read_value(trade::SettingName name, const Asked& asked, Settings& settings)
     case trade::SettingName::paper:
         return choose(asked, trade::paper_named(text), trade::paper_names(), settings.paper);
     case trade::SettingName::size:
-        return read_interval<setting_rules::size_value>(asked, size_bounds, "10 to 12 (points)",
+        return read_interval<setting_rules::size_value>(asked, trade::size_bounds, "points",
                                                         settings.size);
     case trade::SettingName::margins:
-        return read_interval<setting_rules::margins_value>(asked, margin_bounds,
-                                                           "0.5 to 1 (inches)", settings.margins);
+        return read_interval<setting_rules::margins_value>(asked, trade::margin_bounds, "inches",
+                                                           settings.margins);
     case trade::SettingName::dates_as:
         return choose(asked, trade::date_form_named(text), trade::date_form_names(),
                       settings.dates_as);

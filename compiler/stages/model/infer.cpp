@@ -32,8 +32,7 @@ void weigh(const syntax::Node& node, LabelEvidence& evidence) {
     const trade::Word* word = trade::find_word(node.label.text);
     if (word && std::holds_alternative<trade::Directive>(word->means)) return;
     if (word && !word->kinds.empty()) {
-        const auto* name = std::get_if<trade::FieldName>(&word->means);
-        evidence.names_an_entry = evidence.names_an_entry || (name && names_entry(*name));
+        evidence.names_an_entry = evidence.names_an_entry || names_entry(*word);
     } else if (const auto near = nearest(node.label.text, entry_labels())) {
         word = trade::find_word(*near);
     } else {

@@ -4,7 +4,8 @@
 #include "compiler/base/place.hpp"
 #include "compiler/stages/model/dates.hpp"
 #include "compiler/stages/model/text.hpp"
-#include "compiler/trade/kinds.hpp"
+#include "compiler/trade/labels.hpp"
+#include "compiler/trade/limits.hpp"
 
 #include <cstdint>
 #include <filesystem>
@@ -60,15 +61,7 @@ struct Section {
     Place place; // of the title
 };
 
-struct Interval { // a pinned setting has least == most
-    double least = 0;
-    double most = 0;
-
-    bool operator==(const Interval&) const = default;
-};
-
-constexpr Interval size_bounds{10, 12};   // pt
-constexpr Interval margin_bounds{0.5, 1}; // inch
+using trade::Interval; // a pinned setting has least == most
 
 template<typename T>
 struct Setting { // a value with the place it was set at; line 0 when it is the default
@@ -98,8 +91,8 @@ struct Settings {
     Setting<int> pages{1, {}};
     Setting<std::string> theme; // empty: the house theme
     Setting<trade::Paper> paper{trade::Paper::letter, {}};
-    Setting<Interval> size{size_bounds, {}};      // pt
-    Setting<Interval> margins{margin_bounds, {}}; // inch
+    Setting<Interval> size{trade::size_bounds, {}};      // pt
+    Setting<Interval> margins{trade::margin_bounds, {}}; // inch
     Setting<trade::DateForm> dates_as{trade::DateForm::short_month, {}};
     Setting<std::string> language{"en-US", {}}; // BCP 47
     Setting<std::optional<Date>> updated;

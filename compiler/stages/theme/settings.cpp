@@ -27,8 +27,8 @@ Preference& gap_of(Theme& theme) {
     return theme.gaps[static_cast<std::size_t>(Name)];
 }
 
-constexpr Bounds sizes{model::size_bounds.least, model::size_bounds.most, "pt"};
-constexpr Bounds margins{model::margin_bounds.least, model::margin_bounds.most, "inch"};
+constexpr Bounds sizes{trade::size_bounds.least, trade::size_bounds.most, "pt"};
+constexpr Bounds margins{trade::margin_bounds.least, trade::margin_bounds.most, "inch"};
 constexpr Bounds leading_bounds{1.1, 1.5, "times a line's size"};
 constexpr Bounds gap_bounds{0, 4, "em"};
 
