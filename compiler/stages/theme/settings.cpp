@@ -50,33 +50,16 @@ constexpr PreferenceSetting preference_settings[] = {
     {"bullet-gap", gap_of<GapName::bullet>, gap_bounds},
 };
 
-struct NumberSetting {
-    std::string_view label;
-    double& (*of)(Theme&);
-    Bounds bounds;
-};
-
-constexpr NumberSetting number_settings[] = {
-    {"bullet-indent", [](Theme& theme) -> double& { return theme.bullet_indent; }, {0, 3, "em"}},
-    {"bullet-hang", [](Theme& theme) -> double& { return theme.bullet_hang; }, {0.4, 3, "em"}},
-    {"body-indent", [](Theme& theme) -> double& { return theme.body_indent; }, {0, 8, "em"}},
-    {"side-width",
-     [](Theme& theme) -> double& { return theme.side_width; },
-     {0.2, 0.5, "of the columns' width"}},
-    {"column-gap", [](Theme& theme) -> double& { return theme.column_gap; }, {1, 6, "em"}},
-    {"icon-gap", [](Theme& theme) -> double& { return theme.icon_gap; }, {0, 2, "em"}},
-};
-
 struct WordsSetting {
     std::string_view label;
-    std::string& (*of)(Theme&);
+    std::string Theme::*of;
 };
 
 constexpr WordsSetting words_settings[] = {
-    {"theme", [](Theme& theme) -> std::string& { return theme.name; }},
-    {"use", [](Theme& theme) -> std::string& { return theme.use; }},
-    {"bullet", [](Theme& theme) -> std::string& { return theme.bullet; }},
-    {"inner-bullet", [](Theme& theme) -> std::string& { return theme.inner_bullet; }},
+    {"theme", &Theme::name},
+    {"use", &Theme::use},
+    {"bullet", &Theme::bullet},
+    {"inner-bullet", &Theme::inner_bullet},
 };
 
 void read_family(const ThemeLine& line, Theme& theme, Diagnostics&) {
@@ -115,25 +98,6 @@ void read_side_sections(const ThemeLine& line, Theme& theme, Diagnostics& diagno
                                       fmt::join(known, ", "), model::did_you_mean(name, known)));
     }
 }
-
-constexpr std::string_view no_yes[] = {"no", "yes"};
-constexpr std::string_view one_two[] = {"one", "two"};
-constexpr std::string_view right_left[] = {"right", "left"};
-constexpr std::string_view none_drawn[] = {"none", "drawn"};
-
-struct EitherSetting { // the first word or the second
-    std::string_view label;
-    std::span<const std::string_view> words;
-    bool& (*of)(Theme&);
-};
-
-constexpr EitherSetting either_settings[] = {
-    {"hyphenate", no_yes, [](Theme& theme) -> bool& { return theme.hyphenate; }},
-    {"hang-punctuation", no_yes, [](Theme& theme) -> bool& { return theme.hang_punctuation; }},
-    {"columns", one_two, [](Theme& theme) -> bool& { return theme.two_columns; }},
-    {"side", right_left, [](Theme& theme) -> bool& { return theme.side_left; }},
-    {"icons", none_drawn, [](Theme& theme) -> bool& { return theme.draws_icons; }},
-};
 
 // Text may be set in it, so it is held to what text needs.
 bool is_dark_enough(const Colour& colour, const ThemeLine& line, Diagnostics& diagnostics) {
@@ -180,19 +144,17 @@ void add_labels(const Table& table, std::vector<std::string_view>& labels) {
 
 struct StyleNumber {
     std::string_view label;
-    double& (*of)(Style&);
+    double Style::*of;
     Bounds bounds;
 };
 
 // More tracking than a twelfth of an em and readers take the letters for words.
 constexpr StyleNumber style_numbers[] = {
-    {"size", [](Style& style) -> double& { return style.size; }, {0.8, 4, "times the text"}},
-    {"tracking", [](Style& style) -> double& { return style.tracking; }, {0, 1.0 / 12, "em"}},
-    {"rule-thickness",
-     [](Style& style) -> double& { return style.rule_thickness; },
-     {0.25, 2, "pt"}},
-    {"rule-gap", [](Style& style) -> double& { return style.rule_gap; }, {0, 1, "em"}},
-    {"turn-over", [](Style& style) -> double& { return style.turn_over; }, {0, 4, "em"}},
+    {"size", &Style::size, {0.8, 4, "times the text"}},
+    {"tracking", &Style::tracking, {0, 1.0 / 12, "em"}},
+    {"rule-thickness", &Style::rule_thickness, {0.25, 2, "pt"}},
+    {"rule-gap", &Style::rule_gap, {0, 1, "em"}},
+    {"turn-over", &Style::turn_over, {0, 4, "em"}},
 };
 
 struct StyleChoice {
@@ -285,12 +247,12 @@ void read_theme_setting(const ThemeLine& line, Theme& theme, Diagnostics& diagno
                               value->most * row->scale};
     } else if (const auto* number = find_row(number_settings, line.label)) {
         if (const auto value = read_number(line, number->bounds, diagnostics))
-            number->of(theme) = *value;
+            theme.*number->of = *value;
     } else if (const auto* words = find_row(words_settings, line.label)) {
-        words->of(theme) = line.value.joined();
+        theme.*words->of = line.value.joined();
     } else if (const auto* either = find_row(either_settings, line.label)) {
         if (const auto choice = read_choice(line, either->words, diagnostics))
-            either->of(theme) = *choice == 1;
+            theme.*either->of = *choice == 1;
     } else if (const auto* own = find_row(own_settings, line.label)) {
         own->read(line, theme, diagnostics);
     } else {
@@ -307,7 +269,7 @@ void read_theme_setting(const ThemeLine& line, Theme& theme, Diagnostics& diagno
 void read_style_setting(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
     if (const auto* number = find_row(style_numbers, line.label)) {
         if (const auto value = read_number(line, number->bounds, diagnostics))
-            number->of(style) = *value;
+            style.*number->of = *value;
     } else if (const auto* choice = find_row(style_choices, line.label)) {
         if (const auto index = read_choice(line, choice->words, diagnostics))
             choice->set(style, *index);

@@ -5,6 +5,7 @@
 #include "compiler/base/diagnostics.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/stages/model/resume.hpp"
+#include "compiler/stages/theme/measures.hpp"
 
 #include <array>
 #include <cstdint>
@@ -17,7 +18,7 @@
 namespace quoin::theme {
 
 constexpr double points_per_inch = 72;
-constexpr double least_text = 10; // pt, in any style
+constexpr double least_text = trade::size_bounds.least; // pt, in any style
 
 struct Preference { // `10.6 (10..12)`: a preferred value and its bounds
     double least = 0;
@@ -101,7 +102,7 @@ struct Form { // how the heading or one kind of entry is arranged, bullets after
     std::vector<PatternLine> lines;
 };
 
-struct Theme {
+struct Theme : Measures {
     std::string name;
     std::string use; // one line: what it is for
     std::string family;
@@ -114,20 +115,9 @@ struct Theme {
     std::array<Preference, gap_count> gaps{};          // em of the text size
     std::array<Style, style_count> styles;
     std::string bullet = "•", inner_bullet = "–"; // first and second level
-    double bullet_indent = 0;                     // em, from the margin to the bullet
-    double bullet_hang = 0;                       // em, from the bullet to its text
-    double body_indent = 0; // em, of all that stands under a section's heading
-    bool hyphenate = false;
-    bool hang_punctuation = false; // at the margins, so that the edge of the letters is even
-    bool two_columns = false;      // under the heading: a main one and a narrow one at its side
-    bool side_left = false;
-    double side_width = 1.0 / 3; // of the two columns' width together
-    double column_gap = 2;       // em, between them
     std::vector<trade::Holds>
         side_sections; // set in the narrow column beside those that ask for it
     std::optional<Colour> accent;
-    bool draws_icons = false;
-    double icon_gap = 0.35; // em, from an icon to its text
     std::map<std::string, Path, std::less<>> icons;
     Form heading;
     std::map<trade::Holds, Form> forms;

@@ -19,12 +19,6 @@ struct ThemeLine { // `label: value`; the syntax tree leaves out lines without a
     Place place; // of the value
 };
 
-struct Bounds {
-    double least = 0;
-    double most = 0;
-    std::string_view unit;
-};
-
 // Each reports what is wrong with the value and gives none.
 std::optional<Preference> read_preference(const ThemeLine& line, const Bounds& bounds,
                                           Diagnostics& diagnostics);

@@ -13,6 +13,7 @@
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <iterator>
 #include <optional>
 #include <string>
 #include <utility>
@@ -229,6 +230,23 @@ TEST_CASE("icons") {
         CAPTURE(row.first);
         const std::string fault = first_fault(row.first);
         CHECK(fault.substr(fault.find(' ') + 1) == row.second);
+    }
+}
+
+TEST_CASE("themes.md has a row for each setting that is a number or one of two words") {
+    std::ifstream in(std::string{QUOIN_SOURCE_FOLDER} + "/grammar/themes.md");
+    const std::string page{std::istreambuf_iterator<char>(in), {}};
+    for (const auto& row : quoin::theme::number_settings) {
+        CAPTURE(row.label);
+        const std::size_t at = page.find(fmt::format("\n| `{}` | ", row.label));
+        REQUIRE(at != std::string::npos);
+        const std::string bounds = fmt::format("{:g} to {:g}", row.bounds.least, row.bounds.most);
+        CHECK(page.substr(at + 1, page.find('\n', at + 1) - at).find(bounds) != std::string::npos);
+    }
+    for (const auto& row : quoin::theme::either_settings) {
+        CAPTURE(row.label);
+        CHECK(page.find(fmt::format("\n| `{}` | `{}` or `{}`: ", row.label, row.words[0],
+                                    row.words[1])) != std::string::npos);
     }
 }
 
