@@ -35,6 +35,14 @@ fonts::ShapingFeatures features_of(const theme::Style& style, const std::string&
     return {style.caps == theme::Caps::small, style.figures == theme::Figures::oldstyle, language};
 }
 
+void set_word_space(Run& run, double em) {
+    const auto units = static_cast<std::int32_t>(std::lround(em * run.face->units_per_em()));
+    for (fonts::Glyph& glyph : run.glyphs) {
+        const std::string_view text = std::string_view(run.text).substr(glyph.text_begin);
+        if (text.starts_with(' ') || text.starts_with(no_break_space)) glyph.advance = units;
+    }
+}
+
 // The space that an icon is drawn over is as wide as the icon and its gap.
 void widen_for_icon(Run& run, double gap) {
     if (run.glyphs.empty()) return;
@@ -247,6 +255,7 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
         run.underline = part.underline;
         run.text = parts.text.substr(part.begin, part.end - part.begin);
         run.glyphs = quoin::fonts::shape(*part.face, run.text, features);
+        if (theme_.word_space > 0) set_word_space(run, theme_.word_space);
         if (!part.icon.empty()) widen_for_icon(run, theme_.icon_gap);
         shaped.runs.push_back(std::move(run));
         shaped.links.push_back(part.link);

@@ -11,6 +11,7 @@ struct Measures {
     double bullet_indent = 0; // em, from the margin to the bullet
     double bullet_hang = 0;   // em, from the bullet to its text
     double body_indent = 0;   // em, of all that stands under a section's heading
+    double word_space = 0;    // em of a line's size; 0: the font's own
     double icon_gap = 0.35;   // em, from an icon to its text
     bool draws_icons = false;
     bool hyphenate = false;
@@ -38,6 +39,7 @@ inline constexpr NumberSetting number_settings[] = {
     {"body-indent", &Measures::body_indent, {0, 8, "em"}},
     {"side-width", &Measures::side_width, {0.2, 0.5, "of the columns' width"}},
     {"column-gap", &Measures::column_gap, {1, 6, "em"}},
+    {"word-space", &Measures::word_space, {0.15, 0.5, "em"}},
     {"icon-gap", &Measures::icon_gap, {0, 2, "em"}},
 };
 

@@ -9,6 +9,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cctype>
+#include <cmath>
 #include <map>
 #include <set>
 #include <sstream>
@@ -78,6 +80,24 @@ std::string runs_of(const Paragraph& paragraph) {
     return out;
 }
 
+}
+
+TEST_CASE("composition: a theme may say how wide the space between words is") {
+    const auto widths = [](const std::string& theme) {
+        std::set<double> found; // em of the line's size
+        for (const Paragraph& paragraph :
+             compose(entry("prose", "text: Two words and *two more*, by\\ a hair"), theme)
+                 .paragraphs)
+            for (const Run& run : paragraph.runs)
+                for (const quoin::fonts::Glyph& glyph : run.glyphs)
+                    if (std::isspace(static_cast<unsigned char>(run.text[glyph.text_begin])) != 0 ||
+                        run.text.compare(glyph.text_begin, 2, "\u00A0") == 0)
+                        found.insert(std::round(1000.0 * glyph.advance / run.face->units_per_em()) /
+                                     1000);
+        return found;
+    };
+    CHECK(widths("word-space: 0.23") == std::set{0.23});
+    CHECK(!widths("").contains(0.23));
 }
 
 TEST_CASE("the example's structure") {
