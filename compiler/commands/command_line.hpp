@@ -1,6 +1,9 @@
 // The command line: `quoin VERB …` to the verb's request, faults to exit codes.
 #pragma once
 
+#include <string>
+#include <string_view>
+
 namespace quoin::commands {
 
 enum class ExitCode : int {
@@ -9,6 +12,11 @@ enum class ExitCode : int {
     wrong_use = 2, // of the command line or the environment
     does_not_fit = 3,
 };
+
+const char* version(); // as the project's CMakeLists.txt has it
+
+// Of a verb; of the program if none is named.
+std::string help_on(std::string_view verb);
 
 // Never throws: what escapes a verb is reported as a fault of quoin's own.
 int run_command_line(int argc, char** argv);

@@ -2,6 +2,8 @@
 // it.
 #include "compiler/commands/command_line.hpp"
 
+#include "compiler/commands/verbs.hpp"
+
 #include <doctest/doctest.h>
 
 #include <cstdio>
@@ -74,8 +76,7 @@ TEST_CASE("command line: wrong use of proof, mend and checks, to the letter") {
     const char* no_file = "a résumé file is required; use - for standard input";
     const char* mend = "--mend is a verb of its own; write 'quoin mend FILE'";
     const char* dry_run = "--dry-run goes with the verb mend; write 'quoin mend --dry-run FILE'";
-    const char* list = "--list is a verb of its own; write 'quoin checks'";
-    const char* explain = "--explain is a verb of its own; write 'quoin checks NAME'";
+    const char* explain = "--explain goes with the verb set; write 'quoin set --explain FILE'";
     const char* reference =
         "--reference goes with the verb checks; write 'quoin checks --reference'";
     const Case cases[] = {
@@ -86,7 +87,7 @@ TEST_CASE("command line: wrong use of proof, mend and checks, to the letter") {
         {{"proof", "--mend", "--dry-run", "a.resume"}, mend, true},
         {{"proof", "--marked", "a.pdf", "--mend", "a.resume"}, mend, true},
         {{"proof", "--dry-run", "a.resume"}, dry_run, true},
-        {{"proof", "--list"}, list, true},
+        {{"proof", "--list"}, "unknown option '--list'", true},
         {{"proof", "--explain"}, explain, true},
         {{"proof", "--explain", "spacing"}, explain, true},
         {{"proof", "--explain=spacing"}, explain, true},
@@ -105,7 +106,14 @@ TEST_CASE("command line: wrong use of proof, mend and checks, to the letter") {
         {{"checks", "nothing-like-it"}, "there is no check 'nothing-like-it'"},
         {{"checks", "--reference", "spacing"},
          "--reference is the page of all checks, and takes no names"},
-        {{"checks", "--explain", "spacing"}, "unknown option '--explain'", true},
+        {{"checks", "--explain", "spacing"}, explain, true},
+        {{"proof", "--specimen=x"},
+         "--specimen goes with the verb themes; write 'quoin themes --specimen NAME'",
+         true},
+        {{"set", "--themes", "x", "a.resume"},
+         "unknown option '--themes'; did you mean '--theme'?",
+         true},
+        {{"help", "mrkup"}, "there is no help on 'mrkup'; did you mean 'markup'?"},
     };
     for (const Case& c : cases) {
         const Said said = say(c.words);
@@ -114,6 +122,41 @@ TEST_CASE("command line: wrong use of proof, mend and checks, to the letter") {
         CHECK(said.code == 2);
         CHECK(said.out.empty());
         CHECK(said.err == verb + ": " + c.message + '\n' + (c.hint ? hint : ""));
+    }
+}
+
+TEST_CASE("command line: help of verbs and of what they read") {
+    const Said all = say({"help"}), set = say({"help", "set"});
+    CHECK(all.code == 0);
+    CHECK(all.out == say({"--help"}).out);
+    CHECK(all.out == say({"-h"}).out);
+    CHECK(set.out == say({"set", "--help"}).out);
+    CHECK(set.out == say({"set", "-h"}).out);
+    CHECK(set.out.starts_with("Usage: quoin set [OPTION]... FILE...\n"));
+    CHECK(say({"help", "markup"}).out.starts_with("The résumé markup, version 1\n===="));
+    const Said themes = say({"help", "themes"}); // a verb and a reference
+    CHECK(themes.out.starts_with(say({"themes", "-h"}).out + "\nThe theme language\n"));
+    CHECK(
+        say({"help", "set", "checks"}).out.starts_with(set.out + '\n' + say({"checks", "-h"}).out));
+    CHECK(say({"-V"}).out == say({"--version"}).out);
+    CHECK(say({"-V"}).out.starts_with(std::string("quoin ") + version() + '\n'));
+}
+
+TEST_CASE("command line: every option of the table is in the help of its verb, and every verb's") {
+    const std::string all = help_on({});
+    for (const Verb& verb : all_verbs()) {
+        CAPTURE(verb.name);
+        CHECK(all.find("\n  " + std::string(verb.name) + ' ') != std::string::npos);
+        CHECK(help_on(verb.name).starts_with("Usage: quoin " + std::string(verb.name)));
+    }
+    for (const Option& option : all_options()) {
+        CAPTURE(option.form);
+        REQUIRE(find_verb(option.verb));
+        CHECK(help_on(option.verb).find("--" + std::string(option.name())) != std::string::npos);
+        CHECK(find_option(option.verb, option.name()) == &option);
+        if (!option.needs.empty()) CHECK(find_option(option.verb, option.needs));
+        const bool other = option.excludes.empty() || option.excludes == "operands";
+        CHECK((other || find_option(option.verb, option.excludes)));
     }
 }
 

@@ -81,15 +81,10 @@ std::optional<ExitCode> check_marked(const ProofRequest& request) {
 
 }
 
-ExitCode run_proof_command(ProofRequest request) {
-    if (request.summary && request.format != "text")
-        return wrong_use("proof",
-                         "--summary is text, and does not go with --format " + request.format);
+ExitCode run_proof_command(const ProofRequest& request) {
     if (const auto code = check_marked(request)) return *code;
     if (std::ranges::count(request.inputs, "-") > 1)
         return wrong_use("proof", "standard input can be read once; give - once");
-    if (!request.paper.empty())
-        request.choices.paper = request.paper == "a4" ? trade::Paper::a4 : trade::Paper::letter;
     std::optional<std::int64_t> epoch;
     if (!read_epoch(epoch)) return wrong_use("proof", epoch_fault);
 

@@ -12,7 +12,6 @@ namespace quoin::commands {
 struct ProofRequest {
     std::vector<std::string> inputs; // `-` is standard input
     std::string format = "text";     // or `json`, `sarif`
-    std::string paper;               // `letter` or `a4`; empty: the résumé's own
     stages::Choices choices;
     bool strict = false;  // a should fails, too
     bool summary = false; // a few lines in place of the findings
@@ -21,6 +20,6 @@ struct ProofRequest {
 
 // Findings go to standard output, errors in a file to standard error. ExitCode::errors if there is
 // an error or a must, or with `strict` a should.
-ExitCode run_proof_command(ProofRequest request);
+ExitCode run_proof_command(const ProofRequest& request);
 
 }

@@ -1,4 +1,5 @@
 // Findings in the Static Analysis Results Interchange Format, SARIF 2.1.0 (OASIS, 2020).
+#include "compiler/commands/command_line.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 
 #include <fmt/format.h>
@@ -13,7 +14,6 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 constexpr const char* schema = "https://json.schemastore.org/sarif-2.1.0.json";
-constexpr const char* version = "0.1.0";
 
 const char* level_of(advice::Weight weight) {
     switch (weight) {
@@ -127,7 +127,7 @@ Json proof_sarif(Proofreads all) {
     }
     Json run = {
         {"tool",
-         {{"driver", {{"name", "quoin"}, {"version", version}, {"rules", std::move(rules)}}}}},
+         {{"driver", {{"name", "quoin"}, {"version", version()}, {"rules", std::move(rules)}}}}},
         {"columnKind", "unicodeCodePoints"},
         {"invocations", Json::array({{{"executionSuccessful", successful},
                                       {"toolExecutionNotifications", std::move(notifications)}}})},

@@ -150,9 +150,7 @@ std::vector<Outcome> set_all(const std::vector<std::string>& inputs,
 
 }
 
-ExitCode run_set(SetRequest request) {
-    if (!request.paper.empty())
-        request.choices.paper = request.paper == "a4" ? trade::Paper::a4 : trade::Paper::letter;
+ExitCode run_set(const SetRequest& request) {
     std::vector<Outputs> outputs;
     if (const auto fault = plan_outputs(request, outputs)) return wrong_use("set", *fault);
     std::optional<std::int64_t> epoch;

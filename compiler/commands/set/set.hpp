@@ -13,7 +13,6 @@ struct SetRequest {
     std::vector<std::string> inputs; // `-` is standard input
     std::string output;              // empty: beside the input; for several inputs a folder
     std::string plain, deps;         // empty: not asked for; for several inputs folders
-    std::string paper;               // `letter` or `a4`; empty: the résumé's own
     stages::Choices choices;
     bool verify = false;  // read each PDF back before it takes its target's place
     bool explain = false; // print the proof of each fit
@@ -22,6 +21,6 @@ struct SetRequest {
 
 // Sets every input, on all cores when there are several, and prints messages in input order. An
 // input that fails leaves its outputs as they were and does not stop the others.
-ExitCode run_set(SetRequest request);
+ExitCode run_set(const SetRequest& request);
 
 }

@@ -50,7 +50,7 @@ ExitCode set_specimen(const ThemesRequest& request, const std::filesystem::path&
     set.output = request.output.empty()
                      ? std::filesystem::path(request.specimen).stem().string() + ".pdf"
                      : request.output;
-    return run_set(std::move(set));
+    return run_set(set);
 }
 
 }

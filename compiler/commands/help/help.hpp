@@ -1,0 +1,18 @@
+// `quoin help`: what a verb does, and the references of the markup, of themes and of the checks.
+#pragma once
+
+#include "compiler/commands/command_line.hpp"
+
+#include <string>
+#include <vector>
+
+namespace quoin::commands {
+
+struct HelpRequest {
+    std::vector<std::string> topics; // verbs or references; none: what quoin does
+};
+
+// A topic that is both, such as `themes`, gives both.
+ExitCode run_help(const HelpRequest& request);
+
+}

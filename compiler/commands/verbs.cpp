@@ -1,0 +1,174 @@
+// The tables of verbs and options, and how each verb's request is filled from what was given.
+#include "compiler/commands/verbs.hpp"
+
+#include "compiler/commands/checks/checks.hpp"
+#include "compiler/commands/help/help.hpp"
+#include "compiler/commands/mend/mend.hpp"
+#include "compiler/commands/proof/proof.hpp"
+#include "compiler/commands/scan/scan.hpp"
+#include "compiler/commands/set/set.hpp"
+#include "compiler/commands/themes/themes.hpp"
+#include "compiler/trade/vocabulary.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace quoin::commands {
+
+namespace {
+
+constexpr std::string_view no_resume = "a résumé file is required; use - for standard input";
+
+stages::Choices choices_of(const Given& given) {
+    stages::Choices choices;
+    if (const auto tags = given.lists.find("for"); tags != given.lists.end())
+        choices.tags = tags->second;
+    if (given.has("theme")) choices.theme = given.text("theme");
+    choices.paper = trade::paper_named(given.text("paper"));
+    return choices;
+}
+
+std::string format_of(const Given& given) {
+    return given.has("format") ? given.text("format") : "text";
+}
+
+ExitCode do_set(const Given& given) {
+    return run_set({.inputs = given.operands,
+                    .output = given.text("output"),
+                    .plain = given.text("plain"),
+                    .deps = given.text("deps"),
+                    .choices = choices_of(given),
+                    .verify = given.has("verify"),
+                    .explain = given.has("explain"),
+                    .draft = given.has("draft")});
+}
+
+ExitCode do_proof(const Given& given) {
+    return run_proof_command({.inputs = given.operands,
+                              .format = format_of(given),
+                              .choices = choices_of(given),
+                              .strict = given.has("strict"),
+                              .summary = given.has("summary"),
+                              .marked = given.text("marked")});
+}
+
+constexpr Verb verbs[] = {
+    {"set", "Typeset a résumé as a tagged one-page PDF.", "FILE...", no_resume,
+     "A FILE of - is standard input, and as an output standard output. Without -o the PDF\n"
+     "goes beside its source: draft.resume to draft.pdf.\n\n"
+     "Exit status: 0 done, 1 errors, 2 wrong use, 3 it does not fit the page.",
+     do_set},
+    {"proof", "Proofread a résumé: what to mend, where, and why.", "FILE...", no_resume,
+     "A FILE of - is standard input. Findings that the résumé accepts are set aside:\n"
+     "accept: NAME (reason).\n\n"
+     "Exit status: 0 nothing that must be mended, 1 something, or errors, 2 wrong use.",
+     do_proof},
+    {"mend", "Make the mends that change form alone, in the file.", "FILE...", no_resume,
+     "A FILE of - is standard input, mended to standard output. The whole file is mended,\n"
+     "whatever its tags.\n\n"
+     "Exit status: 0 done, 1 errors, 2 wrong use.\n"
+     "To mend is not to judge: it is 1 for errors alone, whatever is left.",
+     [](const Given& given) {
+         return run_mend({.inputs = given.operands, .dry_run = given.has("dry-run")});
+     }},
+    {"checks",
+     "List what proof looks at, or explain the checks named.",
+     "[NAME]...",
+     {},
+     "Without a NAME the names of all checks are listed; with some, what each looks at and why\n"
+     "is printed.\n\n"
+     "Exit status: 0 done, 1 it cannot be written, 2 wrong use.",
+     [](const Given& given) {
+         return run_checks({.names = given.operands, .reference = given.has("reference")});
+     }},
+    {"scan", "Tell what an applicant portal gets out of any PDF.", "FILE...",
+     "a PDF file is required",
+     "Prints the text in reading order, what is found in it, and what is wrong. Poppler's\n"
+     "tools (Debian package poppler-utils) read each file, under limits of their own.\n\n"
+     "Exit status: 0 nothing is wrong, 1 faults or a file that cannot be read, 2 wrong use.",
+     [](const Given& given) {
+         return run_scan({.inputs = given.operands, .format = format_of(given)});
+     }},
+    {"themes",
+     "List the themes, or set a specimen page of one.",
+     {},
+     {},
+     "Exit status: 0 done, 1 errors, 2 wrong use, 3 it does not fit the page.",
+     [](const Given& given) {
+         return run_themes({.specimen = given.text("specimen"), .output = given.text("output")});
+     }},
+    {"help",
+     "Print what a verb does, or the reference of the markup, themes or checks.",
+     "[TOPIC]...",
+     {},
+     "A TOPIC is a verb, or a reference: markup, themes or checks.\n\n"
+     "Exit status: 0 done, 1 it cannot be read or written, 2 wrong use.",
+     [](const Given& given) { return run_help({.topics = given.operands}); }},
+};
+
+constexpr Option options[] = {
+    {"set", "-o,--output FILE", "write the PDF to FILE, or each of several into the folder FILE"},
+    {"set", "--for TAG...", "keep what is tagged TAG; may be repeated"},
+    {"set", "--theme NAME", "the theme's name, or a path to a theme file"},
+    {"set", "--paper SIZE", "letter or a4", "paper size: letter, a4"},
+    {"set", "--plain FILE",
+     "write the text for a portal's form to FILE; without -o, no PDF is written"},
+    {"set", "--explain",
+     "print why the page is set as it is, and what the next better setting lacks"},
+    {"set", "--draft",
+     "set what does not fit too, as small as allowed, on as many pages as it takes"},
+    {"set", "--deps FILE", "write what the outputs depend on to FILE, for make"},
+    {"set", "--verify", "read the PDF back before it is written; a word lost is an error"},
+    {"proof", "--for TAG...", "proofread the build for TAG; may be repeated"},
+    {"proof", "--theme NAME", "the theme to set the page in, as for set"},
+    {"proof", "--paper SIZE", "letter or a4", "paper size: letter, a4"},
+    {"proof", "--strict", "fail for what should be mended, too"},
+    {.verb = "proof",
+     .form = "--summary",
+     .does = "say in a few lines what matters most, and what is good already",
+     .excludes = "format",
+     .refusal = "--summary is text, and does not go with --format {}"},
+    {"proof", "--marked FILE",
+     "write the page to FILE, a PDF, with every finding noted at its words"},
+    {"proof", "--format FORMAT", "text, json or sarif", "format: text, json, sarif"},
+    {"mend", "--dry-run", "print what would change, and change nothing"},
+    {.verb = "checks",
+     .form = "--reference",
+     .does = "print the reference page of all checks",
+     .excludes = "operands",
+     .refusal = "--reference is the page of all checks, and takes no names"},
+    {"scan", "--format FORMAT", "text, to be read, or json, for programs", "format: text, json"},
+    {"themes", "--specimen NAME", "set a page that shows all of a theme: its name, or a path"},
+    {.verb = "themes",
+     .form = "-o,--output FILE",
+     .does = "write the specimen to FILE instead of NAME.pdf",
+     .needs = "specimen"},
+};
+
+}
+
+std::string_view Option::argument() const {
+    const std::string_view after = form.substr(std::min(names().size() + 1, form.size()));
+    return after.substr(0, after.find('.'));
+}
+
+std::span<const Verb> all_verbs() {
+    return verbs;
+}
+
+std::span<const Option> all_options() {
+    return options;
+}
+
+const Verb* find_verb(std::string_view name) {
+    const auto* found = std::ranges::find(verbs, name, &Verb::name);
+    return found == std::end(verbs) ? nullptr : found;
+}
+
+const Option* find_option(std::string_view verb, std::string_view name) {
+    const auto* found = std::ranges::find_if(
+        options, [&](const Option& row) { return row.verb == verb && row.name() == name; });
+    return found == std::end(options) ? nullptr : found;
+}
+
+}
