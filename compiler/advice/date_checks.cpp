@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <utility>
 
 namespace quoin::advice {
@@ -43,33 +44,19 @@ void dates_missing(const ProofContext& context, std::vector<Finding>& findings) 
     }
 }
 
-// `Nov-Jan 2026`: both dates have the year that stands there once.
-bool shares_year(const model::DateRange& range, std::string_view typed) {
-    std::size_t years = 0;
-    for (std::size_t at = 0; at < typed.size();) {
-        std::size_t end = at;
-        while (end < typed.size() && is_figure(typed[end]))
-            ++end;
-        if (end - at == 4) ++years;
-        at = std::max(end, at + 1);
-    }
-    return years == 1 && range.start->year == range.end->year;
-}
-
 void end_before_start(const ProofContext& context, std::vector<Finding>& findings) {
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         if (!ends_before_start(range)) return;
         const std::string start = spelled(*range.start, trade::DateForm::short_month);
         const std::string end = spelled(*range.end, trade::DateForm::short_month);
-        const std::string_view typed = source_at(context.sources, field.place);
-        if (!shares_year(range, typed))
+        if (!range.one_year)
             return report(findings, field.place,
                           "this ends in " + end + ", before it starts in " + start,
                           "see which of the two dates has the slip");
         model::Date year_before = *range.start;
         --year_before.year;
         report(findings, field.place,
-               model::in_quotes(typed) + " is read and printed as " + start + " to " + end,
+               model::in_quotes(range.typed) + " is read and printed as " + start + " to " + end,
                "did it start in " + spelled(year_before, trade::DateForm::short_month) +
                    "? then give both years");
     });
@@ -79,8 +66,7 @@ void day_given(const ProofContext& context, std::vector<Finding>& findings) {
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         const bool given = (range.start && range.start->day) || (range.end && range.end->day);
         if (!given) return;
-        report(findings, field.place,
-               model::in_quotes(source_at(context.sources, field.place)) + " gives the day",
+        report(findings, field.place, model::in_quotes(range.typed) + " gives the day",
                "month and year are enough; the page shows no day in any case");
     });
 }
@@ -150,19 +136,19 @@ void date_order(const ProofContext& context, std::vector<Finding>& findings) {
 // --- forms
 
 struct Spelled {
-    Place place; // of the value, in one line
-    std::vector<SpelledDate> dates;
+    Place place; // of the value
+    const model::DateRange* range = nullptr;
+
+    bool is_all(trade::DateForm form) const {
+        return std::ranges::all_of(
+            range->written, [&](const model::WrittenDate& date) { return date.form == form; });
+    }
 };
 
 std::vector<Spelled> all_spelled(const ProofContext& context) {
     std::vector<Spelled> all;
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
-        const std::string_view raw = source_at(context.sources, field.place);
-        const auto again = model::read_dates(raw);
-        const auto* same = std::get_if<model::DateRange>(&again);
-        if (!same || *same != range) return; // goes over two lines
-        auto dates = spelled_dates(raw);
-        if (!dates.empty()) all.push_back({field.place, std::move(dates)});
+        if (!range.written.empty()) all.push_back({field.place, &range});
     });
     return all;
 }
@@ -172,7 +158,7 @@ constexpr std::size_t form_count = 4;
 std::array<std::size_t, form_count> count_forms(const std::vector<Spelled>& all) {
     std::array<std::size_t, form_count> counts{};
     for (const Spelled& each : all)
-        for (const SpelledDate& date : each.dates)
+        for (const model::WrittenDate& date : each.range->written)
             ++counts.at(static_cast<std::size_t>(date.form));
     return counts;
 }
@@ -189,16 +175,9 @@ void date_forms(const ProofContext& context, std::vector<Finding>& findings) {
     std::vector<Place> odd;
     std::vector<Edit> edits;
     for (const Spelled& each : all) {
-        if (std::ranges::all_of(each.dates,
-                                [&](const SpelledDate& date) { return date.form == form; }))
-            continue;
+        if (each.is_all(form)) continue;
         odd.push_back(each.place);
-        for (Respelling& change : respellings(source_at(context.sources, each.place), form)) {
-            Place place = each.place;
-            place.column += static_cast<std::uint32_t>(change.offset);
-            place.length = static_cast<std::uint32_t>(change.length);
-            edits.push_back({place, std::move(change.text)});
-        }
+        std::ranges::move(respellings(*each.range, form), std::back_inserter(edits));
     }
     report(findings, odd.front(),
            "dates are written in more than one way; " +
@@ -216,8 +195,7 @@ void expected_past(const ProofContext& context, std::vector<Finding>& findings) 
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         if (range.expected && range.end && is_over(*range.end, day))
             report(findings, field.place,
-                   model::in_quotes(source_at(context.sources, field.place)) +
-                       " is called expected and is past",
+                   model::in_quotes(range.typed) + " is called expected and is past",
                    "if it has come about, take out 'expected'");
     });
 }

@@ -1,4 +1,5 @@
-// The labelled tables of tests/advice: contact details, degrees and dates, each row with its source.
+// The labelled tables of tests/advice: contact details, degrees and dates, each row with its
+// source.
 #include "compiler/advice/contact_forms.hpp"
 #include "compiler/advice/date_order.hpp"
 #include "compiler/advice/date_spelling.hpp"
@@ -221,9 +222,14 @@ TEST_CASE("date spelling: the forms a value is written in, and its other forms")
     for (const Spelling& c : spellings) {
         CAPTURE(c.text);
         std::string text = c.text;
-        const auto changes = respellings(text, c.form);
+        auto range = std::get<model::DateRange>(model::read_dates(text));
+        for (model::WrittenDate& date : range.written) {
+            date.place.column = static_cast<std::uint32_t>(date.offset + 1);
+            date.place.length = static_cast<std::uint32_t>(date.length);
+        }
+        const auto changes = respellings(range, c.form);
         for (auto change = changes.rbegin(); change != changes.rend(); ++change)
-            text.replace(change->offset, change->length, change->text);
+            text.replace(change->place.column - 1, change->place.length, change->replacement);
         CHECK(text == (*c.after == '\0' ? c.text : c.after));
         if (*c.after != '\0')
             CHECK(std::get<model::DateRange>(model::read_dates(text)) ==

@@ -35,7 +35,11 @@ std::vector<Text> items(const Text& text, std::string_view separators) {
 std::optional<DateRange> read_range(const syntax::Node& node, Diagnostics& diagnostics) {
     const JoinedValue value{node.value};
     auto result = read_dates(value.text());
-    if (auto* range = std::get_if<DateRange>(&result)) return std::move(*range);
+    if (auto* range = std::get_if<DateRange>(&result)) {
+        for (WrittenDate& date : range->written)
+            date.place = value.place(date.offset, date.length);
+        return std::move(*range);
+    }
     auto& fault = std::get<DateFault>(result);
     diagnostics.error(value.place(fault.offset, fault.length), std::move(fault.text));
     return std::nullopt;

@@ -2,6 +2,7 @@
 // month, a year and season (21 spring to 24 winter), a day where one was given; ranges of two.
 #pragma once
 
+#include "compiler/base/place.hpp"
 #include "compiler/trade/kinds.hpp"
 
 #include <compare>
@@ -9,6 +10,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace quoin::model {
 
@@ -23,12 +25,28 @@ struct Date {
     bool operator==(const Date&) const = default;
 };
 
+// A month and year in a form that tells of itself: seasons, years alone, dates with a day, and
+// `May 2026`, which is both short and long, do not.
+struct WrittenDate {
+    std::size_t offset = 0, length = 0; // bytes into the text
+    Date date;
+    trade::DateForm form{};
+    Place place; // of it in the source, for who has one
+};
+
 struct DateRange {
     std::optional<Date> start; // none: a single date, held in `end`
     std::optional<Date> end;   // none: to the present
     bool expected = false;     // the end lies in the future
+    // How it was typed
+    std::string typed = {};
+    std::vector<WrittenDate> written = {};
+    bool one_year = false; // `Nov-Jan 2026`: the year stands there once, and both dates have it
 
-    bool operator==(const DateRange&) const = default;
+    // As dates, however they were typed.
+    bool operator==(const DateRange& other) const {
+        return start == other.start && end == other.end && expected == other.expected;
+    }
 };
 
 struct DateFault {

@@ -10,6 +10,7 @@
 
 #include <tao/pegtl/contrib/parse_tree.hpp>
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <chrono>
@@ -40,10 +41,13 @@ using Kept = pegtl::parse_tree::selector<
         date_rules::no_date, date_rules::no_end, date_rules::no_start, date_rules::only_present,
         date_rules::nothing, date_rules::left_over>>;
 
-constexpr std::array<std::string_view, 24> date_words{
-    "January",   "February", "March",    "April",    "May",      "June",        "July",    "August",
-    "September", "October",  "November", "December", "Spring",   "Summer",      "Fall",    "Autumn",
-    "Winter",    "present",  "ongoing",  "current",  "expected", "anticipated", "through", "since"};
+constexpr auto date_words = [] {
+    std::array<std::string_view, 12 + trade::months_of_year> words{
+        "Spring",  "Summer",  "Fall",     "Autumn",      "Winter",  "present",
+        "ongoing", "current", "expected", "anticipated", "through", "since"};
+    std::ranges::copy(trade::month_names, words.begin() + 12);
+    return words;
+}();
 
 struct DatePart { // a date, and where its figures stand for what may be wrong with them
     Date date;
@@ -60,6 +64,24 @@ int number(std::string_view digits) { // of four digits at most
 
 int month_of(std::string_view name) { // as the grammar has it
     return trade::month_named(name.substr(0, 3))->month;
+}
+
+// How a month and year are typed, if that tells of a form.
+std::optional<trade::DateForm> form_of(const DateNode& node) {
+    if (node.children.size() != 2) return std::nullopt; // there is a day, or one of them alone
+    const DateNode& first = *node.children.front();
+    const DateNode& second = *node.children.back();
+    if (first.is_type<date_rules::year>() && node.string_view()[4] == '-')
+        return trade::DateForm::year_month;
+    if (!second.is_type<date_rules::year>()) return std::nullopt;
+    if (first.is_type<date_rules::month>() && node.string_view()[first.string_view().size()] == '/')
+        return trade::DateForm::month_slash_year;
+    if (!first.is_type<date_rules::month_name>()) return std::nullopt;
+    const auto name =
+        trade::month_named(first.string_view().substr(0, first.string_view().find('.')));
+    const bool both = name && name->whole && name->month == 5; // May
+    if (!name || both) return std::nullopt;
+    return name->whole ? trade::DateForm::long_month : trade::DateForm::short_month;
 }
 
 int days_of(const Date& date) {
@@ -83,6 +105,7 @@ public:
         if (fault_) return *fault_;
         if (parts_.size() == 2 || since_ || present_) range_.start = parts_.front().date;
         if (!since_ && !present_) range_.end = parts_.back().date;
+        range_.typed = text_;
         return range_;
     }
 
@@ -144,6 +167,13 @@ private:
         for (const auto& leaf : node.children)
             set(*leaf, part);
         parts_.push_back(part);
+        const std::string_view text = node.string_view();
+        if (const auto form = form_of(node))
+            range_.written.push_back({static_cast<std::size_t>(text.data() - text_.data()),
+                                      text.size(),
+                                      part.date,
+                                      *form,
+                                      {}});
     }
 
     void set(const DateNode& leaf, DatePart& part) {
@@ -191,7 +221,8 @@ private:
     }
 
     void share() {
-        if (parts_.front().takes_year) parts_.front().date.year = parts_.back().date.year;
+        range_.one_year = parts_.front().takes_year;
+        if (range_.one_year) parts_.front().date.year = parts_.back().date.year;
         if (parts_.back().takes_month) parts_.back().date.month = parts_.front().date.month;
     }
 
