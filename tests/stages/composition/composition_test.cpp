@@ -237,19 +237,20 @@ TEST_CASE("what patterns make of fields") {
 
 TEST_CASE("left-over separators are dropped, a pattern's own words stay") {
     const std::pair<const char*, const char*> cases[] = {
-        {"{publication}[, {dates}][, {link}]", "2026, a.example"},
-        {"[{publication}][ · {dates}][ · {link}]", "2026 · a.example"},
-        {"– [{publication}][, {dates}][, {link}]", "– 2026, a.example"},
-        {"*In:* – [{publication}][, {dates}][, {link}]", "In: – 2026, a.example"},
-        {"{publication}[ ([{dates}][, {link}])]", "(2026, a.example)"},
-        {"{dates}[ ([{publication}][, at {link}]).]", "2026 (at a.example)."},
-        {"{dates}, {link} [{publication}]", "2026, a.example"},
+        {"{award}[, {dates}][, {by}]", "2026, a.example"},
+        {"[{award}][ · {dates}][ · {by}]", "2026 · a.example"},
+        {"– [{award}][, {dates}][, {by}]", "– 2026, a.example"},
+        {"*In:* – [{award}][, {dates}][, {by}]", "In: – 2026, a.example"},
+        {"{award}[ ([{dates}][, {by}])]", "(2026, a.example)"},
+        {"{dates}[ ([{award}][, at {by}]).]", "2026 (at a.example)."},
+        {"{dates}, {by} [{award}]", "2026, a.example"},
     };
     for (const auto& row : cases) {
         CAPTURE(row.first);
-        const std::string theme = "form: publications\ntitle: "s + row.first + "\n";
-        CHECK(text_of(compose(entry("publications", "dates: 2026\nlink: a.example"), theme)
-                          .paragraphs.at(2)) == row.second);
+        const std::string theme = "form: honors\ntitle: "s + row.first + "\n";
+        CHECK(text_of(
+                  compose(entry("honors", "dates: 2026\nby: a.example"), theme).paragraphs.at(2)) ==
+              row.second);
     }
 }
 

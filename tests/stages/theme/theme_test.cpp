@@ -156,7 +156,7 @@ TEST_CASE("every theme that comes with quoin is read without a fault") {
 
 TEST_CASE("a theme changes what the one it is based on says, and keeps the rest") {
     const Result result = change("size: 10.5\nbullet: -\nstyle: name\nalign: left\n\nform: "
-                                 "publications\nline: {publication}\nline: {dates}\nline: {link}");
+                                 "honors\nline: {award}\nline: {dates}\nline: {by}");
     REQUIRE(result.theme);
     const quoin::theme::Theme& theme = *result.theme;
     CHECK(theme.name == "test");
@@ -165,7 +165,7 @@ TEST_CASE("a theme changes what the one it is based on says, and keeps the rest"
     CHECK(theme.bullet == "-");
     CHECK(theme.style(quoin::theme::StyleName::name).align == quoin::theme::Align::left);
     CHECK(theme.style(quoin::theme::StyleName::name).size > 1.5);
-    CHECK(theme.forms.at(quoin::trade::Holds::publications).lines.size() == 3);
+    CHECK(theme.forms.at(quoin::trade::Holds::honors).lines.size() == 3);
     CHECK_FALSE(theme.family.empty());
 }
 
@@ -432,21 +432,21 @@ TEST_CASE("patterns that are refused") {
 
 TEST_CASE("a form gives every field one place of its own") {
     const std::pair<const char*, const char*> cases[] = {
-        {"title: {publication}\nline: [{dates}][, {link}]", "none"},
-        {"title: {publication}[ ([{dates}][, {link}])]", "none"},
-        {"title: {publication}[, {dates}]",
-         "4:8: form 'publications' does not print 'link': every field needs its place"},
-        {"title: {publication}[, {dates}]\nline: {link}[, {dates}]",
-         "5:7: form 'publications' prints 'dates' twice"},
-        {"title: {publication}[, {dates} {link}]", "4:8: 'link' would be lost where 'dates' has no "
-                                                   "value: give each a group of its own"},
-        {"title: {publication}[, {dates}[ {link}]]",
-         "4:8: 'link' would be lost where 'dates' has no value: give each a group of its own"},
+        {"title: {award}\nline: [{dates}][, {by}]", "none"},
+        {"title: {award}[ ([{dates}][, {by}])]", "none"},
+        {"title: {award}[, {dates}]",
+         "4:8: form 'honors' does not print 'by': every field needs its place"},
+        {"title: {award}[, {dates}]\nline: {by}[, {dates}]",
+         "5:7: form 'honors' prints 'dates' twice"},
+        {"title: {award}[, {dates} {by}]", "4:8: 'by' would be lost where 'dates' has no "
+                                           "value: give each a group of its own"},
+        {"title: {award}[, {dates}[ {by}]]",
+         "4:8: 'by' would be lost where 'dates' has no value: give each a group of its own"},
     };
     for (const auto& row : cases) {
         const auto& [lines, fault] = row;
         CAPTURE(row.first);
-        CHECK(first_fault("form: publications\n"s + lines) == fault);
+        CHECK(first_fault("form: honors\n"s + lines) == fault);
     }
     CHECK(first_fault("form: skills\nline: {group}") ==
           "4:7: form 'skills' does not print 'label': every field needs its place");
