@@ -218,6 +218,8 @@ TEST_CASE("what patterns make of fields") {
         {entry("education", "school: Ellery State College\nmajor: History\nhonors: Dean's List"),
          {"Ellery State College", "Major in History", "Honors: Dean’s List"}},
         {entry("skills", "Laboratory: pH meter, titration"), {"Laboratory: pH meter, titration"}},
+        {entry("publications", "publication: On Eelgrass\nvenue: /Tide Notes/\ndates: Apr 2026"),
+         {"On Eelgrass, Tide Notes · Apr\u00A02026"}},
         {entry("publications", "publication: \"On Eelgrass\"\nlink: a.example\nlink: b.example"),
          {"“On Eelgrass” · a.example · b.example"}},
         {entry("credentials", "credential: First Aid\nissuer: Ellery Health\nexpires: 2027"),
