@@ -1,9 +1,14 @@
 // The table of the wording checks, and those of person, voice and sentence.
 #include "compiler/advice/bullet_wording.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/english/tokens.hpp"
 #include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>
+#include <charconv>
+#include <iterator>
+#include <optional>
 
 namespace quoin::advice {
 
@@ -80,6 +85,90 @@ void passive(const ProofContext& context, std::vector<Finding>& findings) {
                                                  : "say who did it, in an active verb");
 }
 
+// --- figures that cannot be
+
+constexpr std::array<std::string_view, 6> less_words{"reduction", "decrease", "decline",
+                                                     "less",      "fewer",    "lower"};
+constexpr std::array<std::string_view, 11> fall_words{
+    "cut",       "cutting",    "reduced", "reducing", "lowered", "lowering",
+    "decreased", "decreasing", "shrank",  "trimmed",  "slashed"};
+// Where what falls no longer reaches, and what a percentage may be of.
+constexpr std::array<std::string_view, 9> fall_bounds{"and",  "while", "but",    "to",  "at",
+                                                      "from", "than",  "target", "goal"};
+constexpr std::array<std::string_view, 7> fall_joins{"by",   "in", "with", "through",
+                                                     "over", "at", "for"};
+
+// Of `$1,200` and `118%`; none for a figure of another make.
+std::optional<double> value_of(std::string_view figure) {
+    std::string plain;
+    std::ranges::copy_if(figure, std::back_inserter(plain),
+                         [](char c) { return c != ',' && c != '$' && c != '%'; });
+    double value = 0;
+    const auto end = std::from_chars(plain.data(), plain.data() + plain.size(), value);
+    const bool whole = end.ec == std::errc{} && end.ptr == plain.data() + plain.size();
+    return whole ? std::optional(value) : std::nullopt;
+}
+
+// `12-8%`
+bool is_upside_down(std::string_view figure, bool percent) {
+    const std::size_t hyphen = std::min(figure.find('-'), figure.size() - 1);
+    const std::string_view start = figure.substr(0, hyphen), end = figure.substr(hyphen + 1);
+    return percent && value_of(end) && value_of(start) > value_of(end);
+}
+
+class Figures { // of a bullet, those that cannot be
+public:
+    explicit Figures(const WordedBullet& bullet)
+        : bullet_(bullet), tokens_(english::read_tokens(bullet.text, {})) {}
+
+    void report_to(std::vector<Finding>& findings) const {
+        for (std::size_t i = 0; i < tokens_.size(); ++i) {
+            if (tokens_[i].kind != english::TokenKind::figure) continue;
+            const bool percent = word(i).ends_with('%') || word(i + 1) == "percent";
+            const auto value = value_of(word(i));
+            if (percent && value > 100 && is_fall(i, word(i + 1) == "percent" ? i + 2 : i + 1))
+                tell(i, i, " is more than there was; nothing falls by over 100 percent", findings);
+            if (is_upside_down(word(i), percent))
+                tell(i, i, " runs from the greater figure down to the smaller", findings);
+            if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3)) &&
+                value > value_of(word(i + 3)))
+                tell(i, i + 3, " is more than the whole", findings);
+        }
+    }
+
+private:
+    std::string_view word(std::size_t i) const {
+        return i < tokens_.size() ? std::string_view(tokens_[i].lower) : std::string_view{};
+    }
+
+    // `Cut entry time 118%`, `118% fewer slips`: a fall by so much, and of nothing else.
+    bool is_fall(std::size_t i, std::size_t next) const {
+        if (is_one_of(word(next), less_words)) return true;
+        const bool by = i > 0 && word(i - 1) == "by";
+        if (!by && !word(next).empty() && !is_one_of(word(next), fall_joins)) return false;
+        while (i-- > 0 && !word(i).empty() && !is_one_of(word(i), fall_bounds))
+            if (is_one_of(word(i), fall_words)) return true;
+        return false;
+    }
+
+    void tell(std::size_t first, std::size_t last, const char* fault,
+              std::vector<Finding>& findings) const {
+        const std::size_t begin = tokens_[first].extent.offset;
+        const english::Extent all{begin, tokens_[last].extent.offset + tokens_[last].extent.length -
+                                             begin};
+        report(findings, bullet_.place(all), model::in_quotes(bullet_.words(all)) + fault,
+               "see which figure has the slip; a change goes 'from' one 'to' the other");
+    }
+
+    const WordedBullet& bullet_;
+    english::Tokens tokens_;
+};
+
+void impossible_figure(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities}))
+        Figures(bullet).report_to(findings);
+}
+
 constexpr std::array wording_table{
     Check{"tense", Weight::should, "wording",
           "Verbs are in the past where the entry has ended, and in the present where it goes on: "
@@ -126,6 +215,11 @@ constexpr std::array wording_table{
           "A number is what a reader remembers, and what tells a big job from a small one.",
           "common practice", "- Trained volunteers in survey methods",
           "- Trained 4 volunteers in survey methods", no_figure},
+    Check{"impossible-figure", Weight::must, "wording",
+          "Nothing falls by more than 100 percent, a range of percentages begins with the "
+          "smaller, and of a number no more than that number is counted.",
+          "A figure that cannot be true makes a reader doubt the others.", "common practice",
+          "- Cut entry time 118%", "- Cut entry time from 22 minutes to 10", impossible_figure},
     Check{"task-without-result", Weight::consider, "wording",
           "A bullet tells an outcome, a scale or a reason beside the task.",
           "Tasks come with the title of a job; what came of them is yours.", "common practice",
