@@ -43,10 +43,7 @@ void full_address(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Field* field : contacts(context, trade::FieldName::address)) {
         const auto details = address_details(plain_in(field));
         if (details.empty()) continue;
-        std::string listed = details.front();
-        for (std::size_t i = 1; i < details.size(); ++i)
-            listed += (i + 1 == details.size() ? " and " : ", ") + details[i];
-        report(findings, field->place, "the address gives " + listed,
+        report(findings, field->place, "the address gives " + joined(details, " and "),
                "city and state are enough, such as 'Port Ellery, WA'");
     }
 }

@@ -1,5 +1,6 @@
 // Ways through the model that checks share.
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 
 #include "compiler/stages/model/wording.hpp"
@@ -7,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <ranges>
 #include <utility>
 
 namespace quoin::advice {
@@ -150,26 +152,14 @@ std::string counted(std::size_t count, std::string_view one, std::string_view se
 }
 
 std::string some_of(const std::vector<std::string>& words, std::size_t most) {
-    std::string text;
-    const std::size_t shown = std::min(words.size(), most);
-    for (std::size_t i = 0; i < shown; ++i) {
-        if (i > 0) text += i + 1 == words.size() ? " and " : ", ";
-        text += model::in_quotes(words[i]);
-    }
-    if (shown < words.size()) text += " and " + std::to_string(words.size() - shown) + " more";
-    return text;
+    return joined(words | std::views::transform(model::in_quotes), " and ", most);
 }
 
 std::string lines_listed(const std::vector<Place>& places) {
     constexpr std::size_t most = 6; // and one more, rather than "and 1 more"
-    const std::size_t shown = places.size() > most + 1 ? most : places.size();
-    std::string text;
-    for (std::size_t i = 0; i < shown; ++i) {
-        if (i > 0) text += i + 1 == places.size() ? " and " : ", ";
-        text += std::to_string(places[i].line);
-    }
-    if (shown < places.size()) text += " and " + std::to_string(places.size() - shown) + " more";
-    return text;
+    const auto line_of = [](const Place& place) { return std::to_string(place.line); };
+    return joined(places | std::views::transform(line_of), " and ",
+                  places.size() > most + 1 ? most : places.size());
 }
 
 bool is_before_college(const model::Entry& entry) {

@@ -1,6 +1,7 @@
-// Lists of words: whether a word is one of them, and how to add one that is not. Those of a room's
-// words/ are compiled in by make_lists.py as lines in the order of their bytes, each a word or a
-// phrase and, after a tab, what is said of it; they are searched where they lie.
+// Lists of words: whether a word is one of them, how to add one that is not, and a list in a
+// sentence. Those of a room's words/ are compiled in by make_lists.py as lines in the order of their
+// bytes, each a word or a phrase and, after a tab, what is said of it; they are searched where they
+// lie.
 #pragma once
 
 #include <algorithm>
@@ -44,6 +45,18 @@ std::vector<std::string_view> pieces_of(std::string_view text, std::string_view 
 
 inline void add_once(std::vector<std::string>& list, std::string_view word, std::size_t most) {
     if (list.size() < most && !is_one_of(word, list)) list.emplace_back(word);
+}
+
+// "a", "a and b", "a, b and c"; of those beyond `most`, how many there are: "a, b and 3 more".
+std::string joined(const auto& words, std::string_view last,
+                   std::size_t most = static_cast<std::size_t>(-1)) {
+    const std::size_t all = std::ranges::size(words), shown = std::min(most, all);
+    std::string text;
+    for (std::size_t i = 0; i < shown; ++i) {
+        if (i > 0) text += i + 1 == all ? last : ", ";
+        text += std::ranges::begin(words)[static_cast<std::ptrdiff_t>(i)];
+    }
+    return shown == all ? text : text + " and " + std::to_string(all - shown) + " more";
 }
 
 }

@@ -1,6 +1,7 @@
 // What a portal looks for and does not find, and all checks together.
 #include "compiler/portal/faults.hpp"
 
+#include "compiler/base/lists.hpp"
 #include "compiler/portal/letters.hpp"
 
 #include <fmt/format.h>
@@ -8,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <ranges>
 
 namespace quoin::portal {
 
@@ -123,19 +125,15 @@ std::size_t letters_of(const Reading& reading) {
 }
 
 std::string list_of(const std::vector<std::string>& words) {
-    constexpr std::size_t shown = 3, longest = 40;
-    std::string text;
-    for (std::size_t i = 0; i < std::min(shown, words.size()); ++i) {
-        const bool last = i + 1 == words.size();
-        text += i == 0 ? "" : last ? " and " : ", ";
-        std::size_t length = std::min(longest, words[i].size());
-        while (length < words[i].size() &&
-               (static_cast<unsigned char>(words[i][length]) & 0xC0) == 0x80)
+    constexpr std::size_t shown = 3;
+    const auto quoted = [](const std::string& word) {
+        constexpr std::size_t longest = 40;
+        std::size_t length = std::min(longest, word.size());
+        while (length < word.size() && (static_cast<unsigned char>(word[length]) & 0xC0) == 0x80)
             --length; // not inside a character
-        text += '\'' + words[i].substr(0, length) + (length < words[i].size() ? "…'" : "'");
-    }
-    if (words.size() > shown) text += fmt::format(" and {} more", words.size() - shown);
-    return text;
+        return '\'' + word.substr(0, length) + (length < word.size() ? "…'" : "'");
+    };
+    return joined(words | std::views::transform(quoted), " and ", shown);
 }
 
 void check_finds(const Evidence& evidence, const Found& found, ScanFaults& faults) {

@@ -2,6 +2,7 @@
 #include "compiler/trade/vocabulary.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -143,12 +144,7 @@ std::string kinds_with(const Word& word) {
     std::vector<std::string_view> names;
     for (const auto& kind : kind_rows)
         if (word.kinds.has(kind.value)) names.push_back(kind.name);
-    std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        if (i > 0) text += i + 1 == names.size() ? " or " : ", ";
-        text += names[i];
-    }
-    return text;
+    return joined(names, " or ");
 }
 
 std::string_view label_of(FieldName name) {

@@ -2,7 +2,10 @@
 #include "compiler/stages/model/wording.hpp"
 
 #include "compiler/base/diagnostics.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/suggest.hpp"
+
+#include <ranges>
 
 namespace quoin::model {
 
@@ -11,12 +14,8 @@ std::string in_quotes(std::string_view text) {
 }
 
 std::string listed(std::span<const std::string_view> words) {
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0) text += i + 1 == words.size() ? " or " : ", ";
-        text.append("'").append(words[i]).append("'");
-    }
-    return text;
+    const auto quoted = [](std::string_view word) { return "'" + std::string(word) + "'"; };
+    return joined(words | std::views::transform(quoted), " or ");
 }
 
 std::string did_you_mean(std::string_view word, std::span<const std::string_view> candidates) {
