@@ -16,7 +16,6 @@ namespace {
 
 constexpr std::size_t excerpt_columns = 74;
 constexpr std::size_t columns_before = 36; // of the place, where a long line is cut
-constexpr std::size_t found_characters = 40;
 constexpr std::string_view ellipsis = "…";
 
 const char* severity_name(Severity severity) {
@@ -133,19 +132,6 @@ std::string format(const Diagnostic& diagnostic, const Sources& sources, bool wi
                        fmt::format(" {}: {}", severity_name(diagnostic.severity), diagnostic.text);
     if (with_excerpt && place.line != 0) text += excerpt(place, sources);
     return text;
-}
-
-std::string worded(std::string_view message, std::string_view found) {
-    const std::size_t at = message.find("{}");
-    if (at == std::string_view::npos) return std::string(message);
-    std::size_t end = 0;
-    for (std::size_t characters = 0; end < found.size() && characters < found_characters;
-         ++characters)
-        end += first_character(found.substr(end)).length;
-    std::string text(message.substr(0, at));
-    text += found.substr(0, end);
-    if (end < found.size()) text += ellipsis;
-    return text += message.substr(at + 2);
 }
 
 }

@@ -45,8 +45,4 @@ std::string location(const Place& place, const Sources& sources);
 // A line feed, the source line, and where the place has a column a caret on a line of its own.
 std::string excerpt(const Place& place, const Sources& sources);
 
-// A message of grammar/messages.hpp with its `{}` replaced by what was found, cut to a readable
-// length.
-std::string worded(std::string_view message, std::string_view found);
-
 }

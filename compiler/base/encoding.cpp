@@ -1,6 +1,7 @@
 // Text from bytes. What is no text is named with what it most likely is and how to mend it.
 #include "compiler/base/encoding.hpp"
 
+#include "compiler/base/messages.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <fmt/format.h>
@@ -73,16 +74,10 @@ bool looks_like_windows_1252(std::string_view bytes) {
 }
 
 std::string ill_formed_text(unsigned char byte, bool windows) {
-    if (windows)
-        return fmt::format("byte 0x{:02X} is not UTF-8; the file looks like Windows-1252, where it "
-                           "is '{}': save it with the encoding UTF-8",
-                           byte, to_utf8(from_windows_1252(byte)));
-    const char* why = "is part of a character that was begun before it or is missing its beginning";
-    if (byte >= 0xC2 && byte <= 0xF4) why = "begins a character that does not go on as it must";
-    if (byte == 0xC0 || byte == 0xC1 || byte > 0xF4) why = "stands in no UTF-8 text";
-    return fmt::format("byte 0x{:02X} is not UTF-8: it {}; type the character anew and save the "
-                       "file with the encoding UTF-8",
-                       byte, why);
+    if (windows) return fill<messages::windows_1252>(byte, to_utf8(from_windows_1252(byte)));
+    if (byte == 0xC0 || byte == 0xC1 || byte > 0xF4) return fill<messages::never_utf8>(byte);
+    return byte >= 0xC2 ? fill<messages::broken_off>(byte)
+                        : fill<messages::beginning_missing>(byte);
 }
 
 class Decoder {
@@ -97,9 +92,8 @@ public:
             if (counts_.at(kind) > most_faults_of_a_kind)
                 decoded_.faults.push_back(
                     {{},
-                     fmt::format("{} {} in all, of which the first {} "
-                                 "are shown",
-                                 counts_.at(kind), kind_names.at(kind), most_faults_of_a_kind)});
+                     fill<messages::bytes_left_out>(counts_.at(kind), kind_names.at(kind),
+                                                    most_faults_of_a_kind)});
         return std::move(decoded_);
     }
 
@@ -115,15 +109,12 @@ private:
         else if (character.code == U'\n')
             put("\n");
         else if (character.code == 0)
-            fault(ByteFault::nul, "a NUL byte, which no text holds: take it out");
+            fault(ByteFault::nul, fill<messages::nul_byte>());
         else if (is_control(character.code))
             fault(ByteFault::control,
-                  fmt::format("U+{:04X} is a control character, which cannot be set: take it out",
-                              static_cast<std::uint32_t>(character.code)));
+                  fill<messages::control>(static_cast<std::uint32_t>(character.code)));
         else if (too_many_marks(character.code))
-            fault(ByteFault::marks, fmt::format("more than {} combining marks in a row (Unicode "
-                                                "Standard Annex #15, section 13): take some out",
-                                                most_marks));
+            fault(ByteFault::marks, fill<messages::many_marks>(most_marks));
         else
             put(bytes);
     }
@@ -185,11 +176,7 @@ private:
 }
 
 Decoded decode(std::string_view bytes) {
-    if (looks_like_utf16(bytes))
-        return {{},
-                {{{},
-                  "looks like UTF-16, and UTF-8 was expected: in the editor that wrote it, save it "
-                  "as plain text with the encoding UTF-8"}}};
+    if (looks_like_utf16(bytes)) return {{}, {{{}, fill<messages::utf16>()}}};
     if (bytes.starts_with(mark_bytes)) bytes.remove_prefix(mark_bytes.size());
     return Decoder(bytes).run();
 }

@@ -2,6 +2,7 @@
 #include "compiler/base/source.hpp"
 
 #include "compiler/base/encoding.hpp"
+#include "compiler/base/messages.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <fcntl.h>
@@ -21,9 +22,6 @@ static_assert(3 * Sources::most_bytes < std::numeric_limits<std::uint32_t>::max(
               "places count bytes in 32 bits, and NFC makes a text at most three times as long");
 
 namespace {
-
-constexpr const char* too_large =
-    "is larger than 1 MiB; a résumé is a few kilobytes of text, so this looks like another file";
 
 class FileDescriptor { // an open file, or a negative number
 public:
@@ -48,13 +46,13 @@ struct ReadBytes { // the bytes, or why there are none
 std::string open_fault(int error) {
     switch (error) {
     case ENOENT:
-        return "no such file";
+        return fill<messages::no_file>();
     case ENOTDIR:
-        return "no such file: a part of its path is not a folder";
+        return fill<messages::no_file_in_file>();
     case EACCES:
-        return "may not be read: permission is missing";
+        return fill<messages::may_not_be_read>();
     default:
-        return "cannot be read: " + std::generic_category().message(error);
+        return fill<messages::unreadable>(std::generic_category().message(error));
     }
 }
 
@@ -70,7 +68,7 @@ ReadBytes read_bounded(int descriptor) {
         if (count == 0) return reading;
         reading.bytes.append(buffer.data(), static_cast<std::size_t>(count));
     }
-    return {{}, too_large};
+    return {{}, fill<messages::too_large>()};
 }
 
 ReadBytes read_file(const std::filesystem::path& path) {
@@ -78,7 +76,7 @@ ReadBytes read_file(const std::filesystem::path& path) {
     if (descriptor.number() < 0) return {{}, open_fault(errno)};
     struct stat status {};
     if (::fstat(descriptor.number(), &status) != 0) return {{}, open_fault(errno)};
-    if (S_ISDIR(status.st_mode)) return {{}, "is a folder; a text file was expected"};
+    if (S_ISDIR(status.st_mode)) return {{}, fill<messages::folder>()};
     return read_bounded(descriptor.number());
 }
 
@@ -99,7 +97,7 @@ std::string printable(std::string name) {
 // Takes the bytes of a file that holds nothing but its name yet.
 bool take(SourceFile& file, std::uint32_t index, std::string bytes, Diagnostics& diagnostics) {
     if (bytes.size() > Sources::most_bytes) {
-        diagnostics.error({.file = index}, too_large);
+        diagnostics.error({.file = index}, fill<messages::too_large>());
         return false;
     }
     file.bytes = std::move(bytes);
@@ -108,7 +106,7 @@ bool take(SourceFile& file, std::uint32_t index, std::string bytes, Diagnostics&
     if (decoded.faults.empty()) {
         std::string normal = to_nfc(file.text);
         if (normal.size() > Sources::most_bytes)
-            decoded.faults.push_back({{}, too_large});
+            decoded.faults.push_back({{}, fill<messages::too_large>()});
         else
             file.text = std::move(normal);
     }

@@ -3,6 +3,7 @@
 #include "compiler/base/write_file.hpp"
 
 #include "compiler/base/folder.hpp"
+#include "compiler/base/messages.hpp"
 
 #include <fcntl.h>
 #include <fmt/format.h>
@@ -41,18 +42,14 @@ private:
     int number_;
 };
 
-std::string path_in_quotes(const fs::path& path) {
-    return fmt::format("'{}'", path.string());
-}
-
 std::string no_such_folder(const fs::path& file) {
     std::error_code ignored;
     fs::path folder = folder_of(file);
-    if (fs::is_directory(folder, ignored)) return "there is no such file";
+    if (fs::is_directory(folder, ignored)) return fill<messages::nothing_there>();
     while (folder.has_relative_path() && !fs::exists(folder.parent_path(), ignored) &&
            folder.has_parent_path())
         folder = folder.parent_path();
-    return "there is no folder " + path_in_quotes(folder);
+    return fill<messages::no_folder>(folder.string());
 }
 
 std::string reason(int error, const fs::path& file) {
@@ -60,34 +57,34 @@ std::string reason(int error, const fs::path& file) {
     case ENOENT:
         return no_such_folder(file);
     case ENOTDIR:
-        return path_in_quotes(folder_of(file)) + " is not a folder";
+        return fill<messages::not_a_folder>(folder_of(file).string());
     case EISDIR:
-        return "it is a folder";
+        return fill<messages::target_is_folder>();
     case EACCES:
     case EPERM:
-        return "there is no permission to write in the folder " + path_in_quotes(folder_of(file));
+        return fill<messages::folder_closed>(folder_of(file).string());
     case ENOSPC:
-        return "the disk is full";
+        return fill<messages::disk_full>();
     case EDQUOT:
-        return "the disk quota is used up";
+        return fill<messages::quota_used_up>();
     case EFBIG:
-        return "the file would be larger than is allowed";
+        return fill<messages::too_long>();
     case EROFS:
-        return "the disk can only be read";
+        return fill<messages::read_only>();
     case ENAMETOOLONG:
-        return "its name is too long";
+        return fill<messages::name_too_long>();
     case ELOOP:
-        return "its symbolic links lead in a circle";
+        return fill<messages::links_in_circle>();
     case EPIPE:
-        return "nobody reads from the pipe any more";
+        return fill<messages::pipe_closed>();
     default:
         return std::generic_category().message(error);
     }
 }
 
 std::string fault(const std::string& target, const std::string& why) {
-    return fmt::format("cannot write {}: {}",
-                       target == "-" ? "to standard output" : path_in_quotes(target), why);
+    return target == "-" ? fill<messages::cannot_print>(why)
+                         : fill<messages::cannot_write>(target, why);
 }
 
 // 0, or the error number.
@@ -168,9 +165,8 @@ int replace(const fs::path& target, std::string_view bytes, const struct stat* o
 }
 
 std::optional<std::string> write_file(const std::string& target, std::string_view bytes) {
-    if (target.empty()) return "cannot write: the file's name is empty";
-    if (target.find('\0') != std::string::npos)
-        return "cannot write: the file's name has a null character in it";
+    if (target.empty()) return fill<messages::name_empty>();
+    if (target.find('\0') != std::string::npos) return fill<messages::name_with_null>();
     int error = 0;
     struct stat there {};
     const bool exists = target != "-" && ::stat(target.c_str(), &there) == 0;
@@ -182,8 +178,8 @@ std::optional<std::string> write_file(const std::string& target, std::string_vie
                (!S_ISREG(there.st_mode) || starts_with_any(target, {"/dev/", "/proc/"}))) {
         error = write_directly(target, bytes);
     } else if (exists && ::access(target.c_str(), W_OK) != 0) {
-        return fault(target, errno == EROFS ? reason(EROFS, target)
-                                            : "there is no permission to write over it");
+        return fault(target,
+                     errno == EROFS ? reason(EROFS, target) : fill<messages::file_closed>());
     } else {
         const auto file = follow_links(target);
         error = file ? replace(*file, bytes, exists ? &there : nullptr) : ELOOP;

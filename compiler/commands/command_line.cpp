@@ -2,7 +2,7 @@
 
 #include "compiler/base/lists.hpp"
 #include "compiler/base/suggest.hpp"
-#include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 #include "compiler/commands/verbs.hpp"
 
 #include <CLI/CLI.hpp>

@@ -1,6 +1,6 @@
 #include "compiler/commands/installation.hpp"
 
-#include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 
 #include <fmt/format.h>
 

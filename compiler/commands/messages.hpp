@@ -1,25 +1,54 @@
-// Diagnostics as a verb prints them.
+// What can be wrong with what was asked for, and what a verb says of it.
 #pragma once
 
-#include "compiler/base/diagnostics.hpp"
-#include "compiler/base/source.hpp"
-#include "compiler/commands/command_line.hpp"
+#include "compiler/base/message.hpp"
 
-#include <string>
-#include <string_view>
+namespace quoin::commands::messages {
 
-namespace quoin::commands {
+inline constexpr Message more_like_these = "{} more like these";
+inline constexpr Message internal_error = "internal error: {}; please report it";
+inline constexpr Message epoch = "SOURCE_DATE_EPOCH is not a number of seconds since 1970";
+inline constexpr Message dash_twice = "standard input can be read once; give - once";
+inline constexpr Message dash_not_alone = "standard input is one résumé; give - alone";
 
-// One a line, in the order they are in; of very many the first, and how many more there are.
-std::string all_messages(const Diagnostics& diagnostics, const Sources& sources, bool excerpts);
+// Outputs
+inline constexpr Message output_no_folder =
+    "'{}' is not a folder; with several files, {} names the folder they go to";
+inline constexpr Message deps_without_file =
+    "--deps needs an output that is a file; name one with -o";
+inline constexpr Message one_target_for_two = "two outputs would be written to '{}'";
+inline constexpr Message source_overwritten =
+    "'{}' is a source and would be overwritten; name another output with -o";
 
-// To standard error, as they are.
-void print_messages(std::string_view messages);
+// A page that does not hold it, or is held by too little
+inline constexpr Message page_too_long = "{} too long for {} at {}; {}";
+inline constexpr Message with_smallest_margins = "{} and the smallest margins allowed";
+inline constexpr Message with_margins = "{} and margins of {} in, the smallest allowed";
+inline constexpr Message set_as_draft = "set as a draft, with a rule across where its pages end";
+inline constexpr Message nothing_written = "nothing was written";
+inline constexpr Message cut_high_school =
+    "a high school beside a college is the first to go; without this entry {} fewer";
+inline constexpr Message cut_bullet =
+    "bullet {} of its entry, where five are the usual most; without it {} fewer";
+inline constexpr Message fewest_words = "{}the fewest words that bring it onto {}: {} in {}";
+inline constexpr Message cheapest_follow = "; the cheapest {} of them follow";
+inline constexpr Message characters_save = "{} fewer {} {}";
+inline constexpr Message whole_bullet = "{}: this bullet, whole";
+inline constexpr Message say_words = "{}, say {}";
+inline constexpr Message last_lines_hold = " (the last {} only {})";
+inline constexpr Message words_will_not_do =
+    "shorter words will not do; take out whole entries or sections";
+inline constexpr Message thin_page = "the {} page is only {} full; fill it to a third at least, or "
+                                     "cut and set 'pages: {}'";
 
-// To standard output, at once. False if it could not be written, which is said for the verb.
-bool print_output(std::string_view verb, std::string_view text);
+// Checks and mends
+inline constexpr Message no_check = "there is no check {}{}";
+inline constexpr Message marked_several = "--marked marks one résumé; name one file at a time";
+inline constexpr Message marked_over_source = "--marked would write over the résumé itself";
+inline constexpr Message marked_and_more = "standard output holds one thing; give --marked a file";
+inline constexpr Message left_to_mend = "left for you to mend, for made by itself the change would "
+                                        "have the file read in another way";
 
-// Said to standard error, for the verb.
-ExitCode wrong_use(std::string_view verb, std::string_view text);
+inline constexpr Message not_scanned = "it could not be scanned: {}";
 
 }

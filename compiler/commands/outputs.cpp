@@ -1,6 +1,6 @@
 #include "compiler/commands/outputs.hpp"
 
-#include <fmt/format.h>
+#include "compiler/commands/messages.hpp"
 
 #include <algorithm>
 #include <filesystem>
@@ -39,9 +39,7 @@ std::optional<std::string> check_folders(const SetRequest& request) {
                                         {"--deps", &request.deps}}) {
         std::error_code fault;
         if (!given->empty() && !std::filesystem::is_directory(*given, fault))
-            return fmt::format(
-                "'{}' is not a folder; with several files, {} names the folder they go to", *given,
-                option);
+            return fill<messages::output_no_folder>(*given, option);
     }
     return std::nullopt;
 }
@@ -51,19 +49,17 @@ std::optional<std::string> check_targets(const SetRequest& request,
     std::set<std::string> taken;
     for (const Outputs& one : outputs) {
         if (!one.deps.empty() && !is_file(one.pdf) && !is_file(one.plain))
-            return "--deps needs an output that is a file; name one with -o";
+            return fill<messages::deps_without_file>();
         for (const std::string& target : {one.pdf, one.plain, one.deps}) {
             if (target.empty()) continue;
             if (!taken.insert(std::filesystem::path(target).lexically_normal().string()).second)
-                return fmt::format("two outputs would be written to '{}'", target);
+                return fill<messages::one_target_for_two>(target);
             const auto overwritten =
                 std::ranges::find_if(request.inputs, [&](const std::string& input) {
                     return input != "-" && same_file(input, target);
                 });
             if (overwritten != request.inputs.end())
-                return fmt::format(
-                    "'{}' is a source and would be overwritten; name another output with -o",
-                    target);
+                return fill<messages::source_overwritten>(target);
         }
     }
     return std::nullopt;
@@ -83,7 +79,7 @@ Outputs outputs_of(const SetRequest& request, const std::string& input, bool sev
 std::optional<std::string> plan_outputs(const SetRequest& request, std::vector<Outputs>& outputs) {
     const bool several = request.inputs.size() > 1;
     if (several && std::ranges::count(request.inputs, "-") > 0)
-        return "standard input is one résumé; give - alone";
+        return fill<messages::dash_not_alone>();
     if (several)
         if (auto fault = check_folders(request)) return fault;
     for (const std::string& input : request.inputs)

@@ -77,32 +77,15 @@ std::string count_in_characters(std::size_t count) {
 void check_characters(const Evidence& evidence, ScanFaults& faults) {
     const AllSeen seen = look(evidence.by_place);
     if (seen.replacements.count > 0)
-        faults.push_back(
-            {"unreadable-characters", trade::Weight::must, 0,
-             fmt::format("{} cannot be read, in {}", count_in_characters(seen.replacements.count),
-                         list_of(seen.replacements.words)),
-             "A search for the word will not find it.",
-             "Set these words in another font, or export with another program."});
+        report<messages::unreadable_characters>(
+            faults, count_in_characters(seen.replacements.count), list_of(seen.replacements.words));
     if (seen.private_letters.count > 0)
-        faults.push_back({"private-characters", trade::Weight::must, 0,
-                          fmt::format("{} in words come out as codes of the font's own",
-                                      count_in_characters(seen.private_letters.count)),
-                          "Only this font knows what they mean; a portal shows boxes or nothing.",
-                          "Set the text in a font that has these characters at their usual "
-                          "places."});
+        report<messages::private_characters>(faults,
+                                             count_in_characters(seen.private_letters.count));
     if (seen.private_signs.count > 0)
-        faults.push_back({"private-signs", trade::Weight::consider, 0,
-                          fmt::format("{} (bullets or icons) come out as codes of the font's own",
-                                      count_in_characters(seen.private_signs.count)),
-                          "A portal shows boxes in their place, and may not see a list.",
-                          "Use the bullet of the text font, and words in place of icons."});
+        report<messages::private_signs>(faults, count_in_characters(seen.private_signs.count));
     if (seen.ligatures.count > 0)
-        faults.push_back({"ligatures", trade::Weight::should, 0,
-                          fmt::format("letters come out joined into one character in {}",
-                                      list_of(seen.ligatures.words)),
-                          "A search for the word as it is typed may not find it.",
-                          "Switch ligatures off in the program that made the PDF, or type the "
-                          "letters apart."});
+        report<messages::ligatures>(faults, list_of(seen.ligatures.words));
 }
 
 }

@@ -1,8 +1,6 @@
 // Two columns side by side, and whether they are read one after the other or across.
 #include "compiler/portal/faults.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -126,16 +124,9 @@ void check_columns(const Evidence& evidence, ScanFaults& faults) {
         const std::size_t fewer = std::min(columns->left_lines, columns->right_lines);
         if (std::max(crossings(evidence.by_place, *columns),
                      crossings(evidence.by_file, *columns)) >= fewer)
-            faults.push_back({"interleaved-columns", trade::Weight::must, page + 1,
-                              "two columns are read across, a line of one and a line of the other",
-                              "The lines of two entries are mixed, and neither makes sense.",
-                              "Set the résumé in one column, or with text columns in place of a "
-                              "table or tab stops."});
+            report<messages::interleaved_columns>(faults).page = page + 1;
         else
-            faults.push_back({"two-columns", trade::Weight::consider, page + 1,
-                              "the text stands in two columns",
-                              "Here each is read by itself; some portals read across.",
-                              "For a portal, keep a version in one column."});
+            report<messages::two_columns>(faults).page = page + 1;
     }
 }
 

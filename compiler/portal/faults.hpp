@@ -1,6 +1,7 @@
 // The checks of a scan. Each says nothing where it is not sure.
 #pragma once
 
+#include "compiler/portal/messages.hpp"
 #include "compiler/portal/scan.hpp"
 
 #include <vector>
@@ -8,6 +9,14 @@
 namespace quoin::portal {
 
 using ScanFaults = std::vector<ScanFault>;
+
+// A row of the table, of the whole document unless the page is set.
+template<const messages::FaultRow& row, typename... Found>
+ScanFault& report(ScanFaults& faults, Found&&... found) {
+    return faults.emplace_back(ScanFault{std::string(row.check), row.weight, 0,
+                                         fill<row>(std::forward<Found>(found)...),
+                                         std::string(row.why), std::string(row.mend)});
+}
 
 ScanFaults find_faults(const Evidence& evidence, const Found& found); // all of them, sorted
 

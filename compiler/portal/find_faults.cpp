@@ -22,43 +22,26 @@ bool has_link_to(const Evidence& evidence, std::string_view scheme) {
 }
 
 void check_contacts(const Evidence& evidence, const Found& found, ScanFaults& faults) {
-    if (found.name.empty())
-        faults.push_back({"no-name", trade::Weight::should, 0,
-                          "no name is recognised at the top of the first page",
-                          "A portal may file the résumé under something else.",
-                          "Put your name first, alone on its line, larger than the text."});
+    if (found.name.empty()) report<messages::no_name>(faults);
     if (found.emails.empty())
-        faults.push_back({"no-email", trade::Weight::should, 0,
-                          has_link_to(evidence, "mailto:")
-                              ? "no email address is written out; there is only a link to one"
-                              : "no email address is found",
-                          "A portal fills its form from what is written on the page.",
-                          "Write the address out, in one piece."});
+        report<messages::no_email>(faults, has_link_to(evidence, "mailto:")
+                                               ? fill<messages::only_a_link>()
+                                               : fill<messages::found_nowhere>());
     if (found.phones.empty())
-        faults.push_back({"no-phone", trade::Weight::should, 0,
-                          has_link_to(evidence, "tel:")
-                              ? "no telephone number is written out; there is only a link to one"
-                              : "no telephone number is found",
-                          "A portal fills its form from what is written on the page.",
-                          "Write the number with its area code, such as (360) 555-0142."});
+        report<messages::no_phone>(faults, has_link_to(evidence, "tel:")
+                                               ? fill<messages::only_a_link>()
+                                               : fill<messages::found_nowhere>());
 }
 
 void check_sections(const Found& found, ScanFaults& faults) {
     if (std::ranges::none_of(found.sections, &FoundSection::known))
-        faults.push_back({"no-sections", trade::Weight::should, 0,
-                          "no section heading is recognised",
-                          "A portal sorts what it reads by headings such as Education and "
-                          "Experience.",
-                          "Give each section a usual title, alone on its line."});
+        report<messages::no_sections>(faults);
     std::vector<std::string> unknown;
     for (const FoundSection& section : found.sections)
         if (!section.known) unknown.push_back(section.title);
     if (!unknown.empty())
-        faults.push_back({"unusual-titles", trade::Weight::consider, 0,
-                          fmt::format("portals may not know {} as {}", list_of(unknown),
-                                      unknown.size() == 1 ? "a heading" : "headings"),
-                          "What stands below is then taken for a part of the section before.",
-                          "Where a usual title says the same, use it."});
+        report<messages::unusual_titles>(faults, list_of(unknown),
+                                         unknown.size() == 1 ? "a heading" : "headings");
 }
 
 std::string without_spaces(std::string_view text) {
@@ -106,12 +89,8 @@ void check_page_headers(const Evidence& evidence, const Found& found, ScanFaults
                 for (const std::string& one : *all)
                     if (line.find(one) != std::string::npos) in_header.push_back(one);
     if (in_header.empty()) return;
-    faults.push_back({"contact-in-page-header", trade::Weight::must, 0,
-                      fmt::format("{} {} in a page header or footer", list_of(in_header),
-                                  in_header.size() == 1 ? "stands" : "stand"),
-                      "Many readers leave headers and footers out, and with them the way to "
-                      "reach you.",
-                      "Put it into the page's own text, at the top of the first page."});
+    report<messages::contact_in_page_header>(faults, list_of(in_header),
+                                             in_header.size() == 1 ? "stands" : "stand");
 }
 
 }

@@ -3,8 +3,6 @@
 
 #include "compiler/portal/letters.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
@@ -21,18 +19,10 @@ void check_sizes(const Evidence& evidence, ScanFaults& faults) {
         if (text.size < small) small_letters += text.letters;
         if (text.size < tiny) tiny_letters += text.letters;
     }
-    if (tiny_letters >= few_letters)
-        faults.push_back({"tiny-text", trade::Weight::must, 0,
-                          fmt::format("{} letters are smaller than {} pt", tiny_letters, tiny),
-                          "Nobody can read them, and a portal that finds hidden words may turn "
-                          "the résumé away.",
-                          "Set them larger, or take them out."});
+    if (tiny_letters >= few_letters) report<messages::tiny_text>(faults, tiny_letters, tiny);
     // a fifth, so that a footnote does not count
     else if (small_letters * 5 >= evidence.looks.letters && small_letters >= few_letters)
-        faults.push_back({"small-text", trade::Weight::should, 0,
-                          fmt::format("{} letters are smaller than {} pt", small_letters, small),
-                          "It is hard to read on paper and on a telephone.",
-                          "Set the text in 10 to 12 pt, and cut words."});
+        report<messages::small_text>(faults, small_letters, small);
 }
 
 // One tone all over: nothing can be seen there.
@@ -77,23 +67,14 @@ std::vector<std::string> invisible_words(const Evidence& evidence) {
 
 void check_visible(const Evidence& evidence, ScanFaults& faults) {
     const std::vector<std::string> words = invisible_words(evidence);
-    if (words.size() >= 2)
-        faults.push_back(
-            {"hidden-text", trade::Weight::must, 0,
-             fmt::format("{} words cannot be seen on the page: {}", words.size(), list_of(words)),
-             "A portal reads them, a person does not; employers take that for a "
-             "trick.",
-             "Take them out, or let them be seen."});
+    if (words.size() >= 2) report<messages::hidden_text>(faults, words.size(), list_of(words));
 }
 
 // Text that is drawn invisibly over a picture: a scan that a machine has read.
 void check_machine_read(const Evidence& evidence, ScanFaults& faults) {
     const std::size_t all = letters_of(evidence.by_place);
     if (evidence.images == 0 || all < few_letters || 2 * evidence.looks.letters > all) return;
-    faults.push_back({"machine-read-scan", trade::Weight::should, 0,
-                      "the page is a picture with text that a machine read from it",
-                      "Such text often has wrong letters, and a portal gets those.",
-                      "Export the PDF from the program the résumé was written in."});
+    report<messages::machine_read_scan>(faults);
 }
 
 }

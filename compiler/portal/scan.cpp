@@ -26,19 +26,17 @@ constexpr const char* no_fonts = "/dev/null"; // for a PDF of ours, which carrie
 std::optional<std::string> read_whole(const fs::path& file, std::string& bytes) {
     std::error_code error;
     const fs::file_status status = fs::status(file, error);
-    if (!fs::exists(status)) return "there is no such file";
-    if (fs::is_directory(status)) return "it is a folder; name a PDF file";
-    if (!fs::is_regular_file(status)) return "it is not a regular file; name a PDF file";
+    if (!fs::exists(status)) return fill<messages::no_file>();
+    if (fs::is_directory(status)) return fill<messages::is_folder>();
+    if (!fs::is_regular_file(status)) return fill<messages::no_regular_file>();
     const std::uintmax_t size = fs::file_size(file, error);
-    if (error) return "it cannot be read: " + error.message();
-    if (size == 0) return "it is empty";
-    if (size > most_pdf_bytes)
-        return fmt::format("it has {} MiB; at most {} MiB are read", size >> 20,
-                           most_pdf_bytes >> 20);
+    if (error) return fill<messages::unreadable>(error.message());
+    if (size == 0) return fill<messages::empty>();
+    if (size > most_pdf_bytes) return fill<messages::too_large>(size >> 20, most_pdf_bytes >> 20);
     std::ifstream in(file, std::ios::binary);
     bytes.resize(static_cast<std::size_t>(size));
     if (!in.read(bytes.data(), static_cast<std::streamsize>(size)))
-        return "it cannot be read; see its permissions";
+        return fill<messages::no_permission>();
     return std::nullopt;
 }
 
@@ -48,9 +46,8 @@ std::optional<std::string> not_a_pdf(std::string_view bytes) {
     if (bytes.substr(0, header_within).find("%PDF-") != std::string_view::npos) return std::nullopt;
     const bool zip = bytes.starts_with("PK\x03\x04");
     const bool old = bytes.starts_with("\xD0\xCF\x11\xE0");
-    if (zip || old)
-        return "it is not a PDF but perhaps a word processor's file; export it as PDF first";
-    return "it is not a PDF: it does not begin with '%PDF-'";
+    if (zip || old) return fill<messages::other_format>();
+    return fill<messages::no_pdf>();
 }
 
 // The PDF as the tools see it: the bytes that were checked, not what the file may become meanwhile.
@@ -95,21 +92,17 @@ std::string last_page() {
 std::string fault_of(const ToolResult& result, const Tool& tool) {
     switch (result.end) {
     case ToolEnd::missing:
-        return fmt::format("it needs the program '{}'; install the package poppler-utils",
-                           tool.name);
+        return fill<messages::no_reader>(tool.name);
     case ToolEnd::too_long:
-        return fmt::format("reading it took too long; '{}' was stopped", tool.name);
+        return fill<messages::too_slow>(tool.name);
     case ToolEnd::too_large:
-        return fmt::format("more came out of it than a résumé can hold; '{}' was stopped",
-                           tool.name);
+        return fill<messages::too_much>(tool.name);
     case ToolEnd::no_memory:
-        return fmt::format("reading it took more memory than a résumé can need; '{}' was stopped",
-                           tool.name);
+        return fill<messages::no_memory>(tool.name);
     case ToolEnd::broken:
-        return fmt::format("'{}' broke off while it read it (signal {}); export it again",
-                           tool.name, result.code);
+        return fill<messages::broke_off>(tool.name, result.code);
     default:
-        return fmt::format("it is damaged: '{}' could not read it; export it again", tool.name);
+        return fill<messages::damaged>(tool.name);
     }
 }
 
@@ -195,8 +188,7 @@ void look_closer(const Readers& readers, Evidence& evidence) {
 void refuse_locked_and_damaged(const ToolResult& info, const ToolResult& text) {
     constexpr int copying_forbidden = 3; // poppler's code; Debian's reads on
     if (info.messages.find("Incorrect password") != std::string::npos)
-        throw Fault{"it opens only with a password, so a portal gets nothing from it; save it "
-                    "without one"};
+        throw Fault{fill<messages::needs_password>()};
     if (info.code != 0) throw Fault{fault_of({}, {"pdfinfo", {}})};
     if (text.code != 0 && text.code != copying_forbidden)
         throw Fault{fault_of({}, {"pdftotext", {}})};

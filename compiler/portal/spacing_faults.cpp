@@ -5,8 +5,6 @@
 #include "compiler/base/utf8.hpp"
 #include "compiler/portal/letters.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 namespace quoin::portal {
@@ -87,18 +85,9 @@ void check_spacing(const Evidence& evidence, ScanFaults& faults) {
         for (const ReadWord& word : line.words)
             if (is_glued(word.text)) add_once(glued, word.text, most_listed);
     if (!spread.empty())
-        faults.push_back({"split-words", trade::Weight::must, 0,
-                          fmt::format("letters are set so far apart that {} {} out in pieces",
-                                      list_of(spread), spread.size() == 1 ? "comes" : "come"),
-                          "A portal reads single letters and misses the word; a heading read so "
-                          "opens no section.",
-                          "Take away the letter spacing, or the spaces typed between letters."});
-    if (!glued.empty())
-        faults.push_back({"glued-words", trade::Weight::must, 0,
-                          fmt::format("words run together: {}", list_of(glued)),
-                          "A search for any one of them does not find it.",
-                          "Export with another program or font; check by copying a line out of a "
-                          "viewer."});
+        report<messages::split_words>(faults, list_of(spread),
+                                      spread.size() == 1 ? "comes" : "come");
+    if (!glued.empty()) report<messages::glued_words>(faults, list_of(glued));
 }
 
 }

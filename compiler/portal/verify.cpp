@@ -5,7 +5,6 @@
 #include "compiler/portal/faults.hpp"
 #include "compiler/stages/composition/line_ends.hpp"
 
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cstdint>
@@ -127,13 +126,9 @@ void report_lost(const std::vector<ExpectedWord>& lost, const WordSet& read, std
         for (; i < lost.size() && lost[i].place == place; ++i)
             (read.contains(lost[i].text) ? moved : gone).push_back(lost[i].text);
         if (!gone.empty())
-            diagnostics.error(place, fmt::format("{} cannot be read whole from the PDF, in the "
-                                                 "order of {}; nothing was written",
-                                                 list_of(gone), order));
+            diagnostics.error(place, fill<messages::word_lost>(list_of(gone), order));
         if (!moved.empty())
-            diagnostics.error(place, fmt::format("{} would be read out of place, in the order of "
-                                                 "{}; nothing was written",
-                                                 list_of(moved), order));
+            diagnostics.error(place, fill<messages::word_moved>(list_of(moved), order));
     }
 }
 
@@ -172,7 +167,7 @@ bool verify_pdf(const composition::Composition& composition, std::string_view pd
                 Diagnostics& diagnostics) {
     const auto read = read_pdf(pdf);
     if (const auto* fault = std::get_if<std::string>(&read)) {
-        diagnostics.error(file, "the PDF cannot be verified: " + *fault);
+        diagnostics.error(file, fill<messages::not_verified>(*fault));
         return false;
     }
     const std::vector<ExpectedWord> expected = expected_words(composition);

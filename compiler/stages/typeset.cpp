@@ -1,11 +1,9 @@
 #include "compiler/stages/typeset.hpp"
 
-#include "compiler/base/suggest.hpp"
 #include "compiler/stages/composition/hyphenation.hpp"
+#include "compiler/stages/messages.hpp"
 #include "compiler/stages/model/build.hpp"
 #include "compiler/stages/selection/select.hpp"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <utility>
@@ -21,10 +19,8 @@ void warn_of_unused_tags(const model::Resume& resume, const Choices& choices, st
     const std::vector<std::string_view> candidates(used.begin(), used.end());
     for (const std::string& tag : choices.tags) {
         if (std::ranges::find(used, tag) != used.end()) continue;
-        const auto meant = nearest(tag, candidates);
         diagnostics.warning(Place{file, 0, 0, 0},
-                            fmt::format("nothing here is tagged '{}'{}", tag,
-                                        meant ? fmt::format("; did you mean '{}'?", *meant) : ""));
+                            fill<messages::nothing_tagged>(tag, did_you_mean(tag, candidates)));
     }
 }
 

@@ -447,12 +447,4 @@ TEST_SUITE("source") {
                       "b?.resume:2:1: note: third\n"
                       "b?.resume:2:1: error: fourth\n");
     }
-
-    TEST_CASE("messages take what was found, cut to a readable length") {
-        CHECK(quoin::worded("'{}' is wrong", "x") == "'x' is wrong");
-        CHECK(quoin::worded("as in '{lab}'", "x") == "as in '{lab}'");
-        CHECK(quoin::worded("'{}'", "{}") == "'{}'");
-        CHECK(quoin::worded("'{}'", std::string(40, 'a')) == "'" + std::string(40, 'a') + "'");
-        CHECK(quoin::worded("'{}'", repeated("é", 90)) == "'" + repeated("é", 80) + "…'");
-    }
 }

@@ -2,7 +2,7 @@
 #include "compiler/commands/checks/checks.hpp"
 
 #include "compiler/commands/messages.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/commands/printing.hpp"
 
 #include <fmt/format.h>
 
@@ -47,8 +47,8 @@ ExitCode refuse_name(const std::string& name) {
     std::vector<std::string_view> names;
     for (const advice::Check* known : advice::all_checks())
         names.push_back(known->name);
-    return wrong_use("checks", "there is no check " + model::in_quotes(name) +
-                                   model::did_you_mean(name, names));
+    return wrong_use("checks",
+                     fill<messages::no_check>(in_quotes(name), did_you_mean(name, names)));
 }
 
 }

@@ -3,7 +3,7 @@
 
 #include "compiler/base/lists.hpp"
 #include "compiler/commands/installation.hpp"
-#include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 #include "compiler/commands/verbs.hpp"
 #include "compiler/stages/model/wording.hpp"
 

@@ -8,6 +8,7 @@
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/mend/line_diff.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/stages/model/build.hpp"
 
@@ -195,8 +196,7 @@ AllMended mend_all_rounds(const SourceReading& first, const MendTools& tools) {
         Round round = mend_once(*reading, edits);
         if (!round.after) {
             for (const advice::Edit& edit : edits)
-                all.left.note(edit.place, "left for you to mend, for made by itself the change "
-                                          "would have the file read in another way");
+                all.left.note(edit.place, fill<messages::left_to_mend>());
             break;
         }
         for (const auto& [path, count] : round.made)
@@ -257,9 +257,9 @@ MendOutcome mend_input(const std::string& input, const MendTools& tools, bool dr
 
 ExitCode run_mend(const MendRequest& request) {
     if (std::ranges::count(request.inputs, "-") > 1)
-        return wrong_use("mend", "standard input can be read once; give - once");
+        return wrong_use("mend", fill<messages::dash_twice>());
     std::optional<std::int64_t> epoch;
-    if (!read_epoch(epoch)) return wrong_use("mend", epoch_fault);
+    if (!read_epoch(epoch)) return wrong_use("mend", fill<messages::epoch>());
 
     const english::Language language(data_folder());
     const MendTools tools{language, reading_day(epoch)};

@@ -3,6 +3,7 @@
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
 
@@ -68,14 +69,13 @@ ExitCode report_all(const ProofRequest& request, const ProofTools& tools,
 // What --marked does not go with.
 std::optional<ExitCode> check_marked(const ProofRequest& request) {
     if (request.marked.empty()) return std::nullopt;
-    if (request.inputs.size() > 1)
-        return wrong_use("proof", "--marked marks one résumé; name one file at a time");
+    if (request.inputs.size() > 1) return wrong_use("proof", fill<messages::marked_several>());
     std::error_code none; // a file that is not there is not the source
     if (request.marked != "-" &&
         std::filesystem::equivalent(request.marked, request.inputs.front(), none))
-        return wrong_use("proof", "--marked would write over the résumé itself");
+        return wrong_use("proof", fill<messages::marked_over_source>());
     if (request.marked == "-" && (request.format != "text" || request.summary))
-        return wrong_use("proof", "standard output holds one thing; give --marked a file");
+        return wrong_use("proof", fill<messages::marked_and_more>());
     return std::nullopt;
 }
 
@@ -84,9 +84,9 @@ std::optional<ExitCode> check_marked(const ProofRequest& request) {
 ExitCode run_proof_command(const ProofRequest& request) {
     if (const auto code = check_marked(request)) return *code;
     if (std::ranges::count(request.inputs, "-") > 1)
-        return wrong_use("proof", "standard input can be read once; give - once");
+        return wrong_use("proof", fill<messages::dash_twice>());
     std::optional<std::int64_t> epoch;
-    if (!read_epoch(epoch)) return wrong_use("proof", epoch_fault);
+    if (!read_epoch(epoch)) return wrong_use("proof", fill<messages::epoch>());
 
     const std::filesystem::path data = data_folder();
     const auto fonts = open_fonts(data);

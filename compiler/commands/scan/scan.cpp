@@ -2,6 +2,7 @@
 
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 #include "compiler/portal/report.hpp"
 #include "compiler/portal/scan.hpp"
 
@@ -19,7 +20,7 @@ std::variant<portal::Scan, std::string> scan_input(const std::string& input) {
     try {
         return portal::scan_pdf(input, font_configuration(data_folder()));
     } catch (const std::exception& fault) { // of the system: no process, no memory
-        return std::string("it could not be scanned: ") + fault.what();
+        return fill<messages::not_scanned>(fault.what());
     }
 }
 

@@ -1,5 +1,6 @@
 #include "compiler/commands/set/explain_report.hpp"
 
+#include "compiler/commands/messages.hpp"
 #include "compiler/stages/fit/page_breaks.hpp"
 
 #include <fmt/format.h>
@@ -143,11 +144,9 @@ void warn_of_thin_page(const stages::Typeset& typeset, const fit::Fit& fit, std:
     const std::vector<double> fullness = page_fullness(typeset.composition, fit);
     if (fullness.size() < 2 || fullness.back() >= fit::least_fullness) return;
     const std::size_t pages = fullness.size();
-    diagnostics.warning(
-        {file, 0, 0, 0},
-        fmt::format("the {} page is only {} full; fill it to a third at least, or cut and set "
-                    "'pages: {}'",
-                    pages == 2 ? "second" : "last", percent(fullness.back()), pages - 1));
+    diagnostics.warning({file, 0, 0, 0},
+                        fill<messages::thin_page>(pages == 2 ? "second" : "last",
+                                                  percent(fullness.back()), pages - 1));
 }
 
 }

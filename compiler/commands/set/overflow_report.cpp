@@ -2,6 +2,7 @@
 #include "compiler/commands/set/overflow_report.hpp"
 
 #include "compiler/base/utf8.hpp"
+#include "compiler/commands/messages.hpp"
 #include "compiler/stages/fit/comfort.hpp"
 
 #include <fmt/format.h>
@@ -54,38 +55,34 @@ std::string smallest(const stages::Typeset& typeset) {
         least_setting(fit::choices_of(typeset.theme, typeset.resume.settings));
     const std::string size = fmt::format("{} pt", least.size);
     if (least.side_margin != least.top_margin || least.side_margin != least.bottom_margin)
-        return size + " and the smallest margins allowed";
-    return fmt::format("{} and margins of {} in, the smallest allowed", size,
-                       least.side_margin / theme::points_per_inch);
+        return fill<messages::with_smallest_margins>(size);
+    return fill<messages::with_margins>(size, least.side_margin / theme::points_per_inch);
 }
 
 std::string too_long(int lines_too_many, const stages::Typeset& typeset, bool draft) {
     const auto pages = static_cast<std::size_t>(*typeset.resume.settings.pages);
-    return fmt::format("{} too long for {} at {}; {}", lines_counted(lines_too_many),
-                       number_of(pages, "page", "pages"), smallest(typeset),
-                       draft ? "set as a draft, with a rule across where its pages end"
-                             : "nothing was written");
+    return fill<messages::page_too_long>(
+        lines_counted(lines_too_many), number_of(pages, "page", "pages"), smallest(typeset),
+        draft ? fill<messages::set_as_draft>() : fill<messages::nothing_written>());
 }
 
 std::string piece_text(const fit::Cut& cut, const composition::Paragraph& paragraph) {
     if (cut.kind == fit::Cut::Kind::entry)
-        return "a high school beside a college is the first to go; without this entry " +
-               lines_counted(cut.lines) + " fewer";
-    return fmt::format("bullet {} of its entry, where five are the usual most; without it {} fewer",
-                       paragraph.bullet, lines_counted(cut.lines));
+        return fill<messages::cut_high_school>(lines_counted(cut.lines));
+    return fill<messages::cut_bullet>(paragraph.bullet, lines_counted(cut.lines));
 }
 
 std::string words_text(const fit::Cut& cut) {
-    const std::string saved = fmt::format("{} fewer {} {}", characters_counted(cut.characters),
-                                          cut.characters == 1 ? "saves" : "save",
-                                          cut.lines == 1 ? "a line" : lines_counted(cut.lines));
-    if (cut.kind == fit::Cut::Kind::bullet) return saved + ": this bullet, whole";
-    std::string text = saved + ", say " + ends_quoted(cut.words);
+    const std::string saved = fill<messages::characters_save>(
+        characters_counted(cut.characters), cut.characters == 1 ? "saves" : "save",
+        cut.lines == 1 ? "a line" : lines_counted(cut.lines));
+    if (cut.kind == fit::Cut::Kind::bullet) return fill<messages::whole_bullet>(saved);
+    std::string text = fill<messages::say_words>(saved, ends_quoted(cut.words));
     if (cut.words == cut.last_lines || character_begins(cut.last_lines).size() > most_quoted)
         return text;
-    return text + fmt::format(" (the last {} only {})",
-                              cut.lines == 1 ? "line holds" : lines_counted(cut.lines) + " hold",
-                              ends_quoted(cut.last_lines));
+    return text + fill<messages::last_lines_hold>(
+                      cut.lines == 1 ? "line holds" : lines_counted(cut.lines) + " hold",
+                      ends_quoted(cut.last_lines));
 }
 
 // What the words come to together, said above them.
@@ -96,12 +93,11 @@ std::string sum_text(const fit::Cuts& cuts, std::size_t shown, int pages) {
     const std::string_view lead = cuts.either           ? "or, instead of that, "
                                   : cuts.pieces.empty() ? ""
                                                         : "then ";
-    const std::string text =
-        fmt::format("{}the fewest words that bring it onto {}: {} in {}", lead,
-                    pages == 1 ? "the page" : "its pages", characters_counted(all),
-                    number_of(cuts.words.size(), "place", "places"));
+    const std::string text = fill<messages::fewest_words>(
+        lead, pages == 1 ? "the page" : "its pages", characters_counted(all),
+        number_of(cuts.words.size(), "place", "places"));
     if (shown == cuts.words.size()) return text;
-    return text + fmt::format("; the cheapest {} of them follow", shown);
+    return text + fill<messages::cheapest_follow>(shown);
 }
 
 }
@@ -120,14 +116,13 @@ Diagnostics overflow_report(int lines_too_many, const fit::Cuts& cuts,
     for (const fit::Cut& cut : std::span(cuts.pieces).first(pieces))
         report.note(cut.places.front(), piece_text(cut, paragraphs[cut.paragraph]));
     if (cuts.pieces.size() > pieces)
-        report.note(whole_file, fmt::format("{} more like these", cuts.pieces.size() - pieces));
+        report.note(whole_file, fill<messages::more_like_these>(cuts.pieces.size() - pieces));
     const std::size_t words = std::min(cuts.words.size(), most_notes - pieces);
     if (!cuts.words.empty() && cuts.words.size() + pieces > 1)
         report.note(whole_file, sum_text(cuts, words, *typeset.resume.settings.pages));
     for (const fit::Cut& cut : std::span(cuts.words).first(words))
         report.note(cut.places.front(), words_text(cut));
-    if (!cuts.enough)
-        report.note(whole_file, "shorter words will not do; take out whole entries or sections");
+    if (!cuts.enough) report.note(whole_file, fill<messages::words_will_not_do>());
     return report;
 }
 

@@ -4,6 +4,7 @@
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/outputs.hpp"
+#include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/depfile.hpp"
 #include "compiler/commands/set/explain_report.hpp"
 #include "compiler/commands/set/overflow_report.hpp"
@@ -131,8 +132,8 @@ std::vector<Outcome> set_all(const std::vector<std::string>& inputs,
                 outcomes[i] = set_one(inputs[i], outputs[i], context);
             } catch (const std::exception& fault) {
                 outcomes[i] = {ExitCode::errors,
-                               fmt::format("{}: internal error: {}; please report it\n", inputs[i],
-                                           fault.what()),
+                               fmt::format("{}: {}\n", inputs[i],
+                                           fill<messages::internal_error>(fault.what())),
                                {}};
             }
     };
@@ -154,7 +155,7 @@ ExitCode run_set(const SetRequest& request) {
     std::vector<Outputs> outputs;
     if (const auto fault = plan_outputs(request, outputs)) return wrong_use("set", *fault);
     std::optional<std::int64_t> epoch;
-    if (!read_epoch(epoch)) return wrong_use("set", epoch_fault);
+    if (!read_epoch(epoch)) return wrong_use("set", fill<messages::epoch>());
 
     const std::filesystem::path data = data_folder();
     const auto fonts = open_fonts(data);

@@ -21,6 +21,4 @@ std::optional<std::int64_t> document_time(const std::optional<std::int64_t>& epo
 // What is past and what is to come for who proofreads: the build's day, else the clock's.
 model::Date reading_day(const std::optional<std::int64_t>& epoch);
 
-constexpr const char* epoch_fault = "SOURCE_DATE_EPOCH is not a number of seconds since 1970";
-
 }

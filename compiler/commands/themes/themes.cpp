@@ -1,7 +1,7 @@
 #include "compiler/commands/themes/themes.hpp"
 
 #include "compiler/commands/installation.hpp"
-#include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/set.hpp"
 #include "compiler/stages/theme/theme.hpp"
 

@@ -4,9 +4,9 @@
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/composition/characters.hpp"
 #include "compiler/stages/composition/line_ends.hpp"
+#include "compiler/stages/composition/messages.hpp"
 #include "compiler/stages/fonts/shape.hpp"
 
-#include <fmt/format.h>
 #include <utf8proc.h>
 
 #include <algorithm>
@@ -152,10 +152,9 @@ const fonts::Face* TextShaper::face_for(std::string_view cluster, fonts::FaceSty
                                         Place place) {
     if (const fonts::Face* face = faces_.face_for(cluster, style)) return face;
     if (missing_.insert(std::string(cluster)).second)
-        diagnostics_.error(place,
-                           fmt::format("no font of theme '{}' has the character '{}' (U+{:04X})",
-                                       theme_.name, cluster,
-                                       static_cast<std::uint32_t>(first_character(cluster).code)));
+        diagnostics_.error(place, fill<messages::no_glyph>(
+                                      theme_.name, cluster,
+                                      static_cast<std::uint32_t>(first_character(cluster).code)));
     return nullptr;
 }
 
@@ -165,11 +164,8 @@ void TextShaper::check_direction(std::string_view cluster, Place place, Segmente
     const Character character = first_character(cluster);
     if (is_right_to_left(character.code)) {
         if (out.right_to_left && out.parted)
-            diagnostics_.error(place,
-                               fmt::format("from '{}' (U+{:04X}) on, words that are read from "
-                                           "right to left would stand in the wrong order: "
-                                           "write them in Latin letters",
-                                           cluster, static_cast<std::uint32_t>(character.code)));
+            diagnostics_.error(place, fill<messages::right_to_left>(
+                                          cluster, static_cast<std::uint32_t>(character.code)));
         out.right_to_left = true;
         out.parted = false;
     } else if (is_left_to_right(character.code)) {

@@ -2,7 +2,7 @@
 #include "compiler/stages/composition/theme_faces.hpp"
 
 #include "compiler/base/utf8.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/composition/messages.hpp"
 
 #include <string>
 #include <utility>
@@ -57,9 +57,8 @@ ThemeFaces::ThemeFaces(const theme::Theme& theme, fonts::Fonts& fonts, Diagnosti
             return;
         }
         const auto known = fonts.names();
-        diagnostics.error(place, "theme '" + theme.name + "' asks for the font family '" + name +
-                                     "', which is not known; expected one of " +
-                                     model::listed(known) + model::did_you_mean(name, known));
+        diagnostics.error(place, fill<messages::unknown_family>(theme.name, name, listed(known),
+                                                                did_you_mean(name, known)));
     };
     add(theme.family, theme.family_place);
     for (std::size_t index = 0; index < theme.fallback.size(); ++index)

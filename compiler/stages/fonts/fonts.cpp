@@ -3,7 +3,7 @@
 #include "compiler/stages/fonts/fonts.hpp"
 
 #include "compiler/base/ascii.hpp"
-#include "compiler/base/suggest.hpp"
+#include "compiler/stages/fonts/messages.hpp"
 #include "compiler/stages/syntax/parse.hpp"
 
 #include <hb.h>
@@ -22,10 +22,10 @@ using OwnedFont = std::unique_ptr<hb_font_t, decltype(&hb_font_destroy)>;
 
 OwnedFace open_face(const std::filesystem::path& file) {
     const Blob blob(hb_blob_create_from_file_or_fail(file.c_str()), hb_blob_destroy);
-    if (!blob) throw std::runtime_error("font file '" + file.string() + "' cannot be read");
+    if (!blob) throw std::runtime_error(fill<messages::unreadable>(file.string()));
     OwnedFace face(hb_face_create(blob.get(), 0), hb_face_destroy);
     if (hb_face_get_glyph_count(face.get()) == 0)
-        throw std::runtime_error("file '" + file.string() + "' is not an OpenType font");
+        throw std::runtime_error(fill<messages::no_font>(file.string()));
     hb_face_make_immutable(face.get());
     return face;
 }
@@ -47,8 +47,7 @@ LetterReach reach(hb_font_t* font, char letter, const std::filesystem::path& fil
     hb_glyph_extents_t extents{};
     if (!hb_font_get_nominal_glyph(font, character, &glyph) ||
         !hb_font_get_glyph_extents(font, glyph, &extents))
-        throw std::runtime_error("font file '" + file.string() + "' lacks the letter '" + letter +
-                                 "', which text is measured by");
+        throw std::runtime_error(fill<messages::no_letter>(file.string(), letter));
     return {extents.y_bearing, -(extents.y_bearing + extents.height)};
 }
 
@@ -77,12 +76,9 @@ std::string* slot(Family& family, std::string_view label) {
 }
 
 void report_unknown(const syntax::Node& node, Diagnostics& diagnostics) {
-    std::string text = "unknown label '" + node.spelled + "' in a font family";
-    if (const auto suggestion = nearest(node.label.text, known_labels))
-        text += "; did you mean '" + std::string(*suggestion) + "'?";
-    else
-        text += "; expected family, licence, package or a style";
-    diagnostics.error(node.label.place, std::move(text));
+    std::string mend = did_you_mean(node.label.text, known_labels);
+    if (mend.empty()) mend = fill<messages::expected_labels>();
+    diagnostics.error(node.label.place, fill<messages::unknown_label>(node.spelled, mend));
 }
 
 void read_family_line(const syntax::Node& node, Family& family, Diagnostics& diagnostics) {
@@ -90,18 +86,14 @@ void read_family_line(const syntax::Node& node, Family& family, Diagnostics& dia
     if (value == nullptr)
         report_unknown(node, diagnostics);
     else if (!value->empty())
-        diagnostics.error(node.label.place, "second '" + node.label.text +
-                                                "' in one font family; expected one, so leave "
-                                                "a blank line before the next family");
+        diagnostics.error(node.label.place, fill<messages::second_label>(node.label.text));
     else
         *value = node.value.joined();
 }
 
 void report_missing(Family& family, Place place, Diagnostics& diagnostics) {
     for (const std::string_view label : known_labels)
-        if (slot(family, label)->empty())
-            diagnostics.error(place,
-                              "font family without '" + std::string(label) + "'; add the line");
+        if (slot(family, label)->empty()) diagnostics.error(place, fill<messages::no_label>(label));
 }
 
 // A block as a family, or nothing for one that holds comments alone.
@@ -114,7 +106,7 @@ std::optional<Family> read_family(const syntax::Block& block, Diagnostics& diagn
         if (node.kind == syntax::Node::Kind::field)
             read_family_line(node, family, diagnostics);
         else
-            diagnostics.error(node.place, "bullet in a font family; expected 'label: value'");
+            diagnostics.error(node.place, fill<messages::bullet>());
     }
     if (!first) return std::nullopt;
     report_missing(family, *first, diagnostics);
@@ -157,14 +149,12 @@ std::unique_ptr<Fonts> Fonts::open(Sources& sources, const std::filesystem::path
     for (const syntax::Block& block : tree.heading) {
         std::optional<Family> family = read_family(block, diagnostics);
         if (family && fonts->family(family->name) != nullptr)
-            diagnostics.error(block.front().place,
-                              "second font family '" + family->name + "'; expected each name once");
+            diagnostics.error(block.front().place, fill<messages::second_family>(family->name));
         else if (family)
             fonts->families_.push_back(std::move(*family));
     }
     for (const syntax::SectionTree& section : tree.sections)
-        diagnostics.error(section.opening.place,
-                          "section in a list of font families; expected blocks of fields alone");
+        diagnostics.error(section.opening.place, fill<messages::section>());
     return fonts;
 }
 
@@ -184,7 +174,7 @@ std::vector<std::string_view> Fonts::names() const {
 const Face* Fonts::face(const Family& family, FaceStyle style, std::string& fault) {
     const auto found = family.files.find(style);
     if (found == family.files.end() || found->second.empty()) {
-        fault = "font family '" + family.name + "' has no file for this style";
+        fault = fill<messages::no_style>(family.name);
         return nullptr;
     }
     const std::scoped_lock lock(mutex_);
@@ -192,8 +182,7 @@ const Face* Fonts::face(const Family& family, FaceStyle style, std::string& faul
     const std::filesystem::path file = folder_ / found->second;
     std::error_code ignored;
     if (!face && !std::filesystem::exists(file, ignored)) {
-        fault = "font file '" + file.string() + "' is missing; the Debian package '" +
-                family.package + "' carries it";
+        fault = fill<messages::no_file>(file.string(), family.package);
         return nullptr;
     }
     try {

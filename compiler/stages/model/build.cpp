@@ -3,6 +3,7 @@
 
 #include "compiler/base/suggest.hpp"
 #include "compiler/stages/model/build_steps.hpp"
+#include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/syntax/parse.hpp"
 
 #include <algorithm>
@@ -11,8 +12,6 @@
 
 namespace quoin::model {
 namespace {
-
-constexpr const char* name_line = "expected a line such as 'name: Ottoline Brandt'";
 
 bool all_comments(const syntax::Block& block) {
     return std::ranges::all_of(
@@ -46,8 +45,7 @@ bool heading_has_fault(const Diagnostics& diagnostics, const syntax::Tree& tree)
 
 void require_name(const Build& build, const syntax::Tree& tree) {
     if (build.resume.find(trade::FieldName::name) || misspells_name(tree)) return;
-    build.diagnostics.error(Place{tree.file, 1, 0, 0},
-                            std::string{"no name; "} + name_line + " above the first section");
+    build.diagnostics.error(Place{tree.file, 1, 0, 0}, fill<messages::no_name>());
 }
 
 void settle_defaults(Settings& settings) {
@@ -64,8 +62,7 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file, Diagnos
     const bool heading_was_read = !heading_has_fault(diagnostics, tree);
     if (says_nothing(tree)) {
         if (diagnostics.count(Severity::error) == errors_before)
-            diagnostics.error(Place{file, 1, 0, 0},
-                              std::string{"nothing but comments and blank lines; "} + name_line);
+            diagnostics.error(Place{file, 1, 0, 0}, fill<messages::says_nothing>());
         return std::nullopt;
     }
     Build build{sources, diagnostics, {}, {}, 0, {}};

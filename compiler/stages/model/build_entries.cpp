@@ -1,7 +1,7 @@
 // A block of lines as an entry: its fields, its bullets, its further positions.
 #include "compiler/stages/model/build_steps.hpp"
 
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/model/messages.hpp"
 
 #include <algorithm>
 #include <array>
@@ -47,10 +47,7 @@ public:
     std::optional<Entry> finish() {
         if (empty_) return std::nullopt;
         if (entry_.fields.empty() && entry_.bullets.empty() && tags_line_ && !faulty_)
-            diagnostics_.error(
-                tags_line_->label.place,
-                "'for' has no entry to keep; to keep a whole section, write the tags after its "
-                "title, such as 'section: Projects {lab}'");
+            diagnostics_.error(tags_line_->label.place, fill<messages::for_no_entry>());
         return std::move(entry_);
     }
 
@@ -59,21 +56,18 @@ private:
 
     void add_bullet(const syntax::Node& node) {
         if (!has_bullets(holds_))
-            return fault(node.place, section_of(holds_) +
-                                         " has no bullets; expected a line such as " +
-                                         std::string{instead_of_bullet(holds_)});
+            return fault(node.place,
+                         fill<messages::no_bullets>(section_of(holds_), instead_of_bullet(holds_)));
         auto& bullets = current().bullets;
         if (node.level == 2 && bullets.empty())
-            return fault(node.place, "a bullet of the second level has none of the first above it; "
-                                     "expected '- ' before its text");
+            return fault(node.place, fill<messages::second_level_alone>());
         bullets.push_back({read_text(node.value, diagnostics_), node.level, read_tags(node.tags),
                            node.value.place()});
     }
 
     void add_for(const syntax::Node& node) {
         if (!current().tags.empty())
-            return fault(node.label.place, "'for' stands twice in this entry; expected all tags "
-                                           "on one line, such as 'for: lab field'");
+            return fault(node.label.place, fill<messages::for_stands_twice>());
         tags_line_ = &node;
         if (auto tags = read_tags_line(node, diagnostics_))
             current().tags = *std::move(tags);
@@ -98,7 +92,7 @@ private:
             if (has_role_ && !rewords_role(*field)) open_further(node);
             has_role_ = true;
         }
-        if (standing_.add(word, field->tags, node, "a blank line starts a new entry", diagnostics_))
+        if (standing_.add(word, field->tags, node, fill<messages::new_entry>(), diagnostics_))
             current().fields.push_back(*std::move(field));
         else
             faulty_ = true;
@@ -122,26 +116,25 @@ private:
         if (!word) return report_unknown(node);
         if (const auto* directive = std::get_if<trade::Directive>(&word->means)) {
             if (*directive == trade::Directive::include)
-                return fault(node.label.place, "'include' takes in whole sections; expected a "
-                                               "blank line above and below it");
-            return fault(node.label.place, label + " belongs right under its 'section:' line");
+                return fault(node.label.place, fill<messages::include_in_entry>());
+            return fault(node.label.place, fill<messages::belongs_under_its_title>(label));
         }
         if (word->kinds.empty())
             return fault(node.label.place,
-                         label + (word->is_setting() ? " is a setting" : " is a contact field") +
-                             " and belongs in the heading block, above the first 'section:' line");
-        fault(node.label.place, label + " does not belong in " + section_of(holds_) +
-                                    "; it is a field of " + kinds_with(*word) + "; expected " +
-                                    listed(labels_of(holds_)));
+                         fill<messages::belongs_in_heading>(
+                             label, word->is_setting() ? "setting" : "contact field"));
+        fault(node.label.place,
+              fill<messages::not_in_section>(label, section_of(holds_), kinds_with(*word),
+                                             listed(labels_of(holds_))));
     }
 
     void report_unknown(const syntax::Node& node) {
         auto candidates = labels_of(holds_);
         std::string mend = did_you_mean(node.label.text, candidates);
         if (mend.empty()) mend = did_you_mean(node.label.text, other_labels);
-        if (mend.empty()) mend = "; expected " + listed(candidates);
-        fault(node.label.place,
-              "unknown label " + in_quotes(node.label.text) + " in " + section_of(holds_) + mend);
+        if (mend.empty()) mend = fill<messages::expected_labels>(listed(candidates));
+        fault(node.label.place, fill<messages::unknown_label_in>(in_quotes(node.label.text),
+                                                                 section_of(holds_), mend));
     }
 
     void fault(Place place, std::string text) {

@@ -3,8 +3,8 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/stages/model/contact_links.hpp"
+#include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -89,9 +89,7 @@ std::optional<Field> read(trade::FieldName name, trade::ValueKind kind, const sy
     if (!read_value(kind, node, field, diagnostics)) return std::nullopt;
     const auto* parts = std::get_if<std::vector<Text>>(&field.value);
     if (parts && parts->empty()) {
-        diagnostics.error(field.place, in_quotes(node.label.text) + " has nothing between its "
-                                                                    "separators; expected items, "
-                                                                    "or no such line");
+        diagnostics.error(field.place, fill<messages::no_items>(in_quotes(node.label.text)));
         return std::nullopt;
     }
     return field;
@@ -133,8 +131,7 @@ std::optional<Field> read_group(const syntax::Node& node, Diagnostics& diagnosti
 std::optional<Tags> read_tags_line(const syntax::Node& node, Diagnostics& diagnostics) {
     const JoinedValue value{node.value};
     if (!node.tags.empty()) {
-        diagnostics.error(node.tags.front().place,
-                          "expected tags without braces after 'for:', such as 'for: lab field'");
+        diagnostics.error(node.tags.front().place, fill<messages::braces_after_for>());
         return std::nullopt;
     }
     std::vector<syntax::TagMark> marks;
@@ -148,8 +145,7 @@ std::optional<Tags> read_tags_line(const syntax::Node& node, Diagnostics& diagno
         }
         if (!is_tag(mark.name)) {
             diagnostics.error(value.place(start, end - start),
-                              "expected a tag, such as 'lab' or '!lab', found " +
-                                  in_quotes(text.substr(start, end - start)));
+                              fill<messages::no_tag>(in_quotes(text.substr(start, end - start))));
             return std::nullopt;
         }
         marks.push_back(std::move(mark));
@@ -160,9 +156,8 @@ std::optional<Tags> read_tags_line(const syntax::Node& node, Diagnostics& diagno
 
 void refuse_tags(const syntax::Node& node, Diagnostics& diagnostics) {
     if (node.tags.empty()) return;
-    diagnostics.error(node.tags.front().place, in_quotes(node.label.text) +
-                                                   " holds for every build; expected no tags "
-                                                   "after its value");
+    diagnostics.error(node.tags.front().place,
+                      fill<messages::takes_no_tags>(in_quotes(node.label.text)));
 }
 
 bool Standing::add(const trade::Word& word, const Tags& tags, const syntax::Node& node,
@@ -174,9 +169,8 @@ bool Standing::add(const trade::Word& word, const Tags& tags, const syntax::Node
     if (first) before.first_line = node.label.place.line;
     before.untagged = before.untagged || tags.empty();
     if (before.tags.emplace(tags.only, tags.except).second && !clash) return true;
-    diagnostics.error(node.label.place, in_quotes(word.label) + " stands twice, first in line " +
-                                            std::to_string(before.first_line) + "; " +
-                                            std::string{mend});
+    diagnostics.error(node.label.place, fill<messages::field_stands_twice>(
+                                            in_quotes(word.label), before.first_line, mend));
     return false;
 }
 

@@ -1,14 +1,12 @@
 // The heading block: contact fields, settings, and files whose sections come first.
 #include "compiler/stages/model/build_steps.hpp"
 
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/model/messages.hpp"
 
 #include <utility>
 
 namespace quoin::model {
 namespace {
-
-const char* const above_sections = "above the first 'section:' line";
 
 void report_misplaced(const syntax::Node& node, const trade::Word* word, Diagnostics& diagnostics) {
     const std::string label = in_quotes(node.label.text);
@@ -16,27 +14,22 @@ void report_misplaced(const syntax::Node& node, const trade::Word* word, Diagnos
         auto candidates = trade::heading_labels();
         candidates.push_back("section");
         std::string mend = did_you_mean(node.label.text, candidates);
-        if (mend.empty())
-            mend = "; expected a contact field or a setting, or a 'section:' line above it";
-        return diagnostics.error(node.label.place, "unknown label " + label + mend);
+        if (mend.empty()) mend = fill<messages::expected_in_heading>();
+        return diagnostics.error(node.label.place, fill<messages::unknown_label>(label, mend));
     }
     if (const auto* directive = std::get_if<trade::Directive>(&word->means)) {
-        const char* mend = *directive == trade::Directive::for_tags
-                               ? " belongs in an entry, below a 'section:' line"
-                               : " belongs right under a 'section:' line";
-        return diagnostics.error(node.label.place, label + mend);
+        return diagnostics.error(node.label.place,
+                                 *directive == trade::Directive::for_tags
+                                     ? fill<messages::belongs_in_entry>(label)
+                                     : fill<messages::belongs_under_a_title>(label));
     }
-    diagnostics.error(node.label.place, label +
-                                            " does not belong in the heading block; it is a "
-                                            "field of " +
-                                            kinds_with(*word) +
-                                            "; expected a 'section:' line above it");
+    diagnostics.error(node.label.place, fill<messages::not_in_heading>(label, kinds_with(*word)));
 }
 
 void add_contact(const trade::Word& word, const syntax::Node& node, Build& build) {
     auto field = read_field(word, node, build.diagnostics);
     if (!field) return;
-    if (build.contact.add(word, field->tags, node, "keep one, or tag both for different builds",
+    if (build.contact.add(word, field->tags, node, fill<messages::keep_one_contact>(),
                           build.diagnostics))
         build.resume.heading.push_back(*std::move(field));
 }
@@ -44,8 +37,7 @@ void add_contact(const trade::Word& word, const syntax::Node& node, Build& build
 void add_node(const syntax::Node& node, Build& build) {
     if (node.kind == syntax::Node::Kind::comment) return;
     if (node.kind == syntax::Node::Kind::bullet)
-        return build.diagnostics.error(
-            node.place, "a bullet belongs to an entry; expected a 'section:' line above it");
+        return build.diagnostics.error(node.place, fill<messages::bullet_in_heading>());
     const trade::Word* word = trade::find_word(node.label.text);
     if (!word || !word->heading) return report_misplaced(node, word, build.diagnostics);
     if (const auto* setting = std::get_if<trade::SettingName>(&word->means)) {
@@ -80,10 +72,8 @@ void build_included_heading(Build& build, const syntax::Tree& tree) {
             else if (const trade::Word* word = trade::find_word(node.label.text);
                      word && word->heading)
                 build.diagnostics.error(node.label.place,
-                                        in_quotes(word->label) +
-                                            " does not belong in an included file, which gives "
-                                            "sections only; move it to " +
-                                            in_quotes(first) + ", " + above_sections);
+                                        fill<messages::heading_in_included_file>(
+                                            in_quotes(word->label), in_quotes(first)));
             else
                 report_misplaced(node, word, build.diagnostics);
         }

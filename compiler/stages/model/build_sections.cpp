@@ -1,8 +1,8 @@
 // Sections: the title, what stands right under it, its entries, and files taken in between.
 #include "compiler/stages/model/build_steps.hpp"
 
+#include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -36,13 +36,13 @@ void read_holds(const syntax::Node& node, SectionOpening& opening, Diagnostics& 
     const auto kind = trade::holds_named(value.text());
     refuse_tags(node, diagnostics);
     if (opening.stated)
-        return diagnostics.error(node.label.place, "'holds' stands twice; keep one of them");
+        return diagnostics.error(node.label.place, fill<messages::stands_twice>("holds"));
     if (!kind) {
         opening.faulty = true;
         return diagnostics.error(value.place(0, value.text().size()),
-                                 "a section cannot hold " + in_quotes(value.text()) +
-                                     "; expected " + listed(trade::holds_names()) +
-                                     did_you_mean(value.text(), trade::holds_names()));
+                                 fill<messages::section_cannot_hold>(
+                                     in_quotes(value.text()), listed(trade::holds_names()),
+                                     did_you_mean(value.text(), trade::holds_names())));
     }
     opening.section.holds = *kind;
     opening.stated = true;
@@ -52,13 +52,12 @@ void read_column(const syntax::Node& node, SectionOpening& opening, Diagnostics&
     const JoinedValue value{node.value};
     refuse_tags(node, diagnostics);
     if (opening.column)
-        return diagnostics.error(node.label.place, "'column' stands twice; keep one of them");
+        return diagnostics.error(node.label.place, fill<messages::stands_twice>("column"));
     opening.column = true;
     opening.section.side = value.text() == "side";
     if (!opening.section.side)
         diagnostics.error(value.place(0, value.text().size()),
-                          "'column' cannot be " + in_quotes(value.text()) +
-                              "; expected 'side', or no such line");
+                          fill<messages::no_column>(in_quotes(value.text())));
 }
 
 // Reads the lines right under the title; what is left of the block may be an entry.
@@ -85,11 +84,9 @@ SectionOpening open_section(const syntax::Node& node, Diagnostics& diagnostics) 
 }
 
 void report_untold(const Section& section, Diagnostics& diagnostics) {
-    diagnostics.error(section.place, "cannot tell what the section " +
-                                         in_quotes(section.title.plain()) +
-                                         " holds; expected a line such as 'holds: experience' "
-                                         "right under it, with one of " +
-                                         listed(trade::holds_names()));
+    diagnostics.error(section.place,
+                      fill<messages::cannot_tell_what_it_holds>(in_quotes(section.title.plain()),
+                                                                listed(trade::holds_names())));
 }
 
 void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, Diagnostics& diagnostics) {
@@ -119,8 +116,7 @@ void take_in_all(Build& build, std::span<const Nodes> blocks) {
         }
         const auto first = std::ranges::find_if_not(block, is_comment);
         if (first != block.end())
-            build.diagnostics.error(first->place, "an entry below 'include' is in no section; "
-                                                  "expected a 'section:' line above it");
+            build.diagnostics.error(first->place, fill<messages::entry_below_include>());
     }
 }
 

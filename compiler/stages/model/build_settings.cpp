@@ -2,8 +2,8 @@
 #include "compiler/stages/model/build_steps.hpp"
 
 #include "compiler/stages/model/language_tag.hpp"
+#include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "grammar/messages.hpp"
 #include "grammar/settings.hpp"
 
@@ -30,9 +30,9 @@ struct Asked { // one line that sets something
 
     const std::string& text() const { return value.text(); }
     Place place() const { return value.place(0, text().size()); }
-    void error(std::string_view message) const { // `{}` takes the value
-        diagnostics.error(place(), worded(message, text()));
-    }
+    std::string label() const { return in_quotes(node.label.text); }
+    std::string found() const { return in_quotes(text()); }
+    void error(std::string message) const { diagnostics.error(place(), std::move(message)); }
 };
 
 // Beyond what a double holds is far out of any bounds.
@@ -144,7 +144,7 @@ template<typename Rule, typename... Parts>
 bool match(const Asked& asked, Parts&... parts) {
     pegtl::memory_input in(asked.text(), "");
     if (pegtl::parse<Rule, SettingAction>(in, parts...)) return true;
-    asked.error(grammar::message<Rule>);
+    asked.error(worded<grammar::message<Rule>>(asked.text()));
     return false;
 }
 
@@ -161,10 +161,12 @@ void read_interval(const Asked& asked, const Interval& bounds, std::string_view 
     const std::string& most = found.numbers.back();
     const Interval interval{number_or_huge(least), number_or_huge(most)};
     if (interval.least > interval.most)
-        return asked.error("'{}' runs backwards; write " + in_quotes(most + ".." + least));
+        return asked.error(
+            fill<messages::runs_backwards>(asked.found(), in_quotes(most + ".." + least)));
     if (!within(interval, bounds))
-        return asked.error(in_quotes(asked.node.label.text) + " '{}' is out of bounds; expected " +
-                           fmt::format("{} to {} ({})", bounds.least, bounds.most, unit));
+        return asked.error(fill<messages::out_of_bounds>(
+            asked.label(), asked.found(),
+            fmt::format("{} to {} ({})", bounds.least, bounds.most, unit)));
     setting = {interval, asked.place()};
 }
 
@@ -172,7 +174,7 @@ void read_pages(const Asked& asked, Setting<int>& setting) {
     if (!match<setting_rules::pages_value>(asked)) return;
     const double pages = number_or_huge(asked.text());
     if (!within({pages, pages}, page_bounds))
-        return asked.error("'pages' '{}' is out of bounds; expected 1 to 20");
+        return asked.error(fill<messages::out_of_bounds>(asked.label(), asked.found(), "1 to 20"));
     setting = {static_cast<int>(pages), asked.place()};
 }
 
@@ -182,8 +184,8 @@ void choose(const Asked& asked, std::optional<T> choice, const std::vector<std::
     if (choice)
         setting = {*choice, asked.place()};
     else
-        asked.error(in_quotes(asked.node.label.text) + " cannot be '{}'; expected " +
-                    listed(names) + did_you_mean(asked.text(), names));
+        asked.error(fill<messages::cannot_be>(asked.label(), asked.found(), listed(names),
+                                              did_you_mean(asked.text(), names)));
 }
 
 void read_hyphenate(const Asked& asked, Setting<bool>& setting) {
@@ -208,7 +210,7 @@ void read_updated(const Asked& asked, Setting<std::optional<Date>>& setting) {
     DateParts found;
     if (!match<setting_rules::updated_value>(asked, found)) return;
     if (!in_calendar(found.date))
-        return asked.error("'{}' is not in the calendar; expected a date such as '2026-11-03'");
+        return asked.error(fill<messages::not_in_calendar>(asked.found()));
     setting = {found.date, asked.place()};
 }
 
@@ -241,7 +243,7 @@ void read_foreign(const Asked& asked, std::vector<Gloss>& glosses) {
         else
             asked.diagnostics.error(
                 asked.value.place(part.offset, part.gloss.size()),
-                worded(grammar::message<setting_rules::language_value>, part.gloss));
+                worded<grammar::message<setting_rules::language_value>>(part.gloss));
     }
 }
 
@@ -330,8 +332,7 @@ void read_setting(trade::SettingName name, const syntax::Node& node, Settings& s
     const Place before = set_at(name, settings);
     if (before.line != 0)
         return diagnostics.error(node.label.place,
-                                 in_quotes(node.label.text) + " is set twice, first in line " +
-                                     std::to_string(before.line) + "; keep one of them");
+                                 fill<messages::set_twice>(asked.label(), before.line));
     read_value(name, asked, settings);
 }
 

@@ -2,8 +2,8 @@
 #include "compiler/stages/model/build_steps.hpp"
 
 #include "compiler/base/folder.hpp"
+#include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "compiler/stages/syntax/parse.hpp"
 
 #include <algorithm>
@@ -54,8 +54,7 @@ std::optional<fs::path> find_file(const Include& include) {
     const std::string found = in_quotes(include.value.text());
     const fs::path given = include.value.text();
     if (given.is_absolute() || std::ranges::find(given, fs::path{".."}) != given.end()) {
-        include.error(found + " leads out of the folder of the résumé; expected a path below it, "
-                              "such as 'parts/projects.resume'");
+        include.error(fill<messages::path_leads_out>(found));
         return std::nullopt;
     }
     const fs::path path =
@@ -63,14 +62,13 @@ std::optional<fs::path> find_file(const Include& include) {
     std::error_code code;
     const auto status = fs::status(path, code);
     if (!fs::exists(status))
-        include.error("no file " + found + "; its path is read from the folder of this file");
+        include.error(fill<messages::no_file>(found));
     else if (fs::is_directory(status))
-        include.error(found + " is a folder; expected a file in it");
+        include.error(fill<messages::is_folder>(found));
     else if (!fs::is_regular_file(status))
-        include.error(found + " is not a regular file");
+        include.error(fill<messages::no_regular_file>(found));
     else if (!lies_in(root_of(build), resolved(path)))
-        include.error(found + " is a link that leads out of the folder of the résumé; expected a "
-                              "file in it");
+        include.error(fill<messages::link_leads_out>(found));
     else
         return path;
     return std::nullopt;
@@ -90,14 +88,11 @@ std::string circle(const Build& build, const fs::path& target) {
 bool may_open(const Include& include, const fs::path& target) {
     const Build& build = include.build;
     if (const std::string names = circle(build, target); !names.empty())
-        include.error("files include each other in a circle: " + names +
-                      "; take one of these lines out");
+        include.error(fill<messages::circle>(names));
     else if (build.open.size() > deepest)
-        include.error("files include one another more than " + std::to_string(deepest) +
-                      " deep; expected fewer steps");
+        include.error(fill<messages::included_too_deep>(deepest));
     else if (build.included >= most_included)
-        include.error("more than " + std::to_string(most_included) +
-                      " files are taken in; expected fewer");
+        include.error(fill<messages::included_too_often>(most_included));
     else
         return true;
     return false;
@@ -115,7 +110,7 @@ void read_file(const Include& include, const fs::path& path) {
     const auto file = build.sources.read(path, build.diagnostics);
     if (!file) {
         build.diagnostics.note(include.place(),
-                               in_quotes(include.value.text()) + " is included here");
+                               fill<messages::included_here>(in_quotes(include.value.text())));
         return;
     }
     const syntax::Tree tree = syntax::parse(build.sources, *file, build.diagnostics);

@@ -1,9 +1,7 @@
 // Reading dates: the grammar's parse tree becomes dates, or the first thing wrong with them.
 #include "compiler/stages/model/dates.hpp"
 
-#include "compiler/base/message_text.hpp"
 #include "compiler/base/suggest.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "compiler/trade/months.hpp"
 #include "grammar/dates.hpp"
 #include "grammar/messages.hpp"
@@ -101,7 +99,7 @@ public:
         for (const DatePart& part : parts_)
             check_day(part);
         if (present_ && range_.expected)
-            fault<date_rules::expected_present>(expected_, {in_quotes(expected_)});
+            fault<date_rules::expected_present>(expected_, in_quotes(expected_));
         if (fault_) return *fault_;
         if (parts_.size() == 2 || since_ || present_) range_.start = parts_.front().date;
         if (!since_ && !present_) range_.end = parts_.back().date;
@@ -111,17 +109,21 @@ public:
 
 private:
     // The first in the text wins.
-    template<typename Rule>
-    void fault(std::string_view found, std::initializer_list<std::string_view> words) {
+    template<typename Rule, typename... Words>
+    void fault(std::string_view found, const Words&... words) {
         const auto offset = static_cast<std::size_t>(found.data() - text_.data());
         if (fault_ && fault_->offset <= offset) return;
-        fault_ = DateFault{offset, found.size(), fill(grammar::message<Rule>, words)};
+        fault_ = DateFault{offset, found.size(), fill<grammar::message<Rule>>(words...)};
     }
 
     template<typename Rule>
     bool fault_if(const DateNode& node) {
         if (!node.is_type<Rule>()) return false;
-        fault<Rule>(node.string_view(), {in_quotes(node.string_view())});
+        const std::string_view found = node.string_view();
+        if constexpr (std::is_same_v<Rule, date_rules::nothing>)
+            fault<Rule>(found);
+        else
+            fault<Rule>(found, in_quotes(found));
         return true;
     }
 
@@ -153,9 +155,9 @@ private:
 
     void unknown_word(std::string_view word) {
         if (const auto near = nearest(word, date_words))
-            fault<date_rules::misspelt_word>(word, {in_quotes(word), in_quotes(*near)});
+            fault<date_rules::misspelt_word>(word, in_quotes(word), in_quotes(*near));
         else
-            fault<date_rules::unknown_word>(word, {in_quotes(word)});
+            fault<date_rules::unknown_word>(word, in_quotes(word));
     }
 
     void part(const DateNode& node) {
@@ -197,7 +199,7 @@ private:
     void set_year(std::string_view digits, Date& date) {
         date.year = number(digits);
         if (date.year < first_year || date.year > last_year)
-            fault<date_rules::year_bounds>(digits, {in_quotes(digits)});
+            fault<date_rules::year_bounds>(digits, in_quotes(digits));
     }
 
     void set_short_year(std::string_view text, Date& date) {
@@ -208,7 +210,7 @@ private:
     void set_month(std::string_view digits, Date& date) {
         date.month = number(digits);
         if (*date.month < 1 || *date.month > 12)
-            fault<date_rules::month>(digits, {in_quotes(digits)});
+            fault<date_rules::month>(digits, in_quotes(digits));
     }
 
     // `2023-24`, `1999-00`
@@ -216,7 +218,7 @@ private:
         const int start = parts_.back().date.year;
         int end = start / century * century + number(digits);
         if (start % century == century - 1 && number(digits) == 0) end += century;
-        if (end <= start) fault<date_rules::short_end>(digits, {in_quotes(digits)});
+        if (end <= start) fault<date_rules::short_end>(digits, in_quotes(digits));
         parts_.push_back({.date = {.year = end, .month = {}, .season = {}, .day = {}}, .day = {}});
     }
 
@@ -233,8 +235,7 @@ private:
         if (*date.day >= 1 && *date.day <= most) return;
         const std::string month =
             print({{}, Date{date.year, date.month, {}, {}}, false}, trade::DateForm::year_month);
-        fault<date_rules::day_of_month>(part.day,
-                                        {in_quotes(part.day), month, std::to_string(most)});
+        fault<date_rules::day_of_month>(part.day, in_quotes(part.day), month, most);
     }
 
     std::string_view text_;

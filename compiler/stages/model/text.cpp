@@ -1,10 +1,8 @@
 // Inline text: values become spans; spans are asked for their places and split into items.
 #include "compiler/stages/model/text.hpp"
 
-#include "compiler/base/message_text.hpp"
 #include "compiler/stages/model/text_links.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "grammar/inline.hpp"
 #include "grammar/messages.hpp"
 
@@ -143,7 +141,7 @@ std::optional<Address> address_in(const JoinedValue& value, std::size_t begin, s
     const auto scheme = scheme_of(typed);
     if (!scheme) {
         diagnostics.error(value.place(begin, end - begin),
-                          fill(grammar::message<inline_text::no_address>, {in_quotes(typed)}));
+                          worded<grammar::message<inline_text::no_address>>(typed));
         return std::nullopt;
     }
     return Address{read_address(value, begin, end, *scheme, diagnostics), begin, end};
@@ -163,7 +161,7 @@ Text labelled(const syntax::Value& value, std::size_t label_end, std::string uri
     if (!text.links.empty()) {
         const auto first = std::find_if(text.spans.begin(), text.spans.end(),
                                         [](const Span& span) { return span.link.has_value(); });
-        diagnostics.error(first->place, std::string{grammar::message<inline_text::second_address>});
+        diagnostics.error(first->place, fill<grammar::message<inline_text::second_address>>());
     }
     for (Span& span : text.spans)
         span.link = 0;

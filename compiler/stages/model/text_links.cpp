@@ -1,8 +1,6 @@
 // Links of inline text: their words, and their addresses.
 #include "compiler/stages/model/text_links.hpp"
 
-#include "compiler/base/message_text.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "grammar/inline.hpp"
 #include "grammar/messages.hpp"
 
@@ -38,7 +36,7 @@ struct WrongAs {
     template<typename ActionInput>
     static void apply(const ActionInput& in, std::string_view uri, std::string& text) {
         const bool whole = std::is_same_v<Rule, inline_text::address_end>;
-        text = fill(grammar::message<Rule>, {in_quotes(whole ? uri : in.string_view())});
+        text = worded<grammar::message<Rule>>(whole ? uri : in.string_view());
     }
 };
 

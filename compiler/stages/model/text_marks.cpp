@@ -2,8 +2,6 @@
 // linear time however many are left open.
 #include "compiler/stages/model/text_pieces.hpp"
 
-#include "compiler/base/message_text.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "grammar/inline.hpp"
 #include "grammar/messages.hpp"
 
@@ -69,9 +67,11 @@ public:
 private:
     char sign(std::size_t i) const { return value_.text()[pieces_[i].begin]; }
 
-    void report(std::string_view message, std::size_t begin, std::size_t end) {
+    template<typename Rule>
+    void report(std::size_t begin, std::size_t end) {
         const std::string_view found = std::string_view{value_.text()}.substr(begin, end - begin);
-        diagnostics_.warning(value_.place(begin, end - begin), fill(message, {in_quotes(found)}));
+        diagnostics_.warning(value_.place(begin, end - begin),
+                             worded<grammar::message<Rule>>(found));
     }
 
     // `//` and `__` are plain; `**` looks like a mark of other markups and is reported.
@@ -82,8 +82,7 @@ private:
         for (std::size_t k = begin; k <= i; ++k)
             pieces_[k].kind = Piece::Kind::literal;
         if (may.opens && sign(begin) == '*')
-            report(grammar::message<grammar::inline_text::doubled_mark>, pieces_[begin].begin,
-                   pieces_[i].end);
+            report<grammar::inline_text::doubled_mark>(pieces_[begin].begin, pieces_[i].end);
         return i;
     }
 
@@ -92,7 +91,7 @@ private:
         --open_[index_of(sign(stack_.back()))];
         stack_.pop_back();
         piece.kind = Piece::Kind::literal;
-        report(grammar::message<grammar::inline_text::open_mark>, piece.begin, piece.end);
+        report<grammar::inline_text::open_mark>(piece.begin, piece.end);
     }
 
     void close(std::size_t closing) { // what was opened inside and not closed stays as typed

@@ -1,9 +1,7 @@
 // Cuts a value into pieces by the grammar, and tells what stands beside them.
 #include "compiler/stages/model/text_pieces.hpp"
 
-#include "compiler/base/message_text.hpp"
 #include "compiler/base/utf8.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "grammar/inline.hpp"
 #include "grammar/messages.hpp"
 
@@ -150,7 +148,7 @@ struct CutAndReport {
     static void apply(const Input& in, Cutter& cutter) {
         const std::size_t begin = begin_of(in, cutter);
         cutter.add(Piece::Kind::literal, begin, end_of(in, cutter));
-        const std::string text = fill(grammar::message<Rule>, {in_quotes(in.string_view())});
+        const std::string text = worded<grammar::message<Rule>>(in.string_view());
         const Place place = cutter.value.place(begin, in.size());
         if constexpr (std::is_same_v<Rule, inline_text::lone_backslash>)
             cutter.diagnostics.warning(place, text);
@@ -171,9 +169,8 @@ struct CutRule<inline_text::other_scheme> {
         const std::size_t begin = begin_of(in, cutter);
         cutter.add(Piece::Kind::literal, begin, end_of(in, cutter));
         const std::string_view scheme = in.string_view().substr(1, in.string_view().find(':') - 1);
-        cutter.diagnostics.error(
-            cutter.value.place(begin + 1, scheme.size()),
-            fill(grammar::message<inline_text::other_scheme>, {in_quotes(scheme)}));
+        cutter.diagnostics.error(cutter.value.place(begin + 1, scheme.size()),
+                                 worded<grammar::message<inline_text::other_scheme>>(scheme));
     }
 };
 

@@ -1,19 +1,12 @@
-// The words in which messages about the model name what was found and what was expected.
+// The words in which messages name what was found and what was expected.
 #pragma once
 
-#include <span>
-#include <string>
-#include <string_view>
+#include "compiler/base/message.hpp"
 
 namespace quoin::model {
 
-// `text` in single quotes, cut to a length that can be read in a message.
-std::string in_quotes(std::string_view text);
-
-// "'a', 'b' or 'c'"
-std::string listed(std::span<const std::string_view> words);
-
-// "; did you mean 'x'?" or nothing.
-std::string did_you_mean(std::string_view word, std::span<const std::string_view> candidates);
+using quoin::did_you_mean;
+using quoin::in_quotes;
+using quoin::listed;
 
 }

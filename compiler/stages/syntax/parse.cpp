@@ -1,6 +1,7 @@
 // Actions on the grammar of lines: what is matched becomes a tree, what is wrong a diagnostic.
 #include "compiler/stages/syntax/parse.hpp"
 
+#include "compiler/stages/syntax/messages.hpp"
 #include "grammar/lines.hpp"
 #include "grammar/messages.hpp"
 
@@ -82,21 +83,19 @@ public:
         blocks.push_back(std::exchange(block_, {}));
     }
 
-    void fault(Severity severity, const Slice& found, std::string_view message) {
+    void fault(Severity severity, Place place, std::string text) {
         if (++faults_ > most_faults) return;
-        std::string text = worded(message, found.text);
         if (severity == Severity::warning)
-            diagnostics_.warning(found.place, std::move(text));
+            diagnostics_.warning(place, std::move(text));
         else
-            diagnostics_.error(found.place, std::move(text));
+            diagnostics_.error(place, std::move(text));
     }
 
     Tree finish() {
         end_block();
         if (faults_ > most_faults)
-            diagnostics_.note({.file = tree_.file}, "there are " + std::to_string(faults_) +
-                                                        " faults in all, of which the first " +
-                                                        std::to_string(most_faults) + " are shown");
+            diagnostics_.note({.file = tree_.file},
+                              fill<messages::faults_left_out>(faults_, most_faults));
         return std::move(tree_);
     }
 
@@ -158,7 +157,8 @@ template<typename Rule, Severity severity = Severity::error>
 struct Report {
     template<typename Input>
     static void apply(const Input& in, TreeBuilder& builder) {
-        builder.fault(severity, builder.matched(in), grammar::message<Rule>);
+        const Slice found = builder.matched(in);
+        builder.fault(severity, found.place, worded<grammar::message<Rule>>(found.text));
     }
 };
 

@@ -1,7 +1,7 @@
 // Which lines and which fields each form takes: the fields are those of the markup.
 #include "compiler/stages/theme/forms.hpp"
 
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/pattern.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
@@ -94,9 +94,9 @@ void read_form_line(const ThemeLine& line, const FormName& name, Form& form,
         for (const LineLabel& label : labels)
             known.push_back(label.label);
         diagnostics.error(line.label_place,
-                          fmt::format("there is no line '{}' in {}: expected one of {}{}",
-                                      line.label, form_called(name), fmt::join(known, ", "),
-                                      model::did_you_mean(line.label, known)));
+                          fill<messages::no_line>(line.label, form_called(name),
+                                                  fmt::join(known, ", "),
+                                                  did_you_mean(line.label, known)));
         return;
     }
     auto names = names_for(name);
@@ -104,7 +104,7 @@ void read_form_line(const ThemeLine& line, const FormName& name, Form& form,
     auto pieces = read_pattern(line.value, names, diagnostics);
     if (!pieces) return;
     if (has_page_before_end(*pieces))
-        diagnostics.error(line.place, "'{page}' is followed by something: expected it at the end");
+        diagnostics.error(line.place, fill<messages::page_before_end>());
     form.lines.push_back({row->style, row->further, *std::move(pieces), line.place});
 }
 

@@ -1,7 +1,7 @@
 // The steps of a path by the grammar of themes.
 #include "compiler/stages/theme/icons.hpp"
 
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/read_by_grammar.hpp"
 
 #include <fmt/format.h>
@@ -66,10 +66,9 @@ void check_pieces(const std::vector<PatternPiece>& pieces, const Theme& theme, P
         std::vector<std::string_view> known;
         for (const auto& [name, path] : theme.icons)
             known.push_back(name);
-        diagnostics.error(place, fmt::format("there is no icon '{}': expected one of {}, or a "
-                                             "block 'icon: {}' with its path{}",
-                                             piece.literal, fmt::join(known, ", "), piece.literal,
-                                             model::did_you_mean(piece.literal, known)));
+        diagnostics.error(place, fill<messages::no_icon>(piece.literal, fmt::join(known, ", "),
+                                                         piece.literal,
+                                                         did_you_mean(piece.literal, known)));
     }
 }
 
@@ -80,27 +79,21 @@ std::optional<std::string> read_icon_name(const ThemeLine& line, Diagnostics& di
     const bool fits = std::ranges::all_of(
         name, [](char letter) { return (letter >= 'a' && letter <= 'z') || letter == '-'; });
     if (fits) return name;
-    diagnostics.error(line.place, fmt::format("an icon cannot be called '{}': expected letters a "
-                                              "to z and hyphens",
-                                              name));
+    diagnostics.error(line.place, fill<messages::icon_name>(name));
     return std::nullopt;
 }
 
 void read_icon_line(const ThemeLine& line, Path& path, Diagnostics& diagnostics) {
     if (line.label != "path") {
         constexpr std::string_view known[] = {"path"};
-        diagnostics.error(line.label_place,
-                          fmt::format("there is no setting '{}' of an icon: expected path{}",
-                                      line.label, model::did_you_mean(line.label, known)));
+        diagnostics.error(line.label_place, fill<messages::no_icon_setting>(
+                                                line.label, did_you_mean(line.label, known)));
         return;
     }
     PathState state;
     if (!read_by_grammar<rules::path, PathAction>(line.value, state, diagnostics)) return;
     if (state.beyond)
-        diagnostics.error(line.place,
-                          fmt::format("an icon is drawn in a square of {0:.3g} by {0:.3g}, and "
-                                      "this path goes beyond it",
-                                      side_of_square));
+        diagnostics.error(line.place, fill<messages::path_beyond>(side_of_square, side_of_square));
     path.insert(path.end(), state.path.begin(), state.path.end());
 }
 

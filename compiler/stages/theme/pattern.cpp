@@ -1,7 +1,7 @@
 // Actions that make pieces of a pattern, and the check that no field is lost.
 #include "compiler/stages/theme/pattern.hpp"
 
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/read_by_grammar.hpp"
 #include "compiler/stages/theme/values.hpp"
 
@@ -165,9 +165,8 @@ std::optional<std::vector<PatternPiece>> read_pattern(const syntax::Value& value
         known.push_back(name.name);
     for (const UnknownName& unknown : state.unknown)
         diagnostics.error(place_in(value, unknown.offset, unknown.name.size()),
-                          fmt::format("there is no field '{}' here: expected one of {}{}",
-                                      unknown.name, fmt::join(known, ", "),
-                                      model::did_you_mean(unknown.name, known)));
+                          fill<messages::no_field>(unknown.name, fmt::join(known, ", "),
+                                                   did_you_mean(unknown.name, known)));
     if (!state.unknown.empty()) return std::nullopt;
     return std::move(state.levels.front());
 }
@@ -182,20 +181,14 @@ void check_coverage(std::span<const PatternLine* const> lines, std::span<const P
         for (const Occurrence& occurrence : occurrences) {
             if (!is_same(occurrence.piece, name)) continue;
             if (first)
-                diagnostics.error(occurrence.place,
-                                  fmt::format("{} prints '{}' twice", form, name.name));
+                diagnostics.error(occurrence.place, fill<messages::printed_twice>(form, name.name));
             else if (!occurrence.needs.empty())
-                diagnostics.error(
-                    occurrence.place,
-                    fmt::format("'{}' would be lost where '{}' has no value: give each a group of "
-                                "its own",
-                                name.name, pattern_name(names, occurrence.needs.front())));
+                diagnostics.error(occurrence.place,
+                                  fill<messages::lost_field>(
+                                      name.name, pattern_name(names, occurrence.needs.front())));
             first = &occurrence;
         }
-        if (!first)
-            diagnostics.error(form_place, fmt::format("{} does not print '{}': every field needs "
-                                                      "its place",
-                                                      form, name.name));
+        if (!first) diagnostics.error(form_place, fill<messages::unprinted>(form, name.name));
     }
 }
 

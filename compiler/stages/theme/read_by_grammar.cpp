@@ -18,14 +18,4 @@ Place place_in(const syntax::Value& value, std::size_t offset, std::size_t lengt
     return value.place();
 }
 
-void report_fault(const syntax::Value& value, std::size_t offset, std::string_view message,
-                  Diagnostics& diagnostics) {
-    constexpr std::string_view slot = "'{}'";
-    const std::string text = value.joined();
-    std::string report(message);
-    if (const auto at = report.find(slot); offset == text.size() && at != std::string::npos)
-        report.replace(at, slot.size(), "the end of the line");
-    diagnostics.error(place_in(value, offset, 1), worded(report, text.substr(offset)));
-}
-
 }

@@ -11,19 +11,23 @@
 
 namespace quoin::theme {
 
+template<const Message& message>
+std::string worded_at(std::string_view rest) {
+    return rest.empty() ? fill<message>("the end of the line") : worded<message>(rest);
+}
+
 template<typename Rule>
 struct ThemeControl : tao::pegtl::normal<Rule> {
     template<typename Input, typename... States>
     [[noreturn]] static void raise(const Input& in, States&&... /*unused*/) {
-        throw tao::pegtl::parse_error(std::string(grammar::message<Rule>), in);
+        const std::string_view rest{in.current(),
+                                    static_cast<std::size_t>(in.end() - in.current())};
+        throw tao::pegtl::parse_error(worded_at<grammar::message<Rule>>(rest), in);
     }
 };
 
 // The place of bytes [offset, offset + length) of the joined value, cut at the end of its line.
 Place place_in(const syntax::Value& value, std::size_t offset, std::size_t length);
-
-void report_fault(const syntax::Value& value, std::size_t offset, std::string_view message,
-                  Diagnostics& diagnostics);
 
 template<typename Rule, template<typename> class Action, typename State>
 bool read_by_grammar(const syntax::Value& value, State& state, Diagnostics& diagnostics) {
@@ -32,7 +36,8 @@ bool read_by_grammar(const syntax::Value& value, State& state, Diagnostics& diag
     try {
         return tao::pegtl::parse<Rule, Action, ThemeControl>(in, state);
     } catch (const tao::pegtl::parse_error& fault) {
-        report_fault(value, fault.positions().front().byte, fault.message(), diagnostics);
+        diagnostics.error(place_in(value, fault.positions().front().byte, 1),
+                          std::string(fault.message()));
         return false;
     }
 }

@@ -1,7 +1,7 @@
 // Tables of the settings: label, what it sets, bounds.
 #include "compiler/stages/theme/settings.hpp"
 
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/theme/messages.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
 #include <fmt/format.h>
@@ -93,9 +93,8 @@ void read_side_sections(const ThemeLine& line, Theme& theme, Diagnostics& diagno
         }
         if (name == "none") continue;
         const auto known = trade::holds_names();
-        diagnostics.error(line.place,
-                          fmt::format("no section holds '{}': expected some of {}, or none{}", name,
-                                      fmt::join(known, ", "), model::did_you_mean(name, known)));
+        diagnostics.error(line.place, fill<messages::no_section_holds>(name, fmt::join(known, ", "),
+                                                                       did_you_mean(name, known)));
     }
 }
 
@@ -104,9 +103,7 @@ bool is_dark_enough(const Colour& colour, const ThemeLine& line, Diagnostics& di
     const double contrast = contrast_on_white(colour);
     if (contrast >= least_contrast) return true;
     diagnostics.error(line.place,
-                      fmt::format("'{}' has a contrast of {:.2f}:1 on white, and text needs "
-                                  "{:.1f}:1 to be read by all: choose a darker colour",
-                                  line.value.joined(), contrast, least_contrast));
+                      fill<messages::too_light>(line.value.joined(), contrast, least_contrast));
     return false;
 }
 
@@ -233,9 +230,8 @@ constexpr std::string_view style_names[style_count] = {
 void report_unknown(const ThemeLine& line, std::string_view what,
                     const std::vector<std::string_view>& labels, Diagnostics& diagnostics) {
     diagnostics.error(line.label_place,
-                      fmt::format("there is no setting '{}' {}: expected one of {}{}", line.label,
-                                  what, fmt::join(labels, ", "),
-                                  model::did_you_mean(line.label, labels)));
+                      fill<messages::no_setting>(line.label, what, fmt::join(labels, ", "),
+                                                 did_you_mean(line.label, labels)));
 }
 
 }

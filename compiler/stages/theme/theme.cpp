@@ -1,10 +1,10 @@
 // Reads a theme file, and before it the file it is based on.
 #include "compiler/stages/theme/theme.hpp"
 
-#include "compiler/stages/model/wording.hpp"
 #include "compiler/stages/syntax/parse.hpp"
 #include "compiler/stages/theme/forms.hpp"
 #include "compiler/stages/theme/icons.hpp"
+#include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/settings.hpp"
 #include "compiler/stages/theme/values.hpp"
 #include "compiler/trade/vocabulary.hpp"
@@ -77,15 +77,13 @@ std::optional<fs::path> ThemeReader::find(const std::string& name, const fs::pat
     std::error_code fault;
     if (fs::exists(path, fault)) return path;
     if (is_path(name)) {
-        diagnostics_.error(asked_at, fmt::format("there is no theme file '{}'", name));
+        diagnostics_.error(asked_at, fill<messages::no_theme_file>(name));
         return std::nullopt;
     }
     const auto names = theme_names(folder_);
     const std::vector<std::string_view> known(names.begin(), names.end());
-    diagnostics_.error(asked_at,
-                       fmt::format("there is no theme '{}': expected one of {}, or a path to a "
-                                   "theme file{}",
-                                   name, fmt::join(known, ", "), model::did_you_mean(name, known)));
+    diagnostics_.error(asked_at, fill<messages::no_theme>(name, fmt::join(known, ", "),
+                                                          did_you_mean(name, known)));
     return std::nullopt;
 }
 
@@ -97,8 +95,7 @@ bool ThemeReader::read(const fs::path& path, Place asked_at) {
         std::string circle;
         for (auto link = again; link != chain_.end(); ++link)
             circle += link->stem().string() + " -> ";
-        diagnostics_.error(asked_at, fmt::format("a theme cannot be based on itself: {}{}", circle,
-                                                 same.stem().string()));
+        diagnostics_.error(asked_at, fill<messages::based_on_itself>(circle, same.stem().string()));
         return false;
     }
     const auto file = sources_.read(path, diagnostics_);
@@ -116,9 +113,7 @@ void ThemeReader::read_file(std::uint32_t file) {
     for (const auto& nodes : tree.heading)
         blocks.push_back(lines_of(nodes));
     for (const syntax::SectionTree& section : tree.sections)
-        diagnostics_.error(section.opening.place,
-                           "a theme has no sections: expected 'style: NAME', 'form: NAME' "
-                           "or 'icon: NAME'");
+        diagnostics_.error(section.opening.place, fill<messages::section_in_theme>());
 
     read_base(blocks, path.parent_path());
     theme_.files.push_back(path);
@@ -138,7 +133,7 @@ ThemeBlock ThemeReader::lines_of(const syntax::Block& nodes) {
         if (node.kind == syntax::Node::Kind::field)
             lines.push_back({node.label.text, node.label.place, node.value, node.value.place()});
         if (node.kind == syntax::Node::Kind::bullet)
-            diagnostics_.error(node.place, "expected 'label: value' in a theme, found a bullet");
+            diagnostics_.error(node.place, fill<messages::bullet_in_theme>());
     }
     return lines;
 }
@@ -178,10 +173,9 @@ void ThemeReader::read_line(const ThemeLine& line, OpenBlock& block) {
             fmt::format("{}:{}", block.style && !opens ? name_of(*block.style) : "",
                         opens ? line.label + ':' + line.value.joined() : line.label);
         if (!given_.insert(key).second) {
-            diagnostics_.error(
-                line.label_place,
-                opens ? fmt::format("'{}: {}' is given twice", line.label, line.value.joined())
-                      : fmt::format("'{}' is given twice", line.label));
+            diagnostics_.error(line.label_place,
+                               fill<messages::given_twice>(
+                                   opens ? line.label + ": " + line.value.joined() : line.label));
             block.skip = opens;
             return;
         }
@@ -214,9 +208,8 @@ void ThemeReader::add_shared_icons() {
         const ThemeBlock lines = lines_of(nodes);
         if (lines.empty()) continue;
         if (lines.front().label != "icon") {
-            diagnostics_.error(
-                lines.front().label_place,
-                fmt::format("expected 'icon: NAME', found '{}'", lines.front().label));
+            diagnostics_.error(lines.front().label_place,
+                               fill<messages::expected_icon>(lines.front().label));
             continue;
         }
         const auto name = read_icon_name(lines.front(), diagnostics_);
@@ -247,10 +240,9 @@ void ThemeReader::resolve_accents() {
         Style& style = theme_.styles[index];
         if (!style.accent && !style.rule_accent && !style.icon_accent) continue;
         if (!theme_.accent) {
-            diagnostics_.error(Place{file_, 0, 0, 0},
-                               fmt::format("style '{}' is set in the theme's accent, and theme "
-                                           "'{}' has no 'accent'",
-                                           name_of(static_cast<StyleName>(index)), theme_.name));
+            diagnostics_.error(
+                Place{file_, 0, 0, 0},
+                fill<messages::no_accent>(name_of(static_cast<StyleName>(index)), theme_.name));
             return;
         }
         if (style.accent) style.colour = *theme_.accent;
@@ -267,10 +259,8 @@ void ThemeReader::check_sizes() {
         if (smallest > least_text - 1e-9) continue;
         const auto place = size_places_.find(style);
         diagnostics_.error(place == size_places_.end() ? Place{file_, 0, 0, 0} : place->second,
-                           fmt::format("style '{}' would be set at {:.3g} pt, and the least is "
-                                       "{:.3g} pt: make its size at least {:.3g}",
-                                       name_of(style), smallest, least_text,
-                                       least_text / theme_.size.least));
+                           fill<messages::too_small>(name_of(style), smallest, least_text,
+                                                     least_text / theme_.size.least));
     }
 }
 
@@ -286,8 +276,7 @@ void ThemeReader::check_whole() {
         {"form: heading", !theme_.heading.lines.empty()},
     };
     for (const auto& [label, given] : needed)
-        if (!given)
-            diagnostics_.error(place, fmt::format("theme '{}' has no '{}'", theme_.name, label));
+        if (!given) diagnostics_.error(place, fill<messages::theme_lacks>(theme_.name, label));
     if (theme_.size.most > 0) check_sizes();
     check_icons(theme_, diagnostics_);
     if (!theme_.heading.lines.empty()) check_form(theme_.heading, {}, place, diagnostics_);
@@ -295,8 +284,8 @@ void ThemeReader::check_whole() {
         const FormName form{trade::holds_named(name)};
         const auto found = theme_.forms.find(*form.holds);
         if (found == theme_.forms.end())
-            diagnostics_.error(place,
-                               fmt::format("theme '{}' has no 'form: {}'", theme_.name, name));
+            diagnostics_.error(
+                place, fill<messages::theme_lacks>(theme_.name, fmt::format("form: {}", name)));
         else
             check_form(found->second, form,
                        found->second.lines.empty() ? place : found->second.lines.front().place,

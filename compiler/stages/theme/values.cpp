@@ -1,7 +1,7 @@
 // Numbers, colours and words out of their text, and the contrast of a colour.
 #include "compiler/stages/theme/values.hpp"
 
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/read_by_grammar.hpp"
 
 #include <fmt/format.h>
@@ -65,9 +65,8 @@ struct ColourAction<rules::channels> {
 
 bool within(double value, const ThemeLine& line, const Bounds& bounds, Diagnostics& diagnostics) {
     if (value >= bounds.least && value <= bounds.most) return true;
-    diagnostics.error(line.place,
-                      fmt::format("'{}' of {:.3g} {} is outside {:.3g} to {:.3g}", line.label,
-                                  value, bounds.unit, bounds.least, bounds.most));
+    diagnostics.error(line.place, fill<messages::outside>(line.label, value, bounds.unit,
+                                                          bounds.least, bounds.most));
     return false;
 }
 
@@ -85,10 +84,8 @@ std::optional<Preference> read_preference(const ThemeLine& line, const Bounds& b
     if (!read_by_grammar<rules::preference, PreferenceAction>(line.value, value, diagnostics))
         return std::nullopt;
     if (value.least > value.preferred || value.preferred > value.most) {
-        diagnostics.error(line.place,
-                          fmt::format("'{}' prefers {:.3g}, which is outside its own bounds "
-                                      "{:.3g} to {:.3g}",
-                                      line.label, value.preferred, value.least, value.most));
+        diagnostics.error(line.place, fill<messages::prefers_outside>(line.label, value.preferred,
+                                                                      value.least, value.most));
         return std::nullopt;
     }
     if (!within(value.least, line, bounds, diagnostics) ||
@@ -120,8 +117,8 @@ std::optional<std::size_t> read_choice(const ThemeLine& line,
     const auto match = std::ranges::find(words, std::string_view(word));
     if (match != words.end()) return static_cast<std::size_t>(match - words.begin());
     diagnostics.error(line.place,
-                      fmt::format("'{}' cannot be '{}': expected one of {}{}", line.label, word,
-                                  fmt::join(words, ", "), model::did_you_mean(word, words)));
+                      fill<messages::cannot_be>(line.label, word, fmt::join(words, ", "),
+                                                did_you_mean(word, words)));
     return std::nullopt;
 }
 

@@ -1,6 +1,7 @@
-#include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 
 #include "compiler/base/write_file.hpp"
+#include "compiler/commands/messages.hpp"
 
 #include <fmt/format.h>
 
@@ -16,7 +17,8 @@ std::string all_messages(const Diagnostics& diagnostics, const Sources& sources,
     const auto& all = diagnostics.all();
     for (const Diagnostic& diagnostic : std::span(all).first(std::min(most, all.size())))
         out += format(diagnostic, sources, excerpts) + '\n';
-    if (all.size() > most) out += fmt::format("quoin: {} more like these\n", all.size() - most);
+    if (all.size() > most)
+        out += fmt::format("quoin: {}\n", fill<messages::more_like_these>(all.size() - most));
     return out;
 }
 

@@ -1,0 +1,59 @@
+// What can be wrong with files: with those read, with the bytes in them, with those written.
+#pragma once
+
+#include "compiler/base/message.hpp"
+
+namespace quoin::messages {
+
+// Reading
+inline constexpr Message no_file = "no such file";
+inline constexpr Message no_file_in_file = "no such file: a part of its path is not a folder";
+inline constexpr Message may_not_be_read = "may not be read: permission is missing";
+inline constexpr Message unreadable = "cannot be read: {}";
+inline constexpr Message folder = "is a folder; a text file was expected";
+inline constexpr Message too_large =
+    "is larger than 1 MiB; a résumé is a few kilobytes of text, so this looks like another file";
+
+// Bytes
+inline constexpr Message utf16 = "looks like UTF-16, and UTF-8 was expected: in the editor that "
+                                 "wrote it, save it as plain text with the encoding UTF-8";
+inline constexpr Message windows_1252 =
+    "byte 0x{:02X} is not UTF-8; the file looks like Windows-1252, where it is '{}': save it with "
+    "the encoding UTF-8";
+inline constexpr Message never_utf8 =
+    "byte 0x{:02X} is not UTF-8: it stands in no UTF-8 text; type the character anew and save the "
+    "file with the encoding UTF-8";
+inline constexpr Message broken_off =
+    "byte 0x{:02X} is not UTF-8: it begins a character that does not go on as it must; type the "
+    "character anew and save the file with the encoding UTF-8";
+inline constexpr Message beginning_missing =
+    "byte 0x{:02X} is not UTF-8: it is part of a character that was begun before it or is missing "
+    "its beginning; type the character anew and save the file with the encoding UTF-8";
+inline constexpr Message nul_byte = "a NUL byte, which no text holds: take it out";
+inline constexpr Message control =
+    "U+{:04X} is a control character, which cannot be set: take it out";
+inline constexpr Message many_marks = "more than {} combining marks in a row (Unicode Standard "
+                                      "Annex #15, section 13): take some out";
+inline constexpr Message bytes_left_out = "{} {} in all, of which the first {} are shown";
+
+// Writing, and why it could not be done
+inline constexpr Message cannot_write = "cannot write '{}': {}";
+inline constexpr Message cannot_print = "cannot write to standard output: {}";
+inline constexpr Message name_empty = "cannot write: the file's name is empty";
+inline constexpr Message name_with_null =
+    "cannot write: the file's name has a null character in it";
+inline constexpr Message nothing_there = "there is no such file";
+inline constexpr Message no_folder = "there is no folder '{}'";
+inline constexpr Message not_a_folder = "'{}' is not a folder";
+inline constexpr Message target_is_folder = "it is a folder";
+inline constexpr Message folder_closed = "there is no permission to write in the folder '{}'";
+inline constexpr Message file_closed = "there is no permission to write over it";
+inline constexpr Message disk_full = "the disk is full";
+inline constexpr Message quota_used_up = "the disk quota is used up";
+inline constexpr Message too_long = "the file would be larger than is allowed";
+inline constexpr Message read_only = "the disk can only be read";
+inline constexpr Message name_too_long = "its name is too long";
+inline constexpr Message links_in_circle = "its symbolic links lead in a circle";
+inline constexpr Message pipe_closed = "nobody reads from the pipe any more";
+
+}

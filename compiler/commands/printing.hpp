@@ -1,0 +1,25 @@
+// Diagnostics as a verb prints them.
+#pragma once
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/base/source.hpp"
+#include "compiler/commands/command_line.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace quoin::commands {
+
+// One a line, in the order they are in; of very many the first, and how many more there are.
+std::string all_messages(const Diagnostics& diagnostics, const Sources& sources, bool excerpts);
+
+// To standard error, as they are.
+void print_messages(std::string_view messages);
+
+// To standard output, at once. False if it could not be written, which is said for the verb.
+bool print_output(std::string_view verb, std::string_view text);
+
+// Said to standard error, for the verb.
+ExitCode wrong_use(std::string_view verb, std::string_view text);
+
+}

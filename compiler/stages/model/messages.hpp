@@ -1,0 +1,92 @@
+// What can be wrong with what a résumé says.
+#pragma once
+
+#include "compiler/base/message.hpp"
+
+namespace quoin::model::messages {
+
+// The whole file
+inline constexpr Message says_nothing =
+    "nothing but comments and blank lines; expected a line such as 'name: Ottoline Brandt'";
+inline constexpr Message no_name =
+    "no name; expected a line such as 'name: Ottoline Brandt' above the first section";
+
+// Labels in the wrong place
+inline constexpr Message unknown_label = "unknown label {}{}";
+inline constexpr Message unknown_label_in = "unknown label {} in {}{}";
+inline constexpr Message expected_in_heading =
+    "; expected a contact field or a setting, or a 'section:' line above it";
+inline constexpr Message expected_labels = "; expected {}";
+inline constexpr Message not_in_heading = "{} does not belong in the heading block; it is a field "
+                                          "of {}; expected a 'section:' line above it";
+inline constexpr Message not_in_section =
+    "{} does not belong in {}; it is a field of {}; expected {}";
+inline constexpr Message belongs_in_heading =
+    "{} is a {} and belongs in the heading block, above the first 'section:' line";
+inline constexpr Message belongs_in_entry = "{} belongs in an entry, below a 'section:' line";
+inline constexpr Message belongs_under_a_title = "{} belongs right under a 'section:' line";
+inline constexpr Message belongs_under_its_title = "{} belongs right under its 'section:' line";
+
+// Twice
+inline constexpr Message stands_twice = "'{}' stands twice; keep one of them";
+inline constexpr Message set_twice = "{} is set twice, first in line {}; keep one of them";
+inline constexpr Message field_stands_twice = "{} stands twice, first in line {}; {}";
+inline constexpr Message keep_one_contact = "keep one, or tag both for different builds";
+inline constexpr Message new_entry = "a blank line starts a new entry";
+
+// Values
+inline constexpr Message runs_backwards = "{} runs backwards; write {}";
+inline constexpr Message out_of_bounds = "{} {} is out of bounds; expected {}";
+inline constexpr Message cannot_be = "{} cannot be {}; expected {}{}";
+inline constexpr Message not_in_calendar =
+    "{} is not in the calendar; expected a date such as '2026-11-03'";
+inline constexpr Message no_items =
+    "{} has nothing between its separators; expected items, or no such line";
+
+// Tags
+inline constexpr Message no_tag = "expected a tag, such as 'lab' or '!lab', found {}";
+inline constexpr Message takes_no_tags =
+    "{} holds for every build; expected no tags after its value";
+inline constexpr Message braces_after_for =
+    "expected tags without braces after 'for:', such as 'for: lab field'";
+inline constexpr Message for_stands_twice = "'for' stands twice in this entry; expected all tags "
+                                            "on one line, such as 'for: lab field'";
+inline constexpr Message for_no_entry =
+    "'for' has no entry to keep; to keep a whole section, write the tags after its title, such as "
+    "'section: Projects {{lab}}'";
+
+// Sections and bullets
+inline constexpr Message section_cannot_hold = "a section cannot hold {}; expected {}{}";
+inline constexpr Message cannot_tell_what_it_holds =
+    "cannot tell what the section {} holds; expected a line such as 'holds: experience' right "
+    "under it, with one of {}";
+inline constexpr Message no_column = "'column' cannot be {}; expected 'side', or no such line";
+inline constexpr Message bullet_in_heading =
+    "a bullet belongs to an entry; expected a 'section:' line above it";
+inline constexpr Message no_bullets = "{} has no bullets; expected a line such as {}";
+inline constexpr Message second_level_alone = "a bullet of the second level has none of the first "
+                                              "above it; expected '- ' before its text";
+
+// Files taken in
+inline constexpr Message include_in_entry =
+    "'include' takes in whole sections; expected a blank line above and below it";
+inline constexpr Message entry_below_include =
+    "an entry below 'include' is in no section; expected a 'section:' line above it";
+inline constexpr Message heading_in_included_file =
+    "{} does not belong in an included file, which gives sections only; move it to {}, above the "
+    "first 'section:' line";
+inline constexpr Message included_here = "{} is included here";
+inline constexpr Message path_leads_out = "{} leads out of the folder of the résumé; expected a "
+                                          "path below it, such as 'parts/projects.resume'";
+inline constexpr Message link_leads_out =
+    "{} is a link that leads out of the folder of the résumé; expected a file in it";
+inline constexpr Message no_file = "no file {}; its path is read from the folder of this file";
+inline constexpr Message is_folder = "{} is a folder; expected a file in it";
+inline constexpr Message no_regular_file = "{} is not a regular file";
+inline constexpr Message circle =
+    "files include each other in a circle: {}; take one of these lines out";
+inline constexpr Message included_too_deep =
+    "files include one another more than {} deep; expected fewer steps";
+inline constexpr Message included_too_often = "more than {} files are taken in; expected fewer";
+
+}

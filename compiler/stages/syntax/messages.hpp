@@ -1,0 +1,11 @@
+// What can be wrong with lines beyond a rule of their grammar.
+#pragma once
+
+#include "compiler/base/message.hpp"
+
+namespace quoin::syntax::messages {
+
+inline constexpr Message faults_left_out =
+    "there are {} faults in all, of which the first {} are shown";
+
+}
