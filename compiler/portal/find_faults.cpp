@@ -105,14 +105,7 @@ std::size_t letters_of(const Reading& reading) {
 
 std::string list_of(const std::vector<std::string>& words) {
     constexpr std::size_t shown = 3;
-    const auto quoted = [](const std::string& word) {
-        constexpr std::size_t longest = 40;
-        std::size_t length = std::min(longest, word.size());
-        while (length < word.size() && (static_cast<unsigned char>(word[length]) & 0xC0) == 0x80)
-            --length; // not inside a character
-        return '\'' + word.substr(0, length) + (length < word.size() ? "…'" : "'");
-    };
-    return joined(words | std::views::transform(quoted), " and ", shown);
+    return joined(words | std::views::transform(in_quotes), " and ", shown);
 }
 
 void check_finds(const Evidence& evidence, const Found& found, ScanFaults& faults) {
