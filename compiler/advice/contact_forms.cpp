@@ -58,43 +58,37 @@ std::vector<std::string> parted(std::string_view text, std::string_view separato
 std::vector<std::string> name_parts(std::string_view name) {
     std::string plain = plain_letters(name);
     std::erase(plain, '\'');
-    std::vector<std::string> parts = parted(plain, " -.,\t()");
-    std::erase_if(parts, [](const std::string& part) { return part.empty(); });
-    return parts;
+    return parted(plain, " -.,\t()");
+}
+
+// Whether steps lead through all of `piece`; `step` marks the places that a name reaches from one
+// where its first letter stands.
+bool leads_through(std::string_view piece, const std::vector<std::string>& names, auto&& step) {
+    if (piece.size() > most_local_part) return false;
+    std::vector<bool> reached(piece.size() + 1);
+    reached[0] = true;
+    for (std::size_t at = 0; at < piece.size(); ++at)
+        for (const std::string& name : names)
+            if (reached[at] && piece[at] == name.front()) step(at, name, reached);
+    return reached[piece.size()];
 }
 
 // Whether all of `piece` is made of names and initials.
 bool is_made_of_names(std::string_view piece, const std::vector<std::string>& names) {
-    if (piece.size() <= 1) return true;
-    if (piece.size() > most_local_part) return false;
-    std::vector<bool> reached(piece.size() + 1);
-    reached[0] = true;
-    for (std::size_t at = 0; at < piece.size(); ++at) {
-        if (!reached[at]) continue;
-        for (const std::string& name : names) {
-            if (piece[at] == name.front()) reached[at + 1] = true;
-            if (piece.substr(at).starts_with(name)) reached[at + name.size()] = true;
-        }
-    }
-    return reached[piece.size()];
+    return piece.size() <= 1 ||
+           leads_through(piece, names, [&](std::size_t at, const auto& name, auto& reached) {
+               reached[at + 1] = true;
+               if (piece.substr(at).starts_with(name)) reached[at + name.size()] = true;
+           });
 }
 
 // Whether all of `piece` is made of letters of names in their order, each name from its first
 // letter on: "hdez" of Hernández, "mj" of María José.
 bool is_short_for_names(std::string_view piece, const std::vector<std::string>& names) {
-    if (piece.size() > most_local_part) return false;
-    std::vector<bool> reached(piece.size() + 1);
-    reached[0] = true;
-    for (std::size_t at = 0; at < piece.size(); ++at) {
-        if (!reached[at]) continue;
-        for (const std::string& name : names) {
-            std::size_t end = at;
-            if (name.front() != piece[at]) continue;
-            for (std::size_t i = 0; i < name.size() && end < piece.size(); ++i)
-                if (name[i] == piece[end]) reached[++end] = true;
-        }
-    }
-    return reached[piece.size()];
+    return leads_through(piece, names, [&](std::size_t end, const auto& name, auto& reached) {
+        for (std::size_t i = 0; i < name.size() && end < piece.size(); ++i)
+            if (name[i] == piece[end]) reached[++end] = true;
+    });
 }
 
 // Some of the name is in it: three letters of a part's beginning, or it is too short to tell.
@@ -115,23 +109,16 @@ bool is_own_domain(std::string_view domain, const std::vector<std::string>& name
     });
 }
 
-std::vector<std::string> figure_runs(std::string_view text) {
-    std::vector<std::string> runs;
-    bool open = false;
-    for (const char c : text) {
-        if (is_figure(c)) {
-            if (!open) runs.emplace_back();
-            runs.back() += c;
-        }
-        open = is_figure(c);
-    }
-    return runs;
+std::vector<std::string> figure_runs(std::string text) {
+    std::ranges::replace_if(
+        text, [](char c) { return !is_figure(c); }, ' ');
+    return parted(text, " ");
 }
 
 std::optional<std::string> figures_fault(std::string_view local, bool issued) {
     constexpr int first_birth = 1930, last_birth = 2012;
     constexpr std::size_t long_run = 5;
-    for (const std::string& run : figure_runs(local)) {
+    for (const std::string& run : figure_runs(std::string(local))) {
         int number = 0;
         std::from_chars(run.data(), run.data() + run.size(), number);
         if (run.size() == 4 && number >= first_birth && number <= last_birth && !issued)
@@ -161,21 +148,13 @@ std::optional<std::string> nickname_in(std::string_view letters,
     return std::nullopt;
 }
 
-std::string only_letters(std::string_view text) {
-    std::string letters;
-    for (const char c : text)
-        if (is_ascii_letter(c)) letters += c;
-    return letters;
+std::string only(bool (*wanted)(char), std::string_view text) {
+    std::string kept;
+    std::ranges::copy_if(text, std::back_inserter(kept), wanted);
+    return kept;
 }
 
 // --- telephone
-
-std::string figures_of(std::string_view text) {
-    std::string figures;
-    for (const char c : text)
-        if (is_figure(c)) figures += c;
-    return figures;
-}
 
 // `(360) 555-0142 (cell)`, `Mobile: 360-555-0142`: words beside the number, and no letters in it.
 std::string_view without_words(std::string_view number) {
@@ -188,10 +167,7 @@ std::string_view without_words(std::string_view number) {
     const std::size_t colon = number.find(':');
     if (colon != std::string_view::npos && std::ranges::all_of(number.substr(0, colon), is_word))
         number = number.substr(colon + 1);
-    number.remove_prefix(std::min(number.find_first_not_of(' '), number.size()));
-    while (number.ends_with(' '))
-        number.remove_suffix(1);
-    return number;
+    return trimmed(number, " ");
 }
 
 // Of an international number; only those of North America can be judged.
@@ -210,7 +186,7 @@ std::string_view without_extension(std::string_view number) {
 
 // Of a number that no telephone network takes.
 std::string figures_wrong(std::string_view number) {
-    const std::string figures = figures_of(without_extension(number));
+    const std::string figures = only(is_figure, without_extension(number));
     if (figures.size() == 7) return "the area code is missing";
     if (number.starts_with('+')) return "an international number has 7 to 15 figures";
     if (figures.size() == 10) return "in the US, area code and exchange begin with 2 to 9";
@@ -264,7 +240,7 @@ bool opens_with(std::string_view part, std::string_view word) {
 
 bool is_zip(std::string_view word) {
     const bool five = word.size() == 5 && std::ranges::all_of(word, is_figure);
-    return five || (word.size() == 10 && word[5] == '-' && figures_of(word).size() == 9);
+    return five || (word.size() == 10 && word[5] == '-' && only(is_figure, word).size() == 9);
 }
 
 // Lower case, and a dash between figures is the hyphen that was typed.
@@ -364,14 +340,14 @@ std::optional<std::string> unprofessional_part(std::string_view address, std::st
     const std::vector<std::string> names = name_parts(name);
     if (names.empty()) return std::nullopt;
     for (const std::string& piece : parted(local, "._-"))
-        if (const auto nickname = nickname_in(only_letters(piece), names))
+        if (const auto nickname = nickname_in(only(is_ascii_letter, piece), names))
             return "the word '" + *nickname + "'";
     if (const auto fault = figures_fault(local, issued)) return fault;
     if (issued) return std::nullopt;
     for (const std::string& piece : parted(local, "._-"))
-        if (has_figure_for_letters(piece) && !is_made_of_names(only_letters(piece), names))
+        if (has_figure_for_letters(piece) && !is_made_of_names(only(is_ascii_letter, piece), names))
             return "figures in the place of letters, '" + piece + "'";
-    const bool own = may_be_of_name(only_letters(local), names) ||
+    const bool own = may_be_of_name(only(is_ascii_letter, local), names) ||
                      is_own_domain(address.substr(address.rfind('@') + 1), names);
     if (!own) return "nothing of your name, '" + local + "'";
     return std::nullopt;
@@ -381,7 +357,7 @@ std::optional<std::string> phone_fault(std::string_view typed) {
     if (!has_digit(typed)) return "has no figures";
     const std::string_view number = without_words(typed);
     if (const auto uri = model::phone_uri(number)) {
-        const auto fault = north_american_fault(figures_of(uri->substr(0, uri->find(';'))));
+        const auto fault = north_american_fault(only(is_figure, uri->substr(0, uri->find(';'))));
         return fault ? std::optional("cannot be dialled: " + *fault) : std::nullopt;
     }
     if (std::ranges::any_of(without_extension(number), is_ascii_letter))
@@ -417,7 +393,7 @@ std::vector<PhoneAt> phones_in(std::string_view text) {
             --end;
         const std::string_view piece = text.substr(begin, end - begin);
         const bool grouped = piece.find_first_of("()+.- ") != std::string_view::npos;
-        if (piece.size() > most || !grouped || figures_of(piece).size() < 10) continue;
+        if (piece.size() > most || !grouped || only(is_figure, piece).size() < 10) continue;
         if (!phone_fault(piece)) found.push_back({begin, end - begin});
     }
     return found;
