@@ -4,7 +4,15 @@
 namespace quoin::advice {
 
 std::string spelled(const model::Date& date, trade::DateForm form) {
-    std::string text = print(model::DateRange{std::nullopt, date, false}, form);
+    static const model::DateWords markup = [] { // in English, whatever the page's language
+        model::DateWords words;
+        words.seasons = {"Spring", "Summer", "Fall", "Winter"};
+        std::ranges::copy(trade::month_names, words.months.begin());
+        std::ranges::transform(trade::month_names, words.short_months.begin(),
+                               [](std::string_view name) { return name.substr(0, 3); });
+        return words;
+    }();
+    std::string text = print(model::DateRange{std::nullopt, date, false}, form, markup);
     const std::size_t space = text.find("\u00A0");
     if (space != std::string::npos) text.replace(space, 2, " ");
     return text;

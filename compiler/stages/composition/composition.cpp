@@ -39,7 +39,7 @@ Composition Composer::run() {
             if (is_side(section) == side) add_section(section);
     }
     add_running_head();
-    out_.title = name_ + ", résumé";
+    out_.title = name_ + ", " + theme_.words.resume;
     out_.author = name_;
     out_.language = *resume_.settings.language;
     return std::move(out_);

@@ -28,8 +28,7 @@ void Composer::add_heading() {
     in_heading_ = true;
     auto before = theme::StyleName::name;
     bool has_name = false;
-    const auto lines = expand(heading_patterns(theme_.heading, false), resume_.heading,
-                              *resume_.settings.dates_as);
+    const auto lines = expand(heading_patterns(theme_.heading, false), resume_.heading, dates_as());
     for (const ExpandedLine& line : lines) {
         const bool heading = line.style == theme::StyleName::name && !has_name;
         has_name = has_name || heading;
@@ -45,7 +44,7 @@ void Composer::add_heading() {
 void Composer::add_running_head() {
     if (*resume_.settings.pages < 2) return;
     for (const theme::PatternLine* pattern : heading_patterns(theme_.heading, true)) {
-        auto lines = expand({&pattern, 1}, resume_.heading, *resume_.settings.dates_as);
+        auto lines = expand({&pattern, 1}, resume_.heading, dates_as());
         if (lines.empty() || lines.front().style != theme::StyleName::running_head) return;
         LineText& text = lines.front().text; // the fields it leaves out come after it
         for (TextPiece& piece : text.pieces)

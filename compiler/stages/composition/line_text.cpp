@@ -76,7 +76,7 @@ void drop_leading_separators(std::span<const theme::PatternPiece> pattern,
 
 class Expander {
 public:
-    Expander(std::span<const model::Field> fields, trade::DateForm dates_as)
+    Expander(std::span<const model::Field> fields, const DatesAs& dates_as)
         : fields_(fields), dates_as_(dates_as), printed_(fields.size()) {
         for (std::size_t index = 0; index < fields.size(); ++index)
             if (has_value(fields[index])) by_name_[fields[index].name].push_back(index);
@@ -99,7 +99,7 @@ private:
     void add_value(const theme::PatternPiece& piece, std::size_t index, LineText& out);
 
     std::span<const model::Field> fields_;
-    trade::DateForm dates_as_;
+    const DatesAs& dates_as_;
     std::vector<bool> printed_;
     std::map<trade::FieldName, Indices> by_name_;
     std::optional<std::size_t> group_; // the one group of skills that the line is for
@@ -247,7 +247,7 @@ bool has_value(const model::Field& field) {
     return true;
 }
 
-LineText value_text(const model::Field& field, trade::DateForm dates_as) {
+LineText value_text(const model::Field& field, const DatesAs& dates_as) {
     LineText out;
     if (const auto* text = std::get_if<model::Text>(&field.value)) {
         out.append(*text, part_of(field.name));
@@ -263,14 +263,14 @@ LineText value_text(const model::Field& field, trade::DateForm dates_as) {
         }
     } else {
         const auto& dates = std::get<model::DateRange>(field.value);
-        out.pieces.push_back(
-            plain_piece(TextPiece::Kind::value, print(dates, dates_as), field.place));
+        out.pieces.push_back(plain_piece(TextPiece::Kind::value,
+                                         print(dates, dates_as.form, dates_as.words), field.place));
     }
     return out;
 }
 
 std::vector<ExpandedLine> expand(std::span<const theme::PatternLine* const> patterns,
-                                 std::span<const model::Field> fields, trade::DateForm dates_as) {
+                                 std::span<const model::Field> fields, const DatesAs& dates_as) {
     Expander expander(fields, dates_as);
     std::vector<ExpandedLine> lines;
     for (const theme::PatternLine* pattern : patterns)

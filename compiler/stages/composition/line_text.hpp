@@ -40,12 +40,17 @@ struct ExpandedLine {
     LineText text;
 };
 
+struct DatesAs {
+    trade::DateForm form{};
+    const model::DateWords& words;
+};
+
 bool has_value(const model::Field& field);
-LineText value_text(const model::Field& field, trade::DateForm dates_as);
+LineText value_text(const model::Field& field, const DatesAs& dates_as);
 
 // The lines that patterns make of fields: each line that has a value to print, once, or once for
 // each group of skills. A field that no pattern prints gets a line of its own: nothing is lost.
 std::vector<ExpandedLine> expand(std::span<const theme::PatternLine* const> patterns,
-                                 std::span<const model::Field> fields, trade::DateForm dates_as);
+                                 std::span<const model::Field> fields, const DatesAs& dates_as);
 
 }

@@ -66,11 +66,12 @@ double Composer::size_of(theme::StyleName style) const {
 
 std::string Composer::link_contents(const std::string& uri, const std::string& words) const {
     const std::string whose = in_heading_ && !name_.empty() ? ' ' + name_ : std::string();
-    if (uri.starts_with("mailto:")) return "Email" + whose + ": " + words;
-    if (uri.starts_with("tel:")) return "Phone" + whose + ": " + words;
+    const theme::Words& said = theme_.words;
+    if (uri.starts_with("mailto:")) return said.email + whose + ": " + words;
+    if (uri.starts_with("tel:")) return said.phone + whose + ": " + words;
     const std::string_view address = bare_address(uri);
-    if (words == address || words == uri) return "Web page: " + words;
-    return "Web page " + words + ": " + std::string(address);
+    if (words == address || words == uri) return said.web_page + ": " + words;
+    return said.web_page + ' ' + words + ": " + std::string(address);
 }
 
 std::uint32_t Composer::add_span(const model::Gloss& gloss, std::uint32_t parent) {

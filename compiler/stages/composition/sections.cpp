@@ -94,8 +94,7 @@ void Composer::add_section(const model::Section& section) {
 
 void Composer::add_entry(const model::Entry& entry, const theme::Form& form, bool further,
                          std::uint32_t section, theme::GapName gap) {
-    const auto lines =
-        expand(entry_patterns(form, further), entry.fields, *resume_.settings.dates_as);
+    const auto lines = expand(entry_patterns(form, further), entry.fields, dates_as());
     const bool has_more = lines.size() > 1 || !entry.bullets.empty() || !entry.further.empty();
     const std::size_t first = out_.paragraphs.size();
     bool has_title = false;

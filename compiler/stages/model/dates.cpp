@@ -1,67 +1,43 @@
 // Dates as the model has them: in EDTF, in print, and in months for ordering.
 #include "compiler/stages/model/dates.hpp"
 
-#include "compiler/base/utf8.hpp"
 #include "compiler/trade/months.hpp"
 
-#include <array>
-#include <string_view>
+#include <fmt/format.h>
 
 namespace quoin::model {
 namespace {
 
 constexpr int months_of_season = 3;
 
-std::string_view short_name(int month) {
-    return trade::month_names.at(static_cast<std::size_t>(month - 1)).substr(0, 3);
-}
-
-std::string_view season_name(Season season) {
-    switch (season) {
-    case Season::spring:
-        return "Spring";
-    case Season::summer:
-        return "Summer";
-    case Season::autumn:
-        return "Fall";
-    case Season::winter:
-        return "Winter";
-    }
-    return {};
-}
-
-std::string padded(int number, std::size_t width) {
-    std::string digits = std::to_string(number);
-    return digits.size() < width ? std::string(width - digits.size(), '0') + digits : digits;
-}
-
-std::string print_date(const Date& date, trade::DateForm form) {
-    const std::string year = padded(date.year, 4);
+std::string print_date(const Date& date, trade::DateForm form, const DateWords& words) {
+    const auto named = [&](const auto& names, int number) {
+        return names.at(static_cast<std::size_t>(number)) + fmt::format("\u00A0{:04}", date.year);
+    };
     if (date.season)
-        return std::string{season_name(*date.season)}.append(no_break_space).append(year);
-    if (!date.month) return year;
+        return named(words.seasons,
+                     static_cast<int>(*date.season) - static_cast<int>(Season::spring));
+    if (!date.month) return edtf(date);
     switch (form) {
     case trade::DateForm::short_month:
-        return std::string{short_name(*date.month)}.append(no_break_space).append(year);
+        return named(words.short_months, *date.month - 1);
     case trade::DateForm::long_month:
-        return std::string{trade::month_names.at(static_cast<std::size_t>(*date.month - 1))}
-            .append(no_break_space)
-            .append(year);
+        return named(words.months, *date.month - 1);
     case trade::DateForm::month_slash_year:
-        return padded(*date.month, 2) + "/" + year;
+        return fmt::format("{:02}/{:04}", *date.month, date.year);
     case trade::DateForm::year_month:
-        return year + "-" + padded(*date.month, 2);
+        break;
     }
-    return year;
+    return fmt::format("{:04}-{:02}", date.year, *date.month);
 }
 
 }
 
 std::string edtf(const Date& date) {
-    std::string text = padded(date.year, 4);
-    if (date.season) return text + "-" + std::to_string(static_cast<int>(*date.season));
-    if (date.month) text += "-" + padded(*date.month, 2);
-    if (date.month && date.day) text += "-" + padded(*date.day, 2);
+    std::string text = fmt::format("{:04}", date.year);
+    if (date.season) return text + fmt::format("-{}", static_cast<int>(*date.season));
+    if (date.month) text += fmt::format("-{:02}", *date.month);
+    if (date.month && date.day) text += fmt::format("-{:02}", *date.day);
     return text;
 }
 
@@ -70,15 +46,11 @@ std::string edtf(const DateRange& range) {
     return range.start ? edtf(*range.start) + "/" + end : end;
 }
 
-std::string print(const DateRange& range, trade::DateForm form) {
+std::string print(const DateRange& range, trade::DateForm form, const DateWords& words) {
     std::string text;
-    if (range.start)
-        text.append(print_date(*range.start, form))
-            .append(no_break_space)
-            .append("–")
-            .append(no_break_space);
-    text += range.end ? print_date(*range.end, form) : "Present";
-    if (range.expected) text.append(no_break_space).append("(expected)");
+    if (range.start) text = print_date(*range.start, form, words) + "\u00A0–\u00A0";
+    text += range.end ? print_date(*range.end, form, words) : words.present;
+    if (range.expected) text += "\u00A0" + words.expected;
     return text;
 }
 

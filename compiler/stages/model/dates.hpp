@@ -4,7 +4,9 @@
 
 #include "compiler/base/place.hpp"
 #include "compiler/trade/kinds.hpp"
+#include "compiler/trade/months.hpp"
 
+#include <array>
 #include <compare>
 #include <optional>
 #include <string>
@@ -60,8 +62,14 @@ std::variant<DateRange, DateFault> read_dates(std::string_view text);
 std::string edtf(const Date& date);
 std::string edtf(const DateRange& range); // `2026-06/2026-08`, `2026-06/..`, `2026-22`
 
+struct DateWords { // in the language of a page
+    std::array<std::string, trade::months_of_year> months, short_months;
+    std::array<std::string, 4> seasons; // from spring on
+    std::string present, expected;
+};
+
 // With no-break spaces inside and an en dash between, so that a date never breaks over lines.
-std::string print(const DateRange& range, trade::DateForm form);
+std::string print(const DateRange& range, trade::DateForm form, const DateWords& words);
 
 // Months since year 0 of a date's first and last month, for ordering; a season has its three, a
 // year its twelve (winter is counted in the year it is named for: January to March).

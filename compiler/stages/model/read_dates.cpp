@@ -233,9 +233,8 @@ private:
         if (part.day.empty() || !date.month || *date.month < 1 || *date.month > 12) return;
         const int most = days_of(date);
         if (*date.day >= 1 && *date.day <= most) return;
-        const std::string month =
-            print({{}, Date{date.year, date.month, {}, {}}, false}, trade::DateForm::year_month);
-        fault<date_rules::day_of_month>(part.day, in_quotes(part.day), month, most);
+        fault<date_rules::day_of_month>(part.day, in_quotes(part.day),
+                                        edtf(Date{date.year, date.month, {}, {}}), most);
     }
 
     std::string_view text_;

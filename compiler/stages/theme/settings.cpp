@@ -67,18 +67,6 @@ void read_family(const ThemeLine& line, Theme& theme, Diagnostics&) {
     theme.family_place = line.place;
 }
 
-std::vector<std::string> parted_by_commas(const std::string& list) {
-    std::vector<std::string> items;
-    for (std::size_t begin = 0; begin <= list.size();) {
-        const std::size_t end = std::min(list.find(',', begin), list.size());
-        const std::size_t first = std::min(list.find_first_not_of(" \t", begin), end);
-        const std::size_t last = list.find_last_not_of(" \t", end - (end > first ? 1 : 0));
-        if (first < end) items.push_back(list.substr(first, last + 1 - first));
-        begin = end + 1;
-    }
-    return items;
-}
-
 void read_fallback(const ThemeLine& line, Theme& theme, Diagnostics&) {
     theme.fallback = parted_by_commas(line.value.joined());
     theme.fallback_places.assign(theme.fallback.size(), line.place);

@@ -6,6 +6,7 @@
 #include "compiler/base/source.hpp"
 #include "compiler/stages/model/resume.hpp"
 #include "compiler/stages/theme/measures.hpp"
+#include "compiler/stages/theme/words.hpp"
 
 #include <array>
 #include <cstdint>
@@ -121,6 +122,7 @@ struct Theme : Measures {
     std::map<std::string, Path, std::less<>> icons;
     Form heading;
     std::map<trade::Holds, Form> forms;
+    Words words;
     std::vector<std::filesystem::path> files; // read for it
 
     const Style& style(StyleName which) const { return styles[static_cast<std::size_t>(which)]; }

@@ -122,6 +122,18 @@ std::optional<std::size_t> read_choice(const ThemeLine& line,
     return std::nullopt;
 }
 
+std::vector<std::string> parted_by_commas(const std::string& list) {
+    std::vector<std::string> items;
+    for (std::size_t begin = 0; begin <= list.size();) {
+        const std::size_t end = std::min(list.find(',', begin), list.size());
+        const std::size_t first = std::min(list.find_first_not_of(" \t", begin), end);
+        const std::size_t last = list.find_last_not_of(" \t", end - (end > first ? 1 : 0));
+        if (first < end) items.push_back(list.substr(first, last + 1 - first));
+        begin = end + 1;
+    }
+    return items;
+}
+
 double contrast_on_white(const Colour& colour) {
     const double luminance =
         0.2126 * linear(colour.red) + 0.7152 * linear(colour.green) + 0.0722 * linear(colour.blue);

@@ -9,6 +9,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace quoin::theme {
 
@@ -29,6 +30,8 @@ std::optional<Colour> read_colour(const ThemeLine& line, Diagnostics& diagnostic
 std::optional<std::size_t> read_choice(const ThemeLine& line,
                                        std::span<const std::string_view> words,
                                        Diagnostics& diagnostics);
+
+std::vector<std::string> parted_by_commas(const std::string& list);
 
 // Contrast ratio on white, 1 to 21 (Web Content Accessibility Guidelines 2.1, section 1.4.3).
 double contrast_on_white(const Colour& colour);

@@ -3,6 +3,8 @@
 
 #include "grammar/dates.hpp"
 
+#include "tests/english_dates.hpp"
+
 #include <doctest/doctest.h>
 #include <tao/pegtl/contrib/analyze.hpp>
 
@@ -241,8 +243,8 @@ TEST_CASE("EDTF strings") {
 
 TEST_CASE("print") {
     const auto in = [](std::string_view typed, DateForm form) {
-        std::string text =
-            quoin::model::print(std::get<DateRange>(quoin::model::read_dates(typed)), form);
+        std::string text = print(std::get<DateRange>(quoin::model::read_dates(typed)), form,
+                                 quoin::english_dates());
         for (auto at = text.find("\u00A0"); at != std::string::npos; at = text.find("\u00A0"))
             text.replace(at, 2, "~");
         CHECK(text.find(' ') == std::string::npos);
@@ -279,7 +281,7 @@ TEST_CASE("what is printed is read as what was printed") {
         range.expected = range.end && random() % 3 == 0;
         for (const DateForm form : {DateForm::short_month, DateForm::long_month,
                                     DateForm::month_slash_year, DateForm::year_month}) {
-            const std::string text = quoin::model::print(range, form);
+            const std::string text = print(range, form, quoin::english_dates());
             CAPTURE(text);
             const auto again = quoin::model::read_dates(text);
             REQUIRE(std::holds_alternative<DateRange>(again));

@@ -1,6 +1,8 @@
 // Fuzz target: dates. A fault lies inside the text; what is read prints and reads as the same.
 #include "compiler/stages/model/dates.hpp"
 
+#include "tests/english_dates.hpp"
+
 #include <cstdint>
 #include <cstdlib>
 
@@ -33,7 +35,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     for (const auto form :
          {quoin::trade::DateForm::short_month, quoin::trade::DateForm::long_month,
           quoin::trade::DateForm::month_slash_year, quoin::trade::DateForm::year_month}) {
-        const auto again = quoin::model::read_dates(quoin::model::print(range, form));
+        const auto again = quoin::model::read_dates(print(range, form, quoin::english_dates()));
         require(std::holds_alternative<quoin::model::DateRange>(again));
         require(std::get<quoin::model::DateRange>(again) == range);
     }

@@ -135,7 +135,7 @@ TEST_CASE("the house theme is read without a fault") {
     CHECK(theme->side_margin.least >= 36); // half an inch
     CHECK(theme->side_margin.most <= 72);
     CHECK(theme->forms.size() == quoin::trade::holds_names().size());
-    CHECK(theme->files == std::vector{themes / "turnstone.theme"});
+    CHECK(theme->files == std::vector{themes / "turnstone.theme", themes / "words" / "en"});
 }
 
 TEST_CASE("every theme that comes with quoin is read without a fault") {
@@ -477,6 +477,8 @@ TEST_CASE("contrast on white") {
 
 TEST_CASE("themes are found by name or path, and a circle is told whole") {
     const Folder folder;
+    files::create_directory(folder.path() / "words");
+    files::copy(themes / "words", folder.path() / "words");
     folder.write("one.theme", "based-on: two\n");
     folder.write("two.theme", "based-on: three\n");
     folder.write("three.theme", "based-on: one\n");
