@@ -3,7 +3,7 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 
 #include <map>
 #include <utility>
@@ -27,7 +27,7 @@ std::string quoted_list(const std::vector<std::string>& words, std::string_view 
     std::string all;
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (i > 0) all += i + 1 == words.size() ? ' ' + std::string(last) + ' ' : ", ";
-        all += model::in_quotes(words[i]);
+        all += in_quotes(words[i]);
     }
     return all;
 }
@@ -122,10 +122,10 @@ void action_verb(const ProofContext& context, std::vector<Finding>& findings) {
         if (bullet.reading.opening != Opening::no_verb || bullet.bullet->level > 1) continue;
         const std::string verb = verb_of(bullet, context);
         report(findings, bullet.place(bullet.reading.verb),
-               "this bullet opens with " + model::in_quotes(bullet.words(bullet.reading.verb)) +
+               "this bullet opens with " + in_quotes(bullet.words(bullet.reading.verb)) +
                    ", not with what you did",
                verb.empty() ? "begin with the verb that says it"
-                            : "begin with a verb, such as " + model::in_quotes(verb));
+                            : "begin with a verb, such as " + in_quotes(verb));
     }
 }
 
@@ -138,7 +138,7 @@ void weak_opening(const ProofContext& context, std::vector<Finding>& findings) {
             if (std::string verb = in_time(past, ended, context.language); !verb.empty())
                 verbs.push_back(std::move(verb));
         report(findings, bullet.place(bullet.reading.verb),
-               model::in_quotes(bullet.words(bullet.reading.verb)) +
+               in_quotes(bullet.words(bullet.reading.verb)) +
                    " says that you were near the work, not what you did",
                verbs.empty() ? "begin with what you did yourself"
                              : std::string("begin with what you ") + (ended ? "did" : "do") + ": " +
@@ -163,7 +163,7 @@ void repeated_opening(const ProofContext& context, std::vector<Finding>& finding
         const WordedBullet& third = *alike[most];
         const bool ended = when_done(*third.position.entry, context) != WhenDone::current;
         report(findings, third.place(third.reading.verb),
-               model::in_quotes(third.words(third.reading.verb)) + " opens " +
+               in_quotes(third.words(third.reading.verb)) + " opens " +
                    counted(alike.size(), "bullet", "bullets") + ", on lines " +
                    lines_listed(places) + ", in one form or another",
                others_for(base, ended, context.language));

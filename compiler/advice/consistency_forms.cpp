@@ -3,7 +3,7 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 
 #include <algorithm>
 #include <array>
@@ -105,7 +105,7 @@ void report_cases(const std::vector<Cased>& all, const char* what, std::vector<F
     for (const Cased& each : all)
         if (!each.cases.contains(usual))
             return report(findings, each.place,
-                          model::in_quotes(each.text->plain()) + " is written with " +
+                          in_quotes(each.text->plain()) + " is written with " +
                               std::string(case_name(*each.cases.begin())) + ", other " + what +
                               " with " + std::string(case_name(usual)),
                           "write them in one way");

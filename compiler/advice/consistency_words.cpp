@@ -2,7 +2,7 @@
 #include "compiler/advice/consistency.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -116,8 +116,7 @@ void mixed_commas(const ProofContext& context, std::vector<Finding>& findings) {
     });
     if (bare && !grouped.empty())
         report(findings, bare->place,
-               model::in_quotes(bare->text) + " has no comma, and " + model::in_quotes(grouped) +
-                   " has one",
+               in_quotes(bare->text) + " has no comma, and " + in_quotes(grouped) + " has one",
                "write '" + with_commas(bare->text) + "'");
 }
 
@@ -154,8 +153,8 @@ void words_and_figures(const ProofContext& context, std::vector<Finding>& findin
         const auto other = in_figures.find(thing);
         if (other != in_figures.end())
             report(findings, spot->place,
-                   model::in_quotes(spot->text) + " is counted in words, and " +
-                       model::in_quotes(other->second->text) + " in figures",
+                   in_quotes(spot->text) + " is counted in words, and " +
+                       in_quotes(other->second->text) + " in figures",
                    "figures are seen at a glance");
     }
 }
@@ -203,7 +202,7 @@ public:
         if (!hyphens && !letters_differ) return;
         told_.insert(key);
         report(findings_, term.place(),
-               model::in_quotes(word) + " is written " + model::in_quotes(before) + " in line " +
+               in_quotes(word) + " is written " + in_quotes(before) + " in line " +
                    std::to_string(found->second.place().line),
                "write it in one way");
     }

@@ -4,7 +4,7 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
@@ -60,14 +60,13 @@ void email_form(const ProofContext& context, std::vector<Finding>& findings) {
         if (is_addr_spec(address)) {
             if (has_lone_domain(address))
                 report(findings, field->place,
-                       model::in_quotes(address) +
-                           " has no dot after its @, and mail goes to a domain",
+                       in_quotes(address) + " has no dot after its @, and mail goes to a domain",
                        "add the end of the domain, such as '.com' or '.edu'");
             continue;
         }
         const bool no_at = address.find('@') == std::string::npos;
         report(findings, field->place,
-               model::in_quotes(address) + " is no address that mail can reach" +
+               in_quotes(address) + " is no address that mail can reach" +
                    (no_at ? ": it has no @" : ""),
                "check it letter by letter; it has the form name@domain");
     }
@@ -130,7 +129,7 @@ void phone_form(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Field* field : contacts(context, trade::FieldName::phone)) {
         const std::string number = plain_in(field);
         if (const auto fault = phone_fault(number))
-            report(findings, field->place, model::in_quotes(number) + ' ' + *fault,
+            report(findings, field->place, in_quotes(number) + ' ' + *fault,
                    "write it with its area code, such as '(360) 555-0142'");
     }
 }
@@ -148,8 +147,7 @@ void phone_notation(const ProofContext& context, std::vector<Finding>& findings)
                 pattern = its_pattern;
             } else if (its_pattern != pattern) {
                 report(findings, part.text.place(phone.offset, phone.length),
-                       model::in_quotes(number) + " is written in another way than " +
-                           model::in_quotes(first),
+                       in_quotes(number) + " is written in another way than " + in_quotes(first),
                        "write both in one way");
             }
         }

@@ -3,7 +3,7 @@
 #include "compiler/advice/date_order.hpp"
 #include "compiler/advice/date_spelling.hpp"
 #include "compiler/advice/walk.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 
 #include <algorithm>
 #include <array>
@@ -56,7 +56,7 @@ void end_before_start(const ProofContext& context, std::vector<Finding>& finding
         model::Date year_before = *range.start;
         --year_before.year;
         report(findings, field.place,
-               model::in_quotes(range.typed) + " is read and printed as " + start + " to " + end,
+               in_quotes(range.typed) + " is read and printed as " + start + " to " + end,
                "did it start in " + spelled(year_before, trade::DateForm::short_month) +
                    "? then give both years");
     });
@@ -66,7 +66,7 @@ void day_given(const ProofContext& context, std::vector<Finding>& findings) {
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         const bool given = (range.start && range.start->day) || (range.end && range.end->day);
         if (!given) return;
-        report(findings, field.place, model::in_quotes(range.typed) + " gives the day",
+        report(findings, field.place, in_quotes(range.typed) + " gives the day",
                "month and year are enough; the page shows no day in any case");
     });
 }
@@ -195,7 +195,7 @@ void expected_past(const ProofContext& context, std::vector<Finding>& findings) 
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         if (range.expected && range.end && is_over(*range.end, day))
             report(findings, field.place,
-                   model::in_quotes(range.typed) + " is called expected and is past",
+                   in_quotes(range.typed) + " is called expected and is past",
                    "if it has come about, take out 'expected'");
     });
 }

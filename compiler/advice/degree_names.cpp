@@ -4,7 +4,7 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 
 #include <algorithm>
 #include <array>
@@ -176,14 +176,14 @@ DegreeReading read_with_in(const NamedDegree& named) {
     const std::string_view rank = named.rank.rank;
     if (rank == "Associate") {
         if (!named.rank.is_right())
-            return malformed(named.usual("in"), model::in_quotes(named.written),
+            return malformed(named.usual("in"), in_quotes(named.written),
                              named.kind.right && named.rank.is_plural() && !named.rest.after_of);
         return {};
     }
     if (!named.rank.is_right()) {
         const bool is_field = rank == "Bachelor" && !is_one_of(named.kind.name, kinds_alone);
         if (is_field) return type_missing(); // "Bachelors in Nursing"
-        return malformed(named.usual("of"), model::in_quotes(named.written), false);
+        return malformed(named.usual("of"), in_quotes(named.written), false);
     }
     if (rank == "Master") return {};
     return malformed(named.usual("of"), std::string("'in' where 'of' is usual"), false);
@@ -195,9 +195,9 @@ DegreeReading judge(const NamedDegree& named, std::string_view kind_written) {
     const bool has_of = named.preposition == "of";
     const bool sure = has_of && named.kind.sure && !named.rest.after_of;
     if (!named.rank.is_right())
-        return malformed(usual, model::in_quotes(named.written), sure && named.rank.is_plural());
+        return malformed(usual, in_quotes(named.written), sure && named.rank.is_plural());
     if (!has_of) return malformed(usual, "'of' left out", false);
-    if (!named.kind.right) return malformed(usual, model::in_quotes(kind_written), sure);
+    if (!named.kind.right) return malformed(usual, in_quotes(kind_written), sure);
     if (named.rest.after_of) return malformed(usual, "'of' where 'in' belongs", false);
     if (begins_small(named.written))
         return malformed(usual, "small letters where a title has capitals", true);
@@ -219,7 +219,7 @@ DegreeReading read_named(const std::vector<std::string>& words, const Rank& rank
     if (!kind) {
         if (preposition == "of" && !rank.is_right())
             return malformed(std::string(rank.rank) + " of " + with_capitals(words_from(words, at)),
-                             model::in_quotes(words[0]), rank.is_plural());
+                             in_quotes(words[0]), rank.is_plural());
         return rank.is_right() ? DegreeReading{} : type_missing();
     }
     const std::string& last = words[at + kind->words - 1];

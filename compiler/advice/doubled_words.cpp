@@ -2,8 +2,8 @@
 #include "compiler/advice/consistency.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/english/language.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>

@@ -4,8 +4,8 @@
 #include "compiler/advice/degree_names.hpp"
 #include "compiler/advice/gpa.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -77,8 +77,7 @@ void degree_name(const ProofContext& context, std::vector<Finding>& findings) {
         if (reading.form_alone && read_degree(typed).usual == reading.usual)
             mend.push_back({field->place, reading.usual});
         report(findings, field->place,
-               model::in_quotes(name) + " is not how a degree is usually named: it has " +
-                   reading.fault,
+               in_quotes(name) + " is not how a degree is usually named: it has " + reading.fault,
                "the usual form is '" + reading.usual + "'" +
                    (reading.form_alone ? "" : "; see which your school awards"),
                std::move(mend));
@@ -90,8 +89,7 @@ void degree_type(const ProofContext& context, std::vector<Finding>& findings) {
         const model::Field* field = entry.find(trade::FieldName::degree);
         const std::string name = plain_in(field);
         if (field && read_degree(name).verdict == DegreeReading::Verdict::type_missing)
-            report(findings, field->place,
-                   model::in_quotes(name) + " does not say which degree it is",
+            report(findings, field->place, in_quotes(name) + " does not say which degree it is",
                    "give its full name, such as 'Bachelor of Science in Biology'");
     });
 }
@@ -114,7 +112,7 @@ void graduation_missing(const ProofContext& context, std::vector<Finding>& findi
             is_student(*context.resume.settings.stage) && is_college(entry) && takes_rank(entry);
         if (counts && lacks_month(dates_in(date)))
             report(findings, date->place,
-                   model::in_quotes(source_at(context.sources, date->place)) +
+                   in_quotes(source_at(context.sources, date->place)) +
                        " does not say in which month " + called(entry) + " is awarded",
                    "write month and year, such as 'May 2027 (expected)'");
     });
@@ -127,20 +125,19 @@ void gpa_form(const ProofContext& context, std::vector<Finding>& findings) {
         const std::string text = plain_in(field);
         const auto gpa = read_gpa(text);
         if (!gpa)
-            return report(findings, field->place,
-                          model::in_quotes(text) + " is no GPA that can be read",
+            return report(findings, field->place, in_quotes(text) + " is no GPA that can be read",
                           "write the number and its scale, such as '3.62 / 4.00'");
         if (gpa->over_scale())
-            return report(findings, field->place, model::in_quotes(text) + " is over its scale",
+            return report(findings, field->place, in_quotes(text) + " is over its scale",
                           "see where the slip is");
         const bool is_number = text.find_first_not_of("0123456789.") == std::string::npos;
         if (!gpa->scale)
-            report(findings, field->place, model::in_quotes(text) + " does not say out of what",
+            report(findings, field->place, in_quotes(text) + " does not say out of what",
                    is_number ? "add the scale: '" + text + " / 4.00'"
                              : "add the scale, as in '3.62 / 4.00'");
         if (gpa->decimals > 2)
             report(findings, field->place,
-                   model::in_quotes(text) + " has " + counted(gpa->decimals, "decimal", "decimals"),
+                   in_quotes(text) + " has " + counted(gpa->decimals, "decimal", "decimals"),
                    "two are enough, and rounding up past a threshold is not done");
     });
 }
@@ -150,7 +147,7 @@ void gpa_low(const ProofContext& context, std::vector<Finding>& findings) {
         const model::Field* field = entry.find(trade::FieldName::gpa);
         const auto gpa = field ? read_gpa(plain_in(field)) : std::nullopt;
         if (gpa && gpa->is_low())
-            report(findings, field->place, model::in_quotes(plain_in(field)) + " is under 3.0",
+            report(findings, field->place, in_quotes(plain_in(field)) + " is under 3.0",
                    "leave it out, and let the work speak");
     });
 }
@@ -212,7 +209,7 @@ void high_school(const ProofContext& context, std::vector<Finding>& findings) {
         const model::Field* school = entry.find(trade::FieldName::school);
         if (!school || !is_before_college(entry)) return;
         report(findings, school->place,
-               model::in_quotes(plain_in(school)) + " still stands beside a college",
+               in_quotes(plain_in(school)) + " still stands beside a college",
                "leave it out from the second year on");
         const model::DateRange* range = dates_in(date_field(entry));
         if (range && range->end)
@@ -233,8 +230,7 @@ void honors_order(const ProofContext& context, std::vector<Finding>& findings) {
         for (const model::Text& item : *items) {
             if (dean && is_list(item, "president"))
                 report(findings, item.place(0, item.plain().size()),
-                       model::in_quotes(item.plain()) +
-                           " ranks above the Dean's List, which stands first",
+                       in_quotes(item.plain()) + " ranks above the Dean's List, which stands first",
                        "begin with the highest honor");
             dean = dean || is_list(item, "dean");
         }

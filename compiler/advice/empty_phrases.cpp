@@ -2,8 +2,8 @@
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -78,15 +78,15 @@ void empty_phrases(const ProofContext& context, std::vector<Finding>& findings) 
         const std::string text = part.text.plain();
         const std::string lower = lower_case(text);
         std::size_t told_to = 0; // a phrase within one that is told is not told again
-        each_listed(lines_of(List::worn_phrases), [&](std::string_view words,
-                                                      std::string_view mend) {
-            const std::size_t at = find_empty(text, lower, words);
-            if (at == std::string::npos || at < told_to) return;
-            told_to = at + words.size();
-            report(findings, part.text.place(at, words.size()),
-                   model::in_quotes(text.substr(at, words.size())) + " tells the reader nothing",
-                   std::string(mend_named(mend)));
-        });
+        each_listed(
+            lines_of(List::worn_phrases), [&](std::string_view words, std::string_view mend) {
+                const std::size_t at = find_empty(text, lower, words);
+                if (at == std::string::npos || at < told_to) return;
+                told_to = at + words.size();
+                report(findings, part.text.place(at, words.size()),
+                       in_quotes(text.substr(at, words.size())) + " tells the reader nothing",
+                       std::string(mend_named(mend)));
+            });
     });
 }
 

@@ -4,8 +4,8 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "compiler/trade/limits.hpp"
 
 #include <algorithm>
@@ -156,8 +156,8 @@ void member_only(const ProofContext& context, std::vector<Finding>& findings) {
         if (!position.entry->bullets.empty()) continue;
         const model::Field* activity = position.entry->find(trade::FieldName::activity);
         report(findings, role->place,
-               model::in_quotes(plain_in(role)) + " is all that is said of " +
-                   (activity ? model::in_quotes(plain_in(activity)) : "this activity"),
+               in_quotes(plain_in(role)) + " is all that is said of " +
+                   (activity ? in_quotes(plain_in(activity)) : "this activity"),
                "if you led, planned or made something there, say so in a bullet");
     }
 }

@@ -4,9 +4,9 @@
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/stages/fit/shorten.hpp"
 #include "compiler/stages/lines/paragraph_lines.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>

@@ -4,10 +4,10 @@
 #include "compiler/advice/little_words.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/fit/shorten.hpp"
 #include "compiler/stages/lines/paragraph_lines.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "compiler/stages/pages/pages.hpp"
 #include "compiler/stages/theme/values.hpp"
 
@@ -216,8 +216,8 @@ void one_word_over(const ProofContext& context, std::vector<Finding>& findings) 
         report(findings, first_line_of(bullet, context),
                "this bullet is up to " + counted(letters, "letter", "letters") + " too long for " +
                    counted(bullet.lines.size() - 1, "line", "lines") +
-                   ", and its last line holds " + model::in_quotes(last),
-               cut->is_little ? "cut " + model::in_quotes(cut->words)
+                   ", and its last line holds " + in_quotes(last),
+               cut->is_little ? "cut " + in_quotes(cut->words)
                               : "cut a short word, or choose a shorter one");
     });
 }

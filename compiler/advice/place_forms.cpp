@@ -2,7 +2,7 @@
 #include "compiler/advice/consistency.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 
 #include <algorithm>
 #include <map>
@@ -97,9 +97,8 @@ void place_forms(const ProofContext& context, std::vector<Finding>& findings) {
     for (const FormedPlace& each : places)
         if (each.form != usual)
             return report(findings, each.field->place,
-                          model::in_quotes(plain_in(each.field)) +
-                              " is written in another form than " +
-                              model::in_quotes(plain_in(example->field)),
+                          in_quotes(plain_in(each.field)) + " is written in another form than " +
+                              in_quotes(plain_in(example->field)),
                           "write all places as city and state, such as 'Port Ellery, WA'");
 }
 

@@ -4,8 +4,8 @@
 #include "compiler/advice/privacy_phrases.hpp"
 #include "compiler/advice/repository.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -91,8 +91,7 @@ void personal_details(const ProofContext& context, std::vector<Finding>& finding
 
 void report_references(const LineInResume& line, english::Extent extent,
                        std::vector<Finding>& findings) {
-    report(findings, line.place(extent),
-           model::in_quotes(line.words(extent)) + " is taken for granted",
+    report(findings, line.place(extent), in_quotes(line.words(extent)) + " is taken for granted",
            "take the line out and use its room");
 }
 
@@ -118,7 +117,7 @@ void salary(const ProofContext& context, std::vector<Finding>& findings) {
         if (!may_tell_of_person(line.part) && !line.part.bullet) return;
         if (const auto told = salary_in(line.lower, line.from))
             report(findings, line.place(*told),
-                   model::in_quotes(line.words(*told)) + " has no place on a résumé",
+                   in_quotes(line.words(*told)) + " has no place on a résumé",
                    "keep it for the talk about an offer");
     });
 }
@@ -130,7 +129,7 @@ void licence_number(const ProofContext& context, std::vector<Finding>& findings)
         const bool is_credential = field && field->name == trade::FieldName::credential;
         if (const auto number = licence_number_in(line.lower, line.from, is_credential))
             report(findings, line.place(*number),
-                   model::in_quotes(line.words(*number)) + " looks like the number of a licence",
+                   in_quotes(line.words(*number)) + " looks like the number of a licence",
                    "an employer looks it up with the board; on paper it serves whoever would use "
                    "it in your name");
     });
@@ -143,7 +142,7 @@ void public_repository(const ProofContext& context, std::vector<Finding>& findin
         const auto host = public_host(context.sources.file(field.place.file).path);
         if (!host) continue;
         return report(findings, field.place,
-                      "git tracks this file and sends it to " + model::in_quotes(*host) +
+                      "git tracks this file and sends it to " + in_quotes(*host) +
                           "; if the repository is public, everybody can read this " +
                           (street ? "address" : "number"),
                       "keep the repository private, and mind that its history keeps what was "

@@ -2,7 +2,7 @@
 #include "compiler/advice/proof.hpp"
 
 #include "compiler/advice/walk.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 
 #include <algorithm>
 #include <array>
@@ -47,8 +47,8 @@ void report_unknown(const model::Acceptance& acceptance, std::vector<Finding>& f
     std::vector<std::string_view> names;
     for (const Check* check : all_checks())
         names.push_back(check->name);
-    const std::string meant = model::did_you_mean(acceptance.check, names);
-    add(unknown_name, acceptance.place, "there is no check " + model::in_quotes(acceptance.check),
+    const std::string meant = did_you_mean(acceptance.check, names);
+    add(unknown_name, acceptance.place, "there is no check " + in_quotes(acceptance.check),
         meant.empty() ? "'quoin checks' names them all" : meant.substr(2), findings);
 }
 
@@ -56,7 +56,7 @@ void report_unknown(const model::Acceptance& acceptance, std::vector<Finding>& f
 void report_twice(const model::Acceptance& acceptance, const model::Acceptance& first,
                   std::vector<Finding>& findings) {
     add(idle_name, acceptance.place,
-        model::in_quotes(acceptance.check) + " is set aside twice, first in line " +
+        in_quotes(acceptance.check) + " is set aside twice, first in line " +
             std::to_string(first.place.line),
         "keep one of them, and one reason", findings);
 }
@@ -134,7 +134,7 @@ Proof run_proof(const ProofContext& context) {
             !context.everything || (!context.typeset && looks_at_page(*find_check(name)));
         if (!used.contains(name) && !silent)
             add(idle_name, acceptance->place,
-                model::in_quotes(name) + " is accepted, and there is nothing of it",
+                in_quotes(name) + " is accepted, and there is nothing of it",
                 "take it out of 'accept'", proof.findings);
     }
     std::ranges::stable_sort(proof.findings, {}, finding_place);

@@ -3,8 +3,8 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
-#include "compiler/stages/model/wording.hpp"
 #include "compiler/trade/section_titles.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
@@ -88,7 +88,7 @@ void empty_section(const ProofContext& context, std::vector<Finding>& findings) 
     for (const model::Section& section : context.resume.sections)
         if (is_empty(section))
             report(findings, section.place,
-                   "the section " + model::in_quotes(section.title.plain()) + " holds nothing",
+                   "the section " + in_quotes(section.title.plain()) + " holds nothing",
                    "fill it or take it out; 'set' prints no heading for it");
 }
 
@@ -100,7 +100,7 @@ void section_twice(const ProofContext& context, std::vector<Finding>& findings) 
             seen.emplace(lower_case(section.title.plain()), section.place);
         if (!is_new)
             report(findings, section.place,
-                   "a second section is called " + model::in_quotes(section.title.plain()),
+                   "a second section is called " + in_quotes(section.title.plain()),
                    "join it to the one in line " + std::to_string(before->second.line) +
                        ", or say in the title what sets it apart");
     }
@@ -111,8 +111,7 @@ void section_title(const ProofContext& context, std::vector<Finding>& findings) 
         const std::string title = section.title.plain();
         const std::string_view usual = usual_title(section.holds);
         if (usual.empty() || trade::usual_holds(title) || is_empty(section)) continue;
-        report(findings, section.place,
-               "a portal may not know what " + model::in_quotes(title) + " holds",
+        report(findings, section.place, "a portal may not know what " + in_quotes(title) + " holds",
                "the usual title is '" + std::string(usual) + "', alone or after a word of yours");
     }
 }
@@ -125,8 +124,8 @@ void education_first(const ProofContext& context, std::vector<Finding>& findings
         if (section.holds == education) {
             if (above)
                 report(findings, section.place,
-                       model::in_quotes(section.title.plain()) + " stands below " +
-                           model::in_quotes(above->title.plain()),
+                       in_quotes(section.title.plain()) + " stands below " +
+                           in_quotes(above->title.plain()),
                        "a student's education comes first");
             return;
         }

@@ -3,7 +3,7 @@
 #include "compiler/advice/consistency.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 
 #include <algorithm>
 #include <utility>

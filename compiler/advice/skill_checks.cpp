@@ -4,8 +4,8 @@
 #include "compiler/advice/spoken_languages.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -74,11 +74,11 @@ void language_level(const ProofContext& context, std::vector<Finding>& findings)
         if (skill.levelled || has_language_level(text)) continue;
         const std::size_t open = text.find('(');
         if (open == std::string::npos)
-            report(findings, skill.place(), model::in_quotes(skill.text()) + " has no level",
+            report(findings, skill.place(), in_quotes(skill.text()) + " has no level",
                    "add one in parentheses: native, fluent, professional, conversational or basic");
         else
             report(findings, skill.place(),
-                   model::in_quotes(skill.text().substr(open)) + " is no level that readers know",
+                   in_quotes(skill.text().substr(open)) + " is no level that readers know",
                    "such are native, fluent, professional, conversational and basic, and those of "
                    "CEFR (B2) and ILR (ILR 3)");
     }
@@ -101,7 +101,7 @@ void skill_twice(const ProofContext& context, std::vector<Finding>& findings) {
         const Seen& seen = before->second;
         if (is_new || name.empty() || (whole != seen.whole && !bare && !seen.bare)) continue;
         report(findings, skill.place(),
-               model::in_quotes(before_parenthesis(skill.text())) + " stands in line " +
+               in_quotes(before_parenthesis(skill.text())) + " stands in line " +
                    std::to_string(seen.place.line) + " already",
                "keep it where a reader would look first");
     }
@@ -182,7 +182,7 @@ void broad_skill(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Skill& skill : all_skills(context.resume))
         if (is_one_of(lower_case(skill.text()), List::broad_skills))
             report(findings, skill.place(),
-                   model::in_quotes(skill.text()) + " is so broad that it tells nothing",
+                   in_quotes(skill.text()) + " is so broad that it tells nothing",
                    "name the program, method or situation, or leave it out");
 }
 

@@ -5,8 +5,8 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/english/spelling.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -193,7 +193,7 @@ std::string suggestions(const std::vector<std::string>& near) {
     std::vector<std::string_view> shown(
         near.begin(),
         near.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(3, near.size())));
-    return model::listed(shown) + "? If it is right as it is, add it to 'words'";
+    return listed(shown) + "? If it is right as it is, add it to 'words'";
 }
 
 void check_word(const SpelledWord& spelled, const model::Text& text, const Known& known,
@@ -206,7 +206,7 @@ void check_word(const SpelledWord& spelled, const model::Text& text, const Known
     // theatre, organised: right elsewhere, and for `spelling-region` to see to
     if (!american_spelling(lower_case(word), language).empty()) return;
     report(findings, text.place(spelled.offset, word.size()),
-           model::in_quotes(word) + " is not in the dictionary of US English", suggestions(near));
+           in_quotes(word) + " is not in the dictionary of US English", suggestions(near));
 }
 
 // A compound by its parts, if it is not right as a whole: e-filed, co-led.

@@ -2,7 +2,7 @@
 #include "compiler/advice/consistency.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 
 #include <algorithm>
 #include <array>
@@ -139,19 +139,18 @@ void spelling_region(const ProofContext& context, std::vector<Finding>& findings
     if (usual.empty()) {
         if (in_britain || first_sure == odd.end()) return;
         return report(findings, first_sure->place,
-                      model::in_quotes(first_sure->text) + " is spelled as in Britain",
-                      "write " + model::in_quotes(cased_like(first_sure->other, first_sure->text)) +
+                      in_quotes(first_sure->text) + " is spelled as in Britain",
+                      "write " + in_quotes(cased_like(first_sure->other, first_sure->text)) +
                           ", or set 'language: en-GB'");
     }
     const bool of_variants = std::ranges::any_of(usual, &Regional::variant);
     for (const Regional& word : odd) {
         if (word.variant && first_sure == odd.end() && !of_variants) continue;
         report(findings, word.place,
-               model::in_quotes(word.text) + " is spelled as in " +
-                   (in_britain ? "the US, and " : "Britain, and ") +
-                   model::in_quotes(usual.front().text) + " as in " +
-                   (in_britain ? "Britain" : "the US"),
-               model::in_quotes(cased_like(word.other, word.text)));
+               in_quotes(word.text) + " is spelled as in " +
+                   (in_britain ? "the US, and " : "Britain, and ") + in_quotes(usual.front().text) +
+                   " as in " + (in_britain ? "Britain" : "the US"),
+               in_quotes(cased_like(word.other, word.text)));
     }
 }
 

@@ -3,7 +3,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 
-#include "compiler/stages/model/wording.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/trade/schools.hpp"
 
 #include <algorithm>
@@ -100,7 +100,7 @@ const model::Field* naming_field(const model::Entry& entry) {
 
 std::string called(const model::Entry& entry) {
     const std::string name = plain_in(naming_field(entry));
-    return name.empty() ? "this entry" : model::in_quotes(name);
+    return name.empty() ? "this entry" : in_quotes(name);
 }
 
 Place place_of(const model::Entry& entry) {
@@ -152,7 +152,7 @@ std::string counted(std::size_t count, std::string_view one, std::string_view se
 }
 
 std::string some_of(const std::vector<std::string>& words, std::size_t most) {
-    return joined(words | std::views::transform(model::in_quotes), " and ", most);
+    return joined(words | std::views::transform(in_quotes), " and ", most);
 }
 
 std::string lines_listed(const std::vector<Place>& places) {

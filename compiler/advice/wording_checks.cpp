@@ -1,8 +1,8 @@
 // The table of the wording checks, and those of person, voice and sentence.
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/english/tokens.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -32,7 +32,7 @@ std::string without_pronoun(const WordedBullet& bullet) {
     const bool subject = reading.first_person.front().offset == 0 &&
                          (reading.opening == Opening::person || reading.opening == Opening::weak) &&
                          (pronoun == "I" || pronoun == "We");
-    if (subject) return "leave " + model::in_quotes(pronoun) + " out and begin with the verb";
+    if (subject) return "leave " + in_quotes(pronoun) + " out and begin with the verb";
     const std::string lower = lower_case(pronoun);
     if (lower == "my" || lower == "our") return "leave it out, or write 'the'";
     return "say it without the pronoun";
@@ -58,7 +58,7 @@ void full_sentence(const ProofContext& context, std::vector<Finding>& findings) 
         if (!reading.passive.empty() || !reading.first_person.empty()) continue;
         report(findings, bullet.place(reading.verb),
                "this bullet is a sentence with a subject of its own, " +
-                   model::in_quotes(bullet.words(reading.verb)),
+                   in_quotes(bullet.words(reading.verb)),
                "make it what you did, with the verb first");
     }
 }
@@ -73,14 +73,14 @@ std::string active_for(std::string_view passive) {
         std::ranges::find(recognitions, last) == recognitions.end())
         return "say what you did yourself, in an active verb";
     last.front() = static_cast<char>(last.front() - 'a' + 'A');
-    return model::in_quotes(last) + " alone says as much";
+    return in_quotes(last) + " alone says as much";
 }
 
 void passive(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities}))
         for (const english::Extent& extent : bullet.reading.passive)
             report(findings, bullet.place(extent),
-                   model::in_quotes(bullet.words(extent)) + " is passive and hides who did what",
+                   in_quotes(bullet.words(extent)) + " is passive and hides who did what",
                    extent == bullet.reading.verb ? active_for(bullet.words(extent))
                                                  : "say who did it, in an active verb");
 }
@@ -156,7 +156,7 @@ private:
         const std::size_t begin = tokens_[first].extent.offset;
         const english::Extent all{begin, tokens_[last].extent.offset + tokens_[last].extent.length -
                                              begin};
-        report(findings, bullet_.place(all), model::in_quotes(bullet_.words(all)) + fault,
+        report(findings, bullet_.place(all), in_quotes(bullet_.words(all)) + fault,
                "see which figure has the slip; a change goes 'from' one 'to' the other");
     }
 

@@ -2,10 +2,10 @@
 #include "compiler/commands/help/help.hpp"
 
 #include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/verbs.hpp"
-#include "compiler/stages/model/wording.hpp"
 
 #include <fmt/format.h>
 
@@ -22,8 +22,8 @@ ExitCode refuse_topic(const std::string& topic) {
     std::vector<std::string_view> known(std::begin(references), std::end(references));
     for (const Verb& verb : all_verbs())
         known.push_back(verb.name);
-    return wrong_use("help", "there is no help on " + model::in_quotes(topic) +
-                                 model::did_you_mean(topic, known));
+    return wrong_use("help",
+                     "there is no help on " + in_quotes(topic) + did_you_mean(topic, known));
 }
 
 // False if it cannot be read, which is said.
