@@ -10,7 +10,8 @@ import sys
 
 HERE = pathlib.Path(__file__).resolve().parent
 LABELS = ["tense", "action-verb", "weak-opening", "first-person", "passive", "figure"]
-HALVES = ["bullets_tuning.tsv", "bullets_held_back.tsv"]
+HARD = "bullets_hard_half.tsv"  # more slips and look-alikes than a résumé has
+HALVES = ["bullets_tuning.tsv", "bullets_held_back.tsv", HARD]
 LEAST_BULLETS, LEAST_POSITIVES, LEAST_ROWS = 240, 25, 40
 MOST_SHARED = 0.65  # of the words of two bullets in different halves; more is a paraphrase
 
@@ -75,7 +76,8 @@ def check_counts(name, total, counts):
     check(total >= LEAST_BULLETS, f"{name}: {total} bullets")
     for label in LABELS:
         check(counts[label] >= LEAST_POSITIVES, f"{name}: {counts[label]} of '{label}'")
-    check(0.30 <= counts["clean"] / total <= 0.45, f"{name}: {counts['clean']} of {total} clean")
+    least = 0.15 if name == HARD else 0.30
+    check(least <= counts["clean"] / total <= 0.45, f"{name}: {counts['clean']} of {total} clean")
     shown = ", ".join(f"{counts[key]} {key}" for key in ["current", "ended", "clean", *LABELS])
     print(f"{name}: {total} bullets; {shown}")
 
@@ -115,7 +117,9 @@ def main():
         bullets, counts = read_half(name)
         check_counts(name, len(bullets), counts)
         halves.append(bullets)
-    check_apart(*halves)
+    tuning, held_back, hard = halves
+    check_apart(tuning, held_back)
+    check_apart(tuning, hard)
     for name, (width, verdict_at, kinds) in TABLES.items():
         check_table(name, width, verdict_at, kinds)
     print(f"{tally['passed']} passed, {tally['failed']} failed")

@@ -123,14 +123,15 @@ auto facts_of(const BulletReading& reading) {
                       reading.stronger_verbs);
 }
 
-void check_bars(const std::string& name) {
-    constexpr Bars bars;
+void check_bars(const std::string& name, const std::map<std::string, Bars>& floors = {}) {
     const auto bullets = labelled(name);
     REQUIRE(bullets.size() >= 240);
     for (const auto& [label, one] : score(bullets)) {
         MESSAGE(name << ": " << label << ": precision " << one.precision() << ", recall "
                      << one.recall() << " (" << one.right << " right, " << one.wrong << " false, "
                      << one.missed << " missed)");
+        const auto floor = floors.find(label);
+        const Bars bars = floor == floors.end() ? Bars{} : floor->second;
         CHECK(one.precision() >= bars.precision);
         CHECK(one.recall() >= bars.recall);
     }
@@ -152,6 +153,11 @@ TEST_CASE("labelled bullets: the half that rules were written with") {
 
 TEST_CASE("labelled bullets: the half held back") {
     check_bars("bullets_held_back.tsv");
+}
+
+TEST_CASE("labelled bullets: the hard half held back") {
+    // Not at the bar yet, and no worse than what it was when it was first judged.
+    check_bars("bullets_hard_half.tsv", {{"tense", {0.92, 0.88}}, {"action-verb", {0.90, 0.84}}});
 }
 
 // A list that changes no verdict is no use: it shows on the labelled bullets or on one of its own.
