@@ -22,6 +22,11 @@ Height least_of(const Height& a, const Height& b) {
     return least;
 }
 
+bool is_of_heading(const ColumnLine& line) {
+    const theme::GapName gap = line.paragraph->gap;
+    return line.is_first() && (gap == theme::GapName::header || gap == theme::GapName::contact);
+}
+
 bool has_rule(const ColumnLine& line, theme::RuleAt where) {
     return line.paragraph->rule == where &&
            (where == theme::RuleAt::above ? line.is_first() : line.is_last());
@@ -94,7 +99,10 @@ Height to_baseline(const Column& column, std::size_t line) {
     const ColumnLine& at = column.lines[line];
     const ColumnLine& above = column.lines[line - 1];
     Height height;
-    height.lines = at.paragraph->size;
+    if (is_of_heading(at))
+        height.fixed = above.paragraph->descent + heading_air + at.paragraph->ascent;
+    else
+        height.lines = at.paragraph->size;
     if (at.is_first() && at.paragraph->gap != theme::GapName::none)
         height.gaps[static_cast<std::size_t>(at.paragraph->gap)] = 1;
     if (has_rule(at, theme::RuleAt::above)) add_rule(height, *at.paragraph);

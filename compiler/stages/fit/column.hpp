@@ -2,8 +2,10 @@
 // setting multiplies, so that they can be had for any setting.
 //
 // The first baseline of a page lies one ascent below the top margin; each other lies leading × the
-// size of its paragraph below the last, and lower by the gap above a paragraph's first line. A rule
-// with its gap takes its own room. The last line's descent stays above the bottom margin.
+// size of its paragraph below the last, and lower by the gap above a paragraph's first line. Under
+// the name and the headline, whose sizes are unlike, leading says nothing: the descent of the line
+// above, `heading_air`, the ascent of the line and its gap are what lies between. A rule with its
+// gap takes its own room. The last line's descent stays above the bottom margin.
 #pragma once
 
 #include "compiler/stages/composition/composition.hpp"
@@ -16,6 +18,8 @@
 #include <vector>
 
 namespace quoin::fit {
+
+constexpr double heading_air = 0.15; // em: at least, from a descender to an ascender under it
 
 struct Height {
     double fixed = 0;  // em of the text size

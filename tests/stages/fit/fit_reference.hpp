@@ -56,7 +56,12 @@ inline double left_at_foot(const std::vector<PlainLine>& lines, std::size_t begi
         } else if (i == begin) {
             y -= paragraph.ascent * at.size;
         } else {
-            y -= at.leading * paragraph.size * at.size;
+            const bool in_heading =
+                paragraph.gap == theme::GapName::header || paragraph.gap == theme::GapName::contact;
+            if (lines[i].line == 0 && in_heading)
+                y -= (lines[i - 1].paragraph->descent + 0.15 + paragraph.ascent) * at.size;
+            else
+                y -= at.leading * paragraph.size * at.size;
             if (lines[i].line == 0) y -= at.gaps[std::size_t(paragraph.gap)] * at.size;
             const composition::Paragraph& above = *lines[i - 1].paragraph;
             if (above.rule == theme::RuleAt::below && lines[i - 1].line + 1 == lines[i - 1].lines)
