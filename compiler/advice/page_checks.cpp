@@ -94,12 +94,15 @@ void page_fill(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr double enough = 2.0 / 3;
     const fit::Fit* fit = fit_of(context);
     if (!fit) return;
-    const pages::Pages pages = pages::make_pages(context.typeset->composition, *fit);
+    const fit::Fit preferred =
+        fit::preferred_fit(context.typeset->composition, context.typeset->theme,
+                           context.resume.settings); // not opened into the room there is
+    const pages::Pages pages = pages::make_pages(context.typeset->composition, preferred);
     if (pages.pages.size() != 1 || pages.pages.front().runs.empty()) return;
     double lowest = pages.height;
     for (const pages::PlacedRun& run : pages.pages.front().runs)
         lowest = std::min(lowest, run.y);
-    const fit::PageSetting& setting = fit->setting;
+    const fit::PageSetting& setting = preferred.setting;
     const double room = pages.height - setting.top_margin - setting.bottom_margin;
     const double filled = (pages.height - setting.top_margin - lowest) / room;
     if (filled >= enough) return;
@@ -204,12 +207,15 @@ Place first_line_of(const SetBullet& bullet, const ProofContext& context) {
 }
 
 // The line breaker never leaves a short word alone where it can bring others down beside it, so
-// what is looked at is what the word costs, not where it stands.
+// what is looked at is what the word costs, not where it stands; on a page with room to spare it
+// costs nothing.
 void one_word_over(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t most_lines = 8; // beyond that, cutting a word is no help
+    const fit::Fit* fit = fit_of(context);
+    if (!fit || fit->tightness < 0) return;
     visit_set_bullets(context, [&](const SetBullet& bullet) {
         if (bullet.lines.size() < 2 || bullet.lines.size() > most_lines) return;
-        const auto cut = line_saving_cut(bullet, full_measure(fit_of(context)->setting));
+        const auto cut = line_saving_cut(bullet, full_measure(fit->setting));
         if (!cut) return;
         const std::size_t letters = characters_in(cut->words);
         const std::string last = text_from(bullet, bullet.lines.size() - 1);

@@ -108,16 +108,20 @@ std::string place_and_line(const Place& place, const Sources& sources, std::uint
     return fmt::format("{}:{}", sources.file(place.file).name, place.line);
 }
 
+std::string_view how_set(const fit::Explanation& explanation) {
+    if (explanation.is_opened)
+        return "opened beyond what the theme prefers, into the room there is";
+    return explanation.preferred_missing == 0 ? "set as the theme prefers it"
+                                              : "the most comfortable setting that holds it";
+}
+
 }
 
 std::string explain_report(const fit::Explanation& explanation,
                            const composition::Composition& composition, const Sources& sources,
                            std::uint32_t file) {
-    const bool preferred = explanation.preferred_missing == 0;
     std::string text = fmt::format("{}: {} {}, {}\n", sources.file(file).name, explanation.pages,
-                                   explanation.pages == 1 ? "page" : "pages",
-                                   preferred ? "set as the theme prefers it"
-                                             : "the most comfortable setting that holds it");
+                                   explanation.pages == 1 ? "page" : "pages", how_set(explanation));
     text += fmt::format("  {:<15}{:<9}{:<12}{}\n", "", "set", "preferred", "allowed");
     for (std::size_t i = 0; i < fit::quantity_count; ++i)
         text += row(static_cast<fit::Quantity>(i), explanation);

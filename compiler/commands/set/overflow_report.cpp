@@ -51,8 +51,8 @@ std::string ends_quoted(const std::string& text) {
 }
 
 std::string smallest(const stages::Typeset& typeset) {
-    const fit::PageSetting least =
-        least_setting(fit::choices_of(typeset.theme, typeset.resume.settings));
+    const fit::PageSetting least = least_setting(fit::choices_of(
+        typeset.theme, typeset.resume.settings, fit::characters_in_em(typeset.composition)));
     const std::string size = fmt::format("{} pt", least.size);
     if (least.side_margin != least.top_margin || least.side_margin != least.bottom_margin)
         return fill<messages::with_smallest_margins>(size);

@@ -52,6 +52,7 @@ private:
     void add_label(Paragraph& paragraph, std::string_view sign, int level, std::uint32_t element);
     std::uint32_t add_span(const model::Gloss& gloss, std::uint32_t parent);
     void place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text);
+    double character_width();
     std::uint32_t add_icon(const std::string& name, const theme::Style& style);
     std::string link_contents(const std::string& uri, const std::string& words) const;
     double size_of(theme::StyleName style) const;

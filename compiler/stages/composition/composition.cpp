@@ -30,6 +30,7 @@ Composer::Composer(const model::Resume& resume, const theme::Theme& theme, fonts
 
 Composition Composer::run() {
     add_element(StructureType::document, 0);
+    out_.character = character_width();
     add_heading();
     const bool two_columns = std::ranges::any_of(
         resume_.sections, [this](const model::Section& section) { return is_side(section); });

@@ -10,6 +10,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 #include <optional>
 #include <string>
 #include <vector>
@@ -89,6 +90,7 @@ struct Paragraph {
     double indent = 0;    // em, of every line
     double hang = 0;      // em: the first `label_runs` runs start at indent - hang
     double turn_over = 0; // em, so much further left the first line begins
+    double most_room = std::numeric_limits<double>::infinity(); // em, that lines are no longer than
     bool hang_punctuation = false;
     std::uint32_t label_runs = 0;   // a bullet with its space: no part of the line's measure
     double ascent = 0, descent = 0; // em, of the largest run
@@ -126,6 +128,7 @@ struct Composition {
     std::vector<Paragraph> paragraphs; // in reading order
     std::vector<Outline> outlines;
     std::vector<Icon> icons;
+    double character = 0; // em, of running text, on average
     std::string title;    // for the document: "Ottoline Brandt, résumé"
     std::string author;   // the name
     std::string language; // BCP 47

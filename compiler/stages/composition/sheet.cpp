@@ -118,6 +118,7 @@ void Composer::add_remarks(const RemarkGroup& group, std::uint32_t section) {
 
 Composition Composer::run(const Sheet& sheet) {
     add_element(StructureType::document, 0);
+    out_.character = character_width();
     const std::uint32_t section = add_element(StructureType::sect, 0);
     out_.outlines.push_back({sheet.title, 0});
     add_paragraph(line_of(sheet.title), theme::StyleName::section, theme::GapName::section,

@@ -1,4 +1,14 @@
-// What a fit may choose from, and how far from preferred a choice is.
+// What a fit may choose from, and the one road from the roomiest setting to the tightest.
+//
+// The tightness of a setting is one number: -1 is the roomiest, 0 the preferred, 1 the tightest.
+// At each tightness every quantity has one value, and none ever grows with it:
+//
+// - towards the tightest, 0 to 1: leading and the margins above and below give evenly, size slowly
+//   first, and the side margins slowest, for they make lines longer. Gaps give down to
+//   `early_gaps` of what is preferred until the size has given `early_size`, and the rest after;
+// - towards the roomiest, 0 to -1: leading opens first, then size and margins, gaps last.
+//
+// Any other setting is as tight as its tightest quantity.
 #pragma once
 
 #include "compiler/stages/fit/fit.hpp"
@@ -19,22 +29,29 @@ struct SettingChoices {
 
 using GapCounts = std::array<double, theme::gap_count>; // how often each gap opens
 
-SettingChoices choices_of(const theme::Theme& theme, const model::Settings& settings);
+// `characters` are those of running text that an em of the page's measure holds, 0 if there is no
+// such text. Where lines would be longer than `long_line`, as wide side margins are preferred as
+// may be; and the longest lines there can be get `long_line_leading` and more.
+SettingChoices choices_of(const theme::Theme& theme, const model::Settings& settings,
+                          double characters = 0);
 
+constexpr double long_line = 92;    // characters
+constexpr double side_share = 0.75; // of the side margin, that the top margin has at least
+constexpr double early_gaps = 0.6;  // of the preferred gap
+constexpr double early_size = 0.3;  // pt
+constexpr double tightest = 1, roomiest = -1;
+
+// Of a composition's running text, for choices_of.
+double characters_in_em(const composition::Composition& composition);
+
+// Of lines of so many characters: 1.22 for 100, and 0.01 more for each ten.
+double least_leading(double characters);
+
+PageSetting setting_at(const SettingChoices& choices, double tightness);
 PageSetting preferred_setting(const SettingChoices& choices);
 PageSetting least_setting(const SettingChoices& choices);
-// Its gaps opened by `share` of their way to most.
-PageSetting opened_setting(PageSetting setting, const SettingChoices& choices, double share);
 
-// From preferred to least.
-double range(const theme::Preference& preference);
-
-// The em that the gaps give between preferred and least, all together.
-double gap_room(const SettingChoices& choices, const GapCounts& counts);
-
-double discomfort(const PageSetting& setting, const SettingChoices& choices,
-                  const GapCounts& counts);
-
-constexpr double size_weight = 4;
+// Of any setting within the bounds; infinite if a quantity is under its least.
+double tightness_of(const PageSetting& setting, const SettingChoices& choices);
 
 }

@@ -71,7 +71,8 @@ class Planner {
 public:
     Planner(const composition::Composition& composition, const theme::Theme& theme,
             const model::Settings& settings)
-        : composition_(composition), choices_(choices_of(theme, settings)),
+        : composition_(composition),
+          choices_(choices_of(theme, settings, characters_in_em(composition))),
           least_(least_setting(choices_)),
           measure_((least_.paper_width - 2 * least_.side_margin) / least_.size),
           pages_(static_cast<std::size_t>(std::max(*settings.pages, 1))), rest_(composition) {

@@ -31,7 +31,6 @@ std::vector<int> counts_at(const composition::Composition& composition, double m
 }
 
 // Of two columns, what the longer one misses.
-
 double missing_at(const composition::Composition& composition, const PageSetting& setting,
                   std::size_t pages) {
     double missing = 0;
@@ -39,13 +38,6 @@ double missing_at(const composition::Composition& composition, const PageSetting
          make_columns(composition, counts_at(composition, full_measure(setting))))
         missing = std::max(missing, missing_height(column, setting, pages));
     return missing;
-}
-
-// Gaps opened into spare room are no part of what was chosen.
-PageSetting closed(PageSetting setting, const SettingChoices& choices) {
-    for (std::size_t i = 0; i < theme::gap_count; ++i)
-        setting.gaps[i] = std::min(setting.gaps[i], choices.gaps[i].preferred);
-    return setting;
 }
 
 double gap_height(const composition::Composition& composition,
@@ -188,7 +180,7 @@ std::vector<double> page_fullness(const composition::Composition& composition, c
 
 Explanation explain(const composition::Composition& composition, const theme::Theme& theme,
                     const model::Settings& settings, const Fit& fit) {
-    const SettingChoices choices = choices_of(theme, settings);
+    const SettingChoices choices = choices_of(theme, settings, characters_in_em(composition));
     const PageSetting& setting = fit.setting;
     const double room = setting.paper_height - setting.top_margin - setting.bottom_margin;
     Explanation out;
@@ -199,11 +191,11 @@ Explanation explain(const composition::Composition& composition, const theme::Th
     out.room = out.fullness.empty() ? room : std::max(0.0, (1 - out.fullness.back()) * room);
     const PageSetting preferred = preferred_setting(choices);
     out.preferred_missing = missing_at(composition, preferred, out.pages);
-    out.next_better = next_better(composition, choices, closed(setting, choices), out);
-    const Fit before{closed(setting, choices), fit.lines, fit.page_begins, fit.side_begins};
-    out.height_binds = std::ranges::any_of(page_fullness(composition, before), [&](double full) {
-        return (1 - full) * room < visible_step;
-    });
+    out.next_better = next_better(composition, choices, setting, out);
+    out.is_opened = std::ranges::any_of(
+        out.chosen, [](const Chosen& at) { return at.value > at.bounds.preferred + 1e-6; });
+    out.height_binds = std::ranges::any_of(
+        out.fullness, [&](double full) { return (1 - full) * room < visible_step; });
     const double narrower = full_measure(setting) * (1 - 1e-7);
     const auto lines = [](const std::vector<int>& counts) {
         return std::accumulate(counts.begin(), counts.end(), 0);

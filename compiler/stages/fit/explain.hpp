@@ -41,8 +41,9 @@ struct LoneWord { // the last line of a paragraph of several: one word, under a 
 struct Explanation {
     std::size_t pages = 0;
     std::array<Chosen, quantity_count> chosen; // in the order of Quantity
-    // A page is full to within a hundredth of a point, gaps not opened; a slightly narrower measure
-    // takes more lines.
+    bool is_opened = false;                    // beyond what is preferred, into the room there is
+    // A page is full to within a hundredth of a point; a slightly narrower measure takes more
+    // lines.
     bool height_binds = false, measure_binds = false;
     // Of the first quantity, in their order, whose step does not fit; none if all is as preferred.
     std::optional<NextBetter> next_better;

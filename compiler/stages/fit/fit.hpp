@@ -1,30 +1,26 @@
 // Page fit: the most comfortable setting within bounds that holds the content.
 //
-// Discomfort is measured from the theme's preferred values. Call δ how far a quantity has gone from
-// its preferred value (0) towards its least (1). Then
+// How comfortable a setting is, is told by its tightness, as compiler/stages/fit/comfort.hpp has
+// it: every quantity has a place between its most, its preferred value and its least, and a setting
+// is as tight as its tightest quantity. The fit is the roomiest that there is. It lies on the road
+// from the roomiest setting to the tightest, where every quantity is as tight as every other:
+// whatever setting holds the content, the one on the road that is as tight as its tightest quantity
+// has nothing larger, so its lines are as long or longer, its page as high or higher, and it holds
+// it too. Along the road nothing ever grows but the measure, so the first place that holds the
+// content is found by halves; and a page of less text is never set smaller or closer than one of
+// more.
 //
-//     discomfort = 4 δ²(size) + δ²(side) + δ²(top) + δ²(bottom) + δ²(leading) + δ²(gaps)
+// What height is left at the roomiest setting stays at the foot.
 //
-// where leading and gaps are measured in points (a ratio times the size), and δ²(gaps) is the mean
-// over the kinds of gap, each weighed by the room it can give; a gap wider than preferred costs
-// nothing. In points every δ is linear, and so is every bound and the height of every line: for
-// given numbers of lines the settings that hold the content are a polyhedron, and the best is its
-// one point nearest to the preferred setting. Numbers of lines depend on the measure in em alone
-// and change at finitely many measures; the best of these nearest points is the best there is.
-//
-// Of two pages or more a setting holds the content if some legal page breaks do, and what is least
-// is discomfort and the cost of those breaks (compiler/stages/fit/page_breaks.hpp) together, the
-// room at the foot of a page apart. Up to two pages every break is tried, and the best is proven;
-// beyond, the nearest point for given breaks and the cheapest breaks at that point are found in
-// turn, for each set of line numbers that could still do better: good, not proven best. Fewer pages
-// come before comfort.
+// On two pages a setting holds the content if some legal page break does, and what is least is its
+// tightness, the cost of the break (compiler/stages/fit/page_breaks.hpp) and that of feet which are
+// not even, together: every stretch of the road and every break is tried, and the best is proven.
+// On more, the first places that hold the content are tried with the cheapest breaks there: good,
+// not proven best. One page more than are needed is taken where it is allowed and the tightness
+// would be more than `bearable` without it.
 //
 // Two columns, each with the heading above it, are two such contents under one setting: both must
-// be held. Their lines, too, depend on the page's measure in em alone. On one page the best is
-// proven; on more it is found as beyond two pages.
-//
-// What height is left opens the gaps, all by one share of their way to their most: on a single page
-// the whole way if there is room, on several half of it. The rest stays at the foot.
+// be held. On one page the best is proven; on more it is found as beyond two pages.
 #pragma once
 
 #include "compiler/stages/composition/composition.hpp"
@@ -59,7 +55,10 @@ struct Fit {
     // Of two columns, page_begins counts the lines of the heading and the main column, and this
     // those of the heading and the narrow one.
     std::vector<std::size_t> side_begins{};
+    double tightness = 0; // of the setting
 };
+
+constexpr double bearable = 0.6;
 
 // Nothing within the bounds holds it. At the smallest setting (every quantity at its least) all
 // pages but the last allowed are as full as they can be. With so many lines of the text's size

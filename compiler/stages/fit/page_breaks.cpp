@@ -9,9 +9,6 @@ namespace quoin::fit {
 
 namespace {
 
-// For rounding; a hundredth of a point is visible at no size.
-constexpr double rounding_slack = 1e-6; // pt
-
 // No head of an entry, nor a section's heading.
 bool is_body(const Column& column, std::size_t line) {
     return !column.lines[line].paragraph->keep_with_next;

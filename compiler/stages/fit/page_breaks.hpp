@@ -26,6 +26,9 @@ constexpr double led_cost = 0.1;
 constexpr double thin_cost = 0.5;
 constexpr double least_fullness = 1.0 / 3; // of a last page
 
+// For rounding; a hundredth of a point is visible at no size.
+constexpr double rounding_slack = 1e-6; // pt
+
 // Of ending a page before `line`, its foot apart.
 double break_cost(const Column& column, std::size_t line);
 

@@ -46,16 +46,7 @@ bool begins_cluster(const composition::Run& run, std::uint32_t glyph) {
 
 // What the page's measure leaves for the text.
 double room_in(const composition::Paragraph& paragraph, double measure) {
-    return paragraph.span.width(measure) - paragraph.indent;
-}
-
-// The least measure that leaves `room`.
-double measure_for(const composition::Paragraph& paragraph, double room) {
-    const composition::ColumnSpan& span = paragraph.span;
-    double measure = (room + paragraph.indent) / span.share + span.less;
-    while (room_in(paragraph, measure) < room)
-        measure = std::nextafter(measure, std::numeric_limits<double>::infinity());
-    return measure;
+    return std::min(paragraph.span.width(measure) - paragraph.indent, paragraph.most_room);
 }
 
 Item box(double width) {
@@ -212,39 +203,6 @@ int MeasuredParagraph::count(double room) const {
 
 int MeasuredParagraph::line_count(double measure) const {
     return count(room_in(paragraph_, measure));
-}
-
-// Where alone the number of lines can change: at the width of a possible line.
-std::vector<double> MeasuredParagraph::critical_measures(double least, double most) const {
-    std::vector<double> measures;
-    const double room = room_in(paragraph_, most);
-    for (std::size_t from = 0; from + 1 < stops_.size(); ++from) {
-        for (std::size_t to = from + 1; to < stops_.size(); ++to) {
-            if (stops_[to].at_end.width - stops_[from].at_next.width > room) break;
-            if (stops_[to].word_width > 0 && from < stops_[to].word) continue;
-            const double measure = measure_for(paragraph_, width(from, to));
-            if (measure > least && measure <= most) measures.push_back(measure);
-        }
-    }
-    std::sort(measures.begin(), measures.end());
-    measures.erase(std::unique(measures.begin(), measures.end()), measures.end());
-    return measures;
-}
-
-std::vector<LineStep> MeasuredParagraph::line_steps(double least, double most) const {
-    std::vector<LineStep> steps{{least, line_count(least)}};
-    const int fewest = line_count(most);
-    if (steps.back().lines == fewest) return steps;
-    const std::vector<double> measures = critical_measures(least, most);
-    auto from = measures.begin();
-    while (steps.back().lines > fewest) {
-        from = std::partition_point(from, measures.end(), [&](double measure) {
-            return line_count(measure) >= steps.back().lines;
-        });
-        if (from == measures.end()) break;
-        steps.push_back({*from, line_count(*from)});
-    }
-    return steps;
 }
 
 double MeasuredParagraph::cost(std::size_t from, std::size_t to, double room) const {

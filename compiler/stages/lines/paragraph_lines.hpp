@@ -18,12 +18,6 @@ bool is_space(const composition::Run& run, const fonts::Glyph& glyph);
 // Em of the text size, tracking included.
 double advance(const composition::Run& run, const fonts::Glyph& glyph);
 
-// `lines` from `measure` up to the next step's.
-struct LineStep {
-    double measure = 0;
-    int lines = 0;
-};
-
 // The cost of a ragged line is the sum of
 // - 100 × the square of its shortfall as a share of the measure, unless it is the last,
 // - a tenth of the penalty of the break it ends at,
@@ -44,9 +38,6 @@ public:
     MeasuredParagraph(const composition::Paragraph& paragraph, double narrowest);
 
     int line_count(double measure) const;
-    // The first step is at `least`, the others above it up to `most`; counts fall from step to
-    // step.
-    std::vector<LineStep> line_steps(double least, double most) const;
     std::vector<Line> lines(double measure) const;
 
 private:
@@ -74,7 +65,6 @@ private:
     template<typename Visit>
     void visit_ends(std::size_t from, double room, Visit visit) const;
     int count(double room) const;
-    std::vector<double> critical_measures(double least, double most) const;
     double cost(std::size_t from, std::size_t to, double room) const;
     std::vector<std::size_t> ragged(double room) const;
     std::vector<std::size_t> justified(double room) const;

@@ -140,6 +140,7 @@ constexpr StyleNumber style_numbers[] = {
     {"rule-thickness", &Style::rule_thickness, {0.25, 2, "pt"}},
     {"rule-gap", &Style::rule_gap, {0, 1, "em"}},
     {"turn-over", &Style::turn_over, {0, 4, "em"}},
+    {"most-measure", &Style::most_measure, {40, 200, "characters"}},
 };
 
 struct StyleChoice {

@@ -52,6 +52,7 @@ struct Style {
     Colour colour;
     Align align = Align::left;
     double turn_over = 0; // em of the text size, that lines after the first are set in by
+    double most_measure = 0; // characters that a line holds at most; 0: what the column holds
     RuleAt rule = RuleAt::none;
     double rule_thickness = 0.5; // pt
     double rule_length = 0;      // em of the text size, from the margin; 0: the column's width

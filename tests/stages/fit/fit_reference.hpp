@@ -7,6 +7,7 @@
 #include "compiler/stages/lines/paragraph_lines.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <limits>
 #include <vector>
@@ -140,23 +141,12 @@ inline double cost_of_cut(const std::vector<PlainLine>& lines, std::size_t cut) 
 
 inline constexpr double nowhere = std::numeric_limits<double>::infinity();
 
-// Of the cheapest cut into two pages that hold the lines; infinite if there is none.
-inline double cost_on_two_pages(const std::vector<PlainLine>& lines,
-                                const fit::PageSetting& setting) {
-    double least = nowhere;
-    for (std::size_t cut = 1; cut < lines.size(); ++cut)
-        if (is_legal_cut(lines, cut) && left_at_foot(lines, 0, cut, setting) >= -1e-6 &&
-            left_at_foot(lines, cut, lines.size(), setting) >= -1e-6)
-            least = std::min(least, cost_of_cut(lines, cut));
-    return least;
-}
-
-// From least to preferred.
+// From least to most.
 inline double along(const theme::Preference& preference, int step, int steps) {
-    return preference.least + (preference.preferred - preference.least) * step / steps;
+    return preference.least + (preference.most - preference.least) * step / steps;
 }
 
-struct Steps { // of a grid, between least and preferred
+struct Steps { // of a grid, between least and most
     int size = 8, side = 8, top_bottom = 4, leading = 4, gaps = 4;
 };
 
@@ -188,7 +178,7 @@ inline void set_gaps(fit::PageSetting& setting, const fit::SettingChoices& choic
 }
 
 struct Option { // one value of one quantity
-    double height = 0, discomfort = 0;
+    double height = 0, tightness = 0;
 };
 
 // On one page, of all grid settings of one size and side margin that hold the lines.
@@ -197,50 +187,59 @@ inline double best_of_options(const std::vector<Option>& leading, const std::vec
                               double room, double best) {
     for (const Option& l : leading)
         for (const Option& g : gaps)
-            for (const Option& t : top) {
-                if (l.discomfort + g.discomfort + t.discomfort >= best) continue;
+            for (const Option& t : top)
                 for (const Option& b : bottom) {
-                    const double here = l.discomfort + g.discomfort + t.discomfort + b.discomfort;
+                    const double here =
+                        std::max({l.tightness, g.tightness, t.tightness, b.tightness});
                     if (here < best && l.height + g.height + t.height + b.height <= room + 1e-6)
                         best = here;
                 }
-            }
     return best;
+}
+
+inline fit::PageSetting loosest(const fit::SettingChoices& choices) {
+    fit::PageSetting setting = preferred_setting(choices);
+    setting.size = choices.size.most;
+    setting.side_margin = choices.side.most;
+    setting.top_margin = choices.top.most;
+    setting.bottom_margin = choices.bottom.most;
+    setting.leading = choices.leading.most;
+    set_gaps(setting, choices, 1, 1);
+    return setting;
 }
 
 // The options of one quantity, all others of `setting` unchanged.
 template<typename Set>
 std::vector<Option> options(const fit::PageSetting& setting, const fit::SettingChoices& choices,
-                            const fit::GapCounts& counts, const std::vector<PlainLine>& lines,
-                            int steps, Set set) {
+                            const std::vector<PlainLine>& lines, int steps, Set set) {
     std::vector<Option> found;
     const double left = left_at_foot(lines, 0, lines.size(), setting);
     for (int step = 0; step <= steps; ++step) {
-        fit::PageSetting moved = setting;
+        fit::PageSetting moved = setting, alone = loosest(choices);
         set(moved, step, steps);
+        set(alone, step, steps);
         found.push_back(
-            {left - left_at_foot(lines, 0, lines.size(), moved),
-             discomfort(moved, choices, counts) - discomfort(setting, choices, counts)});
+            {left - left_at_foot(lines, 0, lines.size(), moved), tightness_of(alone, choices)});
     }
     return found;
 }
 
-// The least discomfort of all grid settings that hold the content on one page.
+// The least tightness of all grid settings that hold the content on one page; all of a grid whose
+// lowest values the top margin may have.
 inline double best_on_one_page(const composition::Composition& composition,
                                const fit::SettingChoices& choices, const Steps& steps) {
     double best = nowhere;
-    const fit::GapCounts counts = gap_counts(composition);
     const LineCounts line_counts(composition);
     for (int size = 0; size <= steps.size; ++size)
         for (int side = 0; side <= steps.side; ++side) {
-            fit::PageSetting setting = preferred_setting(choices);
+            fit::PageSetting setting = loosest(choices);
             setting.size = along(choices.size, size, steps.size);
             setting.side_margin = along(choices.side, side, steps.side);
-            const double base = discomfort(setting, choices, counts);
+            const double base = tightness_of(setting, choices);
             if (base >= best) continue;
             const std::vector<PlainLine> lines = line_counts.at(setting);
             const auto of = [&](int count, auto set) {
-                return options(setting, choices, counts, lines, count, set);
+                return options(setting, choices, lines, count, set);
             };
             const double more = best_of_options(
                 of(steps.leading, [&](fit::PageSetting& at, int i,
@@ -253,64 +252,61 @@ inline double best_on_one_page(const composition::Composition& composition,
                    [&](fit::PageSetting& at, int i, int n) {
                        at.bottom_margin = along(choices.bottom, i, n);
                    }),
-                left_at_foot(lines, 0, lines.size(), setting), best - base);
-            best = std::min(best, base + more);
+                left_at_foot(lines, 0, lines.size(), setting), best);
+            best = std::min(best, std::max(base, more));
         }
     return best;
 }
 
-// The least discomfort, with the cost of the page break, of all grid settings on two pages.
+// As compiler/stages/fit/two_pages.hpp states it, of the cheapest cut at one setting.
+inline double feet_and_cut(const std::vector<PlainLine>& lines, const fit::PageSetting& setting) {
+    const double room = setting.paper_height - setting.top_margin - setting.bottom_margin;
+    double least = nowhere;
+    for (std::size_t cut = 1; cut < lines.size(); ++cut) {
+        if (!is_legal_cut(lines, cut)) continue;
+        const double first = left_at_foot(lines, 0, cut, setting);
+        const double second = left_at_foot(lines, cut, lines.size(), setting);
+        if (first < -1e-6 || second < -1e-6) continue;
+        least = std::min(least, cost_of_cut(lines, cut) + 0.2 * std::abs(first - second) / room);
+    }
+    return least;
+}
+
+// The least tightness, with the cost of the break and the feet, of places close together all along
+// the road.
 inline double best_on_two_pages(const composition::Composition& composition,
-                                const fit::SettingChoices& choices, const Steps& steps) {
+                                const fit::SettingChoices& choices, int places) {
     double best = nowhere;
-    const fit::GapCounts counts = gap_counts(composition);
     const LineCounts line_counts(composition);
-    const int each = steps.top_bottom + 1, leadings = steps.leading + 1, gaps = steps.gaps + 1;
-    for (int size = 0; size <= steps.size; ++size)
-        for (int side = 0; side <= steps.side; ++side) {
-            fit::PageSetting setting = preferred_setting(choices);
-            setting.size = along(choices.size, size, steps.size);
-            setting.side_margin = along(choices.side, side, steps.side);
-            const std::vector<PlainLine> lines = line_counts.at(setting);
-            for (int rest = 0; rest < each * each * leadings * gaps; ++rest) {
-                setting.top_margin = along(choices.top, rest % each, steps.top_bottom);
-                setting.bottom_margin = along(choices.bottom, rest / each % each, steps.top_bottom);
-                setting.leading =
-                    along(choices.leading, rest / each / each % leadings, steps.leading);
-                set_gaps(setting, choices, rest / each / each / leadings, steps.gaps);
-                const double here = discomfort(setting, choices, counts);
-                if (here < best) best = std::min(best, here + cost_on_two_pages(lines, setting));
-            }
-        }
+    for (int i = 0; i <= places; ++i) {
+        const double tightness = -1 + 2.0 * i / places;
+        if (tightness >= best) break;
+        const fit::PageSetting setting = setting_at(choices, tightness);
+        best = std::min(best, tightness + feet_and_cut(line_counts.at(setting), setting));
+    }
     return best;
 }
 
-// The same measure of a fit: its gaps before they opened, and its cheapest break.
+// The same measure of a fit.
 inline double cost_of(const composition::Composition& composition,
                       const fit::SettingChoices& choices, const fit::Fit& fit) {
-    fit::PageSetting setting = fit.setting;
-    for (std::size_t i = 0; i < theme::gap_count; ++i)
-        setting.gaps[i] = std::min(setting.gaps[i], choices.gaps[i].preferred);
     std::vector<int> counts;
     for (const std::vector<lines::Line>& lines : fit.lines)
         counts.push_back(static_cast<int>(lines.size()));
     const std::vector<PlainLine> lines = lines_of(composition, counts);
-    const double at = discomfort(setting, choices, gap_counts(composition));
-    if (fit.page_begins.size() > 1) return at + cost_on_two_pages(lines, setting);
-    return holds_on_one_page(lines, setting) ? at : nowhere;
+    const double at = tightness_of(fit.setting, choices);
+    if (fit.page_begins.size() > 1) return at + feet_and_cut(lines, fit.setting);
+    return holds_on_one_page(lines, fit.setting) ? at : nowhere;
 }
 
-// The cost of the breaks a fit has, and its discomfort, its gaps before they opened.
+// The cost of the breaks a fit has, and its tightness.
 inline double cost_on_pages(const composition::Composition& composition,
                             const fit::SettingChoices& choices, const fit::Fit& fit) {
-    fit::PageSetting setting = fit.setting;
-    for (std::size_t i = 0; i < theme::gap_count; ++i)
-        setting.gaps[i] = std::min(setting.gaps[i], choices.gaps[i].preferred);
     std::vector<int> counts;
     for (const std::vector<lines::Line>& lines : fit.lines)
         counts.push_back(static_cast<int>(lines.size()));
     const std::vector<PlainLine> lines = lines_of(composition, counts);
-    double cost = discomfort(setting, choices, gap_counts(composition));
+    double cost = tightness_of(fit.setting, choices);
     for (std::size_t i = 0; i < fit.page_begins.size(); ++i) {
         const bool last = i + 1 == fit.page_begins.size();
         const std::size_t end = last ? lines.size() : fit.page_begins[i + 1];
@@ -336,26 +332,16 @@ inline double cost_on_three_pages(const std::vector<PlainLine>& lines,
     return least;
 }
 
-// Of a coarse grid, all breaks.
+// Of places along the road, all breaks.
 inline double best_on_three_pages(const composition::Composition& composition,
-                                  const fit::SettingChoices& choices) {
+                                  const fit::SettingChoices& choices, int places) {
     double best = nowhere;
-    constexpr int steps = 3, values = steps + 1;
-    const fit::GapCounts counts = gap_counts(composition);
     const LineCounts line_counts(composition);
-    for (int at = 0; at < values * values * values * values * values * values; ++at) {
-        fit::PageSetting setting = preferred_setting(choices);
-        setting.size = along(choices.size, at % values, steps);
-        setting.side_margin = along(choices.side, at / values % values, steps);
-        setting.top_margin = along(choices.top, at / values / values % values, steps);
-        setting.bottom_margin =
-            along(choices.bottom, at / values / values / values % values, steps);
-        setting.leading =
-            along(choices.leading, at / values / values / values / values % values, steps);
-        set_gaps(setting, choices, at / values / values / values / values / values, steps);
-        const double here = discomfort(setting, choices, counts);
-        if (here < best)
-            best = std::min(best, here + cost_on_three_pages(line_counts.at(setting), setting));
+    for (int i = 0; i <= places; ++i) {
+        const double tightness = -1 + 2.0 * i / places;
+        if (tightness >= best) break;
+        const fit::PageSetting setting = setting_at(choices, tightness);
+        best = std::min(best, tightness + cost_on_three_pages(line_counts.at(setting), setting));
     }
     return best;
 }

@@ -17,7 +17,6 @@ using quoin::composition::Paragraph;
 using quoin::composition::Run;
 using quoin::fonts::Glyph;
 using quoin::lines::Line;
-using quoin::lines::LineStep;
 using quoin::lines::MeasuredParagraph;
 using quoin::synthetic::add_run;
 using quoin::synthetic::face;
@@ -203,32 +202,6 @@ TEST_CASE("ragged lines: none better among all breakings of small paragraphs") {
         CHECK(measured.line_count(measure) == int(least.lines));
         CHECK(cost_of(flat, ends_of(flat, possible, lines), measure - text.indent).cost ==
               doctest::Approx(least.cost));
-    }
-}
-
-TEST_CASE("line steps: the count at every measure, and where exactly it falls") {
-    std::mt19937 random(11);
-    for (int round = 0; round < 60; ++round) {
-        std::string text = words(random, 20 + random() % 60, round % 2 == 0);
-        if (round % 5 == 0) text += " " + std::string(60 + random() % 60, 'm') + " and more";
-        Paragraph source = paragraph(text);
-        source.indent = 0.1 * static_cast<double>(random() % 30);
-        const MeasuredParagraph measured(source, 12);
-        const std::vector<LineStep> steps = measured.line_steps(12, 40);
-        CAPTURE(round);
-        REQUIRE(!steps.empty());
-        CHECK(steps.front().measure == 12);
-        for (std::size_t i = 1; i < steps.size(); ++i) {
-            CHECK(steps[i].lines < steps[i - 1].lines);
-            CHECK(measured.line_count(steps[i].measure) == steps[i].lines);
-            CHECK(measured.line_count(std::nextafter(steps[i].measure, 0)) == steps[i - 1].lines);
-        }
-        std::size_t at = 0;
-        for (double measure = 12; measure <= 40; measure += 0.0625) {
-            while (at + 1 < steps.size() && steps[at + 1].measure <= measure)
-                ++at;
-            CHECK(measured.line_count(measure) == steps[at].lines);
-        }
     }
 }
 

@@ -313,7 +313,7 @@ TEST_CASE("settings that are refused, with the place and the mend") {
                          "'title'?"},
         {"style: name\ncolor: #000000",
          "4:1: there is no setting 'color' of a style: expected one of size, tracking, "
-         "rule-thickness, rule-gap, turn-over, weight, slant, caps, figures, align, rule, colour, "
+         "rule-thickness, rule-gap, turn-over, most-measure, weight, slant, caps, figures, align, rule, colour, "
          "rule-colour, icon-colour, rule-length; did you mean 'colour'?"},
         {"style: name\nweight: heavy",
          "4:9: 'weight' cannot be 'heavy': expected one of regular, bold"},
