@@ -36,6 +36,31 @@ std::optional<theme::Theme> theme_for(const model::Resume& resume, const Choices
                              sources.file(file).path.parent_path(), setting.place, diagnostics);
 }
 
+struct Arranged {
+    composition::Composition composition;
+    std::variant<fit::Fit, fit::Overflow> fit;
+
+    bool is_comfortable() const {
+        const auto* fitted = std::get_if<fit::Fit>(&fit);
+        return fitted && fitted->tightness <= fit::comfortable;
+    }
+};
+
+// All entries in one of the theme's ways: the roomiest that is comfortable, else the closest.
+std::optional<Arranged> in_best_way(const model::Resume& resume, const theme::Theme& theme,
+                                    const std::filesystem::path& folder, fonts::Fonts& fonts,
+                                    Diagnostics& diagnostics) {
+    for (std::size_t way = std::max<std::size_t>(theme.ways.size(), 1); way-- > 0;) {
+        auto composition = compose(resume, theme, fonts, diagnostics,
+                                   &composition::english_hyphenation(folder), way);
+        if (!composition) return std::nullopt;
+        auto fitted = fit::fit(*composition, theme, resume.settings);
+        Arranged arranged{std::move(*composition), std::move(fitted)};
+        if (way == 0 || arranged.is_comfortable()) return arranged;
+    }
+    return std::nullopt;
+}
+
 }
 
 std::optional<model::Resume> selected_resume(Sources& sources, std::uint32_t file,
@@ -52,12 +77,10 @@ std::optional<Typeset> typeset_selected(model::Resume resume, Sources& sources, 
                                         fonts::Fonts& fonts, Diagnostics& diagnostics) {
     auto theme = theme_for(resume, choices, sources, file, folder, diagnostics);
     if (!theme) return std::nullopt;
-    auto composition =
-        compose(resume, *theme, fonts, diagnostics, &composition::english_hyphenation(folder));
-    if (!composition) return std::nullopt;
-    auto fitted = fit::fit(*composition, *theme, resume.settings);
-    return Typeset{std::move(resume), std::move(*theme), std::move(*composition),
-                   std::move(fitted)};
+    auto arranged = in_best_way(resume, *theme, folder, fonts, diagnostics);
+    if (!arranged) return std::nullopt;
+    return Typeset{std::move(resume), std::move(*theme), std::move(arranged->composition),
+                   std::move(arranged->fit)};
 }
 
 std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,

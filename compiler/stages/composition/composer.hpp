@@ -19,7 +19,7 @@ namespace quoin::composition {
 class Composer {
 public:
     Composer(const model::Resume& resume, const theme::Theme& theme, fonts::Fonts& fonts,
-             Diagnostics& diagnostics, const Hyphenation* hyphenation);
+             Diagnostics& diagnostics, const Hyphenation* hyphenation, std::size_t way = 0);
 
     Composition run();                   // the résumé's
     Composition run(const Sheet& sheet); // the sheet's; of the résumé, the settings
@@ -60,6 +60,7 @@ private:
 
     const model::Resume& resume_;
     const theme::Theme& theme_;
+    std::size_t way_; // of the theme's, that entries are arranged in
     TextShaper shaper_;
     std::string name_;
     Composition out_;

@@ -22,8 +22,8 @@ std::string name_in_heading(const model::Resume& resume) {
 }
 
 Composer::Composer(const model::Resume& resume, const theme::Theme& theme, fonts::Fonts& fonts,
-                   Diagnostics& diagnostics, const Hyphenation* hyphenation)
-    : resume_(resume), theme_(theme),
+                   Diagnostics& diagnostics, const Hyphenation* hyphenation, std::size_t way)
+    : resume_(resume), theme_(theme), way_(way),
       shaper_(theme, fonts, resume.settings, diagnostics,
               divides_words(resume.settings, theme) ? hyphenation : nullptr),
       name_(name_in_heading(resume)) {}
@@ -48,9 +48,9 @@ Composition Composer::run() {
 
 std::optional<Composition> compose(const model::Resume& resume, const theme::Theme& theme,
                                    fonts::Fonts& fonts, Diagnostics& diagnostics,
-                                   const Hyphenation* hyphenation) {
+                                   const Hyphenation* hyphenation, std::size_t way) {
     const std::size_t errors_before = diagnostics.count(Severity::error);
-    Composition composition = Composer(resume, theme, fonts, diagnostics, hyphenation).run();
+    Composition composition = Composer(resume, theme, fonts, diagnostics, hyphenation, way).run();
     if (diagnostics.count(Severity::error) != errors_before) return std::nullopt;
     return composition;
 }

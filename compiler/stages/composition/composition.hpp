@@ -141,9 +141,9 @@ class Hyphenation;
 
 // None if a character is in no font of the theme: reported at its place, by name. English words are
 // divided where `hyphenation` has it, if the résumé asks for that or, where it says nothing, the
-// theme.
+// theme. Entries are arranged in one `way` of the theme's.
 std::optional<Composition> compose(const model::Resume& resume, const theme::Theme& theme,
                                    fonts::Fonts& fonts, Diagnostics& diagnostics,
-                                   const Hyphenation* hyphenation = nullptr);
+                                   const Hyphenation* hyphenation = nullptr, std::size_t way = 0);
 
 }

@@ -111,6 +111,12 @@ bool begins_with_separator(std::string_view rest) {
     });
 }
 
+bool is_kept(const LineEndText& text, std::size_t offset) {
+    for (std::size_t i = 0; i + 1 < text.kept_bytes.size(); i += 2)
+        if (text.kept_bytes[i] < offset && offset <= text.kept_bytes[i + 1]) return true;
+    return false;
+}
+
 double penalty_within(theme::StyleName style) {
     if (style == theme::StyleName::contact) return within_contact_field;
     return style == theme::StyleName::title ? within_title_field : 0;
@@ -137,7 +143,7 @@ std::vector<LineEnd> line_ends(const LineEndText& text) {
             ++literal;
         const bool hyphen = soft != text.soft_hyphens.end() && *soft == offset;
         const bool in_literal = (literal - text.literal_bytes.begin()) % 2 == 1;
-        if (begins_with_separator(text.text.substr(offset))) continue;
+        if (begins_with_separator(text.text.substr(offset)) || is_kept(text, offset)) continue;
         LineEnd end{offset, at_soft_hyphen, hyphen};
         const std::string_view before = text.text.substr(0, offset);
         if (!hyphen) end.penalty = penalty_between(before, text.text.substr(offset), text.english);

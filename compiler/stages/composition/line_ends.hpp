@@ -22,6 +22,7 @@ struct LineEndText {
     std::vector<std::size_t> literal_bytes; // begin, end, begin, end … of the pattern's own words
     theme::StyleName style{};
     bool english = false;
+    std::vector<std::size_t> kept_bytes{}; // begin, end, begin, end … of what holds together
 };
 
 // A sign that stands between two things and belongs to neither: a dot, a bar, a bullet.

@@ -74,6 +74,27 @@ void drop_leading_separators(std::span<const theme::PatternPiece> pattern,
     }
 }
 
+bool is_of_dates(const theme::PatternPiece& piece) {
+    return piece.kind == theme::PatternPiece::Kind::field &&
+           (piece.field == trade::FieldName::dates || piece.field == trade::FieldName::graduation);
+}
+
+bool is_of_place(const theme::PatternPiece& piece) {
+    return piece.kind == theme::PatternPiece::Kind::field && piece.field == trade::FieldName::place;
+}
+
+// What stands before a date in its group holds together, and so does a place: a date never stands
+// alone on a line, nor with the half of a place.
+void keep_together(std::span<const theme::PatternPiece> group, std::vector<TextPiece>& pieces,
+                   std::size_t first) {
+    const bool dates = std::ranges::any_of(group, is_of_dates);
+    const bool place = std::ranges::any_of(group, is_of_place);
+    for (std::size_t i = first; i < pieces.size(); ++i) {
+        const bool literal = pieces[i].kind == TextPiece::Kind::literal;
+        pieces[i].keeps = (dates && literal) || (place && !literal);
+    }
+}
+
 class Expander {
 public:
     Expander(std::span<const model::Field> fields, const DatesAs& dates_as)
@@ -150,8 +171,11 @@ bool Expander::add_group(const theme::PatternPiece& group, LineText& out) {
         if (piece.is_name())
             times = std::min(times.value_or(SIZE_MAX), values_of(piece.field).size());
     if (times) {
-        for (std::size_t which = 0; which < *times; ++which)
+        for (std::size_t which = 0; which < *times; ++which) {
+            const std::size_t first = out.pieces.size();
             add(group.group, which, out);
+            keep_together(group.group, out.pieces, first);
+        }
         return *times > 0;
     }
     LineText inner;

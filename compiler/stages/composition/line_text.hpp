@@ -24,6 +24,7 @@ struct TextPiece {
     model::Marks marks;                // the writer's: strong is bold whatever surrounds it
     std::optional<std::uint32_t> link; // index into LineText::links
     TextPart part = TextPart::fixed;
+    bool keeps = false; // no line ends within it: what parts a date from what stands before it
     Place place;
 };
 

@@ -31,11 +31,16 @@ bool is_spare(const model::Entry& entry, const model::Section& section) {
 }
 
 // A form without lines of their own for further positions sets them as it sets the first.
-std::vector<const theme::PatternLine*> entry_patterns(const theme::Form& form, bool further) {
-    const bool has_further = std::ranges::any_of(form.lines, &theme::PatternLine::further);
+std::vector<const theme::PatternLine*> entry_patterns(const theme::Form& form, bool further,
+                                                      std::size_t way) {
     std::vector<const theme::PatternLine*> lines;
     for (const theme::PatternLine& line : form.lines)
-        if (line.further == (further && has_further)) lines.push_back(&line);
+        if (!line.way || line.way == way) lines.push_back(&line);
+    const bool has_further =
+        std::ranges::any_of(lines, [](const theme::PatternLine* line) { return line->further; });
+    std::erase_if(lines, [&](const theme::PatternLine* line) {
+        return line->further != (further && has_further);
+    });
     return lines;
 }
 
@@ -94,7 +99,12 @@ void Composer::add_section(const model::Section& section) {
 
 void Composer::add_entry(const model::Entry& entry, const theme::Form& form, bool further,
                          std::uint32_t section, theme::GapName gap) {
-    const auto lines = expand(entry_patterns(form, further), entry.fields, dates_as());
+    auto lines =
+        expand(entry_patterns(form, further, way_), entry.fields, dates_as());
+    if (region_ == Region::side) // too narrow for a word and a date on one line
+        for (ExpandedLine& line : lines)
+            for (TextPiece& piece : line.text.pieces)
+                piece.keeps = false;
     const bool has_more = lines.size() > 1 || !entry.bullets.empty() || !entry.further.empty();
     const std::size_t first = out_.paragraphs.size();
     bool has_title = false;

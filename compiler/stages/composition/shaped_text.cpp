@@ -73,7 +73,7 @@ struct TextShaper::Segmented {
     std::string text; // without soft hyphens
     std::vector<Segment> segments;
     std::vector<std::size_t> soft_hyphens;
-    std::vector<std::size_t> literal_bytes;
+    std::vector<std::size_t> literal_bytes, kept_bytes;
     std::vector<Origin> origins;
     bool right_to_left = false; // of the letters, the last was
     bool parted = false;        // and a space came after it
@@ -219,6 +219,7 @@ TextShaper::Segmented TextShaper::segment(const LineText& text, const theme::Sty
         out.origins.push_back({begin, out.text.size(), piece.part,
                                piece.link.has_value() || piece.marks != model::Marks{},
                                piece.place});
+        if (piece.keeps) out.kept_bytes.insert(out.kept_bytes.end(), {begin, out.text.size()});
         if (piece.kind != TextPiece::Kind::literal) continue;
         out.literal_bytes.push_back(begin);
         out.literal_bytes.push_back(out.text.size());
@@ -260,7 +261,8 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
         begins.push_back(part.begin);
     }
     shaped.origins = parts.origins;
-    LineEndText ends{parts.text, parts.soft_hyphens, parts.literal_bytes, style_name, is_english()};
+    LineEndText ends{parts.text, parts.soft_hyphens, parts.literal_bytes,
+                     style_name, is_english(),       parts.kept_bytes};
     shaped.breaks = break_points(line_ends(ends), shaped.runs, begins);
     if (std::ranges::any_of(shaped.breaks, &BreakPoint::hyphen))
         for (const Run& run : shaped.runs)

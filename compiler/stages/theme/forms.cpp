@@ -75,6 +75,27 @@ std::string form_called(const FormName& name) {
     return fmt::format("form '{}'", name.holds ? name_of(*name.holds) : "heading");
 }
 
+void read_way(const ThemeLine& line, const std::vector<std::string>& ways,
+              std::optional<std::size_t>& way, Diagnostics& diagnostics) {
+    if (ways.empty()) return diagnostics.error(line.place, fill<messages::no_ways>());
+    const std::vector<std::string_view> names(ways.begin(), ways.end());
+    if (const auto index = read_choice(line, names, diagnostics)) way = *index;
+}
+
+// The lines of one way, `called` so in what is said of them.
+void check_lines(const Form& form, const FormName& name, std::optional<std::size_t> way,
+                 const std::string& called, Place place, Diagnostics& diagnostics) {
+    std::vector<const PatternLine*> lines, further;
+    for (const PatternLine& line : form.lines)
+        if (line.style != StyleName::running_head && (!line.way || line.way == way))
+            (line.further ? further : lines).push_back(&line);
+    const auto names = names_for(name);
+    const std::string form_name = form_called(name) + called;
+    check_coverage(lines, names, form_name, place, diagnostics);
+    if (!further.empty())
+        check_coverage(further, names, form_name + " for further positions", place, diagnostics);
+}
+
 }
 
 std::optional<FormName> read_form_name(const ThemeLine& line, Diagnostics& diagnostics) {
@@ -85,8 +106,10 @@ std::optional<FormName> read_form_name(const ThemeLine& line, Diagnostics& diagn
     return *index == 0 ? FormName{} : FormName{trade::holds_named(names[*index])};
 }
 
-void read_form_line(const ThemeLine& line, const FormName& name, Form& form,
-                    Diagnostics& diagnostics) {
+void read_form_line(const ThemeLine& line, const FormName& name,
+                    const std::vector<std::string>& ways, std::optional<std::size_t>& way,
+                    Form& form, Diagnostics& diagnostics) {
+    if (line.label == "way" && name.holds) return read_way(line, ways, way, diagnostics);
     const auto labels = labels_for(name);
     const auto row = std::ranges::find(labels, std::string_view(line.label), &LineLabel::label);
     if (row == labels.end()) {
@@ -105,19 +128,17 @@ void read_form_line(const ThemeLine& line, const FormName& name, Form& form,
     if (!pieces) return;
     if (has_page_before_end(*pieces))
         diagnostics.error(line.place, fill<messages::page_before_end>());
-    form.lines.push_back({row->style, row->further, *std::move(pieces), line.place});
+    form.lines.push_back({row->style, row->further, way, *std::move(pieces), line.place});
 }
 
-void check_form(const Form& form, const FormName& name, Place place, Diagnostics& diagnostics) {
-    std::vector<const PatternLine*> lines, further;
-    for (const PatternLine& line : form.lines)
-        if (line.style != StyleName::running_head)
-            (line.further ? further : lines).push_back(&line);
-    const auto names = names_for(name);
-    check_coverage(lines, names, form_called(name), place, diagnostics);
-    if (!further.empty())
-        check_coverage(further, names, form_called(name) + " for further positions", place,
-                       diagnostics);
+void check_form(const Form& form, const FormName& name, const std::vector<std::string>& ways,
+                Place place, Diagnostics& diagnostics) {
+    const bool has_ways = std::ranges::any_of(
+        form.lines, [](const PatternLine& line) { return line.way.has_value(); });
+    if (!has_ways || ways.empty())
+        return check_lines(form, name, std::nullopt, "", place, diagnostics);
+    for (std::size_t way = 0; way < ways.size(); ++way)
+        check_lines(form, name, way, fmt::format(", '{}',", ways[way]), place, diagnostics);
 }
 
 }

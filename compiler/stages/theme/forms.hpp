@@ -6,7 +6,10 @@
 #include "compiler/stages/theme/theme.hpp"
 #include "compiler/stages/theme/values.hpp"
 
+#include <cstddef>
 #include <optional>
+#include <string>
+#include <vector>
 
 namespace quoin::theme {
 
@@ -15,9 +18,13 @@ struct FormName {
 };
 
 std::optional<FormName> read_form_name(const ThemeLine& line, Diagnostics& diagnostics);
-void read_form_line(const ThemeLine& line, const FormName& name, Form& form,
-                    Diagnostics& diagnostics);
-// Reports each field that the form loses or prints twice; `place` is the form's opening line.
-void check_form(const Form& form, const FormName& name, Place place, Diagnostics& diagnostics);
+// A line `way: NAME` sets `way`, to which the lines after it belong.
+void read_form_line(const ThemeLine& line, const FormName& name,
+                    const std::vector<std::string>& ways, std::optional<std::size_t>& way,
+                    Form& form, Diagnostics& diagnostics);
+// Reports each field that the form loses or prints twice, in any of the ways; `place` is the form's
+// opening line.
+void check_form(const Form& form, const FormName& name, const std::vector<std::string>& ways,
+                Place place, Diagnostics& diagnostics);
 
 }

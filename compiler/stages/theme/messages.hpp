@@ -34,6 +34,8 @@ inline constexpr Message too_small = "style '{}' would be set at {:.3g} pt, and 
 // Forms and the patterns in them
 inline constexpr Message no_line = "there is no line '{}' in {}: expected one of {}{}";
 inline constexpr Message no_field = "there is no field '{}' here: expected one of {}{}";
+inline constexpr Message no_ways =
+    "the theme names no ways: expected 'ways: NAME, NAME' among its settings";
 inline constexpr Message page_before_end =
     "'{{page}}' is followed by something: expected it at the end";
 inline constexpr Message printed_twice = "{} prints '{}' twice";

@@ -100,6 +100,10 @@ void read_accent(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) 
     if (colour && is_dark_enough(*colour, line, diagnostics)) theme.accent = colour;
 }
 
+void read_ways(const ThemeLine& line, Theme& theme, Diagnostics&) {
+    theme.ways = parted_by_commas(line.value.joined());
+}
+
 struct OwnSetting {
     std::string_view label;
     void (*read)(const ThemeLine&, Theme&, Diagnostics&);
@@ -110,6 +114,7 @@ constexpr OwnSetting own_settings[] = {
     {"fallback", read_fallback},
     {"accent", read_accent},
     {"side-sections", read_side_sections},
+    {"ways", read_ways},
     {"based-on", [](const ThemeLine&, Theme&, Diagnostics&) {}}, // read before all else
 };
 

@@ -28,6 +28,7 @@ using ThemeBlock = std::vector<ThemeLine>;
 struct OpenBlock { // what the lines under it belong to
     std::optional<StyleName> style;
     std::optional<FormName> form;
+    std::optional<std::size_t> way; // of the form
     std::optional<std::string> icon;
     bool skip = false; // its opening line was wrong
 };
@@ -192,7 +193,8 @@ void ThemeReader::read_line(const ThemeLine& line, OpenBlock& block) {
     } else if (block.icon)
         read_icon_line(line, theme_.icons[*block.icon], diagnostics_);
     else if (block.form)
-        read_form_line(line, *block.form, form_of(*block.form), diagnostics_);
+        read_form_line(line, *block.form, theme_.ways, block.way, form_of(*block.form),
+                       diagnostics_);
     else
         read_theme_setting(line, theme_, diagnostics_);
 }
@@ -286,7 +288,8 @@ void ThemeReader::check_whole() {
         if (!given) diagnostics_.error(place, fill<messages::theme_lacks>(theme_.name, label));
     if (theme_.size.most > 0) check_sizes();
     check_icons(theme_, diagnostics_);
-    if (!theme_.heading.lines.empty()) check_form(theme_.heading, {}, place, diagnostics_);
+    if (!theme_.heading.lines.empty())
+        check_form(theme_.heading, {}, theme_.ways, place, diagnostics_);
     for (const std::string_view name : trade::holds_names()) {
         const FormName form{trade::holds_named(name)};
         const auto found = theme_.forms.find(*form.holds);
@@ -294,7 +297,7 @@ void ThemeReader::check_whole() {
             diagnostics_.error(
                 place, fill<messages::theme_lacks>(theme_.name, fmt::format("form: {}", name)));
         else
-            check_form(found->second, form,
+            check_form(found->second, form, theme_.ways,
                        found->second.lines.empty() ? place : found->second.lines.front().place,
                        diagnostics_);
     }

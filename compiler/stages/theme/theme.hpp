@@ -96,6 +96,7 @@ struct PatternPiece {
 struct PatternLine {
     StyleName style{};    // also what it is: a title line is a heading of the structure
     bool further = false; // only for the further positions of an entry
+    std::optional<std::size_t> way; // of Theme::ways, the one that it belongs to; none: to each
     std::vector<PatternPiece> pieces;
     Place place;
 };
@@ -121,6 +122,8 @@ struct Theme : Measures {
         side_sections; // set in the narrow column beside those that ask for it
     std::optional<Colour> accent;
     std::map<std::string, Path, std::less<>> icons;
+    // How entries may be arranged, the closest first: a page has all its entries in one way.
+    std::vector<std::string> ways;
     Form heading;
     std::map<trade::Holds, Form> forms;
     Words words;

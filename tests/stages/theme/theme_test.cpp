@@ -313,7 +313,8 @@ TEST_CASE("settings that are refused, with the place and the mend") {
                          "'title'?"},
         {"style: name\ncolor: #000000",
          "4:1: there is no setting 'color' of a style: expected one of size, tracking, "
-         "rule-thickness, rule-gap, turn-over, most-measure, weight, slant, caps, figures, align, rule, colour, "
+         "rule-thickness, rule-gap, turn-over, most-measure, weight, slant, caps, figures, align, "
+         "rule, colour, "
          "rule-colour, icon-colour, rule-length; did you mean 'colour'?"},
         {"style: name\nweight: heavy",
          "4:9: 'weight' cannot be 'heavy': expected one of regular, bold"},
@@ -494,4 +495,23 @@ TEST_CASE("themes are found by name or path, and a circle is told whole") {
           std::vector{"there is no theme 'tow': expected one of lost, one, own, three, two, or a "
                       "path to a theme file; did you mean 'two'?"s});
     CHECK(faults_of(folder.path(), "./tow") == std::vector{"there is no theme file './tow'"s});
+}
+
+TEST_CASE("ways: a form may have each of its own, and each prints every field") {
+    const std::string begin = "based-on: turnstone\n\nform: honors\n";
+    const std::pair<std::string, std::string> cases[] = {
+        {"way: dates in line\ntitle: [{award}][, {by}][ · {dates}]\n"
+         "way: dates below\ntitle: [{award}][, {by}]\nline: {dates}",
+         ""},
+        {"title: [{award}][, {by}][ · {dates}]", ""},
+        {"title: [{award}][, {by}]\nway: dates in line\nline: {dates}",
+         "4:8: form 'honors', 'dates below', does not print 'dates': every field needs its place"},
+        {"way: dates above\ntitle: [{award}][, {by}][ · {dates}]",
+         "4:6: 'way' cannot be 'dates above': expected one of dates in line, dates below"},
+    };
+    for (const auto& [lines, fault] : cases) {
+        CAPTURE(lines);
+        const Result result = read(begin + lines + "\n");
+        CHECK((result.faults.empty() ? "" : result.faults.front()) == fault);
+    }
 }
