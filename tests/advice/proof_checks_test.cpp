@@ -260,7 +260,8 @@ const PageCase page_cases[] = {
     {"text-size", "", "",
      [](stages::Typeset& page) {
          for (composition::Paragraph& paragraph : page.composition.paragraphs)
-             if (paragraph.style == theme::StyleName::bullet) paragraph.size = 14 / fit_of(page).setting.size;
+             if (paragraph.style == theme::StyleName::bullet)
+                 paragraph.size = 14 / fit_of(page).setting.size;
      },
      "14.0 pt"},
     {"margins", "", "", [](stages::Typeset& page) { fit_of(page).setting.side_margin = 30; },

@@ -99,8 +99,7 @@ void Composer::add_section(const model::Section& section) {
 
 void Composer::add_entry(const model::Entry& entry, const theme::Form& form, bool further,
                          std::uint32_t section, theme::GapName gap) {
-    auto lines =
-        expand(entry_patterns(form, further, way_), entry.fields, dates_as());
+    auto lines = expand(entry_patterns(form, further, way_), entry.fields, dates_as());
     if (region_ == Region::side) // too narrow for a word and a date on one line
         for (ExpandedLine& line : lines)
             for (TextPiece& piece : line.text.pieces)

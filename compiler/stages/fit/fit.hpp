@@ -17,8 +17,8 @@
 // not even, together: every stretch of the road and every break is tried, and the best is proven.
 // On more, the first places that hold the content are tried with the cheapest breaks there: good,
 // not proven best. One page more than are needed is taken where it is allowed and the tightness
-// would be more than `bearable` without it. Of a theme's ways to arrange entries, the page takes the
-// roomiest in which its tightness is no more than `comfortable` (compiler/stages/typeset.cpp).
+// would be more than `bearable` without it. Of a theme's ways to arrange entries, the page takes
+// the roomiest in which its tightness is no more than `comfortable` (compiler/stages/typeset.cpp).
 //
 // Two columns, each with the heading above it, are two such contents under one setting: both must
 // be held. On one page the best is proven; on more it is found as beyond two pages.

@@ -51,7 +51,7 @@ struct Style {
     double tracking = 0; // em of its own size; at most 1/12, beyond which readers split words
     Colour colour;
     Align align = Align::left;
-    double turn_over = 0; // em of the text size, that lines after the first are set in by
+    double turn_over = 0;    // em of the text size, that lines after the first are set in by
     double most_measure = 0; // characters that a line holds at most; 0: what the column holds
     RuleAt rule = RuleAt::none;
     double rule_thickness = 0.5; // pt
@@ -94,8 +94,8 @@ struct PatternPiece {
 };
 
 struct PatternLine {
-    StyleName style{};    // also what it is: a title line is a heading of the structure
-    bool further = false; // only for the further positions of an entry
+    StyleName style{};              // also what it is: a title line is a heading of the structure
+    bool further = false;           // only for the further positions of an entry
     std::optional<std::size_t> way; // of Theme::ways, the one that it belongs to; none: to each
     std::vector<PatternPiece> pieces;
     Place place;
