@@ -2,6 +2,7 @@
 #pragma once
 
 #include "compiler/advice/bullets.hpp"
+#include "compiler/base/edit.hpp"
 #include "compiler/base/place.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/english/language.hpp"
@@ -20,13 +21,6 @@
 namespace quoin::advice {
 
 using trade::Weight;
-
-struct Edit { // the source text at `place` becomes `replacement`
-    Place place;
-    std::string replacement;
-
-    bool operator==(const Edit&) const = default;
-};
 
 struct Finding {
     std::string_view check; // the check's name

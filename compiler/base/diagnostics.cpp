@@ -64,12 +64,12 @@ std::size_t first_byte_shown(std::string_view line, std::size_t place, std::size
 
 }
 
-void Diagnostics::error(Place place, std::string text) {
-    all_.push_back({Severity::error, place, std::move(text)});
+void Diagnostics::error(Place place, std::string text, Edits mend) {
+    all_.push_back({Severity::error, place, std::move(text), std::move(mend)});
 }
 
-void Diagnostics::warning(Place place, std::string text) {
-    all_.push_back({Severity::warning, place, std::move(text)});
+void Diagnostics::warning(Place place, std::string text, Edits mend) {
+    all_.push_back({Severity::warning, place, std::move(text), std::move(mend)});
 }
 
 void Diagnostics::note(Place place, std::string text) {

@@ -1,6 +1,7 @@
 // What is wrong and where. A diagnostic is data; its text form is made in one place.
 #pragma once
 
+#include "compiler/base/edit.hpp"
 #include "compiler/base/place.hpp"
 
 #include <string>
@@ -17,14 +18,15 @@ struct Diagnostic {
     Severity severity = Severity::error;
     Place place;
     std::string text; // lower case start, no full stop: found, expected, the mend
+    Edits mend = {};  // which `quoin mend` may make, for it changes no meaning; mostly empty
 
     bool operator==(const Diagnostic&) const = default;
 };
 
 class Diagnostics {
 public:
-    void error(Place place, std::string text);
-    void warning(Place place, std::string text);
+    void error(Place place, std::string text, Edits mend = {});
+    void warning(Place place, std::string text, Edits mend = {});
     void note(Place place, std::string text);
 
     bool has_errors() const;

@@ -45,9 +45,9 @@ char32_t from_windows_1252(unsigned char byte) {
 }
 
 std::string to_utf8(char32_t code) {
-    std::array<utf8proc_uint8_t, 4> bytes{};
-    const auto length = utf8proc_encode_char(static_cast<utf8proc_int32_t>(code), bytes.data());
-    return {bytes.begin(), bytes.begin() + length};
+    std::string text;
+    append_utf8(code, text);
+    return text;
 }
 
 // UTF-16 has a byte-order mark of its own, or, in western text, every other byte NUL.

@@ -1,7 +1,7 @@
 // Lists of words: whether a word is one of them, how to add one that is not, and a list in a
-// sentence. Those of a room's words/ are compiled in by make_lists.py as lines in the order of their
-// bytes, each a word or a phrase and, after a tab, what is said of it; they are searched where they
-// lie.
+// sentence. Those of a room's words/ are compiled in by make_lists.py as lines in the order of
+// their bytes, each a word or a phrase and, after a tab, what is said of it; they are searched
+// where they lie.
 #pragma once
 
 #include <algorithm>

@@ -56,4 +56,14 @@ inline constexpr Message name_too_long = "its name is too long";
 inline constexpr Message links_in_circle = "its symbolic links lead in a circle";
 inline constexpr Message pipe_closed = "nobody reads from the pipe any more";
 
+// Signs that nobody sees
+inline constexpr Message invisible_sign =
+    "U+{:04X}, an invisible sign, before {}: it is left out; 'quoin mend' takes it out of the file";
+inline constexpr Message invisible_signs = "U+{:04X} and {} more, invisible signs, before {}: they "
+                                           "are left out; 'quoin mend' takes them out of the file";
+inline constexpr Message separating_sign =
+    "U+{:04X}, an invisible line end, before {}: it is read as "
+    "a space; 'quoin mend' makes it one";
+inline constexpr Message more_invisible = "{} invisible signs more";
+
 }

@@ -3,6 +3,7 @@
 
 #include "compiler/base/encoding.hpp"
 #include "compiler/base/messages.hpp"
+#include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <fcntl.h>
@@ -94,6 +95,41 @@ std::string printable(std::string name) {
     return name;
 }
 
+constexpr std::size_t most_told = 20; // in one file
+
+std::string invisible_text(const InvisibleSigns& signs) {
+    const auto code = static_cast<std::uint32_t>(signs.first);
+    const std::string before = signs.before.empty() ? "the line's end" : in_quotes(signs.before);
+    if (signs.separates) return fill<messages::separating_sign>(code, before);
+    if (signs.count > 1) return fill<messages::invisible_signs>(code, signs.count - 1, before);
+    return fill<messages::invisible_sign>(code, before);
+}
+
+// Every line in its plain signs; what was invisible is told.
+std::string plain_lines(std::string_view text, std::uint32_t file, Diagnostics& diagnostics) {
+    if (all_ascii(text)) return std::string(text);
+    std::string plain;
+    std::size_t told = 0;
+    for (std::uint32_t line = 1;; ++line) {
+        const std::string_view own = text.substr(0, text.find('\n'));
+        const KeptSigns kept = kept_signs(own);
+        for (const InvisibleSigns& signs : invisible_signs(own, kept)) {
+            const Place place{file, line, static_cast<std::uint32_t>(signs.offset + 1),
+                              signs.separates ? static_cast<std::uint32_t>(signs.count) : 0U};
+            if (++told <= most_told)
+                diagnostics.warning(place, invisible_text(signs),
+                                    {{place, signs.separates ? " " : ""}});
+        }
+        plain += plain_signs(own, kept);
+        if (own.size() == text.size()) break;
+        plain += '\n';
+        text.remove_prefix(own.size() + 1);
+    }
+    if (told > most_told)
+        diagnostics.warning({file, 0, 0, 0}, fill<messages::more_invisible>(told - most_told));
+    return plain;
+}
+
 // Takes the bytes of a file that holds nothing but its name yet.
 bool take(SourceFile& file, std::uint32_t index, std::string bytes, Diagnostics& diagnostics) {
     if (bytes.size() > Sources::most_bytes) {
@@ -104,7 +140,7 @@ bool take(SourceFile& file, std::uint32_t index, std::string bytes, Diagnostics&
     Decoded decoded = decode(file.bytes);
     file.text = std::move(decoded.text);
     if (decoded.faults.empty()) {
-        std::string normal = to_nfc(file.text);
+        std::string normal = plain_lines(file.text, index, diagnostics);
         if (normal.size() > Sources::most_bytes)
             decoded.faults.push_back({{}, fill<messages::too_large>()});
         else

@@ -1,7 +1,7 @@
 // Lines of bytes and lines of normalised text, side by side.
 #include "compiler/base/source_map.hpp"
 
-#include "compiler/base/encoding.hpp"
+#include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <utf8proc.h>
@@ -32,10 +32,6 @@ std::vector<ByteRange> line_ranges(std::string_view bytes) {
     }
     lines.push_back({begin, bytes.size()});
     return lines;
-}
-
-bool all_ascii(std::string_view text) {
-    return std::ranges::all_of(text, [](char c) { return static_cast<unsigned char>(c) < 0x80; });
 }
 
 // What never joins with what stands before it (Unicode Standard Annex #15, section 5): neither a
@@ -72,6 +68,7 @@ SourceMap::SourceMap(const SourceFile& file) : file_(file), lines_(line_ranges(f
 // False if the text is not that of the bytes.
 bool SourceMap::add_pieces(std::string_view text, std::string_view bytes, Line& line) {
     Piece at;
+    const KeptSigns kept = kept_signs(bytes);
     while (at.byte < bytes.size()) {
         const std::string_view own = first_piece(bytes.substr(at.byte));
         if (own.empty()) return false;
@@ -84,7 +81,7 @@ bool SourceMap::add_pieces(std::string_view text, std::string_view bytes, Line& 
             begin += first_character(own.substr(begin)).length;
             ++at.character;
         }
-        const std::string normal = same ? std::string(own) : to_nfc(std::string(own));
+        const std::string normal = same ? std::string(own) : plain_signs(own, kept);
         if (!text.substr(at.text).starts_with(normal)) return false;
         at.text += normal.size();
         at.byte += own.size();
@@ -120,23 +117,30 @@ const SourceMap::Line& SourceMap::line(std::uint32_t number) {
     return line;
 }
 
+// In the bytes of the line; signs that the text is without stand at one offset with what follows.
+std::optional<std::size_t> SourceMap::byte_of(const Line& line, std::size_t offset, Side side) {
+    if (!line.usable) return std::nullopt;
+    if (line.pieces.empty()) return offset;
+    const auto [first, end] = std::ranges::equal_range(line.pieces, offset, {}, &Piece::text);
+    if (first == end) return std::nullopt;
+    return side == Side::before_signs ? first->byte : std::prev(end)->byte;
+}
+
 std::optional<ByteRange> SourceMap::bytes_of(const Place& place) {
     if (place.line == 0 || place.line > lines_.size() || place.column == 0) return std::nullopt;
     const Line& known = line(place.line);
     const ByteRange range = lines_[place.line - 1];
-    const auto to_byte = [&](std::size_t offset) -> std::optional<std::size_t> {
-        if (!known.usable) return std::nullopt;
-        if (known.pieces.empty())
-            return range.begin + offset <= range.end ? std::optional(range.begin + offset)
-                                                     : std::nullopt;
-        const auto found = std::ranges::lower_bound(known.pieces, offset, {}, &Piece::text);
-        if (found == known.pieces.end() || found->text != offset) return std::nullopt;
-        return range.begin + found->byte;
-    };
-    const auto begin = to_byte(place.column - 1);
-    const auto end = to_byte(place.column - 1 + place.length);
+    const std::size_t size = file_.line(place.line).size();
+    const std::size_t from = place.column - 1, to = from + place.length;
+    if (to > size + 1 || from > size) return std::nullopt;
+    const bool point = place.length == 0;
+    const auto begin = byte_of(known, from, point ? Side::before_signs : Side::after_signs);
+    const auto end =
+        byte_of(known, std::min(to, size), point ? Side::after_signs : Side::before_signs);
     if (!begin || !end) return std::nullopt;
-    return ByteRange{*begin, *end};
+    if (to <= size) return ByteRange{range.begin + *begin, range.begin + *end};
+    const bool last = place.line == lines_.size();
+    return ByteRange{range.begin + *begin, last ? file_.bytes.size() : lines_[place.line].begin};
 }
 
 CharacterColumns SourceMap::columns_of(const Place& place) {

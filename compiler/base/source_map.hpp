@@ -28,8 +28,8 @@ class SourceMap {
 public:
     explicit SourceMap(const SourceFile& file);
 
-    // None for a place without a column, and for one that begins or ends within a letter that the
-    // file has in parts.
+    // As Edit (compiler/base/edit.hpp) has it. None for a place without a column, and for one that
+    // begins or ends within a letter that the file has in parts.
     std::optional<ByteRange> bytes_of(const Place& place);
 
     // Such a letter is taken in whole. Of a file that is not text, what can be shown of it counts.
@@ -44,7 +44,10 @@ private:
         std::vector<Piece> pieces; // the last is the line's end; none: all of it is ASCII
     };
 
+    enum class Side { before_signs, after_signs }; // of invisible ones that the text is without
+
     const Line& line(std::uint32_t number);
+    static std::optional<std::size_t> byte_of(const Line& line, std::size_t offset, Side side);
     static bool add_pieces(std::string_view text, std::string_view bytes, Line& line);
     static void add_characters(std::string_view text, Line& line);
 

@@ -48,6 +48,16 @@ Character first_character(std::string_view text) {
     return {code, lead->length, true};
 }
 
+bool all_ascii(std::string_view text) {
+    return std::ranges::all_of(text, [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+}
+
+void append_utf8(char32_t code, std::string& text) {
+    std::array<utf8proc_uint8_t, 4> bytes{};
+    const auto length = utf8proc_encode_char(static_cast<utf8proc_int32_t>(code), bytes.data());
+    text.append(bytes.begin(), bytes.begin() + length);
+}
+
 bool continues_character(char byte) {
     return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string>
 #include <string_view>
 
 namespace quoin {
@@ -20,6 +21,9 @@ struct Character {
 // longest piece that could begin a character (Unicode Standard 15.0, section 3.9, "U+FFFD
 // Substitution of Maximal Subparts").
 Character first_character(std::string_view text);
+
+bool all_ascii(std::string_view text);
+void append_utf8(char32_t code, std::string& text); // a Unicode scalar value
 
 bool continues_character(char byte);              // of a well-formed text: it begins none
 std::size_t characters_in(std::string_view text); // likewise

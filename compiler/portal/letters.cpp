@@ -21,13 +21,6 @@ void each_character(std::string_view text, const Take& take) {
     }
 }
 
-void append_character(std::string& text, char32_t code) {
-    utf8proc_uint8_t bytes[4];
-    const auto count = utf8proc_encode_char(static_cast<utf8proc_int32_t>(code), bytes);
-    for (utf8proc_ssize_t i = 0; i < count; ++i)
-        text += static_cast<char>(bytes[i]);
-}
-
 }
 
 bool is_letter(char32_t code) {
@@ -75,7 +68,7 @@ std::string in_small_letters(std::string_view text) {
         if (small == static_cast<utf8proc_int32_t>(code))
             lower += bytes;
         else
-            append_character(lower, static_cast<char32_t>(small));
+            append_utf8(static_cast<char32_t>(small), lower);
     });
     return lower;
 }

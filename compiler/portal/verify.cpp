@@ -21,6 +21,12 @@ bool is_any_space(char32_t code) {
            (code >= 0x2000 && code <= 0x200B) || code == 0x202F || code == 0x205F || code == 0x3000;
 }
 
+// A hyphen of any kind is shown as the one that a keyboard has (pdf/shown_glyphs.cpp).
+std::string_view as_read(const Character& character, std::string_view text) {
+    if (!character.well_formed) return replacement_character;
+    return character.code == 0x2010 || character.code == 0x2011 ? "-" : text;
+}
+
 // Words as spaces of any kind part them, without soft hyphens, in NFC.
 std::vector<std::string> words_read(std::string_view text) {
     std::vector<std::string> words;
@@ -30,7 +36,7 @@ std::vector<std::string> words_read(std::string_view text) {
         const bool parts = is_any_space(character.code);
         if (!parts && character.code != soft_hyphen_code) {
             if (!inside) words.emplace_back();
-            words.back() += character.well_formed ? text.substr(0, character.length) : "\uFFFD";
+            words.back() += as_read(character, text.substr(0, character.length));
             inside = true;
         }
         inside = inside && !parts;

@@ -195,9 +195,12 @@ TEST_SUITE("source") {
             const std::string nfc = characters(c.at(1));
             const std::string nfkc = characters(c.at(3));
             for (const std::size_t column : {0U, 1U, 2U})
-                if (text_of(characters(c.at(column))) != nfc) ++wrong;
+                if (quoin::to_nfc(characters(c.at(column))) != nfc) ++wrong;
             for (const std::size_t column : {3U, 4U})
-                if (text_of(characters(c.at(column))) != nfkc) ++wrong;
+                if (quoin::to_nfc(characters(c.at(column))) != nfkc) ++wrong;
+            // of a source some compatibility forms are read as the letters they stand for
+            const std::string read = text_of(characters(c.at(0)));
+            if (read != nfc && quoin::to_nfc(read) != read) ++wrong;
             ++rows;
         }
         CHECK(rows == 19074);
@@ -217,9 +220,10 @@ TEST_SUITE("source") {
                           "a",
                           "a"},
                          {"\xEF\xBB\xBF", ""},
-                         {"\xEF\xBB\xBF\xEF\xBB\xBF", "\uFEFF"},
+                         {"\xEF\xBB\xBF\xEF\xBB\xBF", ""}, // an invisible sign
                          {"cafe\xCC\x81\n", "caf\u00E9\n"},
                          {"\xE2\x84\xAB", "\u00C5"},
+                         {"of\uFB01ce \uFF11", "of\u0066\u0069ce 1"},
                          {"tab\there", "tab\there"},
                          {"e\n\xCC\x81", "e\n\xCC\x81"}};
         for (const Row& row : rows)

@@ -16,6 +16,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <memory>
 #include <unistd.h>
@@ -41,7 +42,9 @@ struct SourceReading {
     void build() {
         if (file) resume = model::build_resume(sources, *file, diagnostics);
     }
-    std::size_t warnings() const { return diagnostics.count(Severity::warning); }
+    std::pair<std::size_t, std::size_t> faults() const { // what weighs more first
+        return {diagnostics.count(Severity::error), diagnostics.count(Severity::warning)};
+    }
 };
 
 using ReadingOwner = std::unique_ptr<SourceReading>;
@@ -76,7 +79,7 @@ ReadingOwner read_again(const SourceReading& before, const Texts& texts) {
 }
 
 // Of the whole résumé, whatever a build for a tag would leave out; by place.
-std::vector<advice::Edit> edits_of(const SourceReading& reading, const MendTools& tools) {
+Edits edits_of(const SourceReading& reading, const MendTools& tools) {
     const model::Resume& resume = *reading.resume;
     const advice::ProofContext context{.sources = reading.sources,
                                        .resume = resume,
@@ -86,10 +89,10 @@ std::vector<advice::Edit> edits_of(const SourceReading& reading, const MendTools
                                        .bullets = advice::read_bullets(resume, tools.language),
                                        .read_on = tools.read_on,
                                        .everything = true};
-    std::vector<advice::Edit> edits;
+    Edits edits;
     for (advice::Finding& finding : run_proof(context).findings)
         std::ranges::move(finding.safe_mend, std::back_inserter(edits));
-    std::ranges::stable_sort(edits, {}, &advice::Edit::place);
+    std::ranges::stable_sort(edits, {}, &Edit::place);
     return edits;
 }
 
@@ -98,12 +101,11 @@ struct MendedTexts {
     std::map<fs::path, std::size_t> made;
 };
 
-MendedTexts mend_texts(const Sources& sources, const std::vector<advice::Edit>& edits) {
-    std::map<fs::path, std::pair<std::uint32_t, std::vector<advice::Edit>>> by_path;
-    for (advice::Edit edit : edits) {
+MendedTexts mend_texts(const Sources& sources, const Edits& edits) {
+    std::map<fs::path, std::pair<std::uint32_t, Edits>> by_path;
+    for (Edit edit : edits) {
         const fs::path& path = sources.file(edit.place.file).path;
-        auto& [file, own] =
-            by_path.try_emplace(path, edit.place.file, std::vector<advice::Edit>{}).first->second;
+        auto& [file, own] = by_path.try_emplace(path, edit.place.file, Edits{}).first->second;
         edit.place.file = file; // a file may be taken in twice
         own.push_back(std::move(edit));
     }
@@ -161,25 +163,46 @@ struct Round {
     ReadingOwner after; // null if nothing was made
 };
 
-// Only what leaves a résumé of the same shape, that reads without an error and without a warning
-// more than before.
-Round mend_once(const SourceReading& before, const std::vector<advice::Edit>& edits) {
+Edits mends_of(const Diagnostics& diagnostics) {
+    Edits edits;
+    for (const Diagnostic& diagnostic : diagnostics.all())
+        edits.insert(edits.end(), diagnostic.mend.begin(), diagnostic.mend.end());
+    std::ranges::stable_sort(edits, {}, &Edit::place);
+    return edits;
+}
+
+// Those of the edits that leave a reading which is `good`.
+Round mend_once(const SourceReading& before, const Edits& edits,
+                const std::function<bool(const SourceReading&)>& is_good) {
     constexpr std::size_t at_least = 16, most_bytes = std::size_t{4} << 20;
     Round round;
-    const std::string shape = shape_of(*before.resume);
     advice::good_edits(edits, at_least + most_bytes / (size_of(before.sources) + 1),
-                       [&](const std::vector<advice::Edit>& some) {
+                       [&](const Edits& some) {
                            MendedTexts mended = mend_texts(before.sources, some);
                            ReadingOwner after = read_again(before, mended.texts);
-                           if (!after->resume || after->warnings() > before.warnings() ||
-                               shape_of(*after->resume) != shape)
-                               return false;
+                           if (!is_good(*after)) return false;
                            round = {std::move(mended.made), std::move(after)};
                            return true;
                        });
     const auto is_some = [](const auto& made) { return made.second > 0; };
     if (!std::ranges::any_of(round.made, is_some)) round.after = nullptr;
     return round;
+}
+
+// What keeps the file from being read, or has it read with a warning: there is to be less of it.
+Round mend_faults(const SourceReading& before) {
+    return mend_once(before, mends_of(before.diagnostics),
+                     [&](const SourceReading& after) { return after.faults() < before.faults(); });
+}
+
+// What proof finds: a résumé of the same shape is to be left, that reads without an error and
+// without a warning more than before.
+Round mend_findings(const SourceReading& before, const Edits& edits) {
+    const std::string shape = shape_of(*before.resume);
+    return mend_once(before, edits, [&](const SourceReading& after) {
+        return after.resume && after.faults() <= before.faults() &&
+               shape_of(*after.resume) == shape;
+    });
 }
 
 struct AllMended {
@@ -191,18 +214,24 @@ struct AllMended {
 AllMended mend_all_rounds(const SourceReading& first, const MendTools& tools) {
     AllMended all;
     const SourceReading* reading = &first;
-    for (int number = 0; number < most_mending_rounds; ++number) {
-        const std::vector<advice::Edit> edits = edits_of(*reading, tools);
-        Round round = mend_once(*reading, edits);
-        if (!round.after) {
-            for (const advice::Edit& edit : edits)
-                all.left.note(edit.place, fill<messages::left_to_mend>());
-            break;
-        }
+    const auto go_on = [&](Round round) {
+        if (!round.after) return false;
         for (const auto& [path, count] : round.made)
             all.made[path] += count;
         all.last = std::move(round.after);
         reading = all.last.get();
+        return true;
+    };
+    int rounds = 0;
+    while (rounds < most_mending_rounds && go_on(mend_faults(*reading)))
+        ++rounds;
+    while (reading->resume && rounds++ < 2 * most_mending_rounds) {
+        const Edits edits = edits_of(*reading, tools);
+        if (go_on(mend_findings(*reading, edits))) continue;
+        for (const Edit& edit : edits)
+            all.left.note(edit.place, "left for you to mend, for made by itself the change "
+                                      "would have the file read in another way");
+        break;
     }
     return all;
 }
@@ -233,11 +262,11 @@ MendOutcome mend_input(const std::string& input, const MendTools& tools, bool dr
     MendOutcome outcome;
     const bool excerpts = isatty(STDERR_FILENO) == 1;
     const ReadingOwner first = first_reading(input);
-    outcome.messages = all_messages(first->diagnostics, first->sources, excerpts);
-    outcome.failed = !first->resume;
-    if (outcome.failed) return outcome;
     const AllMended all = mend_all_rounds(*first, tools);
-    const SourceReading& last = all.last ? *all.last : *first;
+    SourceReading& last = all.last ? *all.last : *first;
+    last.diagnostics.sort();
+    outcome.messages = all_messages(last.diagnostics, last.sources, excerpts);
+    outcome.failed = !last.resume;
     const Texts after = texts_of(last.sources);
     std::map<fs::path, bool> seen;
     for (std::uint32_t index = 0; index < first->sources.size(); ++index) {

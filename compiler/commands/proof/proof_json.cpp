@@ -35,7 +35,7 @@ Json finding_json(const advice::Finding& finding, Columns& columns) {
                  {"why", check ? check->why : ""}};
     if (check && !check->caution.empty()) json["caution"] = check->caution;
     Json mend = Json::array();
-    for (const advice::Edit& edit : finding.safe_mend)
+    for (const Edit& edit : finding.safe_mend)
         mend.push_back(
             {{"place", place_json(edit.place, columns)}, {"replacement", edit.replacement}});
     if (!mend.empty()) json["mend"] = std::move(mend);

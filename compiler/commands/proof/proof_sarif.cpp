@@ -60,7 +60,7 @@ Json location_of(const Place& place, Columns& columns) {
 
 Json fix_of(const advice::Finding& finding, Columns& columns) {
     std::map<std::uint32_t, Json> by_file;
-    for (const advice::Edit& edit : finding.safe_mend) {
+    for (const Edit& edit : finding.safe_mend) {
         Json& replacements = by_file.try_emplace(edit.place.file, Json::array()).first->second;
         replacements.push_back({{"deletedRegion", region_of(edit.place, columns)},
                                 {"insertedContent", {{"text", edit.replacement}}}});

@@ -18,7 +18,7 @@ struct LineEnd {
 
 struct LineEndText {
     std::string_view text;
-    std::vector<std::size_t> soft_hyphens;  // where U+00AD stood before it was taken out
+    std::vector<std::size_t> soft_hyphens;  // where a word may be divided
     std::vector<std::size_t> literal_bytes; // begin, end, begin, end … of the pattern's own words
     theme::StyleName style{};
     bool english = false;

@@ -25,12 +25,6 @@ bool is_running_text(theme::StyleName style) {
            style == theme::StyleName::bullet;
 }
 
-void add_soft_hyphens(std::vector<std::size_t>& offsets, const std::vector<std::size_t>& more) {
-    std::vector<std::size_t> all;
-    std::ranges::set_union(offsets, more, std::back_inserter(all));
-    offsets = std::move(all);
-}
-
 fonts::ShapingFeatures features_of(const theme::Style& style, const std::string& language) {
     return {style.caps == theme::Caps::small, style.figures == theme::Figures::oldstyle, language};
 }
@@ -183,13 +177,7 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
         (style.italic != piece.pattern_marks.emphasis) != piece.marks.emphasis};
     for (std::size_t at = 0; at < text.size();) {
         const std::string_view rest = std::string_view(text).substr(at);
-        if (rest.starts_with(soft_hyphen)) {
-            out.soft_hyphens.push_back(out.text.size());
-            at += soft_hyphen.size();
-            continue;
-        }
-        std::string_view cluster = rest.substr(0, first_cluster_length(rest));
-        cluster = cluster.substr(0, cluster.find(soft_hyphen));
+        const std::string_view cluster = rest.substr(0, first_cluster_length(rest));
         Place place = piece.place;
         if (place.length == text.size()) { // it maps byte for byte to the source
             place.column += static_cast<std::uint32_t>(at);
@@ -236,7 +224,7 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
     const fonts::ShapingFeatures features = features_of(style, language_);
     Segmented parts = segment(text, style);
     if (hyphenation_ && is_english() && is_running_text(style_name))
-        add_soft_hyphens(parts.soft_hyphens, hyphenation_->points(parts.text));
+        parts.soft_hyphens = hyphenation_->points(parts.text);
     ShapedText shaped;
     shaped.glossed =
         glossed_ranges(parts.text, glosses_, style.caps == theme::Caps::all, language_);

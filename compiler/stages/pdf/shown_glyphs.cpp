@@ -13,12 +13,13 @@ namespace quoin::pdf {
 
 namespace {
 
+constexpr std::string_view true_hyphen = "\u2010";
 constexpr std::string_view no_break_hyphen = "\u2011";
 constexpr std::string_view word_joiner = "\u2060"; // of no width and no meaning at a word's inside
 
 std::string_view as_typed(std::string_view text) {
     if (text == no_break_space) return " ";
-    if (text == no_break_hyphen) return "-";
+    if (text == true_hyphen || text == no_break_hyphen) return "-";
     return text;
 }
 
