@@ -126,7 +126,7 @@ const Case cases[] = {
     {"impossible-figure", "cutting entry time 18% with", "raising counts 118% with", ""},
     {"impossible-figure", "cutting entry time 18% with", "cutting overruns to 118% of plan with", ""},
     {"impossible-figure", "cutting entry time 18% with", "cutting 9 crews' 118% quota with", ""},
-    {"impossible-figure", "cutting entry time 18% with", "cutting entry time 12-8% with", "'12–8%' runs from the greater figure down to the smaller"},
+    {"impossible-figure", "cutting entry time 18% with", "cutting entry time 12-8% with", "'12-8%' runs from the greater figure down to the smaller"},
     {"impossible-figure", "cutting entry time 18% with", "cutting entry time 8-12% and winning 12-8 with", ""},
     {"impossible-figure", "at 9 sites", "at 14 out of 9 sites", "'14 out of 9' is more than the whole"},
     {"impossible-figure", "at 9 sites", "at 9 out of 14 sites", ""},

@@ -2,6 +2,7 @@
 #include "compiler/stages/model/text_pieces.hpp"
 
 #include "compiler/base/utf8.hpp"
+#include "compiler/stages/model/figure_ranges.hpp"
 #include "grammar/inline.hpp"
 #include "grammar/messages.hpp"
 
@@ -111,8 +112,14 @@ struct CutRule<inline_text::figure_range> {
     template<typename Input>
     static void apply(const Input& in, Cutter& cutter) {
         const std::size_t hyphen = end_of(in, cutter) - 1;
-        cutter.add(Piece::Kind::literal, begin_of(in, cutter), hyphen);
-        cutter.add(Piece::Kind::sign, hyphen, hyphen + 1, "–");
+        const std::string_view text = cutter.text();
+        const std::size_t begin = begin_of(in, cutter);
+        const bool range = is_figure_range(text.substr(begin, hyphen - begin), text.substr(hyphen));
+        cutter.add(Piece::Kind::literal, begin, hyphen);
+        if (range)
+            cutter.add(Piece::Kind::sign, hyphen, hyphen + 1, "–");
+        else
+            cutter.add(Piece::Kind::literal, hyphen, hyphen + 1);
     }
 };
 
