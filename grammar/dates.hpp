@@ -41,11 +41,20 @@ struct summer : word<'s', 'u', 'm', 'm', 'e', 'r'> {};
 struct autumn : pegtl::sor<word<'f', 'a', 'l', 'l'>, word<'a', 'u', 't', 'u', 'm', 'n'>> {};
 struct winter : word<'w', 'i', 'n', 't', 'e', 'r'> {};
 struct season : pegtl::sor<spring, summer, autumn, winter> {};
+struct term : pegtl::sor<word<'s', 'e', 'm', 'e', 's', 't', 'e', 'r'>, word<'t', 'e', 'r', 'm'>,
+                         word<'q', 'u', 'a', 'r', 't', 'e', 'r'>> {}; // `Fall Semester 2024`
+struct academic_year
+    : pegtl::seq<
+          pegtl::sor<word<'a', 'y'>, pegtl::seq<word<'a', 'c', 'a', 'd', 'e', 'm', 'i', 'c'>,
+                                                pegtl::plus<blank>, word<'y', 'e', 'a', 'r'>>>,
+          blanks> {};
 
 struct present
     : pegtl::sor<word<'p', 'r', 'e', 's', 'e', 'n', 't'>, word<'o', 'n', 'g', 'o', 'i', 'n', 'g'>,
                  word<'c', 'u', 'r', 'r', 'e', 'n', 't', 'l', 'y'>,
                  word<'c', 'u', 'r', 'r', 'e', 'n', 't'>, word<'n', 'o', 'w'>,
+                 pegtl::seq<word<'i', 'n'>, pegtl::plus<blank>,
+                            word<'p', 'r', 'o', 'g', 'r', 'e', 's', 's'>>,
                  word<'t', 'o', 'd', 'a', 'y'>> {};
 
 struct expected_word
@@ -75,17 +84,27 @@ struct hyphen : pegtl::one<'-'> {};
 struct slash : pegtl::one<'/'> {};
 
 // Single dates
-struct iso_day : pegtl::seq<year, hyphen, iso_month, hyphen, day> {};          // 2026-06-01
-struct slash_day : pegtl::seq<month, slash, day, slash, any_year> {};          // 06/01/2026
-struct year_month : pegtl::seq<year, pegtl::sor<hyphen, slash>, iso_month> {}; // 2026-06
-struct month_year : pegtl::seq<month, pegtl::sor<hyphen, slash>, year> {};     // 06/2026
-struct month_two : pegtl::seq<month, slash, wrong_year> {};                    // 06/26
-struct name_day : pegtl::seq<month_name, gap, named_day, gap, any_year> {};    // Jun 1, 2026
-struct day_name : pegtl::seq<named_day, gap, month_name, gap, any_year> {};    // 1 Jun 2026
-struct name_year : pegtl::seq<month_name, gap, any_year> {};                   // Jun 2026
-struct season_year : pegtl::seq<season, gap, any_year> {};                     // Summer 2026
-struct date : pegtl::sor<iso_day, slash_day, year_month, month_year, month_two, name_day, day_name,
-                         name_year, season_year, any_year> {};
+struct iso_day : pegtl::seq<year, hyphen, iso_month, hyphen, day> {}; // 2026-06-01
+struct slash_day : pegtl::seq<month, slash, day, slash, any_year> {}; // 06/01/2026
+struct past_months                                                    // a day that can be no month
+    : pegtl::seq<pegtl::sor<pegtl::seq<pegtl::one<'1'>, pegtl::range<'3', '9'>>,
+                            pegtl::seq<pegtl::one<'2'>, pegtl::digit>,
+                            pegtl::seq<pegtl::one<'3'>, pegtl::range<'0', '1'>>>,
+                 figures_end> {};
+struct day_slash // 15/08/2024
+    : pegtl::seq<pegtl::at<past_months>, day, slash, month, slash, any_year> {};
+struct dot : pegtl::one<'.'> {};
+struct dot_day : pegtl::seq<day, dot, month, dot, any_year> {};                   // 15.08.2024
+struct dot_month : pegtl::seq<month, dot, year> {};                               // 08.2024
+struct year_month : pegtl::seq<year, pegtl::sor<hyphen, slash>, iso_month> {};    // 2026-06
+struct month_year : pegtl::seq<month, pegtl::sor<hyphen, slash>, year> {};        // 06/2026
+struct month_two : pegtl::seq<month, slash, wrong_year> {};                       // 06/26
+struct name_day : pegtl::seq<month_name, gap, named_day, gap, any_year> {};       // Jun 1, 2026
+struct day_name : pegtl::seq<named_day, gap, month_name, gap, any_year> {};       // 1 Jun 2026
+struct name_year : pegtl::seq<month_name, gap, any_year> {};                      // Jun 2026
+struct season_year : pegtl::seq<season, gap, pegtl::opt<term, gap>, any_year> {}; // Summer 2026
+struct date : pegtl::sor<iso_day, day_slash, slash_day, dot_day, dot_month, year_month, month_year,
+                         month_two, name_day, day_name, name_year, season_year, any_year> {};
 
 // Between the dates of a range
 struct dash : pegtl::sor<pegtl::two<'-'>, hyphen,
@@ -143,8 +162,9 @@ struct range : pegtl::seq<date, pegtl::sor<cut_off, pegtl::seq<between, end>>> {
 struct since_range : pegtl::seq<since, pegtl::sor<date, wrong_date>> {};
 struct from_range : pegtl::seq<from, range> {};
 struct wrong_start : pegtl::sor<nothing, no_start, only_present, wrong_date> {};
-struct body : pegtl::sor<years, whole_years, one_month, one_year, from_range, since_range, range,
-                         date, wrong_start> {};
+struct body
+    : pegtl::sor<years, whole_years, pegtl::seq<academic_year, pegtl::sor<years, whole_years>>,
+                 one_month, one_year, from_range, since_range, range, date, wrong_start> {};
 
 struct closing : pegtl::seq<gap, expected> {};
 struct in_parentheses

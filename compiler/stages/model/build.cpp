@@ -48,6 +48,37 @@ void require_name(const Build& build, const syntax::Tree& tree) {
     build.diagnostics.error(Place{tree.file, 1, 0, 0}, fill<messages::no_name>());
 }
 
+void report_either_order(const Field& field, Diagnostics& diagnostics) {
+    const auto* range = std::get_if<DateRange>(&field.value);
+    if (!range) return;
+    for (const WrittenDate& day : range->either_order) {
+        Place place = field.place;
+        place.column += static_cast<std::uint32_t>(day.offset);
+        place.length = static_cast<std::uint32_t>(day.length);
+        const Date as_month{day.date.year, *day.date.month, {}, {}};
+        const Date as_day{day.date.year, *day.date.day, {}, {}};
+        diagnostics.error(place, fill<messages::either_order>(
+                                     in_quotes(range->typed.substr(day.offset, day.length)),
+                                     edtf(as_month), edtf(as_day)));
+    }
+}
+
+// Where the language is not that of the United States, a day in figures may begin with the month or
+// not: `01/02/2025`.
+void refuse_either_order(const Resume& resume, Diagnostics& diagnostics) {
+    const std::string& language = *resume.settings.language;
+    if (language == "en" || language == "en-US") return;
+    const auto look = [&](const Entry& entry) {
+        for (const Field& field : entry.fields)
+            report_either_order(field, diagnostics);
+    };
+    for (const Section& section : resume.sections)
+        for (const Entry& entry : section.entries) {
+            look(entry);
+            std::ranges::for_each(entry.further, look);
+        }
+}
+
 void settle_defaults(Settings& settings) {
     const bool longer = *settings.stage == trade::Stage::graduate_applicant ||
                         *settings.stage == trade::Stage::experienced;
@@ -70,6 +101,7 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file, Diagnos
     build_heading(build, tree);
     build_sections(build, tree);
     if (heading_was_read) require_name(build, tree);
+    refuse_either_order(build.resume, diagnostics);
     settle_defaults(build.resume.settings);
     if (diagnostics.count(Severity::error) > errors_before) return std::nullopt;
     return std::move(build.resume);

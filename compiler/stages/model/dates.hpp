@@ -43,6 +43,8 @@ struct DateRange {
     // How it was typed
     std::string typed = {};
     std::vector<WrittenDate> written = {};
+    // Days typed month first that could have been meant day first: `01/02/2025`
+    std::vector<WrittenDate> either_order = {};
     bool one_year = false; // `Nov-Jan 2026`: the year stands there once, and both dates have it
 
     // As dates, however they were typed.

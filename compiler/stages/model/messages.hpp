@@ -89,4 +89,36 @@ inline constexpr Message included_too_deep =
     "files include one another more than {} deep; expected fewer steps";
 inline constexpr Message included_too_often = "more than {} files are taken in; expected fewer";
 
+// Labels that are guessed, and lines without one
+inline constexpr Message guessed_label = "{} is '{}' here";
+inline constexpr Message guessed_bullets = "{} go into bullets: write '- text', one a line";
+inline constexpr Message guessed_section =
+    "{} has a section of its own: write 'section: {}' with a blank line above it, and the text on "
+    "the line below";
+inline constexpr Message range_on_two_lines = "'{}' and '{}' are one line here: write '{}: {}'";
+inline constexpr Message bare_field = "{} has no label: write '{}: {}'";
+inline constexpr Message colon_forgotten = "'{}' needs a colon after it, as in '{}: value'";
+inline constexpr Message bare_group =
+    "{} has no label, and the other groups have one: write 'Label: {}', or begin the line with a "
+    "space if it goes on with the one above";
+inline constexpr Message fold_not_indented =
+    "{} goes on with the line above: begin it with a space, or with '- ' if it is a bullet of its "
+    "own";
+inline constexpr Message bare_in_entry =
+    "{} has no label: write '- {}' if it is a bullet, or say what it is, as in '{}: {}'";
+inline constexpr Message bare_in_heading = "{} has no label: write 'headline: {}' if it says who "
+                                           "you are, or open a section above it, such "
+                                           "as 'section: Summary'";
+
+inline constexpr Message either_order =
+    "{} can be read month first or day first: write '{}' or '{}', whichever is meant";
+
+// Entries torn apart
+inline constexpr Message torn_by_a_line =
+    "the blank line at {} ends the entry, and what stands below is only the rest of it; it is read "
+    "as one entry: close it up";
+inline constexpr Message torn_by_lines =
+    "the blank lines at {} end the entry, and what stands below is only the rest of it; it is read "
+    "as one entry: close it up";
+
 }

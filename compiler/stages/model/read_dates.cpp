@@ -82,6 +82,11 @@ std::optional<trade::DateForm> form_of(const DateNode& node) {
     return name->whole ? trade::DateForm::long_month : trade::DateForm::short_month;
 }
 
+bool is_either_order(const DateNode& node, const Date& date) {
+    return node.children.size() == 3 && node.children.front()->is_type<date_rules::month>() &&
+           date.month && date.day && *date.day <= 12 && *date.day != *date.month;
+}
+
 int days_of(const Date& date) {
     const std::chrono::year_month_day_last last =
         std::chrono::year{date.year} / *date.month / std::chrono::last;
@@ -170,6 +175,13 @@ private:
             set(*leaf, part);
         parts_.push_back(part);
         const std::string_view text = node.string_view();
+        if (is_either_order(node, part.date))
+            range_.either_order.push_back(
+                {.offset = static_cast<std::size_t>(text.data() - text_.data()),
+                 .length = text.size(),
+                 .date = part.date,
+                 .form = {},
+                 .place = {}});
         if (const auto form = form_of(node))
             range_.written.push_back({static_cast<std::size_t>(text.data() - text_.data()),
                                       text.size(),

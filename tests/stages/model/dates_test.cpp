@@ -172,7 +172,7 @@ TEST_CASE("what is wrong with a date, and where") {
         {"2024-00", "5+2: '00' is no month; expected 01 to 12, or a later year as in '2023-24'"},
         {"2024-13", "5+2: '13' is no month; expected 01 to 12, or a later year as in '2023-24'"},
         {"2024-13-01", "5+2: '13' is no month; expected 01 to 12"},
-        {"25/12/2025", "0+2: '25' is no month; expected 01 to 12"},
+        {"25/12/2025", "2025-12-25"},
         {"Agust 2025", "0+5: 'Agust' is no month or season; did you mean 'August'?"},
         {"Jun 2025 - Setpember 2025",
          "11+9: 'Setpember' is no month or season; did you mean 'September'?"},
