@@ -134,21 +134,17 @@ struct foreign_bullet : pegtl::sor<bullet_sign, pegtl::utf8::one<U'–', U'—'>
 // Fields mistyped
 struct equals_for_colon : pegtl::seq<label, pegtl::star<label_space>, pegtl::one<'='>> {};
 struct foreign_colon : pegtl::seq<label, pegtl::star<label_space>,
-                                  pegtl::utf8::one<U'\uFF1A', U'\uFE55', U'\u2236', U'\uA789'>> {};
-// The labels that stand in nearly every résumé, as they are typed when the colon is forgotten.
-struct usual_label
-    : pegtl::sor<
-          TAO_PEGTL_ISTRING("section"), TAO_PEGTL_ISTRING("name"), TAO_PEGTL_ISTRING("headline"),
-          TAO_PEGTL_ISTRING("address"), TAO_PEGTL_ISTRING("phone"), TAO_PEGTL_ISTRING("email"),
-          TAO_PEGTL_ISTRING("link"), TAO_PEGTL_ISTRING("school"), TAO_PEGTL_ISTRING("degree"),
-          TAO_PEGTL_ISTRING("graduation"), TAO_PEGTL_ISTRING("gpa"), TAO_PEGTL_ISTRING("role"),
-          TAO_PEGTL_ISTRING("employer"), TAO_PEGTL_ISTRING("place"), TAO_PEGTL_ISTRING("dates"),
-          TAO_PEGTL_ISTRING("project"), TAO_PEGTL_ISTRING("award")> {};
-struct label_without_colon : pegtl::seq<usual_label, pegtl::at<pegtl::sor<space, line_end>>> {};
-
+                                  pegtl::utf8::one<U'\uFF1A', U'\u2236', U'\uA789'>> {};
 struct fold_of_nothing : words {};
 struct indented_line : pegtl::seq<pegtl::plus<space>, fold_of_nothing> {};
 struct unknown_line : words {};
+// What a version control system leaves where two drafts of one line met.
+struct conflict_line
+    : pegtl::seq<pegtl::sor<pegtl::seq<pegtl::rep<7, pegtl::one<'<'>>, pegtl::one<' '>>,
+                            pegtl::seq<pegtl::rep<7, pegtl::one<'>'>>, pegtl::one<' '>>,
+                            pegtl::seq<pegtl::rep<7, pegtl::one<'|'>>, pegtl::one<' '>>,
+                            pegtl::seq<pegtl::rep<7, pegtl::one<'='>>, pegtl::at<value_end>>>,
+                 pegtl::opt<words>> {};
 
 // The rest of a wrong line, with what is folded under it, is skipped: it was reported already.
 struct skipped : pegtl::disable<pegtl::star<pegtl::sor<gap, pegtl::plus<visible>>>, value_end> {};
@@ -158,17 +154,23 @@ struct untagged_wrong
     : wrong<section_without_title, field_without_value, bullet_without_text, line_of_dashes,
             bullet_too_deep, foreign_bullet, equals_for_colon, foreign_colon, indented_line> {};
 struct tagged_wrong : pegtl::sor<untagged_wrong, wrong<nothing_tagged>> {};
-struct other_wrong : wrong<bullet_without_space, label_without_colon, unknown_line> {};
+struct unlabelled_wrong : wrong<bullet_without_space, unknown_line> {};
 
-template<typename Value, typename Wrong>
-struct line
-    : pegtl::sor<blank, comment, Wrong, section<Value>, bullet<Value>, field<Value>, other_wrong> {
-};
-template<typename Value, typename Wrong>
-struct lines
-    : pegtl::seq<pegtl::opt<pegtl::utf8::bom>, pegtl::until<pegtl::eof, line<Value, Wrong>>> {};
+// A line of a résumé with neither label nor dash. What it is tells what stands around it.
+struct bare_start : pegtl::at<visible> {};
+struct bare_line
+    : pegtl::sor<wrong<bullet_without_space>,
+                 pegtl::seq<pegtl::not_at<tail>, bare_start, slice<tagged_piece>, tagged, node_end>,
+                 wrong<unknown_line>> {};
 
-struct tagged_file : lines<tagged, tagged_wrong> {}; // a résumé
-struct plain_file : lines<plain, untagged_wrong> {}; // a theme
+template<typename Value, typename Wrong, typename Other>
+struct line : pegtl::sor<blank, comment, wrong<conflict_line>, Wrong, section<Value>, bullet<Value>,
+                         field<Value>, Other> {};
+template<typename Value, typename Wrong, typename Other>
+struct lines : pegtl::seq<pegtl::opt<pegtl::utf8::bom>,
+                          pegtl::until<pegtl::eof, line<Value, Wrong, Other>>> {};
+
+struct tagged_file : lines<tagged, tagged_wrong, bare_line> {};        // a résumé
+struct plain_file : lines<plain, untagged_wrong, unlabelled_wrong> {}; // a theme
 
 }

@@ -40,13 +40,14 @@ inline constexpr std::tuple messages{
         "{} was found where a label and a colon were expected, as in 'label: value'"},
     Wrong<lines::foreign_colon>{
         "{} ends in a sign that only looks like a colon: type ':' after the label"},
-    Wrong<lines::label_without_colon>{"{} needs a colon after it, as in 'label: value'; a line "
-                                      "that goes on with the one above starts with a space"},
     Wrong<lines::fold_of_nothing>{"{} is indented, so it goes on with the line above, and there is "
                                   "none: start it in the first column"},
     Wrong<lines::unknown_line>{
         "{} is no line of the markup: expected 'label: value', '- text' or 'section: TITLE'; a "
         "line that goes on with the one above starts with a space"},
+    Wrong<lines::conflict_line>{
+        "{} was left by a merge of two drafts: keep one of the versions that "
+        "stand between these lines, and take the lines out"},
     Wrong<lines::tags_missing>{
         "{} names no tag: write tags as in '{{lab field}}', or '\\{{' for a brace that is text"},
     Wrong<lines::tags_unclosed>{

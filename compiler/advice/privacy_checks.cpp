@@ -47,7 +47,7 @@ WhereFrom where_from(const TextInResume& part) {
 }
 
 std::string whole_group(const model::Field& group) {
-    std::string text = group.label.plain() + ": ";
+    std::string text = group.label.empty() ? "" : group.label.plain() + ": ";
     const auto* items = items_in(&group);
     for (std::size_t i = 0; items && i < items->size(); ++i)
         text += (i > 0 ? ", " : "") + (*items)[i].plain();

@@ -20,6 +20,8 @@ inline constexpr Message one_target_for_two = "two outputs would be written to '
 inline constexpr Message source_overwritten =
     "'{}' is a source and would be overwritten; name another output with -o";
 
+inline constexpr Message mends_offered = "'quoin mend {}' makes {} of these changes";
+
 // A page that does not hold it, or is held by too little
 inline constexpr Message page_too_long = "{} too long for {} at {}; {}";
 inline constexpr Message with_smallest_margins = "{} and the smallest margins allowed";

@@ -2,6 +2,7 @@
 #include "compiler/trade/section_titles.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -87,6 +88,12 @@ constexpr std::array title_words{
     TitleWord{"statement", prose},
 };
 
+// Words that stand in titles beside those that tell.
+constexpr std::array<std::string_view, 20> beside_title_words{
+    "and",      "additional", "academic", "background", "computer", "current",      "history",
+    "key",      "of",         "other",    "personal",   "previous", "professional", "related",
+    "relevant", "selected",   "student",  "technical",  "the",      "references"};
+
 std::optional<Holds> title_word(std::string_view word) {
     const auto row =
         std::ranges::find(title_words, word, [](const auto& known) { return known.name; });
@@ -114,6 +121,25 @@ std::optional<Holds> usual_holds(std::string_view title) {
         word.clear();
     }
     return std::nullopt;
+}
+
+bool is_section_title(std::string_view line) {
+    bool tells = false;
+    std::string word;
+    for (std::size_t i = 0; i <= line.size(); ++i) {
+        if (i < line.size() && is_ascii_letter(line[i])) {
+            word += small_letter(line[i]);
+            continue;
+        }
+        const bool between =
+            i == line.size() || std::string_view{" &/,-"}.find(line[i]) != std::string_view::npos;
+        const bool known = title_word(word).has_value();
+        if (!between || (!word.empty() && !known && !is_one_of(word, beside_title_words)))
+            return false;
+        tells = tells || known;
+        word.clear();
+    }
+    return tells;
 }
 
 }

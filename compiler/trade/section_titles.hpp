@@ -11,4 +11,7 @@ namespace quoin::trade {
 // None if no word of the title tells.
 std::optional<Holds> usual_holds(std::string_view title);
 
+// Whether it is nothing but a title: "Education", "WORK EXPERIENCE", "Honors & Awards".
+bool is_section_title(std::string_view line);
+
 }

@@ -88,16 +88,6 @@ TEST_CASE("labels: language.md lists those that name an entry of a kind") {
     CHECK(all_of(text, "`([^`]+)`") == found);
 }
 
-TEST_CASE("labels: those that the grammar knows without their colon are labels") {
-    const std::string rule = part(text_of("grammar/lines.hpp"), "struct usual_label", "{};");
-    const Labels usual = all_of(rule, "ISTRING\\(\"([^\"]+)\"\\)");
-    CHECK(usual.size() > 10);
-    for (const std::string& label : usual) {
-        CAPTURE(label);
-        CHECK(trade::find_word(label) != nullptr);
-    }
-}
-
 TEST_CASE("labels: each field has its row, and is found by it") {
     for (int name = 0; name <= static_cast<int>(trade::FieldName::group); ++name) {
         CAPTURE(name);

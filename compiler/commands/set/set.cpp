@@ -105,6 +105,14 @@ ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context
     return ExitCode::done;
 }
 
+// Of what kept the file from being read, what `quoin mend` can do.
+std::string mends_offered(const Diagnostics& diagnostics, const std::string& input) {
+    const auto count = std::ranges::count_if(
+        diagnostics.all(), [](const Diagnostic& one) { return !one.mend.empty(); });
+    if (!diagnostics.has_errors() || count == 0 || input == "-") return {};
+    return "quoin: " + fill<messages::mends_offered>(input, count) + '\n';
+}
+
 Outcome set_one(const std::string& input, const Outputs& outputs, const Context& context) {
     Sources sources;
     Diagnostics diagnostics;
@@ -117,7 +125,8 @@ Outcome set_one(const std::string& input, const Outputs& outputs, const Context&
                         : ExitCode::errors;
     diagnostics.sort();
     outcome.messages = all_messages(diagnostics, sources, context.excerpts) +
-                       all_messages(cuts_report, sources, context.excerpts);
+                       all_messages(cuts_report, sources, context.excerpts) +
+                       mends_offered(diagnostics, input);
     return outcome;
 }
 

@@ -114,6 +114,8 @@ private:
     bool add(std::span<const theme::PatternPiece> pieces, std::optional<std::size_t> which,
              LineText& out);
     bool add_group(const theme::PatternPiece& group, LineText& out);
+    std::span<const theme::PatternPiece>
+    from_group(std::span<const theme::PatternPiece> pieces) const;
     bool add_field(const theme::PatternPiece& piece, std::optional<std::size_t> which,
                    LineText& out);
     std::span<const std::size_t> values_of(trade::FieldName name) const;
@@ -185,9 +187,21 @@ bool Expander::add_group(const theme::PatternPiece& group, LineText& out) {
     return true;
 }
 
+// Of `*{label}:* {group}` what is left for a group without a label.
+std::span<const theme::PatternPiece>
+Expander::from_group(std::span<const theme::PatternPiece> pieces) const {
+    if (!group_ || !fields_[*group_].label.spans.empty()) return pieces;
+    const auto group = std::ranges::find_if(pieces, [](const theme::PatternPiece& piece) {
+        return piece.kind == theme::PatternPiece::Kind::field &&
+               piece.field == trade::FieldName::group;
+    });
+    return group == pieces.end() ? pieces : std::span(group, pieces.end());
+}
+
 bool Expander::add(std::span<const theme::PatternPiece> pieces, std::optional<std::size_t> which,
                    LineText& out) {
     bool any = false;
+    pieces = from_group(pieces);
     for (const theme::PatternPiece& piece : pieces) {
         switch (piece.kind) {
         case theme::PatternPiece::Kind::literal:

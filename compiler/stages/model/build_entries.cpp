@@ -1,7 +1,10 @@
 // A block of lines as an entry: its fields, its bullets, its further positions.
 #include "compiler/stages/model/build_steps.hpp"
 
+#include "compiler/stages/model/guesses.hpp"
 #include "compiler/stages/model/messages.hpp"
+#include "compiler/stages/model/settle_blocks.hpp"
+#include "compiler/trade/guessed_labels.hpp"
 
 #include <algorithm>
 #include <array>
@@ -35,6 +38,11 @@ public:
         if (node.kind == syntax::Node::Kind::comment) return;
         if (empty_) entry_.place = node.place;
         empty_ = false;
+        const syntax::Node* above = std::exchange(above_, &node);
+        if (node.kind == syntax::Node::Kind::bare) {
+            faulty_ = true;
+            return report_bare_line(node, above, holds_, diagnostics_);
+        }
         if (node.kind == syntax::Node::Kind::bullet) return add_bullet(node);
         if (is_label(node, "for")) return add_for(node);
         const trade::Word* word = trade::find_word(node.label.text);
@@ -57,7 +65,8 @@ private:
     void add_bullet(const syntax::Node& node) {
         if (!has_bullets(holds_))
             return fault(node.place,
-                         fill<messages::no_bullets>(section_of(holds_), instead_of_bullet(holds_)));
+                         fill<messages::no_bullets>(section_of(holds_), instead_of_bullet(holds_)),
+                         without_dash(node));
         auto& bullets = current().bullets;
         if (node.level == 2 && bullets.empty())
             return fault(node.place, fill<messages::second_level_alone>());
@@ -76,10 +85,26 @@ private:
     }
 
     void add_group(const syntax::Node& node) {
-        if (auto field = read_group(node, diagnostics_))
-            entry_.fields.push_back(*std::move(field));
-        else
+        auto field = read_group(node, diagnostics_);
+        if (!field)
             faulty_ = true;
+        else if (!goes_on_with_group(*field))
+            entry_.fields.push_back(*std::move(field));
+    }
+
+    // Lines without a label below each other are one group.
+    bool goes_on_with_group(Field& further) {
+        if (!further.label.spans.empty() || entry_.fields.empty()) return false;
+        Field& above = entry_.fields.back();
+        if (!above.label.spans.empty() || above.tags != further.tags) return false;
+        std::ranges::move(std::get<std::vector<Text>>(further.value),
+                          std::back_inserter(std::get<std::vector<Text>>(above.value)));
+        return true;
+    }
+
+    static Edits without_dash(const syntax::Node& node) {
+        const Place value = node.value.place();
+        return {{{value.file, value.line, 1, value.column - 1}, ""}};
     }
 
     void add_field(const trade::Word& word, const syntax::Node& node) {
@@ -113,6 +138,10 @@ private:
 
     void report_misplaced(const syntax::Node& node, const trade::Word* word) {
         const std::string label = in_quotes(node.label.text);
+        if (const auto meant = trade::meant_in(holds_, node.label.text)) {
+            report_guess(node, *meant, diagnostics_);
+            return add_field(*trade::find_word(*meant), node);
+        }
         if (!word) return report_unknown(node);
         if (const auto* directive = std::get_if<trade::Directive>(&word->means)) {
             if (*directive == trade::Directive::include)
@@ -129,6 +158,8 @@ private:
     }
 
     void report_unknown(const syntax::Node& node) {
+        faulty_ = true;
+        if (report_other_meaning(node, diagnostics_)) return;
         auto candidates = labels_of(holds_);
         std::string mend = did_you_mean(node.label.text, candidates);
         if (mend.empty()) mend = did_you_mean(node.label.text, other_labels);
@@ -137,9 +168,9 @@ private:
                                                                  section_of(holds_), mend));
     }
 
-    void fault(Place place, std::string text) {
+    void fault(Place place, std::string text, Edits mend = {}) {
         faulty_ = true;
-        diagnostics_.error(place, std::move(text));
+        diagnostics_.error(place, std::move(text), std::move(mend));
     }
 
     static constexpr std::array<std::string_view, 5> other_labels{"section", "holds", "column",
@@ -150,6 +181,7 @@ private:
     Entry entry_;
     Standing standing_; // of the position that is being read
     const syntax::Node* tags_line_ = nullptr;
+    const syntax::Node* above_ = nullptr; // the line before, but for comments
     bool has_role_ = false;
     bool empty_ = true;
     bool faulty_ = false;
@@ -159,8 +191,14 @@ private:
 
 std::optional<Entry> build_entry(Nodes block, trade::Holds holds, Diagnostics& diagnostics) {
     EntryBuilder builder{holds, diagnostics};
-    for (const syntax::Node& node : block)
-        builder.add(node);
+    for (std::size_t i = 0; i < block.size(); ++i) {
+        if (i + 1 < block.size() && are_range(block[i], block[i + 1])) {
+            report_range(block[i], block[i + 1], holds, diagnostics);
+            ++i;
+            continue;
+        }
+        builder.add(block[i]);
+    }
     return builder.finish();
 }
 

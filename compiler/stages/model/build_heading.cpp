@@ -1,7 +1,10 @@
 // The heading block: contact fields, settings, and files whose sections come first.
 #include "compiler/stages/model/build_steps.hpp"
 
+#include "compiler/stages/model/guesses.hpp"
 #include "compiler/stages/model/messages.hpp"
+#include "compiler/stages/model/settle_blocks.hpp"
+#include "compiler/trade/guessed_labels.hpp"
 
 #include <utility>
 
@@ -11,6 +14,7 @@ namespace {
 void report_misplaced(const syntax::Node& node, const trade::Word* word, Diagnostics& diagnostics) {
     const std::string label = in_quotes(node.label.text);
     if (!word) {
+        if (report_other_meaning(node, diagnostics)) return;
         auto candidates = trade::heading_labels();
         candidates.push_back("section");
         std::string mend = did_you_mean(node.label.text, candidates);
@@ -38,8 +42,19 @@ void add_node(const syntax::Node& node, Build& build) {
     if (node.kind == syntax::Node::Kind::comment) return;
     if (node.kind == syntax::Node::Kind::bullet)
         return build.diagnostics.error(node.place, fill<messages::bullet_in_heading>());
+    if (node.kind == syntax::Node::Kind::bare) {
+        const bool has_name = build.resume.find(trade::FieldName::name) != nullptr;
+        if (const auto label = report_bare_line_in_heading(node, has_name, build.diagnostics))
+            add_contact(*trade::find_word(*label), node, build);
+        return;
+    }
     const trade::Word* word = trade::find_word(node.label.text);
-    if (!word || !word->heading) return report_misplaced(node, word, build.diagnostics);
+    if (!word || !word->heading) {
+        const auto meant = trade::meant_in_heading(node.label.text);
+        if (!meant) return report_misplaced(node, word, build.diagnostics);
+        report_guess(node, *meant, build.diagnostics);
+        word = trade::find_word(*meant);
+    }
     if (const auto* setting = std::get_if<trade::SettingName>(&word->means)) {
         refuse_tags(node, build.diagnostics);
         return read_setting(*setting, node, build.resume.settings, build.diagnostics);
@@ -67,7 +82,7 @@ void build_included_heading(Build& build, const syntax::Tree& tree) {
             if (node.kind == syntax::Node::Kind::comment) continue;
             if (is_label(node, "include"))
                 take_in(build, node);
-            else if (node.kind == syntax::Node::Kind::bullet)
+            else if (node.kind != syntax::Node::Kind::field)
                 add_node(node, build);
             else if (const trade::Word* word = trade::find_word(node.label.text);
                      word && word->heading)

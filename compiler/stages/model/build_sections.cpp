@@ -2,6 +2,7 @@
 #include "compiler/stages/model/build_steps.hpp"
 
 #include "compiler/stages/model/messages.hpp"
+#include "compiler/stages/model/settle_blocks.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
 
 #include <algorithm>
@@ -89,7 +90,8 @@ void report_untold(const Section& section, Diagnostics& diagnostics) {
                                                                 listed(trade::holds_names())));
 }
 
-void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, Diagnostics& diagnostics) {
+void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, const Sources& sources,
+                 Diagnostics& diagnostics) {
     Section& section = opening.section;
     if (opening.faulty) return; // how its lines are to be read is not known
     if (!opening.stated) {
@@ -97,7 +99,7 @@ void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, Diagnos
         if (!kind) return report_untold(section, diagnostics);
         section.holds = *kind;
     }
-    for (const Nodes block : blocks)
+    for (const syntax::Block& block : settled_blocks(blocks, section.holds, sources, diagnostics))
         if (auto entry = build_entry(block, section.holds, diagnostics))
             section.entries.push_back(*std::move(entry));
 }
@@ -127,7 +129,7 @@ void build_section(Build& build, const syntax::SectionTree& tree) {
         blocks.front() = read_first_lines(blocks.front(), opening, build.diagnostics);
     const std::span<const Nodes> all{blocks};
     const std::size_t own = own_blocks(all);
-    add_entries(opening, all.first(own), build.diagnostics);
+    add_entries(opening, all.first(own), build.sources, build.diagnostics);
     build.resume.sections.push_back(std::move(opening.section));
     take_in_all(build, all.subspan(own));
 }

@@ -2,6 +2,7 @@
 #include "compiler/stages/model/build_steps.hpp"
 
 #include "compiler/base/suggest.hpp"
+#include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/section_titles.hpp"
 
 #include <algorithm>
@@ -28,11 +29,24 @@ std::vector<std::string_view> entry_labels() {
     return labels;
 }
 
+// One vote for each kind that any of the words may stand in.
+void vote(std::span<const std::string_view> labels, LabelEvidence& evidence) {
+    for (const std::string_view name : trade::holds_names()) {
+        const trade::Holds kind = *trade::holds_named(name);
+        evidence.votes[kind] += std::ranges::any_of(labels, [kind](std::string_view label) {
+            return trade::find_word(label)->kinds.has(kind);
+        });
+    }
+}
+
 void weigh(const syntax::Node& node, LabelEvidence& evidence) {
     const trade::Word* word = trade::find_word(node.label.text);
     if (word && std::holds_alternative<trade::Directive>(word->means)) return;
     if (word && !word->kinds.empty()) {
         evidence.names_an_entry = evidence.names_an_entry || names_entry(*word);
+    } else if (const auto guessed = trade::meant_by(node.label.text); !guessed.empty()) {
+        ++evidence.known;
+        return vote(guessed, evidence);
     } else if (const auto near = nearest(node.label.text, entry_labels())) {
         word = trade::find_word(*near);
     } else {
@@ -40,10 +54,7 @@ void weigh(const syntax::Node& node, LabelEvidence& evidence) {
         return;
     }
     ++evidence.known;
-    for (const std::string_view name : trade::holds_names()) {
-        const trade::Holds kind = *trade::holds_named(name);
-        if (word->kinds.has(kind)) ++evidence.votes[kind];
-    }
+    vote({&word->label, 1}, evidence);
 }
 
 std::vector<trade::Holds> leading_kinds(const std::map<trade::Holds, std::size_t>& votes) {

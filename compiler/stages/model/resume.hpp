@@ -23,6 +23,7 @@ struct Tags {
     std::vector<std::string> except; // `{!lab}`
 
     bool empty() const { return only.empty() && except.empty(); }
+    bool operator==(const Tags&) const = default;
 };
 
 struct Field {

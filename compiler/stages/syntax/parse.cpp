@@ -1,7 +1,11 @@
 // Actions on the grammar of lines: what is matched becomes a tree, what is wrong a diagnostic.
 #include "compiler/stages/syntax/parse.hpp"
 
+#include "compiler/base/ascii.hpp"
+#include "compiler/stages/syntax/line_mends.hpp"
 #include "compiler/stages/syntax/messages.hpp"
+#include "compiler/trade/section_titles.hpp"
+#include "compiler/trade/vocabulary.hpp"
 #include "grammar/lines.hpp"
 #include "grammar/messages.hpp"
 
@@ -35,12 +39,14 @@ std::string folded_label(std::string_view spelled) {
 
 class TreeBuilder {
 public:
-    TreeBuilder(const SourceFile& source, std::uint32_t file, Diagnostics& diagnostics)
-        : source_(source), diagnostics_(diagnostics) {
+    TreeBuilder(const SourceFile& source, std::uint32_t file, Braces braces,
+                Diagnostics& diagnostics)
+        : source_(source), braces_(braces), diagnostics_(diagnostics) {
         tree_.file = file;
     }
 
     void comment(const Slice& text) {
+        if (!node_ && opens_title(text)) titled_comment_ = text;
         Node node = on_line(text.place, Node::Kind::comment);
         if (!text.text.empty()) node.value.slices.push_back(text);
         // Between a line and its fold it stands after both.
@@ -53,12 +59,24 @@ public:
         node_->label = {folded_label(node_->spelled), label.place};
     }
 
+    void begin_bare() {
+        node_ = Node{};
+        node_->kind = Node::Kind::bare;
+    }
+
     void begin_bullet(const Slice& dashes) {
         node_ = on_line(dashes.place, Node::Kind::bullet);
         node_->level = static_cast<int>(dashes.text.size());
     }
 
-    void slice(Slice text) { node_->value.slices.push_back(std::move(text)); }
+    void slice(Slice text) {
+        Node& node = *node_;
+        if (node.kind == Node::Kind::bare && node.value.empty())
+            node.place = on_line(text.place, node.kind).place;
+        else if (!node.value.empty())
+            warn_of_indented_label(text);
+        node.value.slices.push_back(std::move(text));
+    }
 
     void tag(const Slice& word) {
         const bool leaves_out = word.text.starts_with('!');
@@ -67,12 +85,15 @@ public:
 
     void end_node() {
         Node node = *std::exchange(node_, std::nullopt);
-        if (node.kind == Node::Kind::field && node.label.text == "section") {
-            end_block();
-            tree_.sections.push_back({std::move(node), {}});
-        } else {
+        const bool section = node.kind == Node::Kind::field && node.label.text == "section";
+        if (titled_comment_ && !section) open_titled(*titled_comment_);
+        titled_comment_.reset();
+        if (section)
+            open_section(std::move(node));
+        else if (node.kind == Node::Kind::bare && opens_title(node.value.slices.front()))
+            open_titled(node.value.slices.front());
+        else
             block_.push_back(std::move(node));
-        }
         std::move(comments_.begin(), comments_.end(), std::back_inserter(block_));
         comments_.clear();
     }
@@ -83,12 +104,23 @@ public:
         blocks.push_back(std::exchange(block_, {}));
     }
 
-    void fault(Severity severity, Place place, std::string text) {
+    void fault(Severity severity, const Place& place, std::string text,
+               MakeMend make_mend = nullptr) {
         if (++faults_ > most_faults) return;
+        Edits mend;
+        if (make_mend) mend = make_mend(source_.line(place.line), place);
         if (severity == Severity::warning)
-            diagnostics_.warning(place, std::move(text));
+            diagnostics_.warning(place, std::move(text), std::move(mend));
         else
-            diagnostics_.error(place, std::move(text));
+            diagnostics_.error(place, std::move(text), std::move(mend));
+    }
+
+    // `Education:` with nothing behind it is a title; of another label the value is missing.
+    void field_without_value(const Slice& found) {
+        const std::string label = folded_label(found.text.substr(0, found.text.find(':')));
+        if (!trade::find_word(label) && opens_title(found)) return open_titled(found);
+        fault(Severity::error, found.place,
+              worded<grammar::message<lines::field_without_value>>(found.text));
     }
 
     Tree finish() {
@@ -112,6 +144,58 @@ public:
     }
 
 private:
+    void open_section(Node node) {
+        end_block();
+        tree_.sections.push_back({std::move(node), {}});
+    }
+
+    // A title and nothing else, as it is typed by who does not know `section:`: in the heading,
+    // below a blank line, or in capitals.
+    bool opens_title(const Slice& line) const {
+        const std::uint32_t number = line.place.line;
+        const std::string_view title = bare_title(line.text);
+        if (braces_ == Braces::text || title.empty() || is_small_letter(title.front()))
+            return false;
+        const bool stands_apart = tree_.sections.empty() || number == 1 ||
+                                  trimmed(source_.line(number - 1)).empty() ||
+                                  std::ranges::none_of(title, is_small_letter);
+        return stands_apart && trade::is_section_title(title);
+    }
+
+    // Of `# Education`, `**Education**`, `EDUCATION:` the title alone.
+    static std::string_view bare_title(std::string_view line) {
+        return trimmed(line, " \t#*=_:-[]<>");
+    }
+
+    void open_titled(const Slice& line) {
+        const std::string_view whole = source_.line(line.place.line);
+        const std::string title(bare_title(whole));
+        const Place place{line.place.file, line.place.line, 1,
+                          static_cast<std::uint32_t>(whole.size())};
+        ++faults_;
+        diagnostics_.error(place, fill<messages::title_alone>(in_quotes(whole), title),
+                           {{place, "section: " + title}});
+        Node node = on_line(place, Node::Kind::field);
+        node.spelled = "section";
+        node.label = {node.spelled, {place.file, place.line, 1, 0}};
+        node.value.slices.push_back({title, place});
+        node.value.slices.front().place.column += static_cast<std::uint32_t>(whole.find(title));
+        node.value.slices.front().place.length = static_cast<std::uint32_t>(title.size());
+        open_section(std::move(node));
+    }
+
+    // `  role: Tutor`, which goes on with the line above as an indented bullet does.
+    void warn_of_indented_label(const Slice& text) {
+        const std::size_t colon = text.text.find(':');
+        if (braces_ != Braces::tags || colon == std::string::npos ||
+            text.place.line == node_->value.slices.back().place.line)
+            return;
+        const std::string label = text.text.substr(0, colon);
+        if (!trade::find_word(folded_label(label))) return;
+        diagnostics_.warning(text.place, fill<messages::indented_label>(label),
+                             mend_indentation(text.text, text.place));
+    }
+
     Node on_line(const Place& place, Node::Kind kind) const {
         Node node;
         node.kind = kind;
@@ -121,11 +205,13 @@ private:
     }
 
     const SourceFile& source_;
+    Braces braces_;
     Diagnostics& diagnostics_;
     Tree tree_;
-    Block block_;                // the lines since the last blank one
-    std::optional<Node> node_;   // the line being read
-    std::vector<Node> comments_; // that stand between the line being read and its folds
+    Block block_;                         // the lines since the last blank one
+    std::optional<Node> node_;            // the line being read
+    std::optional<Slice> titled_comment_; // `# Education`, until a line says whether it is one
+    std::vector<Node> comments_;          // that stand between the line being read and its folds
     std::size_t faults_ = 0;
 };
 
@@ -158,7 +244,8 @@ struct Report {
     template<typename Input>
     static void apply(const Input& in, TreeBuilder& builder) {
         const Slice found = builder.matched(in);
-        builder.fault(severity, found.place, worded<grammar::message<Rule>>(found.text));
+        builder.fault(severity, found.place, worded<grammar::message<Rule>>(found.text),
+                      make_mend<Rule>);
     }
 };
 
@@ -171,6 +258,8 @@ struct LineAction<lines::section_label> : TakeSlice<&TreeBuilder::begin_field> {
 template<>
 struct LineAction<lines::field_label> : TakeSlice<&TreeBuilder::begin_field> {};
 template<>
+struct LineAction<lines::bare_start> : CallMember<&TreeBuilder::begin_bare> {};
+template<>
 struct LineAction<lines::bullet_dashes> : ReadSlice<&TreeBuilder::begin_bullet> {};
 template<typename Piece>
 struct LineAction<lines::slice<Piece>> : TakeSlice<&TreeBuilder::slice> {};
@@ -182,7 +271,7 @@ struct LineAction<lines::node_end> : CallMember<&TreeBuilder::end_node> {};
 template<>
 struct LineAction<lines::section_without_title> : Report<lines::section_without_title> {};
 template<>
-struct LineAction<lines::field_without_value> : Report<lines::field_without_value> {};
+struct LineAction<lines::field_without_value> : ReadSlice<&TreeBuilder::field_without_value> {};
 template<>
 struct LineAction<lines::bullet_without_text> : Report<lines::bullet_without_text> {};
 template<>
@@ -202,11 +291,11 @@ struct LineAction<lines::equals_for_colon> : Report<lines::equals_for_colon> {};
 template<>
 struct LineAction<lines::foreign_colon> : Report<lines::foreign_colon> {};
 template<>
-struct LineAction<lines::label_without_colon> : Report<lines::label_without_colon> {};
-template<>
 struct LineAction<lines::fold_of_nothing> : Report<lines::fold_of_nothing> {};
 template<>
 struct LineAction<lines::unknown_line> : Report<lines::unknown_line> {};
+template<>
+struct LineAction<lines::conflict_line> : Report<lines::conflict_line> {};
 template<>
 struct LineAction<lines::tags_missing> : Report<lines::tags_missing> {};
 template<>
@@ -222,7 +311,7 @@ struct LineAction<lines::tags_before_stop> : Report<lines::tags_before_stop> {};
 
 Tree parse(const Sources& sources, std::uint32_t file, Diagnostics& diagnostics, Braces braces) {
     const SourceFile& source = sources.file(file);
-    TreeBuilder builder(source, file, diagnostics);
+    TreeBuilder builder(source, file, braces, diagnostics);
     pegtl::memory_input in(source.text, source.name);
     if (braces == Braces::tags)
         pegtl::parse<lines::tagged_file, LineAction>(in, builder);

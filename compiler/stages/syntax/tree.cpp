@@ -25,9 +25,10 @@ void print_node(const Node& node, std::string& out) {
         out += '#' + node.value.joined() + '\n';
         return;
     }
-    out += node.kind == Node::Kind::field ? node.spelled + ':'
-                                          : std::string(static_cast<std::size_t>(node.level), '-');
-    for (const char* before = " "; const Slice& slice : node.value.slices) {
+    if (node.kind == Node::Kind::field) out += node.spelled + ':';
+    if (node.kind == Node::Kind::bullet) out.append(static_cast<std::size_t>(node.level), '-');
+    const char* before = node.kind == Node::Kind::bare ? "" : " ";
+    for (const Slice& slice : node.value.slices) {
         out += before + slice.text;
         before = "\n  ";
     }
@@ -80,6 +81,7 @@ private:
         out_.append(2 * depth, ' ');
         if (node.kind == Node::Kind::comment) out_ += "comment";
         if (node.kind == Node::Kind::bullet) out_ += fmt::format("bullet {}", node.level);
+        if (node.kind == Node::Kind::bare) out_ += "bare";
         if (node.kind == Node::Kind::field)
             out_ += fmt::format("field {} {}", in_quotation_marks(node.label.text),
                                 in_quotation_marks(node.spelled));

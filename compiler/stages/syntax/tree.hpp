@@ -30,7 +30,7 @@ struct TagMark { // one word of `{lab !field}`
 };
 
 struct Node {
-    enum class Kind { comment, field, bullet };
+    enum class Kind { comment, field, bullet, bare }; // bare: neither label nor dash
     Kind kind = Kind::field;
     Slice label;               // fields only; the text folded to lower case, spaces made `-`,
                                // but for groups' labels see spelled

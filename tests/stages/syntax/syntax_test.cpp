@@ -234,12 +234,7 @@ TEST_SUITE("syntax") {
             std::string text, messages;
         };
         const Row rows[]{
-            {"Some sentence without colon", "a:1:1: error: 'Some sentence without colon'" + none},
-            {"see https://x.example/", "a:1:1: error: 'see https://x.example/'" + none},
-            {"10:30 talk", "a:1:1: error: '10:30 talk'" + none},
-            {std::string(61, 'a') + ": x", "a:1:1: error: '" + std::string(40, 'a') + "…'" + none},
-            {": x", "a:1:1: error: ': x'" + none},
-            {"*strong* words", "a:1:1: error: '*strong* words'" + none},
+            {"{lab}", "a:1:1: error: '{lab}'" + none},
             {"gpa:", "a:1:1: error: 'gpa:'" + empty},
             {"a\u0301 b :  \n\n", "a:1:1: error: 'á b :'" + empty},
             {"gpa:\n# c\n\n  x", "a:1:1: error: 'gpa:'" + empty +
@@ -275,13 +270,12 @@ TEST_SUITE("syntax") {
             {"gpa = 3",
              "a:1:1: error: 'gpa =' was found where a label and a colon were expected, as in "
              "'label: value'\n"},
-            {"gpa： 3",
-             "a:1:1: error: 'gpa：' ends in a sign that only looks like a colon: type ':' "
-             "after the label\n"},
-            {"Section Education", "a:1:1: error: 'Section' needs a colon after it, as in 'label: "
-                                  "value'" +
-                                      goes_on},
-            {"gpa", "a:1:1: error: 'gpa' needs a colon after it, as in 'label: value'" + goes_on},
+            {"gpa： 3", ""}, // of full width, and read as the sign it stands for
+            {"gpa∶ 3", "a:1:1: error: 'gpa∶' ends in a sign that only looks like a colon: type ':' "
+                       "after the label\n"},
+            {"<<<<<<< HEAD",
+             "a:1:1: error: '<<<<<<< HEAD' was left by a merge of two drafts: keep one of the "
+             "versions that stand between these lines, and take the lines out\n"},
             {" x", "a:1:2: error: 'x' is indented, so it goes on with the line above, and there is "
                    "none: start it in the first column\n"},
             {"- a {}", "a:1:5: error: '{}' names no tag: write tags as in '{lab field}'" + brace},
@@ -309,7 +303,7 @@ TEST_SUITE("syntax") {
 
     TEST_CASE("one run reports every mistake, and the lines between are read") {
         const Parsed result = parsed("name A\n"
-                                     "  with a fold that is skipped\n"
+                                     "  with a fold\n"
                                      "phone: 1 {}\n"
                                      "\n"
                                      "section:\n"
@@ -319,11 +313,6 @@ TEST_SUITE("syntax") {
                                      Braces::tags, true);
         CHECK(
             result.messages ==
-            "a:1:1: error: 'name' needs a colon after it, as in 'label: value'; a line that goes "
-            "on "
-            "with the one above starts with a space\n"
-            "  name A\n"
-            "  ^~~~\n"
             "a:3:10: error: '{}' names no tag: write tags as in '{lab field}', or '\\{' for a "
             "brace "
             "that is text\n"
@@ -339,14 +328,15 @@ TEST_SUITE("syntax") {
             "  ^~~\n");
         CHECK(dump(result.tree) ==
               "heading\n"
-              "  block\n    field \"phone\" \"phone\" \"1\"\n"
+              "  block\n    bare \"name A\" \"with a fold\"\n"
+              "    field \"phone\" \"phone\" \"1\"\n"
               "  block\n    field \"role\" \"role\" \"B\"\n    bullet 1 \"d\"\n");
     }
 
     TEST_CASE("of very many mistakes the first are shown, then how many there are") {
         std::string text;
         for (int line = 0; line < 1000; ++line)
-            text += "?\n";
+            text += "---\n";
         const Parsed result = parsed(text);
         CHECK(result.faults == 201);
         CHECK(result.messages.starts_with(

@@ -1,0 +1,36 @@
+// Blocks of a section as its writer meant them, before they are read as entries: an entry that
+// blank lines have torn apart is closed up, and a line with neither label nor dash gets the label
+// that the section's kind has for it (language.md, "Bare lines").
+#pragma once
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/base/source.hpp"
+#include "compiler/stages/model/build_steps.hpp"
+#include "compiler/stages/syntax/tree.hpp"
+#include "compiler/trade/kinds.hpp"
+
+#include <optional>
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace quoin::model {
+
+std::vector<syntax::Block> settled_blocks(std::span<const Nodes> blocks, trade::Holds holds,
+                                          const Sources& sources, Diagnostics& diagnostics);
+
+// torn_entries.cpp. Says, in one warning for each entry, which blank lines are too many.
+std::vector<syntax::Block> closed_up(std::span<const Nodes> blocks, trade::Holds holds,
+                                     const Sources& sources, Diagnostics& diagnostics);
+
+// bare_lines.cpp. Bare lines that stay are for EntryBuilder to report.
+std::vector<syntax::Block> with_labels(std::vector<syntax::Block> blocks, trade::Holds holds);
+
+// What is wrong with a bare line in an entry, `above` it in its block (null if nothing is), and in
+// the heading, where the label that it surely wants is given back.
+void report_bare_line(const syntax::Node& node, const syntax::Node* above, trade::Holds holds,
+                      Diagnostics& diagnostics);
+std::optional<std::string_view> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
+                                                            Diagnostics& diagnostics);
+
+}

@@ -1,0 +1,58 @@
+#include "compiler/stages/syntax/line_mends.hpp"
+
+#include "compiler/base/utf8.hpp"
+
+#include <algorithm>
+
+namespace quoin::syntax {
+
+namespace {
+
+Place part_of(const Place& line, std::size_t offset, std::size_t length) { // offset from 0
+    return {line.file, line.line, static_cast<std::uint32_t>(offset + 1),
+            static_cast<std::uint32_t>(length)};
+}
+
+bool blank_at(std::string_view line, std::size_t offset) {
+    return offset < line.size() && (line[offset] == ' ' || line[offset] == '\t');
+}
+
+// The sign at `offset` made a dash with a space after it, and all before it taken out.
+Edits make_dash(std::string_view line, const Place& found, std::size_t offset) {
+    const std::size_t after = offset + first_character(line.substr(offset)).length;
+    return {{part_of(found, 0, after), blank_at(line, after) ? "-" : "- "}};
+}
+
+}
+
+Edits mend_foreign_bullet(std::string_view line, const Place& found) {
+    return make_dash(line, found, found.column - 1);
+}
+
+Edits mend_indented_bullet(std::string_view line, const Place& found) {
+    const std::size_t sign = found.column - 1;
+    if (line.substr(sign).starts_with("--")) return mend_indentation(line, found);
+    return make_dash(line, found, sign);
+}
+
+Edits mend_bullet_without_space(std::string_view line, const Place& found) {
+    return {{part_of(found, line.find_first_not_of('-'), 0), " "}};
+}
+
+Edits mend_colon(std::string_view line, const Place& found) {
+    const std::size_t end = found.column - 1 + found.length;
+    std::size_t sign = end - 1;
+    while (sign > 0 && continues_character(line[sign]))
+        --sign;
+    return {{part_of(found, sign, end - sign), ":"}};
+}
+
+Edits mend_indentation(std::string_view, const Place& found) {
+    return {{part_of(found, 0, found.column - 1), ""}};
+}
+
+Edits mend_line_of_dashes(std::string_view line, const Place& found) {
+    return {{part_of(found, 0, line.size()), ""}};
+}
+
+}

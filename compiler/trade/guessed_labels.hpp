@@ -1,0 +1,30 @@
+// Labels that people type who have not read the reference, and those that they mean.
+#pragma once
+
+#include "compiler/trade/kinds.hpp"
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace quoin::trade {
+
+// Every label that `guess`, as folded by the syntax tree, may stand for; empty if nothing is known
+// of it.
+std::span<const std::string_view> meant_by(std::string_view guess);
+
+// The one that may stand in the heading, or in an entry of that kind.
+std::optional<std::string_view> meant_in_heading(std::string_view guess);
+std::optional<std::string_view> meant_in(Holds kind, std::string_view guess);
+
+// Words for what one did, which goes into bullets: `duties`, `responsibilities`.
+bool means_bullets(std::string_view guess);
+
+// A label that wants a section of its own, such as `summary` or `skills`.
+bool means_section(std::string_view guess);
+
+// The two ends of a range on two lines: `from`, `start`; `to`, `end`.
+bool begins_range(std::string_view guess);
+bool ends_range(std::string_view guess);
+
+}

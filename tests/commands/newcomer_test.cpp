@@ -1,0 +1,244 @@
+// What people type who have read little: each slip gets one message, and `quoin mend` makes the
+// line right, or the line is markup as it stands.
+#include "compiler/base/write_file.hpp"
+#include "compiler/commands/mend/mend.hpp"
+#include "tests/advice/proofread.hpp"
+#include "tests/fixtures/read_resume.hpp"
+
+#include <doctest/doctest.h>
+
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <string>
+#include <unistd.h>
+
+namespace quoin::commands {
+
+namespace {
+
+namespace fs = std::filesystem;
+using fixtures::read_below_name;
+
+const std::string name_line = "name: Ottoline Brandt\n";
+
+// The source as `quoin mend` leaves it, without the line of the name.
+std::string mended(const std::string& lines) {
+    const fs::path path =
+        fs::temp_directory_path() / ("quoin newcomer " + std::to_string(::getpid()) + ".resume");
+    REQUIRE_FALSE(write_file(path.string(), name_line + lines));
+    const MendTools tools{fixtures::language(), fixtures::read_on};
+    mend_input(path.string(), tools, false);
+    std::ifstream in(path);
+    const std::string text{std::istreambuf_iterator<char>(in), {}};
+    fs::remove(path);
+    return text.substr(std::min(name_line.size(), text.size()));
+}
+
+struct Slip {
+    std::string typed, message, right;
+};
+
+void check_slips(std::initializer_list<Slip> slips) {
+    for (const Slip& slip : slips) {
+        CAPTURE(slip.typed);
+        CHECK(read_below_name(slip.typed).messages() == "draft.resume:" + slip.message);
+        CHECK(mended(slip.typed) == slip.right);
+        CHECK(read_below_name(slip.right).messages().empty());
+    }
+}
+
+}
+
+TEST_CASE("newcomer: labels that people guess") {
+    check_slips({
+        {"linkedin: brandt.example\n", "2:1: error: 'linkedin' is 'link' here",
+         "link: brandt.example\n"},
+        {"Cell: (360) 555-0142\n", "2:1: error: 'cell' is 'phone' here", "phone: (360) 555-0142\n"},
+        {"location: Port Ellery, WA\n", "2:1: error: 'location' is 'address' here",
+         "address: Port Ellery, WA\n"},
+        {"section: Experience\n\ntitle: Deckhand\nemployer: Ferry\n",
+         "4:1: error: 'title' is 'role' here",
+         "section: Experience\n\nrole: Deckhand\n"
+         "employer: Ferry\n"},
+        {"section: Experience\n\nrole: Deckhand\ncompany: Ferry\n",
+         "5:1: error: 'company' is 'employer' here",
+         "section: Experience\n\nrole: Deckhand\nemployer: Ferry\n"},
+        {"section: Education\n\nuniversity: Ellery State College\n",
+         "4:1: error: 'university' is 'school' here",
+         "section: Education\n\nschool: Ellery State College\n"},
+        {"section: Experience\n\nrole: Deckhand\nfrom: Jun 2025\nto: Aug 2025\n",
+         "5:1: error: 'from' and 'to' are one line here: write 'dates: Jun 2025 - Aug 2025'",
+         "section: Experience\n\nrole: Deckhand\ndates: Jun 2025 - Aug 2025\n"},
+        {"section: Experience\n\nrole: Deckhand\nduties: Sold 90 tickets\n",
+         "5:1: error: 'duties' go into bullets: write '- text', one a line",
+         "section: Experience\n\nrole: Deckhand\n- Sold 90 tickets\n"},
+    });
+}
+
+TEST_CASE("newcomer: lines of another form") {
+    check_slips({
+        {"Education\n\nschool: A\n",
+         "2:1: error: 'Education' opens no section: write 'section: "
+         "Education'",
+         "section: Education\n\nschool: A\n"},
+        {"\nWORK EXPERIENCE\n\nrole: A\nemployer: B\n",
+         "3:1: error: 'WORK EXPERIENCE' opens no section: write 'section: WORK EXPERIENCE'",
+         "\nsection: WORK EXPERIENCE\n\nrole: A\nemployer: B\n"},
+        {"\n# Education\nschool: A\n",
+         "3:1: error: '# Education' opens no section: write 'section: Education'",
+         "\nsection: Education\nschool: A\n"},
+        {"\nEducation:\nschool: A\n",
+         "3:1: error: 'Education:' opens no section: write 'section: Education'",
+         "\nsection: Education\nschool: A\n"},
+        {"section: Experience\n\nrole: A\n\xE2\x80\xA2 Sold 90 tickets\n",
+         "5:1: error: '\xE2\x80\xA2' opens no bullet: write '- text'",
+         "section: Experience\n\nrole: A\n- Sold 90 tickets\n"},
+        {"section: Experience\n\nrole: A\n-Sold 90 tickets\n",
+         "5:1: error: '-Sold' needs a space after its dash, as in '- text'",
+         "section: Experience\n\nrole: A\n- Sold 90 tickets\n"},
+        {"section: Experience\n\nrole = A\n",
+         "4:1: error: 'role =' was found where a label and a colon were expected, as in 'label: "
+         "value'",
+         "section: Experience\n\nrole : A\n"},
+        {"section: Experience\n\nRole Deckhand\n",
+         "4:1: error: 'Role' needs a colon after it, as in 'role: value'",
+         "section: Experience\n\nRole: Deckhand\n"},
+        {"section: Experience\n\nrole: A\n- Sold 90 tickets\nin two summers\n",
+         "6:1: error: 'in two summers' goes on with the line above: begin it with a space, or with "
+         "'- ' if it is a bullet of its own",
+         "section: Experience\n\nrole: A\n- Sold 90 tickets\n  in two summers\n"},
+        {"(360) 555-0142\n",
+         "2:1: error: '(360) 555-0142' has no label: write 'phone: (360) "
+         "555-0142'",
+         "phone: (360) 555-0142\n"},
+    });
+}
+
+TEST_CASE("newcomer: an entry torn apart is closed up") {
+    check_slips({
+        {"section: Experience\n\nrole: Deckhand\n\nemployer: Ferry\n\ndates: Summer 2025\n\n- Sold "
+         "90 tickets\n",
+         "5: warning: the blank lines at 5, 7, 9 end the entry, and what stands below is only the "
+         "rest of it; it is read as one entry: close it up",
+         "section: Experience\n\nrole: Deckhand\nemployer: Ferry\ndates: Summer 2025\n- Sold 90 "
+         "tickets\n"},
+    });
+    // two entries, each whole by itself
+    for (const std::string whole :
+         {"section: Experience\n\nrole: A\nemployer: B\n\nrole: C\nemployer: D\n",
+          "section: Experience\n\nrole: A\ndates: 2024\n- B\n\nemployer: D\nrole: C\n",
+          "section: Education\n\nschool: A\ndegree: B\n\ndegree: C\n",
+          "section: Honors\n\naward: A\n\naward: B\n", "section: Skills\n\nA: B\n\nC: D\n"}) {
+        CAPTURE(whole);
+        CHECK(read_below_name(whole).messages().empty());
+    }
+}
+
+TEST_CASE("newcomer: invisible signs and signs that only look different") {
+    check_slips({
+        {"phone: \u202A(360) 555-0142\u202C\n",
+         "2:8: warning: U+202A, an invisible sign, before '(360)': it is left out; 'quoin mend' "
+         "takes it out of the file\ndraft.resume:2:22: warning: U+202C, an invisible sign, before "
+         "the line's end: it is left out; 'quoin mend' takes it out of the file",
+         "phone: (360) 555-0142\n"},
+        {"headline: Field\u200B\u200B work\n",
+         "2:16: warning: U+200B and 1 more, invisible signs, before 'work': they are left out; "
+         "'quoin mend' takes them out of the file",
+         "headline: Field work\n"},
+        {"headline: Field\u2028work\n",
+         "2:16: warning: U+2028, an invisible line end, before 'work': it is read as a space; "
+         "'quoin mend' makes it one",
+         "headline: Field work\n"},
+    });
+    const struct {
+        std::string typed, read;
+    } forms[] = {
+        {"O\uFB03ce", "Office"},          {"\uFF26\uFF49\uFF45\uFF4C\uFF44", "Field"},
+        {"\U0001D405ield", "Field"},      {"20 \u2103", "20 °C"},
+        {"5 µm, ½, m²", "5 µm, ½, m²"}, // these say something of their own
+        {"نص\u200Fعربي", "نص\u200Fعربي"},
+    };
+    for (const auto& form : forms) {
+        CAPTURE(form.typed);
+        const auto reading = read_below_name("headline: " + form.typed + "\n");
+        CHECK(reading.messages().empty());
+        REQUIRE(reading.resume);
+        CHECK(fixtures::value_of(*reading.resume->find(trade::FieldName::headline)) == form.read);
+    }
+}
+
+TEST_CASE("newcomer: bare lines are markup where their kind has a use for them") {
+    const struct {
+        std::string lines;
+        std::size_t entries;
+        std::string first;
+    } cases[] = {
+        {"section: Skills\nC++, C#, Python\nExcel\n", 1, "C++ | C# | Python | Excel"},
+        {"section: Summary\nStudent of marine biology\nwith two seasons at sea.\n", 1,
+         "Student of marine biology with two seasons at sea."},
+        {"section: Awards\nPresident's List\ndates: Fall 2025\nTide Prize\n", 2,
+         "President’s List"},
+        {"section: Publications\nEelgrass at Nine Sites\n", 1, "Eelgrass at Nine Sites"},
+    };
+    for (const auto& one : cases) {
+        CAPTURE(one.lines);
+        const auto reading = read_below_name(one.lines);
+        CHECK(reading.messages().empty());
+        REQUIRE(reading.resume);
+        const auto& entries = reading.resume->sections.front().entries;
+        CHECK(entries.size() == one.entries);
+        CHECK(fixtures::value_of(entries.front().fields.front()) == one.first);
+    }
+}
+
+TEST_CASE("newcomer: a hyphen between figures is a dash in ranges alone") {
+    const struct {
+        std::string typed, set;
+    } cases[] = {
+        {"12-15", "12–15"},
+        {"$1.2M-$1.5M", "$1.2M–$1.5M"},
+        {"2019-21", "2019–21"},
+        {"5-10k", "5–10k"},
+        {"200-1500 guests", "200–1500 guests"},
+        {"98221-0142", "98221-0142"},
+        {"98221-1042", "98221-1042"},
+        {"555-0142", "555-0142"},
+        {"555-1042", "555-1042"},
+        {"won 3-2", "won 3-2"},
+    };
+    for (const auto& one : cases) {
+        CAPTURE(one.typed);
+        const auto reading = read_below_name("headline: " + one.typed + "\n");
+        REQUIRE(reading.resume);
+        CHECK(fixtures::value_of(*reading.resume->find(trade::FieldName::headline)) == one.set);
+    }
+}
+
+TEST_CASE("newcomer: dates that life has") {
+    const struct {
+        std::string typed, read;
+    } cases[] = {
+        {"15.08.2024", "2024-08-15"},
+        {"15/08/2024", "2024-08-15"},
+        {"05.2024", "2024-05"},
+        {"Fall Semester 2024", "2024-23"},
+        {"AY 2024-25", "2024/2025"},
+        {"Academic Year 2024-25", "2024/2025"},
+        {"Jun 2024 - in progress", "2024-06/.."},
+        {"01/02/2025", "2025-01-02"}, // month first, as the United States have it
+    };
+    for (const auto& one : cases) {
+        CAPTURE(one.typed);
+        const auto read = model::read_dates(one.typed);
+        const auto* range = std::get_if<model::DateRange>(&read);
+        REQUIRE(range);
+        CHECK(model::edtf(*range) == one.read);
+    }
+    const auto reading = read_below_name("language: en-GB\nsection: Experience\n\nrole: A\n"
+                                         "dates: 01/02/2025 - 15/08/2025\n");
+    CHECK(reading.messages() == "draft.resume:6:8: error: '01/02/2025' can be read month first or "
+                                "day first: write '2025-01' or '2025-02', whichever is meant");
+}
+
+}
