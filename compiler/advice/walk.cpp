@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <ranges>
 #include <utility>
 
 namespace quoin::advice {
@@ -152,14 +151,13 @@ std::string counted(std::size_t count, std::string_view one, std::string_view se
 }
 
 std::string some_of(const std::vector<std::string>& words, std::size_t most) {
-    return joined(words | std::views::transform(in_quotes), " and ", most);
+    return joined(words, " and ", most, in_quotes);
 }
 
 std::string lines_listed(const std::vector<Place>& places) {
     constexpr std::size_t most = 6; // and one more, rather than "and 1 more"
     const auto line_of = [](const Place& place) { return std::to_string(place.line); };
-    return joined(places | std::views::transform(line_of), " and ",
-                  places.size() > most + 1 ? most : places.size());
+    return joined(places, " and ", places.size() > most + 1 ? most : all_of_them, line_of);
 }
 
 bool is_before_college(const model::Entry& entry) {

@@ -47,14 +47,18 @@ inline void add_once(std::vector<std::string>& list, std::string_view word, std:
     if (list.size() < most && !is_one_of(word, list)) list.emplace_back(word);
 }
 
-// "a", "a and b", "a, b and c"; of those beyond `most`, how many there are: "a, b and 3 more".
-std::string joined(const auto& words, std::string_view last,
-                   std::size_t most = static_cast<std::size_t>(-1)) {
+constexpr std::size_t all_of_them = static_cast<std::size_t>(-1);
+
+// "a", "a and b", "a, b and c"; of those beyond `most`, how many there are: "a, b and 3 more". Each as
+// `shown_as` has it.
+template<typename Words, typename ShownAs = std::identity>
+std::string joined(const Words& words, std::string_view last, std::size_t most = all_of_them,
+                   const ShownAs& shown_as = {}) {
     const std::size_t all = std::ranges::size(words), shown = std::min(most, all);
     std::string text;
     for (std::size_t i = 0; i < shown; ++i) {
         if (i > 0) text += i + 1 == all ? last : ", ";
-        text += std::ranges::begin(words)[static_cast<std::ptrdiff_t>(i)];
+        text += shown_as(std::ranges::begin(words)[static_cast<std::ptrdiff_t>(i)]);
     }
     return shown == all ? text : text + " and " + std::to_string(all - shown) + " more";
 }

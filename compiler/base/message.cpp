@@ -4,7 +4,6 @@
 #include "compiler/base/suggest.hpp"
 #include "compiler/base/utf8.hpp"
 
-#include <ranges>
 
 namespace quoin {
 
@@ -18,7 +17,7 @@ std::string in_quotes(std::string_view text) {
 
 std::string listed(std::span<const std::string_view> words) {
     const auto quoted = [](std::string_view word) { return "'" + std::string(word) + "'"; };
-    return joined(words | std::views::transform(quoted), " or ");
+    return joined(words, " or ", all_of_them, quoted);
 }
 
 std::string did_you_mean(std::string_view word, std::span<const std::string_view> candidates) {

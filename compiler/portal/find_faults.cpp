@@ -9,7 +9,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <ranges>
 
 namespace quoin::portal {
 
@@ -105,7 +104,7 @@ std::size_t letters_of(const Reading& reading) {
 
 std::string list_of(const std::vector<std::string>& words) {
     constexpr std::size_t shown = 3;
-    return joined(words | std::views::transform(in_quotes), " and ", shown);
+    return joined(words, " and ", shown, in_quotes);
 }
 
 void check_finds(const Evidence& evidence, const Found& found, ScanFaults& faults) {

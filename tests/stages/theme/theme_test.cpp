@@ -499,7 +499,9 @@ TEST_CASE("themes are found by name or path, and a circle is told whole") {
 
 TEST_CASE("ways: a form may have each of its own, and each prints every field") {
     const std::string begin = "based-on: turnstone\n\nform: honors\n";
-    const std::pair<std::string, std::string> cases[] = {
+    const struct {
+        std::string lines, fault;
+    } cases[] = {
         {"way: dates in line\ntitle: [{award}][, {by}][ · {dates}]\n"
          "way: dates below\ntitle: [{award}][, {by}]\nline: {dates}",
          ""},
@@ -509,9 +511,9 @@ TEST_CASE("ways: a form may have each of its own, and each prints every field") 
         {"way: dates above\ntitle: [{award}][, {by}][ · {dates}]",
          "4:6: 'way' cannot be 'dates above': expected one of dates in line, dates below"},
     };
-    for (const auto& [lines, fault] : cases) {
-        CAPTURE(lines);
-        const Result result = read(begin + lines + "\n");
-        CHECK((result.faults.empty() ? "" : result.faults.front()) == fault);
+    for (const auto& one : cases) {
+        CAPTURE(one.lines);
+        const Result result = read(begin + one.lines + "\n");
+        CHECK((result.faults.empty() ? "" : result.faults.front()) == one.fault);
     }
 }
