@@ -57,10 +57,41 @@ std::string wrong_tense(const WordedBullet& bullet, const std::vector<std::strin
            (when == WhenDone::ended ? " in the present, but " : " in the past, but ") + now;
 }
 
+// "every day", "weekly", among the words before the first comma: those behind it may tell what came
+// of a deed that was done once.
+bool speaks_of_habit(std::string_view text) {
+    bool each = false;
+    for (const std::string_view word : pieces_of(text.substr(0, text.find_first_of(",;")), " ")) {
+        const std::string plain = lower_case(trimmed(word, ".()"));
+        if (is_one_of(plain, List::habits) || (each && is_one_of(plain, List::turns))) return true;
+        each = plain == "every" || plain == "each";
+    }
+    return false;
+}
+
+// In work that goes on a finished deed is rightly in the past: won, built, rewritten once. A slip
+// is what is done over and over, what is joined to a verb in the present, and what has no tense.
+bool may_be_finished(const WordedBullet& bullet, WhenDone when) {
+    if (when != WhenDone::current) return false;
+    const std::string_view verb = bullet.words(bullet.reading.wrong_for_current.front());
+    return !is_gerund(verb) && bullet.reading.wrong_for_ended.empty() &&
+           !speaks_of_habit(bullet.text);
+}
+
+// A weak opening is to go, in whatever tense it stands.
+bool is_weak_opening(const WordedBullet& bullet, const english::Extent& verb) {
+    const english::Extent& opening = bullet.reading.verb;
+    return bullet.reading.opening == Opening::weak && verb.offset >= opening.offset &&
+           verb.offset < opening.offset + opening.length;
+}
+
 void judge(const WordedBullet& bullet, WhenDone when, const ProofContext& context,
            std::vector<Finding>& findings) {
-    const auto& wrong =
+    std::vector<english::Extent> wrong =
         when == WhenDone::ended ? bullet.reading.wrong_for_ended : bullet.reading.wrong_for_current;
+    if (wrong.empty() || may_be_finished(bullet, when)) return;
+    std::erase_if(wrong,
+                  [&](const english::Extent& verb) { return is_weak_opening(bullet, verb); });
     if (wrong.empty()) return;
     std::vector<std::string> verbs, right;
     for (const english::Extent& extent : wrong) {

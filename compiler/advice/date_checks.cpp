@@ -83,10 +83,14 @@ std::optional<model::DateRange> whole_range(const model::Entry& entry) {
     return last;
 }
 
-// What ends today or later goes on, as what has no end does; of two such either may stand first.
+// What ends today or later goes on, as what has no end does; of two such either may stand first. So
+// may one of two that are over, where it began later and ended sooner.
 bool is_out_of_order(const model::DateRange& above, const model::DateRange& below,
                      const model::Date& today) {
-    return !may_go_on(above, today) && (goes_on(below, today) || out_of_order(above, below));
+    if (may_go_on(above, today)) return false;
+    if (goes_on(below, today)) return true;
+    const bool within = above.start && below.start && surely_before(*below.start, *above.start);
+    return !within && out_of_order(above, below);
 }
 
 void compare(const model::Entry& above, const std::optional<model::DateRange>& above_range,

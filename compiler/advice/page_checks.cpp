@@ -327,11 +327,13 @@ constexpr std::array page_table{
     Check{"page-fill", Weight::consider, "page", "A single page is at least two thirds full.",
           "An empty foot asks what else there is.", "common practice", "a page that ends half way",
           "a page that is full", page_fill},
-    Check{"one-word-over", Weight::should, "page",
-          "No bullet takes a line more for one short word, in the layout that 'set' makes.",
-          "A line is room for another fact, and a word or two can nearly always go.",
-          "common practice", "a bullet that would be on one line without 'daily'",
-          "the same bullet on one line", one_word_over},
+    Check{
+        "one-word-over", Weight::consider, "page",
+        "No bullet takes a line more for one short word, in the layout that 'set' makes, on a page "
+        "that needs the line.",
+        "A line is room for another fact, and a word or two can nearly always go.",
+        "common practice", "a bullet that would be on one line without 'daily'",
+        "the same bullet on one line", one_word_over},
     Check{"two-lines", Weight::should, "page",
           "A bullet takes two lines at most, in the layout that 'set' makes; in a theme of two "
           "columns, two lines of the page's whole width.",

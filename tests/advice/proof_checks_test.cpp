@@ -79,7 +79,8 @@ const Case cases[] = {
     {"end-before-start", "Jun 2026 - Aug 2026", "Jun 2026 - 2026", ""},
     {"day-given", "Jun 2026 - Aug 2026", "Jun 14, 2026 - Aug 21, 2026", "gives the day"},
     {"day-given", "Jun 2026 - Aug 2026", "Summer 2026", ""},
-    {"date-order", "Jun 2025 - Aug 2025", "Jun 2025 - Sep 2026", "'Hatchery Technician' is more recent than 'Field Survey Intern'"},
+    {"date-order", "Jun 2025 - Aug 2025", "Jul 2026 - Sep 2026", "'Hatchery Technician' is more recent than 'Field Survey Intern'"},
+    {"date-order", "Jun 2025 - Aug 2025", "Jun 2025 - Sep 2026", ""}, // began sooner
     {"date-order", "Jun 2025 - Aug 2025", "2026", ""},
     {"date-forms", "Jun 2025 - Aug 2025", "06/2025 - 08/2025", "differs from 'Jun 2026'"},
     {"date-forms", "Jun 2025 - Aug 2025", "Summer 2025", ""},

@@ -65,8 +65,13 @@ TEST_CASE("what the checks say of a bullet") {
             {"tense", ended, "- Count 14 seals and log 3 tides\n",
              "'Count' and 'log' are in the present, but 'Field Intern' has ended | write 'Counted' "
              "and 'logged'"},
-            {"tense", current, "- Led 14 dives\n",
+            {"tense", current, "- Led 14 dives every week\n",
              "'Led' is in the past, but 'Field Intern' goes on | write 'Lead'"},
+            {"tense", current, "- Led 14 dives and log 3 tides\n",
+             "'Led' is in the past, but 'Field Intern' goes on | write 'Lead'"},
+            {"tense", current, "- Led 14 dives\n", ""}, // a finished deed
+            {"tense", current, "- Rebuilt 3 tanks, now read each week\n", ""},
+            {"tense", current, "- Assisted 3 divers weekly\n", ""}, // it is weak, and is to go
             {"tense", ended, "- Managing 3 tanks\n",
              "'Managing' is neither past nor present; 'Field Intern' has ended | write 'Managed'"},
             {"tense", ended, "- Cut 3 trails\n", ""},
