@@ -121,7 +121,8 @@ const SourceMap::Line& SourceMap::line(std::uint32_t number) {
 std::optional<std::size_t> SourceMap::byte_of(const Line& line, std::size_t offset, Side side) {
     if (!line.usable) return std::nullopt;
     if (line.pieces.empty()) return offset;
-    const auto [first, end] = std::ranges::equal_range(line.pieces, offset, {}, &Piece::text);
+    const auto first = std::ranges::lower_bound(line.pieces, offset, {}, &Piece::text);
+    const auto end = std::ranges::upper_bound(line.pieces, offset, {}, &Piece::text);
     if (first == end) return std::nullopt;
     return side == Side::before_signs ? first->byte : std::prev(end)->byte;
 }
