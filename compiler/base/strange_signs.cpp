@@ -124,24 +124,23 @@ std::string plain_signs(std::string_view text, KeptSigns kept) {
 
 std::vector<InvisibleSigns> invisible_signs(std::string_view line, KeptSigns kept) {
     std::vector<InvisibleSigns> found;
-    std::size_t end = 0; // of the last one
+    std::size_t offset = 0; // of the plain signs, up to `seen`
+    std::size_t seen = 0;   // bytes of the line: the last invisible sign and all before it
     for (std::size_t at = 0; at < line.size();) {
         const Character character = first_character(line.substr(at));
         const bool separates = separates_lines(character.code);
-        const std::size_t after = at + character.length;
         if (separates || (is_invisible(character.code) && !kept.invisible)) {
-            const bool further = !found.empty() && end == at && found.back().separates == separates;
-            if (!further)
-                found.push_back({plain_signs(line.substr(0, at), kept).size(),
-                                 0,
-                                 character.code,
-                                 separates,
-                                 {}});
+            const bool further =
+                !found.empty() && seen == at && found.back().separates == separates;
+            offset += plain_signs(line.substr(seen, at - seen), kept).size();
+            if (!further) found.push_back({offset, 0, character.code, separates, {}});
             ++found.back().count;
-            found.back().before = next_word(line.substr(after));
-            end = after;
+            offset += separates ? 1 : 0;
+            seen = at + character.length;
+        } else if (!found.empty() && seen == at) {
+            found.back().before = next_word(line.substr(at));
         }
-        at = after;
+        at += character.length;
     }
     return found;
 }

@@ -230,6 +230,16 @@ TEST_SUITE("source") {
             CHECK(text_of(row.bytes) == row.text);
     }
 
+    TEST_CASE("a mebibyte of invisible signs takes linear time") {
+        std::string alone, between;
+        while (alone.size() < Sources::most_bytes - 3)
+            alone += "\u200B";
+        while (between.size() < Sources::most_bytes - 4)
+            between += "a\u200B";
+        CHECK(text_of(alone) == "");
+        CHECK(text_of(between) == std::string(between.size() / 4, 'a'));
+    }
+
     TEST_CASE("lines") {
         Sources sources;
         Diagnostics diagnostics;

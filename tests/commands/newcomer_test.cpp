@@ -119,11 +119,21 @@ TEST_CASE("newcomer: an entry torn apart is closed up") {
     check_slips({
         {"section: Experience\n\nrole: Deckhand\n\nemployer: Ferry\n\ndates: Summer 2025\n\n- Sold "
          "90 tickets\n",
-         "5: warning: the blank lines at 5, 7, 9 end the entry, and what stands below is only the "
+         "5: warning: the blank lines at 5, 7 and 9 end the entry, and what stands below is only "
+         "the "
          "rest of it; it is read as one entry: close it up",
          "section: Experience\n\nrole: Deckhand\nemployer: Ferry\ndates: Summer 2025\n- Sold 90 "
          "tickets\n"},
     });
+    std::string many = "section: Experience\n\nrole: A\n";
+    for (int times = 0; times < 200000; ++times)
+        many += "\n- B\n";
+    CHECK(read_below_name(many).messages().find(" and 199994 more end the entry") !=
+          std::string::npos);
+    const std::string wide =
+        "section: Experience\n\nrole: A\n" + std::string(1000000, '\n') + "- B\n";
+    CHECK(read_below_name(wide).messages().find(" and 999994 more end the entry") !=
+          std::string::npos);
     // two entries, each whole by itself
     for (const std::string whole :
          {"section: Experience\n\nrole: A\nemployer: B\n\nrole: C\nemployer: D\n",

@@ -3,10 +3,9 @@
 #include "compiler/stages/model/settle_blocks.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/trade/vocabulary.hpp"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <set>
@@ -23,6 +22,14 @@ struct Contents {
     std::size_t lines = 0;
 
     bool has(std::string_view label) const { return labels.contains(label); }
+
+    void take_in(const Contents& more) {
+        labels.insert(more.labels.begin(), more.labels.end());
+        names = names || more.names;
+        bullets = bullets || more.bullets;
+        readable = readable && more.readable;
+        lines += more.lines;
+    }
 };
 
 Contents contents_of(std::span<const syntax::Node> block, trade::Holds holds) {
@@ -69,48 +76,52 @@ bool is_rest_of(const Contents& above, const Contents& below) {
     return below.names ? completes(above, below) && !above.bullets : true;
 }
 
-// The blank lines right above a line, from below.
+// The blank lines right above a line.
 std::vector<std::uint32_t> blank_lines_above(const Place& place, const Sources& sources) {
     std::vector<std::uint32_t> lines;
     for (std::uint32_t line = place.line - 1; line > 0; --line) {
         if (!trimmed(sources.file(place.file).line(line)).empty()) break;
-        lines.insert(lines.begin(), line);
+        lines.push_back(line);
     }
+    std::ranges::reverse(lines);
     return lines;
 }
 
 class TornEntry { // one entry, and the blank lines within it
 public:
-    explicit TornEntry(Nodes first) : block_(first.begin(), first.end()) {}
+    TornEntry(Nodes first, Contents contents)
+        : block_(first.begin(), first.end()), contents_(std::move(contents)) {}
 
-    void take_in(Nodes rest, const Sources& sources) {
+    void take_in(Nodes rest, const Contents& contents, const Sources& sources) {
+        contents_.take_in(contents);
         const auto lines = blank_lines_above(rest.front().place, sources);
         blank_.insert(blank_.end(), lines.begin(), lines.end());
         block_.insert(block_.end(), rest.begin(), rest.end());
     }
 
     void report(const Sources& sources, Diagnostics& diagnostics) const {
+        constexpr std::size_t most_shown = 6;
+        const auto number_of = [](std::uint32_t line) { return std::to_string(line); };
         if (blank_.empty()) return;
-        Place place = block_.front().place;
+        const std::uint32_t file = block_.front().place.file;
         Edits mend;
         for (const std::uint32_t line : blank_) {
-            const auto size =
-                static_cast<std::uint32_t>(sources.file(place.file).line(line).size());
-            mend.push_back({{place.file, line, 1, size + 1}, ""});
+            const auto size = static_cast<std::uint32_t>(sources.file(file).line(line).size());
+            mend.push_back({{file, line, 1, size + 1}, ""});
         }
-        place = {place.file, blank_.front(), 0, 0};
-        diagnostics.warning(place,
-                            blank_.size() == 1
-                                ? fill<messages::torn_by_a_line>(blank_.front())
-                                : fill<messages::torn_by_lines>(fmt::join(blank_, ", ")),
+        diagnostics.warning({file, blank_.front(), 0, 0},
+                            blank_.size() == 1 ? fill<messages::torn_by_a_line>(blank_.front())
+                                               : fill<messages::torn_by_lines>(joined(
+                                                     blank_, " and ", most_shown, number_of)),
                             std::move(mend));
     }
 
-    Contents contents(trade::Holds holds) const { return contents_of(block_, holds); }
+    const Contents& contents() const { return contents_; }
     syntax::Block take() { return std::move(block_); }
 
 private:
     syntax::Block block_;
+    Contents contents_;
     std::vector<std::uint32_t> blank_;
 };
 
@@ -119,12 +130,13 @@ private:
 std::vector<syntax::Block> closed_up(std::span<const Nodes> blocks, trade::Holds holds,
                                      const Sources& sources, Diagnostics& diagnostics) {
     std::vector<TornEntry> entries;
+    const bool may_be_torn = !trade::has_groups(holds) && holds != trade::Holds::prose;
     for (const Nodes block : blocks) {
-        if (!entries.empty() && !trade::has_groups(holds) && holds != trade::Holds::prose &&
-            is_rest_of(entries.back().contents(holds), contents_of(block, holds)))
-            entries.back().take_in(block, sources);
+        Contents contents = contents_of(block, holds);
+        if (may_be_torn && !entries.empty() && is_rest_of(entries.back().contents(), contents))
+            entries.back().take_in(block, contents, sources);
         else
-            entries.emplace_back(block);
+            entries.emplace_back(block, std::move(contents));
     }
     std::vector<syntax::Block> whole;
     for (TornEntry& entry : entries) {
