@@ -4,6 +4,7 @@
 
 #include "compiler/stages/pages/pages.hpp"
 #include "tests/composed.hpp"
+#include "tests/fixtures/tries.hpp"
 #include "tests/synthetic.hpp"
 
 #include <doctest/doctest.h>
@@ -204,7 +205,7 @@ TEST_CASE("200 résumés too long by 1 to 10 lines: the cuts proposed make each 
     std::mt19937 random(2026);
     std::map<int, int> by_lines;
     int both = 0, pieces = 0;
-    for (int round = 0; round < 200; ++round) {
+    for (int round = 0; round < quoin::tries(200); ++round) {
         CAPTURE(round);
         const std::string source = too_long(random, 1 + round % 10, round % 8 == 7 ? 2 : 1);
         const Set set(source);
@@ -227,9 +228,9 @@ TEST_CASE("200 résumés too long by 1 to 10 lines: the cuts proposed make each 
         both += cuts.either;
     }
     for (int lines = 1; lines <= 10; ++lines)
-        CHECK_MESSAGE(by_lines[lines] >= 8, lines << " lines: " << by_lines[lines]);
-    CHECK(pieces >= 20);
-    CHECK(both >= 5);
+        CHECK_MESSAGE(by_lines[lines] >= quoin::tries(8), lines << " lines: " << by_lines[lines]);
+    CHECK(pieces >= quoin::tries(20));
+    CHECK(both >= quoin::tries(5));
 }
 
 TEST_CASE("a high school beside a college, then bullets beyond five, are offered first") {
