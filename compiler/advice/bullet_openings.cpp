@@ -23,15 +23,6 @@ bool is_in_capitals(std::string_view word) {
     return word.size() > 1 && is_capitalised(word.substr(0, 1)) && is_capitalised(word.substr(1));
 }
 
-std::string quoted_list(const std::vector<std::string>& words, std::string_view last) {
-    std::string all;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0) all += i + 1 == words.size() ? ' ' + std::string(last) + ' ' : ", ";
-        all += in_quotes(words[i]);
-    }
-    return all;
-}
-
 // --- tense
 
 // The verb as it would be right, in the case it is typed in; empty for forms of `be`.
@@ -46,15 +37,20 @@ bool is_gerund(std::string_view verb) {
     return verb.ends_with("ing") || lower_case(verb) == "to";
 }
 
-std::string wrong_tense(const WordedBullet& bullet, const std::vector<std::string>& verbs,
-                        WhenDone when) {
-    const std::string are = verbs.size() == 1 ? " is" : " are";
+Finding& report_tense(const WordedBullet& bullet, const english::Extent& wrong,
+                      const std::vector<std::string>& verbs, WhenDone when,
+                      std::vector<Finding>& findings) {
+    const bool ended = when == WhenDone::ended;
     const std::string entry = called(*bullet.position.entry);
-    const std::string now = when == WhenDone::ended ? entry + " has ended" : entry + " goes on";
-    if (is_gerund(verbs.front()))
-        return quoted_list(verbs, "and") + are + " neither past nor present; " + now;
-    return quoted_list(verbs, "and") + are +
-           (when == WhenDone::ended ? " in the present, but " : " in the past, but ") + now;
+    const std::string all = joined(verbs, " and ", all_of_them, in_quotes);
+    const std::string_view are = verbs.size() == 1 ? "is" : "are";
+    const std::string now =
+        ended ? fill<messages::has_ended>(entry) : fill<messages::goes_on>(entry);
+    const Place place = bullet.place(wrong);
+    return is_gerund(verbs.front())
+               ? report<messages::no_tense>(findings, place, all, are, now)
+               : report<messages::wrong_tense>(findings, place, all, are,
+                                               ended ? "present" : "past", now);
 }
 
 // "every day", "weekly", among the words before the first comma: those behind it may tell what came
@@ -99,8 +95,9 @@ void judge(const WordedBullet& bullet, WhenDone when, const ProofContext& contex
         if (std::string form = in_tense(verbs.back(), when, context.language); !form.empty())
             right.push_back(std::move(form));
     }
-    report(findings, bullet.place(wrong.front()), wrong_tense(bullet, verbs, when),
-           right.empty() ? std::string{} : "write " + quoted_list(right, "and"));
+    Finding& finding = report_tense(bullet, wrong.front(), verbs, when, findings);
+    if (!right.empty())
+        finding.suggestion = fill<messages::write>(joined(right, " and ", all_of_them, in_quotes));
 }
 
 // --- openings
@@ -127,11 +124,17 @@ std::string in_time(std::string_view past, bool ended, const english::Language& 
 
 std::string others_for(std::string_view base, bool ended, const english::Language& language) {
     const auto kin = said_of(base, lines_of(List::kin_verbs));
-    if (!kin) return "other verbs may say more exactly what you did";
+    if (!kin) return fill<messages::other_verbs>();
     std::vector<std::string> verbs;
     for (const std::string_view other : pieces_of(*kin, ", "))
         verbs.push_back(in_time(other, ended, language));
-    return "where it is true, " + quoted_list(verbs, "or") + " may say it more exactly";
+    return fill<messages::kin_verbs>(joined(verbs, " or ", all_of_them, in_quotes));
+}
+
+std::string begin_with_deed(const std::vector<std::string>& verbs, bool ended) {
+    if (verbs.empty()) return fill<messages::begin_with_deed>();
+    const std::string all = joined(verbs, " or ", all_of_them, in_quotes);
+    return ended ? fill<messages::stronger_in_past>(all) : fill<messages::stronger_in_present>(all);
 }
 
 bool opens_with_verb(Opening opening) {
@@ -152,11 +155,10 @@ void action_verb(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         if (bullet.reading.opening != Opening::no_verb || bullet.bullet->level > 1) continue;
         const std::string verb = verb_of(bullet, context);
-        report(findings, bullet.place(bullet.reading.verb),
-               "this bullet opens with " + in_quotes(bullet.words(bullet.reading.verb)) +
-                   ", not with what you did",
-               verb.empty() ? "begin with the verb that says it"
-                            : "begin with a verb, such as " + in_quotes(verb));
+        report<messages::no_verb>(findings, bullet.place(bullet.reading.verb),
+                                  in_quotes(bullet.words(bullet.reading.verb)))
+            .suggestion = verb.empty() ? fill<messages::begin_with_verb>()
+                                       : fill<messages::begin_with>(in_quotes(verb));
     }
 }
 
@@ -168,12 +170,9 @@ void weak_opening(const ProofContext& context, std::vector<Finding>& findings) {
         for (const std::string& past : bullet.reading.stronger_verbs)
             if (std::string verb = in_time(past, ended, context.language); !verb.empty())
                 verbs.push_back(std::move(verb));
-        report(findings, bullet.place(bullet.reading.verb),
-               in_quotes(bullet.words(bullet.reading.verb)) +
-                   " says that you were near the work, not what you did",
-               verbs.empty() ? "begin with what you did yourself"
-                             : std::string("begin with what you ") + (ended ? "did" : "do") + ": " +
-                                   quoted_list(verbs, "or") + ", if it is true");
+        report<messages::weak_opening>(findings, bullet.place(bullet.reading.verb),
+                                       in_quotes(bullet.words(bullet.reading.verb)))
+            .suggestion = begin_with_deed(verbs, ended);
     }
 }
 
@@ -193,11 +192,10 @@ void repeated_opening(const ProofContext& context, std::vector<Finding>& finding
             places.push_back(bullet->bullet->place);
         const WordedBullet& third = *alike[most];
         const bool ended = when_done(*third.position.entry, context) != WhenDone::current;
-        report(findings, third.place(third.reading.verb),
-               in_quotes(third.words(third.reading.verb)) + " opens " +
-                   counted(alike.size(), "bullet", "bullets") + ", on lines " +
-                   lines_listed(places) + ", in one form or another",
-               others_for(base, ended, context.language));
+        report<messages::repeated_opening>(
+            findings, third.place(third.reading.verb), in_quotes(third.words(third.reading.verb)),
+            counted(alike.size(), "bullet", "bullets"), lines_listed(places))
+            .suggestion = others_for(base, ended, context.language);
     }
 }
 

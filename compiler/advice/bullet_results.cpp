@@ -52,12 +52,12 @@ bool is_to_come(const model::Entry& entry, const ProofContext& context) {
 
 void report_tasks(const model::Entry& entry, const std::vector<Place>& places,
                   std::vector<Finding>& findings) {
-    const std::string which = places.size() == 1 ? "this bullet of " + called(entry) + " tells"
-                                                 : counted(places.size(), "bullet", "bullets") +
-                                                       " of " + called(entry) + ", on lines " +
-                                                       lines_listed(places) + ", tell";
-    report(findings, places.front(), which + " a task and not what came of it",
-           "add what changed, for how many, or what it was for");
+    if (places.size() == 1)
+        report<messages::one_task>(findings, places.front(), called(entry));
+    else
+        report<messages::some_tasks>(findings, places.front(),
+                                     counted(places.size(), "bullet", "bullets"), called(entry),
+                                     lines_listed(places));
 }
 
 }
@@ -70,8 +70,7 @@ void no_figure(const ProofContext& context, std::vector<Finding>& findings) {
             return bullet.position.entry == &entry && bullet.reading.has_figure;
         };
         if (std::ranges::any_of(context.bullets, measures)) continue;
-        report(findings, place_of(entry), "no bullet of " + called(entry) + " has a figure in it",
-               "say how many, how often, how much or how large, where you know it");
+        report<messages::no_figure>(findings, place_of(entry), called(entry));
     }
 }
 

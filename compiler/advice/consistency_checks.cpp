@@ -100,6 +100,20 @@ std::optional<Edit> turn_end(const model::Bullet& bullet, bool stop, const Sourc
     return Edit{place, "."};
 }
 
+Finding& report_ends(const std::vector<Place>& odd, std::size_t rest, bool keep_stop,
+                     std::vector<Finding>& findings) {
+    const std::string lines = lines_listed(odd);
+    if (keep_stop) {
+        const std::string others = counted(rest, "other has one", "others have one");
+        return odd.size() == 1
+                   ? report<messages::one_lacks_stop>(findings, odd.front(), lines, others)
+                   : report<messages::some_lack_stop>(findings, odd.front(), lines, others);
+    }
+    const std::string others = counted(rest, "other does not", "others do not");
+    return odd.size() == 1 ? report<messages::one_has_stop>(findings, odd.front(), lines, others)
+                           : report<messages::some_have_stop>(findings, odd.front(), lines, others);
+}
+
 // --- spaces
 
 void close_gap(Place place, std::size_t begin, std::size_t end, const char* with,
@@ -148,13 +162,13 @@ void look_at_spaces(std::string_view line, const Place& place, SpacingFaults& fa
 
 std::string spacing_text(const SpacingFaults& faults) {
     std::string text;
-    const auto add = [&](std::size_t count, const char* one, const char* several) {
+    const auto add = [&](std::size_t count, const Message& one, const Message& several) {
         if (count > 0)
-            text += (text.empty() ? "" : ", and ") + std::string(count == 1 ? one : several);
+            text.append(text.empty() ? "" : ", and ").append((count == 1 ? one : several).text);
     };
-    add(faults.doubled, "a doubled space", "doubled spaces");
-    add(faults.with_tab, "a gap with a tab in it", "gaps with tabs in them");
-    add(faults.before_sign, "a space before a sign that closes", "spaces before signs that close");
+    add(faults.doubled, messages::doubled_space, messages::doubled_spaces);
+    add(faults.with_tab, messages::gap_with_tab, messages::gaps_with_tabs);
+    add(faults.before_sign, messages::space_before_sign, messages::spaces_before_signs);
     return text;
 }
 
@@ -177,17 +191,7 @@ void bullet_ends(const ProofContext& context, std::vector<Finding>& findings) {
         if (auto edit = turn_end(*end.bullet, keep_stop, context.sources))
             mend.push_back(std::move(*edit));
     }
-    const bool single = odd.size() == 1;
-    const std::size_t rest = ends.size() - odd.size();
-    const std::string text =
-        (single ? "the bullet in line " : "the bullets in lines ") + lines_listed(odd) +
-        (keep_stop ? (single ? " lacks" : " lack") : (single ? " ends with" : " end with")) +
-        " a full stop, and " +
-        (keep_stop ? counted(rest, "other has one", "others have one")
-                   : counted(rest, "other does not", "others do not"));
-    const char* suggestion = keep_stop ? (single ? "add one" : "add one to each")
-                                       : (single ? "take it out" : "take them out");
-    report(findings, odd.front(), text, suggestion, std::move(mend));
+    report_ends(odd, ends.size() - odd.size(), keep_stop, findings).safe_mend = std::move(mend);
 }
 
 void spacing(const ProofContext& context, std::vector<Finding>& findings) {
@@ -198,8 +202,8 @@ void spacing(const ProofContext& context, std::vector<Finding>& findings) {
             look_at_spaces(source_at(context.sources, line), line, faults);
         if (faults.mend.empty()) return;
         const Place first = faults.mend.front().place;
-        report(findings, first, spacing_text(faults),
-               "one space between words, none before a comma or full stop", std::move(faults.mend));
+        report<messages::spacing>(findings, first, spacing_text(faults)).safe_mend =
+            std::move(faults.mend);
     });
 }
 
@@ -215,8 +219,7 @@ void dashes(const ProofContext& context, std::vector<Finding>& findings) {
         }
         if (mend.empty()) return;
         const Place first = mend.front().place;
-        report(findings, first, "a hyphen stands where a dash belongs",
-               "type two hyphens, '--', for a dash between words", std::move(mend));
+        report<messages::hyphen_for_dash>(findings, first).safe_mend = std::move(mend);
     });
 }
 

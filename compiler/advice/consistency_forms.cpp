@@ -19,17 +19,9 @@ constexpr std::array cases{Case::title, Case::sentence, Case::all_capitals, Case
 using Cases = std::set<Case>; // which a text may be in: one word tells less than three
 
 std::string_view case_name(Case which) {
-    switch (which) {
-    case Case::title:
-        return "Capitals for Each Word";
-    case Case::sentence:
-        return "Capital for the first word";
-    case Case::all_capitals:
-        return "ALL CAPITALS";
-    case Case::small:
-        break;
-    }
-    return "small letters";
+    constexpr std::array names{messages::title_case, messages::sentence_case,
+                               messages::all_capitals, messages::small_case};
+    return names.at(static_cast<std::size_t>(which)).text;
 }
 
 // Titles of works are written as they are called; what is in parentheses is an aside.
@@ -103,12 +95,11 @@ void report_cases(const std::vector<Cased>& all, const char* what, std::vector<F
     if (all.empty()) return;
     const Case usual = usual_case(all);
     for (const Cased& each : all)
-        if (!each.cases.contains(usual))
-            return report(findings, each.place,
-                          in_quotes(each.text->plain()) + " is written with " +
-                              std::string(case_name(*each.cases.begin())) + ", other " + what +
-                              " with " + std::string(case_name(usual)),
-                          "write them in one way");
+        if (!each.cases.contains(usual)) {
+            report<messages::two_cases>(findings, each.place, in_quotes(each.text->plain()),
+                                        case_name(*each.cases.begin()), what, case_name(usual));
+            return;
+        }
 }
 
 }

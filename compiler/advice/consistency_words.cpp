@@ -115,9 +115,9 @@ void mixed_commas(const ProofContext& context, std::vector<Finding>& findings) {
         }
     });
     if (bare && !grouped.empty())
-        report(findings, bare->place,
-               in_quotes(bare->text) + " has no comma, and " + in_quotes(grouped) + " has one",
-               "write '" + with_commas(bare->text) + "'");
+        report<messages::mixed_commas>(findings, bare->place, in_quotes(bare->text),
+                                       in_quotes(grouped))
+            .suggestion = fill<messages::write_quoted>(with_commas(bare->text));
 }
 
 // What is counted: a word in small letters, its plural ending off.
@@ -152,10 +152,8 @@ void words_and_figures(const ProofContext& context, std::vector<Finding>& findin
     for (const auto& [thing, spot] : in_words) {
         const auto other = in_figures.find(thing);
         if (other != in_figures.end())
-            report(findings, spot->place,
-                   in_quotes(spot->text) + " is counted in words, and " +
-                       in_quotes(other->second->text) + " in figures",
-                   "figures are seen at a glance");
+            report<messages::words_and_figures>(findings, spot->place, in_quotes(spot->text),
+                                                in_quotes(other->second->text));
     }
 }
 
@@ -201,10 +199,8 @@ public:
             !hyphens && before != word && (mixes_capitals(before) || mixes_capitals(word));
         if (!hyphens && !letters_differ) return;
         told_.insert(key);
-        report(findings_, term.place(),
-               in_quotes(word) + " is written " + in_quotes(before) + " in line " +
-                   std::to_string(found->second.place().line),
-               "write it in one way");
+        report<messages::term_forms>(findings_, term.place(), in_quotes(word), in_quotes(before),
+                                     found->second.place().line);
     }
 
 private:

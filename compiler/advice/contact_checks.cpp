@@ -27,9 +27,8 @@ void missing_contact(const ProofContext& context, std::vector<Finding>& findings
           {trade::FieldName::email, "email: ottoline.brandt@ellerystate.example"},
           {trade::FieldName::phone, "phone: (360) 555-0142"}})
         if (!context.resume.find(name))
-            report(findings, heading_place(context),
-                   "no " + std::string(label_of(name)) + " in the heading",
-                   std::string("add a line such as '") + mend + "'");
+            report<messages::no_contact>(findings, heading_place(context), label_of(name))
+                .suggestion = fill<messages::add_line>(mend);
 }
 
 std::vector<const model::Field*> contacts(const ProofContext& context, trade::FieldName name) {
@@ -43,8 +42,7 @@ void full_address(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Field* field : contacts(context, trade::FieldName::address)) {
         const auto details = address_details(plain_in(field));
         if (details.empty()) continue;
-        report(findings, field->place, "the address gives " + joined(details, " and "),
-               "city and state are enough, such as 'Port Ellery, WA'");
+        report<messages::address_details>(findings, field->place, joined(details, " and "));
     }
 }
 
@@ -57,18 +55,12 @@ bool has_lone_domain(std::string_view address) {
 void email_form(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Field* field : contacts(context, trade::FieldName::email)) {
         const std::string address = plain_in(field);
-        if (is_addr_spec(address)) {
-            if (has_lone_domain(address))
-                report(findings, field->place,
-                       in_quotes(address) + " has no dot after its @, and mail goes to a domain",
-                       "add the end of the domain, such as '.com' or '.edu'");
-            continue;
-        }
-        const bool no_at = address.find('@') == std::string::npos;
-        report(findings, field->place,
-               in_quotes(address) + " is no address that mail can reach" +
-                   (no_at ? ": it has no @" : ""),
-               "check it letter by letter; it has the form name@domain");
+        if (address.find('@') == std::string::npos)
+            report<messages::no_at_sign>(findings, field->place, in_quotes(address));
+        else if (!is_addr_spec(address))
+            report<messages::no_address>(findings, field->place, in_quotes(address));
+        else if (has_lone_domain(address))
+            report<messages::no_domain>(findings, field->place, in_quotes(address));
     }
 }
 
@@ -105,9 +97,7 @@ void email_tone(const ProofContext& context, std::vector<Finding>& findings) {
         const std::string address = plain_in(field);
         if (!is_addr_spec(address) || address.starts_with('"')) continue;
         const auto part = unprofessional_part(address, name, is_school_address(address, school));
-        if (part)
-            report(findings, field->place, "this address has " + *part,
-                   "one made of your name is read without a second thought");
+        if (part) report<messages::odd_address>(findings, field->place, *part);
     }
 }
 
@@ -121,16 +111,14 @@ void school_email(const ProofContext& context, std::vector<Finding>& findings) {
         return !is_addr_spec(address) || is_school_address(address, school);
     };
     if (emails.empty() || std::ranges::any_of(emails, from_school)) return;
-    report(findings, emails.front()->place, "this address is not your school's",
-           "while you are enrolled, the school's own address vouches for you");
+    report<messages::private_email>(findings, emails.front()->place);
 }
 
 void phone_form(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Field* field : contacts(context, trade::FieldName::phone)) {
         const std::string number = plain_in(field);
         if (const auto fault = phone_fault(number))
-            report(findings, field->place, in_quotes(number) + ' ' + *fault,
-                   "write it with its area code, such as '(360) 555-0142'");
+            report<messages::wrong_phone>(findings, field->place, in_quotes(number), *fault);
     }
 }
 
@@ -146,9 +134,9 @@ void phone_notation(const ProofContext& context, std::vector<Finding>& findings)
                 first = number;
                 pattern = its_pattern;
             } else if (its_pattern != pattern) {
-                report(findings, part.text.place(phone.offset, phone.length),
-                       in_quotes(number) + " is written in another way than " + in_quotes(first),
-                       "write both in one way");
+                report<messages::phone_in_two_ways>(findings,
+                                                    part.text.place(phone.offset, phone.length),
+                                                    in_quotes(number), in_quotes(first));
             }
         }
     });
@@ -157,8 +145,7 @@ void phone_notation(const ProofContext& context, std::vector<Finding>& findings)
 void voicemail(const ProofContext& context, std::vector<Finding>& findings) {
     const auto phones = contacts(context, trade::FieldName::phone);
     if (phones.empty()) return;
-    report(findings, phones.front()->place, "who calls this number may reach its voicemail",
-           "see that it has room and that the greeting says your name");
+    report<messages::check_voicemail>(findings, phones.front()->place);
 }
 
 // A link with words of its own shows those; its address is not on the page.
@@ -169,8 +156,7 @@ void link_form(const ProofContext& context, std::vector<Finding>& findings) {
         const std::string shown = part.text.plain();
         if (shown.find(' ') != std::string::npos || shown.find('.') == std::string::npos) return;
         if (const auto fault = link_fault(shown))
-            report(findings, part.field->place, "this link is hard to read or to type: " + *fault,
-                   "shorten it, or give it words: 'link: Portfolio <https://…>'");
+            report<messages::hard_link>(findings, part.field->place, *fault);
     });
 }
 

@@ -122,10 +122,9 @@ std::optional<std::string> figures_fault(std::string_view local, bool issued) {
         int number = 0;
         std::from_chars(run.data(), run.data() + run.size(), number);
         if (run.size() == 4 && number >= first_birth && number <= last_birth && !issued)
-            return "the year '" + run + "', which reads as a year of birth";
-        if (run.size() >= long_run && !issued) return "the long number '" + run + "'";
-        if (is_one_of(run, second_meanings) && !issued)
-            return "the number '" + run + "', which means something else to some readers";
+            return fill<messages::year_of_birth>(run);
+        if (run.size() >= long_run && !issued) return fill<messages::long_number>(run);
+        if (is_one_of(run, second_meanings) && !issued) return fill<messages::second_meaning>(run);
     }
     return std::nullopt;
 }
@@ -173,9 +172,9 @@ std::string_view without_words(std::string_view number) {
 // Of an international number; only those of North America can be judged.
 std::optional<std::string> north_american_fault(std::string_view figures) {
     if (figures.front() != '1') return std::nullopt;
-    if (figures.size() != 11) return "a number in the US has ten figures after +1";
+    if (figures.size() != 11) return fill<messages::not_ten_figures>();
     if (model::is_north_american(figures.substr(1))) return std::nullopt;
-    return "in the US, area code and exchange begin with 2 to 9";
+    return fill<messages::wrong_area_code>();
 }
 
 std::string_view without_extension(std::string_view number) {
@@ -187,11 +186,10 @@ std::string_view without_extension(std::string_view number) {
 // Of a number that no telephone network takes.
 std::string figures_wrong(std::string_view number) {
     const std::string figures = only(is_figure, without_extension(number));
-    if (figures.size() == 7) return "the area code is missing";
-    if (number.starts_with('+')) return "an international number has 7 to 15 figures";
-    if (figures.size() == 10) return "in the US, area code and exchange begin with 2 to 9";
-    return "it has " + counted(figures.size(), "figure", "figures") +
-           ", and a number in the US has ten; one of another country begins with + and its code";
+    if (figures.size() == 7) return fill<messages::no_area_code>();
+    if (number.starts_with('+')) return fill<messages::wrong_international>();
+    if (figures.size() == 10) return fill<messages::wrong_area_code>();
+    return fill<messages::wrong_figures>(counted(figures.size(), "figure", "figures"));
 }
 
 // --- links
@@ -341,28 +339,28 @@ std::optional<std::string> unprofessional_part(std::string_view address, std::st
     if (names.empty()) return std::nullopt;
     for (const std::string& piece : parted(local, "._-"))
         if (const auto nickname = nickname_in(only(is_ascii_letter, piece), names))
-            return "the word '" + *nickname + "'";
+            return fill<messages::nickname>(*nickname);
     if (const auto fault = figures_fault(local, issued)) return fault;
     if (issued) return std::nullopt;
     for (const std::string& piece : parted(local, "._-"))
         if (has_figure_for_letters(piece) && !is_made_of_names(only(is_ascii_letter, piece), names))
-            return "figures in the place of letters, '" + piece + "'";
+            return fill<messages::figures_for_letters>(piece);
     const bool own = may_be_of_name(only(is_ascii_letter, local), names) ||
                      is_own_domain(address.substr(address.rfind('@') + 1), names);
-    if (!own) return "nothing of your name, '" + local + "'";
+    if (!own) return fill<messages::nothing_of_name>(local);
     return std::nullopt;
 }
 
 std::optional<std::string> phone_fault(std::string_view typed) {
-    if (!has_digit(typed)) return "has no figures";
+    if (!has_digit(typed)) return fill<messages::no_figures>();
     const std::string_view number = without_words(typed);
     if (const auto uri = model::phone_uri(number)) {
         const auto fault = north_american_fault(only(is_figure, uri->substr(0, uri->find(';'))));
-        return fault ? std::optional("cannot be dialled: " + *fault) : std::nullopt;
+        return fault ? std::optional(fill<messages::undialled>(*fault)) : std::nullopt;
     }
     if (std::ranges::any_of(without_extension(number), is_ascii_letter))
-        return "has letters, and a portal takes figures alone";
-    return "cannot be dialled: " + figures_wrong(number);
+        return fill<messages::letters_in_phone>();
+    return fill<messages::undialled>(figures_wrong(number));
 }
 
 std::string phone_pattern(std::string_view number) {
@@ -401,14 +399,12 @@ std::vector<PhoneAt> phones_in(std::string_view text) {
 
 std::optional<std::string> link_fault(std::string_view shown) {
     const std::string lower = lower_case(shown);
-    if (has_tracking(shown)) return "it carries parameters that only track who sent it";
+    if (has_tracking(shown)) return fill<messages::tracking_link>();
     if (lower.starts_with("https://www.") || lower.starts_with("http://www."))
-        return "'" + lower.substr(0, lower.find('.') + 1) + "' takes room and tells nothing";
-    if (const auto tail = random_tail(shown)) return "its tail '" + *tail + "' looks random";
+        return fill<messages::idle_beginning>(lower.substr(0, lower.find('.') + 1));
+    if (const auto tail = random_tail(shown)) return fill<messages::random_tail>(*tail);
     const std::size_t length = characters_in(shown);
-    if (length > most_link)
-        return "it has " + std::to_string(length) + " characters, where about " +
-               std::to_string(most_link) + " can be read at a glance";
+    if (length > most_link) return fill<messages::long_link>(length, most_link);
     return std::nullopt;
 }
 

@@ -39,8 +39,7 @@ void dates_missing(const ProofContext& context, std::vector<Finding>& findings) 
         // A club without a role in it is a line of a list.
         if (position.section->holds == activities && !entry.find(trade::FieldName::role)) continue;
         if (!naming_field(entry)) continue;
-        report(findings, place_of(entry), called(entry) + " has no dates",
-               "add a line such as 'dates: Jun 2026 - Aug 2026'");
+        report<messages::no_dates>(findings, place_of(entry), called(entry));
     }
 }
 
@@ -49,16 +48,16 @@ void end_before_start(const ProofContext& context, std::vector<Finding>& finding
         if (!ends_before_start(range)) return;
         const std::string start = spelled(*range.start, trade::DateForm::short_month);
         const std::string end = spelled(*range.end, trade::DateForm::short_month);
-        if (!range.one_year)
-            return report(findings, field.place,
-                          "this ends in " + end + ", before it starts in " + start,
-                          "see which of the two dates has the slip");
+        if (!range.one_year) {
+            report<messages::ends_before_start>(findings, field.place, end, start);
+            return;
+        }
         model::Date year_before = *range.start;
         --year_before.year;
-        report(findings, field.place,
-               in_quotes(range.typed) + " is read and printed as " + start + " to " + end,
-               "did it start in " + spelled(year_before, trade::DateForm::short_month) +
-                   "? then give both years");
+        report<messages::one_year_for_two>(findings, field.place, in_quotes(range.typed), start,
+                                           end)
+            .suggestion =
+            fill<messages::give_both_years>(spelled(year_before, trade::DateForm::short_month));
     });
 }
 
@@ -66,8 +65,7 @@ void day_given(const ProofContext& context, std::vector<Finding>& findings) {
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         const bool given = (range.start && range.start->day) || (range.end && range.end->day);
         if (!given) return;
-        report(findings, field.place, in_quotes(range.typed) + " gives the day",
-               "month and year are enough; the page shows no day in any case");
+        report<messages::day_given>(findings, field.place, in_quotes(range.typed));
     });
 }
 
@@ -97,9 +95,7 @@ void compare(const model::Entry& above, const std::optional<model::DateRange>& a
              const model::Entry& below, const std::optional<model::DateRange>& below_range,
              const model::Date& today, std::vector<Finding>& findings) {
     if (!above_range || !below_range || !is_out_of_order(*above_range, *below_range, today)) return;
-    report(findings, place_of(below),
-           called(below) + " is more recent than " + called(above) + ", which stands above it",
-           "put the most recent first");
+    report<messages::out_of_order>(findings, place_of(below), called(below), called(above));
 }
 
 void order_entries(
@@ -183,12 +179,12 @@ void date_forms(const ProofContext& context, std::vector<Finding>& findings) {
         odd.push_back(each.place);
         std::ranges::move(respellings(*each.range, form), std::back_inserter(edits));
     }
-    report(findings, odd.front(),
-           "dates are written in more than one way; " +
-               std::string(odd.size() == 1 ? "the one in line " : "those in lines ") +
-               lines_listed(odd) + " differ" + (odd.size() == 1 ? "s" : "") + " from '" +
-               spelled(model::Date{2026, 6, std::nullopt, std::nullopt}, form) + "'",
-           "the page prints all alike; 'quoin mend' makes the source alike too", std::move(edits));
+    const std::string usual = spelled(model::Date{2026, 6, std::nullopt, std::nullopt}, form);
+    const std::string lines = lines_listed(odd);
+    Finding& finding =
+        odd.size() == 1 ? report<messages::date_form_of_one>(findings, odd.front(), lines, usual)
+                        : report<messages::date_forms_of_some>(findings, odd.front(), lines, usual);
+    finding.safe_mend = std::move(edits);
 }
 
 // --- up to date
@@ -198,9 +194,7 @@ void expected_past(const ProofContext& context, std::vector<Finding>& findings) 
         context.read_on ? later(context.today, *context.read_on) : context.today;
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         if (range.expected && range.end && is_over(*range.end, day))
-            report(findings, field.place,
-                   in_quotes(range.typed) + " is called expected and is past",
-                   "if it has come about, take out 'expected'");
+            report<messages::expected_past>(findings, field.place, in_quotes(range.typed));
     });
 }
 
@@ -215,10 +209,8 @@ std::optional<int> months_since_update(const ProofContext& context) {
 void not_updated(const ProofContext& context, std::vector<Finding>& findings) {
     const auto months = months_since_update(context);
     if (!months || *months < term) return;
-    report(findings, context.resume.settings.updated.place,
-           "not brought up to date for " +
-               counted(static_cast<std::size_t>(*months), "month", "months"),
-           "add what the last term brought, then set 'updated' anew");
+    report<messages::not_updated>(findings, context.resume.settings.updated.place,
+                                  counted(static_cast<std::size_t>(*months), "month", "months"));
 }
 
 void stale_present(const ProofContext& context, std::vector<Finding>& findings) {
@@ -226,10 +218,8 @@ void stale_present(const ProofContext& context, std::vector<Finding>& findings) 
     if (!months || *months < stale) return;
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         if (range.end) return;
-        report(findings, field.place,
-               "'present' was last looked at " +
-                   counted(static_cast<std::size_t>(*months), "month", "months") + " ago",
-               "if this has ended since, give the month it ended in");
+        report<messages::stale_present>(
+            findings, field.place, counted(static_cast<std::size_t>(*months), "month", "months"));
     });
 }
 

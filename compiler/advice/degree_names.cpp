@@ -186,7 +186,7 @@ DegreeReading read_with_in(const NamedDegree& named) {
         return malformed(named.usual("of"), in_quotes(named.written), false);
     }
     if (rank == "Master") return {};
-    return malformed(named.usual("of"), std::string("'in' where 'of' is usual"), false);
+    return malformed(named.usual("of"), fill<messages::in_for_of>(), false);
 }
 
 DegreeReading judge(const NamedDegree& named, std::string_view kind_written) {
@@ -196,11 +196,10 @@ DegreeReading judge(const NamedDegree& named, std::string_view kind_written) {
     const bool sure = has_of && named.kind.sure && !named.rest.after_of;
     if (!named.rank.is_right())
         return malformed(usual, in_quotes(named.written), sure && named.rank.is_plural());
-    if (!has_of) return malformed(usual, "'of' left out", false);
+    if (!has_of) return malformed(usual, fill<messages::of_left_out>(), false);
     if (!named.kind.right) return malformed(usual, in_quotes(kind_written), sure);
-    if (named.rest.after_of) return malformed(usual, "'of' where 'in' belongs", false);
-    if (begins_small(named.written))
-        return malformed(usual, "small letters where a title has capitals", true);
+    if (named.rest.after_of) return malformed(usual, fill<messages::of_for_in>(), false);
+    if (begins_small(named.written)) return malformed(usual, fill<messages::small_letters>(), true);
     return {};
 }
 
@@ -234,7 +233,7 @@ DegreeReading read_short(const std::vector<std::string>& words, std::string_view
     if (rest == "in arts" || rest == "in art" || rest == "in liberal arts")
         return {DegreeVerdict::malformed,
                 rest == "in liberal arts" ? "Bachelor of Arts in Liberal Arts" : "Bachelor of Arts",
-                "a degree of science in arts", false};
+                fill<messages::science_in_arts>(), false};
     return {};
 }
 
@@ -269,7 +268,7 @@ DegreeReading read_one(const std::vector<std::string>& words) {
     const std::string lower = lower_case(plain);
     const std::string first = lower_case(words[0]);
     if (lower.starts_with("juris doctorate"))
-        return malformed("Juris Doctor" + plain.substr(15), "'Doctorate'", false);
+        return malformed("Juris Doctor" + plain.substr(15), fill<messages::doctorate>(), false);
     if (is_one_of(without_points(words[0]), List::degree_abbreviations))
         return read_short(words, without_points(words[0]));
     const bool has_rank = std::ranges::any_of(words, [](auto& word) { return rank_of(word); });

@@ -92,10 +92,9 @@ void report_doubled(const Doubled& words, const model::Text& text, std::string_v
         source_at(sources, second) == plain.substr(words.end_of_one(), length))
         mend.push_back({second, ""});
     const std::size_t begin = words.one.offset;
-    report(findings, text.place(begin, words.end() - begin),
-           "'" + std::string(words.one.word) + ' ' + std::string(words.two.word) +
-               "' has one word twice",
-           "take one of them out", std::move(mend));
+    report<messages::doubled_word>(findings, text.place(begin, words.end() - begin), words.one.word,
+                                   words.two.word)
+        .safe_mend = std::move(mend);
 }
 
 }

@@ -56,10 +56,8 @@ void degree_order(const ProofContext& context, std::vector<Finding>& findings) {
             if (!range || !takes_rank(entry)) continue;
             const model::DateRange* before = above ? dates_in(date_field(*above)) : nullptr;
             if (before && out_of_order(*before, *range))
-                report(findings, place_of(entry),
-                       called(entry) + " is more recent than " + called(*above) +
-                           ", which stands above it",
-                       "put the most recent degree first");
+                report<messages::degree_out_of_order>(findings, place_of(entry), called(entry),
+                                                      called(*above));
             above = &entry;
         }
     }
@@ -76,11 +74,11 @@ void degree_name(const ProofContext& context, std::vector<Finding>& findings) {
         // an apostrophe is printed in another form than it is typed in
         if (reading.form_alone && read_degree(typed).usual == reading.usual)
             mend.push_back({field->place, reading.usual});
-        report(findings, field->place,
-               in_quotes(name) + " is not how a degree is usually named: it has " + reading.fault,
-               "the usual form is '" + reading.usual + "'" +
-                   (reading.form_alone ? "" : "; see which your school awards"),
-               std::move(mend));
+        Finding& finding = report<messages::unusual_degree>(findings, field->place, in_quotes(name),
+                                                            reading.fault);
+        finding.suggestion = reading.form_alone ? fill<messages::usual_degree>(reading.usual)
+                                                : fill<messages::likely_degree>(reading.usual);
+        finding.safe_mend = std::move(mend);
     });
 }
 
@@ -89,8 +87,7 @@ void degree_type(const ProofContext& context, std::vector<Finding>& findings) {
         const model::Field* field = entry.find(trade::FieldName::degree);
         const std::string name = plain_in(field);
         if (field && read_degree(name).verdict == DegreeReading::Verdict::type_missing)
-            report(findings, field->place, in_quotes(name) + " does not say which degree it is",
-                   "give its full name, such as 'Bachelor of Science in Biology'");
+            report<messages::no_degree_type>(findings, field->place, in_quotes(name));
     });
 }
 
@@ -104,18 +101,33 @@ void graduation_missing(const ProofContext& context, std::vector<Finding>& findi
         const model::Field* degree = entry.find(trade::FieldName::degree);
         if (!degree) return;
         const model::Field* date = date_field(entry);
-        if (!date)
-            return report(findings, degree->place, called(entry) + " has no date of graduation",
-                          "add its month and year, such as 'graduation: May 2027 (expected)'");
+        if (!date) {
+            report<messages::no_graduation>(findings, degree->place, called(entry));
+            return;
+        }
         // long after, or where it is not the degree that counts, the year alone is enough
         const bool counts =
             is_student(*context.resume.settings.stage) && is_college(entry) && takes_rank(entry);
         if (counts && lacks_month(dates_in(date)))
-            report(findings, date->place,
-                   in_quotes(source_at(context.sources, date->place)) +
-                       " does not say in which month " + called(entry) + " is awarded",
-                   "write month and year, such as 'May 2027 (expected)'");
+            report<messages::no_month>(findings, date->place,
+                                       in_quotes(source_at(context.sources, date->place)),
+                                       called(entry));
     });
+}
+
+void judge_gpa(const Gpa& gpa, const std::string& text, const Place& place,
+               std::vector<Finding>& findings) {
+    if (gpa.over_scale()) {
+        report<messages::gpa_over_scale>(findings, place, in_quotes(text));
+        return;
+    }
+    const bool is_number = text.find_first_not_of("0123456789.") == std::string::npos;
+    if (!gpa.scale)
+        report<messages::gpa_without_scale>(findings, place, in_quotes(text)).suggestion =
+            is_number ? fill<messages::add_scale>(text) : fill<messages::add_scale_as_in>();
+    if (gpa.decimals > 2)
+        report<messages::many_decimals>(findings, place, in_quotes(text),
+                                        counted(gpa.decimals, "decimal", "decimals"));
 }
 
 void gpa_form(const ProofContext& context, std::vector<Finding>& findings) {
@@ -123,22 +135,10 @@ void gpa_form(const ProofContext& context, std::vector<Finding>& findings) {
         const model::Field* field = entry.find(trade::FieldName::gpa);
         if (!field) return;
         const std::string text = plain_in(field);
-        const auto gpa = read_gpa(text);
-        if (!gpa)
-            return report(findings, field->place, in_quotes(text) + " is no GPA that can be read",
-                          "write the number and its scale, such as '3.62 / 4.00'");
-        if (gpa->over_scale())
-            return report(findings, field->place, in_quotes(text) + " is over its scale",
-                          "see where the slip is");
-        const bool is_number = text.find_first_not_of("0123456789.") == std::string::npos;
-        if (!gpa->scale)
-            report(findings, field->place, in_quotes(text) + " does not say out of what",
-                   is_number ? "add the scale: '" + text + " / 4.00'"
-                             : "add the scale, as in '3.62 / 4.00'");
-        if (gpa->decimals > 2)
-            report(findings, field->place,
-                   in_quotes(text) + " has " + counted(gpa->decimals, "decimal", "decimals"),
-                   "two are enough, and rounding up past a threshold is not done");
+        if (const auto gpa = read_gpa(text))
+            judge_gpa(*gpa, text, field->place, findings);
+        else
+            report<messages::no_gpa>(findings, field->place, in_quotes(text));
     });
 }
 
@@ -147,8 +147,7 @@ void gpa_low(const ProofContext& context, std::vector<Finding>& findings) {
         const model::Field* field = entry.find(trade::FieldName::gpa);
         const auto gpa = field ? read_gpa(plain_in(field)) : std::nullopt;
         if (gpa && gpa->is_low())
-            report(findings, field->place, in_quotes(plain_in(field)) + " is under 3.0",
-                   "leave it out, and let the work speak");
+            report<messages::low_gpa>(findings, field->place, in_quotes(plain_in(field)));
     });
 }
 
@@ -160,8 +159,7 @@ void gpa_unsaid(const ProofContext& context, std::vector<Finding>& findings) {
         if (asked || !degree || !is_college(entry)) return;
         asked = true; // of the first college alone
         if (!entry.find(trade::FieldName::gpa))
-            report(findings, degree->place, "no GPA is given for " + called(entry),
-                   "show it if it is 3.5 or over; from 3.0 it may be shown");
+            report<messages::gpa_unsaid>(findings, degree->place, called(entry));
     });
 }
 
@@ -171,9 +169,8 @@ void report_school_activities(const ProofContext& context, const model::Date& gr
     for (const Position& position : positions(context.resume, {trade::Holds::activities})) {
         const model::DateRange* range = dates_in(position.entry->find(trade::FieldName::dates));
         if (!range || !range->end || months(*range->end).last > months(graduation).last) continue;
-        report(findings, place_of(*position.entry),
-               called(*position.entry) + " ended by the end of high school",
-               "something of your college years tells more");
+        report<messages::activity_of_school>(findings, place_of(*position.entry),
+                                             called(*position.entry));
     }
 }
 
@@ -208,9 +205,7 @@ void high_school(const ProofContext& context, std::vector<Finding>& findings) {
     visit_schools(context, [&](const model::Entry& entry) {
         const model::Field* school = entry.find(trade::FieldName::school);
         if (!school || !is_before_college(entry)) return;
-        report(findings, school->place,
-               in_quotes(plain_in(school)) + " still stands beside a college",
-               "leave it out from the second year on");
+        report<messages::high_school>(findings, school->place, in_quotes(plain_in(school)));
         const model::DateRange* range = dates_in(date_field(entry));
         if (range && range->end)
             graduation = graduation ? later(*graduation, *range->end) : *range->end;
@@ -229,9 +224,8 @@ void honors_order(const ProofContext& context, std::vector<Finding>& findings) {
         bool dean = false;
         for (const model::Text& item : *items) {
             if (dean && is_list(item, "president"))
-                report(findings, item.place(0, item.plain().size()),
-                       in_quotes(item.plain()) + " ranks above the Dean's List, which stands first",
-                       "begin with the highest honor");
+                report<messages::honors_out_of_order>(findings, item.place(0, item.plain().size()),
+                                                      in_quotes(item.plain()));
             dean = dean || is_list(item, "dean");
         }
     });
@@ -242,9 +236,8 @@ void course_count(const ProofContext& context, std::vector<Finding>& findings) {
         const model::Field* field = entry.find(trade::FieldName::courses);
         const auto* items = items_in(field);
         if (items && items->size() > most_courses)
-            report(findings, field->place,
-                   counted(items->size(), "course is", "courses are") + " listed",
-                   "keep the eight or fewer that the employer would ask about");
+            report<messages::many_courses>(findings, field->place,
+                                           counted(items->size(), "course is", "courses are"));
     });
 }
 

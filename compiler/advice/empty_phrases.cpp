@@ -13,25 +13,18 @@ namespace quoin::advice {
 
 namespace {
 
-constexpr std::string_view show_it = "leave it out, and let a bullet show it";
-constexpr std::string_view name_them = "name them, or give their number";
-constexpr std::string_view stop_there = "name what is meant, or stop before it";
-
-constexpr std::string_view give_record = "give the record instead";
-constexpr std::string_view say_news = "say what was new about it";
-constexpr std::string_view say_who = "say who worked with whom on what";
-
-constexpr std::array<std::pair<std::string_view, std::string_view>, 6> mends{{
-    {"show_it", show_it},
-    {"name_them", name_them},
-    {"stop_there", stop_there},
-    {"give_record", give_record},
-    {"say_news", say_news},
-    {"say_who", say_who},
+// By the names that words/ has for them.
+constexpr std::array<std::pair<std::string_view, Message>, 6> mends{{
+    {"show_it", messages::show_it},
+    {"name_them", messages::name_them},
+    {"stop_there", messages::stop_there},
+    {"give_record", messages::give_record},
+    {"say_news", messages::say_news},
+    {"say_who", messages::say_who},
 }};
 
 std::string_view mend_named(std::string_view name) {
-    return std::ranges::find(mends, name, [](const auto& one) { return one.first; })->second;
+    return std::ranges::find(mends, name, [](const auto& one) { return one.first; })->second.text;
 }
 
 bool may_hold_phrases(const TextInResume& part) {
@@ -78,15 +71,15 @@ void empty_phrases(const ProofContext& context, std::vector<Finding>& findings) 
         const std::string text = part.text.plain();
         const std::string lower = lower_case(text);
         std::size_t told_to = 0; // a phrase within one that is told is not told again
-        each_listed(
-            lines_of(List::worn_phrases), [&](std::string_view words, std::string_view mend) {
-                const std::size_t at = find_empty(text, lower, words);
-                if (at == std::string::npos || at < told_to) return;
-                told_to = at + words.size();
-                report(findings, part.text.place(at, words.size()),
-                       in_quotes(text.substr(at, words.size())) + " tells the reader nothing",
-                       std::string(mend_named(mend)));
-            });
+        each_listed(lines_of(List::worn_phrases),
+                    [&](std::string_view words, std::string_view mend) {
+                        const std::size_t at = find_empty(text, lower, words);
+                        if (at == std::string::npos || at < told_to) return;
+                        told_to = at + words.size();
+                        report<messages::empty_phrase>(findings, part.text.place(at, words.size()),
+                                                       in_quotes(text.substr(at, words.size())))
+                            .suggestion = mend_named(mend);
+                    });
     });
 }
 

@@ -23,10 +23,10 @@ std::size_t main_bullets(const model::Entry& entry) {
 }
 
 void report_count(const model::Entry& entry, std::size_t count, std::vector<Finding>& findings) {
-    report(findings, place_of(entry), called(entry) + " has " + counted(count, "bullet", "bullets"),
-           count < trade::least_bullets
-               ? "say what you did and what came of it, in two to five"
-               : "keep the two to five that this employer would ask about");
+    report<messages::bullet_count>(findings, place_of(entry), called(entry),
+                                   counted(count, "bullet", "bullets"))
+        .suggestion = count < trade::least_bullets ? fill<messages::too_few_bullets>()
+                                                   : fill<messages::too_many_bullets>();
 }
 
 // One who has yet to begin has nothing to tell.
@@ -51,16 +51,14 @@ void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
 void employer_missing(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience})) {
         if (position.find(trade::FieldName::employer) || !naming_field(*position.entry)) continue;
-        report(findings, place_of(*position.entry), called(*position.entry) + " names no employer",
-               "add a line 'employer:' with the full name of the place that you worked for");
+        report<messages::no_employer>(findings, place_of(*position.entry), called(*position.entry));
     }
 }
 
 void place_missing(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience})) {
         if (position.find(trade::FieldName::place) || position.entry != position.head) continue;
-        report(findings, place_of(*position.entry), called(*position.entry) + " names no place",
-               "add a line such as 'place: Anacortes, WA', or 'place: Remote'");
+        report<messages::no_place>(findings, place_of(*position.entry), called(*position.entry));
     }
 }
 
@@ -118,11 +116,9 @@ void relevance_order(const ProofContext& context, std::vector<Finding>& findings
         const std::size_t shared = shared_with(goal, entry);
         if (shared == 0 && !far_from_it) far_from_it = &entry;
         if (shared < telling || !far_from_it) continue;
-        return report(findings, place_of(entry),
-                      called(entry) + " is closer to your goal than " + called(*far_from_it) +
-                          ", which stands above it by its dates",
-                      "two sections, 'Relevant Experience' and 'Additional Experience', bring it "
-                      "to the top and keep the order of dates");
+        report<messages::closer_to_goal>(findings, place_of(entry), called(entry),
+                                         called(*far_from_it));
+        return;
     }
 }
 
@@ -141,9 +137,8 @@ bool is_one_day(const Position& position) {
 void single_day(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {activities}))
         if (is_one_day(position))
-            report(findings, place_of(*position.entry),
-                   called(*position.entry) + " lasted a single day",
-                   "its lines may serve you better elsewhere, unless the day was rare");
+            report<messages::single_day>(findings, place_of(*position.entry),
+                                         called(*position.entry));
 }
 
 void member_only(const ProofContext& context, std::vector<Finding>& findings) {
@@ -155,10 +150,9 @@ void member_only(const ProofContext& context, std::vector<Finding>& findings) {
         if (!role || std::ranges::find(plain_roles, name) == plain_roles.end()) continue;
         if (!position.entry->bullets.empty()) continue;
         const model::Field* activity = position.entry->find(trade::FieldName::activity);
-        report(findings, role->place,
-               in_quotes(plain_in(role)) + " is all that is said of " +
-                   (activity ? in_quotes(plain_in(activity)) : "this activity"),
-               "if you led, planned or made something there, say so in a bullet");
+        report<messages::member_only>(findings, role->place, in_quotes(plain_in(role)),
+                                      activity ? in_quotes(plain_in(activity))
+                                               : fill<messages::this_activity>());
     }
 }
 

@@ -95,7 +95,8 @@ int lines_saved(const WordedBullet& bullet, const std::vector<WordAt>& words,
 std::string cost(std::size_t words, int lines) {
     const std::string room = counted(words, "word", "words");
     if (lines <= 0) return room;
-    return room + " and " + counted(static_cast<std::size_t>(lines), "line", "lines");
+    return fill<messages::words_and_lines>(
+        room, counted(static_cast<std::size_t>(lines), "line", "lines"));
 }
 
 }
@@ -116,10 +117,9 @@ void little_words(const ProofContext& context, std::vector<Finding>& findings) {
         std::vector<std::string> shown;
         for (const WordAt& word : words)
             if (const std::string one(word.word); !is_one_of(one, shown)) shown.push_back(one);
-        report(findings, bullet.bullet->text.place(words.front().offset, words.front().word.size()),
-               some_of(shown, many) + (words.size() == 1 ? " costs " : " cost ") +
-                   cost(words.size(), lines),
-               "bullets go well without articles and other little words");
+        report<messages::little_words>(
+            findings, bullet.bullet->text.place(words.front().offset, words.front().word.size()),
+            some_of(shown, many), words.size() == 1 ? "costs" : "cost", cost(words.size(), lines));
     }
 }
 

@@ -11,8 +11,6 @@
 #include "compiler/stages/pages/pages.hpp"
 #include "compiler/stages/theme/values.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -50,8 +48,7 @@ void text_size(const ProofContext& context, std::vector<Finding>& findings) {
         if (!is_read_through(paragraph.style) || told.contains(paragraph.style)) continue;
         if (size >= least - hair && size <= most + hair) continue;
         told.insert(paragraph.style);
-        report(findings, paragraph.place, fmt::format("the theme sets this in {:.1f} pt", size),
-               "10 to 12 pt are read with ease; choose a theme that keeps to them");
+        report<messages::text_size>(findings, paragraph.place, size);
     }
 }
 
@@ -62,9 +59,9 @@ void margin_width(const ProofContext& context, std::vector<Finding>& findings) {
     const fit::PageSetting& setting = fit->setting;
     for (const double margin : {setting.side_margin, setting.top_margin, setting.bottom_margin}) {
         if (margin >= least - hair && margin <= most + hair) continue;
-        return report(findings, name_place(context),
-                      fmt::format("a margin of {:.2f} in", margin / theme::points_per_inch),
-                      "0.5 to 1 in suit every printer and every reader");
+        report<messages::margin_width>(findings, name_place(context),
+                                       margin / theme::points_per_inch);
+        return;
     }
 }
 
@@ -76,18 +73,18 @@ void page_count(const ProofContext& context, std::vector<Finding>& findings) {
     if (!context.typeset) return;
     const model::Settings& settings = context.resume.settings;
     const std::string allowed = counted(static_cast<std::size_t>(*settings.pages), "page", "pages");
-    if (const auto* overflow = std::get_if<fit::Overflow>(&context.typeset->fit))
-        return report(findings, name_place(context),
-                      how_many_lines(overflow->lines_too_many) + " too long for " + allowed,
-                      "'quoin set' names the cheapest cuts");
+    if (const auto* overflow = std::get_if<fit::Overflow>(&context.typeset->fit)) {
+        report<messages::too_long>(findings, name_place(context),
+                                   how_many_lines(overflow->lines_too_many), allowed);
+        return;
+    }
     if (!is_student(*settings.stage)) return;
     const std::size_t pages =
         pages::make_pages(context.typeset->composition, *fit_of(context)).pages.size();
     if (pages > 1)
-        report(findings, settings.pages.stated() ? settings.pages.place : name_place(context),
-               "this takes " + counted(pages, "page", "pages"),
-               "one page is the rule for a student; two are for applications to graduate school, "
-               "'stage: graduate applicant'");
+        report<messages::many_pages>(
+            findings, settings.pages.stated() ? settings.pages.place : name_place(context),
+            counted(pages, "page", "pages"));
 }
 
 void page_fill(const ProofContext& context, std::vector<Finding>& findings) {
@@ -106,9 +103,7 @@ void page_fill(const ProofContext& context, std::vector<Finding>& findings) {
     const double room = pages.height - setting.top_margin - setting.bottom_margin;
     const double filled = (pages.height - setting.top_margin - lowest) / room;
     if (filled >= enough) return;
-    report(findings, name_place(context),
-           fmt::format("the text fills {:.0f} percent of the page", std::floor(filled * 100)),
-           "courses, projects, service and more bullets can fill what is left");
+    report<messages::page_fill>(findings, name_place(context), std::floor(filled * 100));
 }
 
 // --- lines
@@ -219,12 +214,11 @@ void one_word_over(const ProofContext& context, std::vector<Finding>& findings) 
         if (!cut) return;
         const std::size_t letters = characters_in(cut->words);
         const std::string last = text_from(bullet, bullet.lines.size() - 1);
-        report(findings, first_line_of(bullet, context),
-               "this bullet is up to " + counted(letters, "letter", "letters") + " too long for " +
-                   counted(bullet.lines.size() - 1, "line", "lines") +
-                   ", and its last line holds " + in_quotes(last),
-               cut->is_little ? "cut " + in_quotes(cut->words)
-                              : "cut a short word, or choose a shorter one");
+        report<messages::one_word_over>(
+            findings, first_line_of(bullet, context), counted(letters, "letter", "letters"),
+            counted(bullet.lines.size() - 1, "line", "lines"), in_quotes(last))
+            .suggestion = cut->is_little ? fill<messages::cut_word>(in_quotes(cut->words))
+                                         : fill<messages::cut_some_word>();
     });
 }
 
@@ -243,10 +237,10 @@ void two_lines(const ProofContext& context, std::vector<Finding>& findings) {
             return;
         const std::string beyond = text_from(bullet, most);
         const auto words = static_cast<std::size_t>(std::ranges::count(beyond, ' ')) + 1;
-        report(findings, first_line_of(bullet, context),
-               "this bullet runs to " + counted(bullet.lines.size(), "line", "lines"),
-               counted(words, "word fewer makes", "words fewer make") +
-                   " it two, or make two bullets of it");
+        report<messages::many_lines>(findings, first_line_of(bullet, context),
+                                     counted(bullet.lines.size(), "line", "lines"))
+            .suggestion =
+            fill<messages::shorten>(counted(words, "word fewer makes", "words fewer make"));
     });
 }
 
@@ -267,9 +261,7 @@ void emphasis(const ProofContext& context, std::vector<Finding>& findings) {
         }
     });
     if (words < least_words || marked * one_in <= words) return;
-    report(findings, first,
-           fmt::format("{} of {} words are bold, italic or underlined", marked, words),
-           "emphasis works where it is rare: keep it for the few figures that matter most");
+    report<messages::emphasis>(findings, first, marked, words);
 }
 
 void two_columns(const ProofContext& context, std::vector<Finding>& findings) {
@@ -279,9 +271,7 @@ void two_columns(const ProofContext& context, std::vector<Finding>& findings) {
         std::ranges::find(paragraphs, composition::Region::side, &composition::Paragraph::region);
     if (side == paragraphs.end()) return;
     const auto& theme = context.resume.settings.theme;
-    report(findings, theme.stated() ? theme.place : side->place,
-           "this theme sets two columns, and some portals read straight across both",
-           "for a portal use a theme of one column, or 'quoin set --plain'");
+    report<messages::two_columns>(findings, theme.stated() ? theme.place : side->place);
 }
 
 void contrast(const ProofContext& context, std::vector<Finding>& findings) {
@@ -295,15 +285,12 @@ void contrast(const ProofContext& context, std::vector<Finding>& findings) {
             const double size = fit->setting.size * run.size;
             const bool is_large = size >= (bold ? large_bold : large);
             const double ratio = contrast_on_white(run.colour);
-            if (ratio >= (is_large ? for_large : for_text) || told.contains(paragraph.style))
-                continue;
+            const double needed = is_large ? for_large : for_text;
+            if (ratio >= needed || told.contains(paragraph.style)) continue;
             told.insert(paragraph.style);
-            report(findings, paragraph.place,
-                   fmt::format("the theme sets this in #{:02x}{:02x}{:02x}, {:.2f} to 1 against "
-                               "white",
-                               run.colour.red, run.colour.green, run.colour.blue, ratio),
-                   fmt::format("text of this size needs {} to 1; darken the colour in the theme",
-                               is_large ? for_large : for_text));
+            report<messages::contrast>(findings, paragraph.place, run.colour.red, run.colour.green,
+                                       run.colour.blue, ratio)
+                .suggestion = fill<messages::contrast_needed>(needed);
         }
     }
 }

@@ -95,11 +95,12 @@ void place_forms(const ProofContext& context, std::vector<Finding>& findings) {
     const PlaceForm usual = usual_form(places);
     const auto example = std::ranges::find(places, usual, &FormedPlace::form);
     for (const FormedPlace& each : places)
-        if (each.form != usual)
-            return report(findings, each.field->place,
-                          in_quotes(plain_in(each.field)) + " is written in another form than " +
-                              in_quotes(plain_in(example->field)),
-                          "write all places as city and state, such as 'Port Ellery, WA'");
+        if (each.form != usual) {
+            report<messages::place_forms>(findings, each.field->place,
+                                          in_quotes(plain_in(each.field)),
+                                          in_quotes(plain_in(example->field)));
+            return;
+        }
 }
 
 }

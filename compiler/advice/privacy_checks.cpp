@@ -72,10 +72,7 @@ bool may_tell_of_person(const TextInResume& part) {
 void identity_number(const ProofContext& context, std::vector<Finding>& findings) {
     visit_lines(context.resume, [&](const LineInResume& line) {
         if (const auto number = identity_number_in(line.lower))
-            report(
-                findings, line.place(*number),
-                "this looks like a Social Security number, or another by which a state knows you",
-                "take it out; no employer needs it before an offer");
+            report<messages::identity_number>(findings, line.place(*number));
     });
 }
 
@@ -83,16 +80,13 @@ void personal_details(const ProofContext& context, std::vector<Finding>& finding
     visit_lines(context.resume, [&](const LineInResume& line) {
         if (!may_tell_of_person(line.part)) return;
         if (const auto what = personal_detail_in(line.lower, line.from))
-            report(findings, line.whole(), "this tells " + std::string(*what),
-                   "leave it out; it has no bearing on the work, and some employers must set aside "
-                   "a résumé that tells it");
+            report<messages::personal_detail>(findings, line.whole(), *what);
     });
 }
 
 void report_references(const LineInResume& line, english::Extent extent,
                        std::vector<Finding>& findings) {
-    report(findings, line.place(extent), in_quotes(line.words(extent)) + " is taken for granted",
-           "take the line out and use its room");
+    report<messages::references>(findings, line.place(extent), in_quotes(line.words(extent)));
 }
 
 void references_line(const ProofContext& context, std::vector<Finding>& findings) {
@@ -116,9 +110,7 @@ void salary(const ProofContext& context, std::vector<Finding>& findings) {
     visit_lines(context.resume, [&](const LineInResume& line) {
         if (!may_tell_of_person(line.part) && !line.part.bullet) return;
         if (const auto told = salary_in(line.lower, line.from))
-            report(findings, line.place(*told),
-                   in_quotes(line.words(*told)) + " has no place on a résumé",
-                   "keep it for the talk about an offer");
+            report<messages::salary>(findings, line.place(*told), in_quotes(line.words(*told)));
     });
 }
 
@@ -128,10 +120,8 @@ void licence_number(const ProofContext& context, std::vector<Finding>& findings)
         const model::Field* field = line.part.field;
         const bool is_credential = field && field->name == trade::FieldName::credential;
         if (const auto number = licence_number_in(line.lower, line.from, is_credential))
-            report(findings, line.place(*number),
-                   in_quotes(line.words(*number)) + " looks like the number of a licence",
-                   "an employer looks it up with the board; on paper it serves whoever would use "
-                   "it in your name");
+            report<messages::licence_number>(findings, line.place(*number),
+                                             in_quotes(line.words(*number)));
     });
 }
 
@@ -141,12 +131,9 @@ void public_repository(const ProofContext& context, std::vector<Finding>& findin
         if (!street && field.name != trade::FieldName::phone) continue;
         const auto host = public_host(context.sources.file(field.place.file).path);
         if (!host) continue;
-        return report(findings, field.place,
-                      "git tracks this file and sends it to " + in_quotes(*host) +
-                          "; if the repository is public, everybody can read this " +
-                          (street ? "address" : "number"),
-                      "keep the repository private, and mind that its history keeps what was "
-                      "taken out");
+        report<messages::public_repository>(findings, field.place, in_quotes(*host),
+                                            street ? "address" : "number");
+        return;
     }
 }
 

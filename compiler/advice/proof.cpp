@@ -37,28 +37,23 @@ auto finding_place(const Finding& finding) {
     return std::tuple(place.file, place.line, place.column);
 }
 
-void add(std::string_view check, Place place, std::string text, std::string suggestion,
-         std::vector<Finding>& findings) {
-    report(findings, place, std::move(text), std::move(suggestion));
-    findings.back().check = check;
-}
-
 void report_unknown(const model::Acceptance& acceptance, std::vector<Finding>& findings) {
     std::vector<std::string_view> names;
     for (const Check* check : all_checks())
         names.push_back(check->name);
     const std::string meant = did_you_mean(acceptance.check, names);
-    add(unknown_name, acceptance.place, "there is no check " + in_quotes(acceptance.check),
-        meant.empty() ? "'quoin checks' names them all" : meant.substr(2), findings);
+    Finding& finding =
+        report<messages::unknown_check>(findings, acceptance.place, in_quotes(acceptance.check));
+    finding.check = unknown_name;
+    finding.suggestion = meant.empty() ? fill<messages::all_are_named>() : meant.substr(2);
 }
 
 // The first one's reason is given.
 void report_twice(const model::Acceptance& acceptance, const model::Acceptance& first,
                   std::vector<Finding>& findings) {
-    add(idle_name, acceptance.place,
-        in_quotes(acceptance.check) + " is set aside twice, first in line " +
-            std::to_string(first.place.line),
-        "keep one of them, and one reason", findings);
+    report<messages::accepted_twice>(findings, acceptance.place, in_quotes(acceptance.check),
+                                     first.place.line)
+        .check = idle_name;
 }
 
 bool looks_at_page(const Check& check) {
@@ -133,9 +128,8 @@ Proof run_proof(const ProofContext& context) {
         const bool silent =
             !context.everything || (!context.typeset && looks_at_page(*find_check(name)));
         if (!used.contains(name) && !silent)
-            add(idle_name, acceptance->place,
-                in_quotes(name) + " is accepted, and there is nothing of it",
-                "take it out of 'accept'", proof.findings);
+            report<messages::idle_acceptance>(proof.findings, acceptance->place, in_quotes(name))
+                .check = idle_name;
     }
     std::ranges::stable_sort(proof.findings, {}, finding_place);
     std::ranges::stable_sort(proof.set_aside, {},

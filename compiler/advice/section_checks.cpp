@@ -77,19 +77,16 @@ bool has_section(const model::Resume& resume, trade::Holds kind) {
 void section_missing(const ProofContext& context, std::vector<Finding>& findings) {
     for (const trade::Holds kind : {education, experience}) {
         if (has_section(context.resume, kind)) continue;
-        report(findings, place_for(context), "there is no section of " + std::string(name_of(kind)),
-               kind == education
-                   ? "add 'section: Education' with your school, degree and graduation"
-                   : "work without pay counts too: research, service, a family business");
+        report<messages::no_section>(findings, place_for(context), name_of(kind)).suggestion =
+            kind == education ? fill<messages::add_education>() : fill<messages::unpaid_counts>();
     }
 }
 
 void empty_section(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Section& section : context.resume.sections)
         if (is_empty(section))
-            report(findings, section.place,
-                   "the section " + in_quotes(section.title.plain()) + " holds nothing",
-                   "fill it or take it out; 'set' prints no heading for it");
+            report<messages::empty_section>(findings, section.place,
+                                            in_quotes(section.title.plain()));
 }
 
 void section_twice(const ProofContext& context, std::vector<Finding>& findings) {
@@ -99,10 +96,9 @@ void section_twice(const ProofContext& context, std::vector<Finding>& findings) 
         const auto [before, is_new] =
             seen.emplace(lower_case(section.title.plain()), section.place);
         if (!is_new)
-            report(findings, section.place,
-                   "a second section is called " + in_quotes(section.title.plain()),
-                   "join it to the one in line " + std::to_string(before->second.line) +
-                       ", or say in the title what sets it apart");
+            report<messages::section_twice>(findings, section.place,
+                                            in_quotes(section.title.plain()))
+                .suggestion = fill<messages::join_sections>(before->second.line);
     }
 }
 
@@ -111,8 +107,8 @@ void section_title(const ProofContext& context, std::vector<Finding>& findings) 
         const std::string title = section.title.plain();
         const std::string_view usual = usual_title(section.holds);
         if (usual.empty() || trade::usual_holds(title) || is_empty(section)) continue;
-        report(findings, section.place, "a portal may not know what " + in_quotes(title) + " holds",
-               "the usual title is '" + std::string(usual) + "', alone or after a word of yours");
+        report<messages::unknown_title>(findings, section.place, in_quotes(title)).suggestion =
+            fill<messages::usual_title>(usual);
     }
 }
 
@@ -123,10 +119,9 @@ void education_first(const ProofContext& context, std::vector<Finding>& findings
     for (const model::Section& section : context.resume.sections) {
         if (section.holds == education) {
             if (above)
-                report(findings, section.place,
-                       in_quotes(section.title.plain()) + " stands below " +
-                           in_quotes(above->title.plain()),
-                       "a student's education comes first");
+                report<messages::education_below>(findings, section.place,
+                                                  in_quotes(section.title.plain()),
+                                                  in_quotes(above->title.plain()));
             return;
         }
         if (section.holds != prose && !is_empty(section) && !above) above = &section;

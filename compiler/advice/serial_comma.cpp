@@ -152,11 +152,11 @@ void serial_comma(const ProofContext& context, std::vector<Finding>& findings) {
     std::vector<Place> odd;
     for (const auto& [place, has] : all)
         if (has != usual) odd.push_back(place);
-    report(findings, odd.front(),
-           std::string(usual ? "no comma" : "a comma") + " before the last of a list in " +
-               (odd.size() == 1 ? "line " : "lines ") + lines_listed(odd) + ", and " +
-               (usual ? "one" : "none") + " elsewhere",
-           usual ? "put it in" : "take it out");
+    const std::string lines = (odd.size() == 1 ? "line " : "lines ") + lines_listed(odd);
+    if (usual)
+        report<messages::comma_lacking>(findings, odd.front(), lines);
+    else
+        report<messages::comma_beside>(findings, odd.front(), lines);
 }
 
 }

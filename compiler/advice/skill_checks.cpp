@@ -62,9 +62,7 @@ void skills_missing(const ProofContext& context, std::vector<Finding>& findings)
     };
     if (context.resume.sections.empty() || std::ranges::any_of(context.resume.sections, lists))
         return;
-    report(findings, context.resume.sections.back().place, "there is no section of skills",
-           "name the instruments, software and languages that you can work with: "
-           "'section: Skills', then lines such as 'Laboratory: titration, PCR'");
+    report<messages::no_skills>(findings, context.resume.sections.back().place);
 }
 
 void language_level(const ProofContext& context, std::vector<Finding>& findings) {
@@ -74,13 +72,10 @@ void language_level(const ProofContext& context, std::vector<Finding>& findings)
         if (skill.levelled || has_language_level(text)) continue;
         const std::size_t open = text.find('(');
         if (open == std::string::npos)
-            report(findings, skill.place(), in_quotes(skill.text()) + " has no level",
-                   "add one in parentheses: native, fluent, professional, conversational or basic");
+            report<messages::no_level>(findings, skill.place(), in_quotes(skill.text()));
         else
-            report(findings, skill.place(),
-                   in_quotes(skill.text().substr(open)) + " is no level that readers know",
-                   "such are native, fluent, professional, conversational and basic, and those of "
-                   "CEFR (B2) and ILR (ILR 3)");
+            report<messages::unknown_level>(findings, skill.place(),
+                                            in_quotes(skill.text().substr(open)));
     }
 }
 
@@ -100,10 +95,8 @@ void skill_twice(const ProofContext& context, std::vector<Finding>& findings) {
         const auto [before, is_new] = all.emplace(name, Seen{skill.place(), whole, bare});
         const Seen& seen = before->second;
         if (is_new || name.empty() || (whole != seen.whole && !bare && !seen.bare)) continue;
-        report(findings, skill.place(),
-               in_quotes(before_parenthesis(skill.text())) + " stands in line " +
-                   std::to_string(seen.place.line) + " already",
-               "keep it where a reader would look first");
+        report<messages::skill_twice>(findings, skill.place(),
+                                      in_quotes(before_parenthesis(skill.text())), seen.place.line);
     }
 }
 
@@ -174,16 +167,13 @@ void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
         unused.push_back(name);
     }
     if (!first) return;
-    report(findings, *first, "no entry shows " + some_of(unused, most_named) + " in use",
-           "a bullet that names what you did with it is what makes it believed");
+    report<messages::unused_skills>(findings, *first, some_of(unused, most_named));
 }
 
 void broad_skill(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Skill& skill : all_skills(context.resume))
         if (is_one_of(lower_case(skill.text()), List::broad_skills))
-            report(findings, skill.place(),
-                   in_quotes(skill.text()) + " is so broad that it tells nothing",
-                   "name the program, method or situation, or leave it out");
+            report<messages::broad_skill>(findings, skill.place(), in_quotes(skill.text()));
 }
 
 constexpr std::array skill_table{

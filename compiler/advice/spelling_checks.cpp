@@ -193,7 +193,7 @@ std::string suggestions(const std::vector<std::string>& near) {
     std::vector<std::string_view> shown(
         near.begin(),
         near.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(3, near.size())));
-    return listed(shown) + "? If it is right as it is, add it to 'words'";
+    return fill<messages::near_words>(listed(shown));
 }
 
 void check_word(const SpelledWord& spelled, const model::Text& text, const Known& known,
@@ -205,8 +205,8 @@ void check_word(const SpelledWord& spelled, const model::Text& text, const Known
     if (near.empty() || !is_slip(spelled, word, near.front())) return;
     // theatre, organised: right elsewhere, and for `spelling-region` to see to
     if (!american_spelling(lower_case(word), language).empty()) return;
-    report(findings, text.place(spelled.offset, word.size()),
-           in_quotes(word) + " is not in the dictionary of US English", suggestions(near));
+    report<messages::misspelt>(findings, text.place(spelled.offset, word.size()), in_quotes(word))
+        .suggestion = suggestions(near);
 }
 
 // A compound by its parts, if it is not right as a whole: e-filed, co-led.

@@ -138,19 +138,19 @@ void spelling_region(const ProofContext& context, std::vector<Finding>& findings
     const auto first_sure = std::ranges::find_if(odd, is_sure);
     if (usual.empty()) {
         if (in_britain || first_sure == odd.end()) return;
-        return report(findings, first_sure->place,
-                      in_quotes(first_sure->text) + " is spelled as in Britain",
-                      "write " + in_quotes(cased_like(first_sure->other, first_sure->text)) +
-                          ", or set 'language: en-GB'");
+        report<messages::british_alone>(findings, first_sure->place, in_quotes(first_sure->text))
+            .suggestion = fill<messages::write_or_set_language>(
+            in_quotes(cased_like(first_sure->other, first_sure->text)));
+        return;
     }
     const bool of_variants = std::ranges::any_of(usual, &Regional::variant);
     for (const Regional& word : odd) {
         if (word.variant && first_sure == odd.end() && !of_variants) continue;
-        report(findings, word.place,
-               in_quotes(word.text) + " is spelled as in " +
-                   (in_britain ? "the US, and " : "Britain, and ") + in_quotes(usual.front().text) +
-                   " as in " + (in_britain ? "Britain" : "the US"),
-               in_quotes(cased_like(word.other, word.text)));
+        const std::string text = in_quotes(word.text), other = in_quotes(usual.front().text);
+        Finding& finding =
+            in_britain ? report<messages::us_beside_british>(findings, word.place, text, other)
+                       : report<messages::british_beside_us>(findings, word.place, text, other);
+        finding.suggestion = in_quotes(cased_like(word.other, word.text));
     }
 }
 

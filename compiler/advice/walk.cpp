@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <utility>
 
 namespace quoin::advice {
 
@@ -99,7 +98,7 @@ const model::Field* naming_field(const model::Entry& entry) {
 
 std::string called(const model::Entry& entry) {
     const std::string name = plain_in(naming_field(entry));
-    return name.empty() ? "this entry" : in_quotes(name);
+    return name.empty() ? fill<messages::this_entry>() : in_quotes(name);
 }
 
 Place place_of(const model::Entry& entry) {
@@ -191,11 +190,6 @@ std::string_view source_at(const Sources& sources, const Place& place) {
     if (place.column == 0) return line;
     const std::size_t begin = std::min<std::size_t>(place.column - 1, line.size());
     return line.substr(begin, place.length);
-}
-
-void report(std::vector<Finding>& findings, Place place, std::string text, std::string suggestion,
-            std::vector<Edit> safe_mend) {
-    findings.push_back({{}, place, std::move(text), std::move(suggestion), std::move(safe_mend)});
 }
 
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "compiler/advice/check.hpp"
+#include "compiler/advice/messages.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/stages/model/resume.hpp"
 #include "compiler/trade/vocabulary.hpp"
@@ -11,6 +12,7 @@
 #include <initializer_list>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace quoin::advice {
@@ -60,7 +62,13 @@ bool is_student(trade::Stage stage); // still at college, or just out of it
 std::vector<Place> source_lines(const model::Text& text);
 std::string_view source_at(const Sources& sources, const Place& place);
 
-void report(std::vector<Finding>& findings, Place place, std::string text,
-            std::string suggestion = {}, std::vector<Edit> safe_mend = {});
+// Reports what a row of `messages` says, with what was found in its places. What else belongs to
+// the finding is set on what is returned, before the next.
+template<const auto& row, typename... Found>
+Finding& report(std::vector<Finding>& findings, Place place, Found&&... found) {
+    static_assert(places_in(row.mend) == 0, "a mend with places is a message of its own");
+    return findings.emplace_back(
+        Finding{{}, place, fill<row>(std::forward<Found>(found)...), std::string(row.mend), {}});
+}
 
 }

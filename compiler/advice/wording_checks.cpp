@@ -32,10 +32,10 @@ std::string without_pronoun(const WordedBullet& bullet) {
     const bool subject = reading.first_person.front().offset == 0 &&
                          (reading.opening == Opening::person || reading.opening == Opening::weak) &&
                          (pronoun == "I" || pronoun == "We");
-    if (subject) return "leave " + in_quotes(pronoun) + " out and begin with the verb";
+    if (subject) return fill<messages::drop_subject>(in_quotes(pronoun));
     const std::string lower = lower_case(pronoun);
-    if (lower == "my" || lower == "our") return "leave it out, or write 'the'";
-    return "say it without the pronoun";
+    if (lower == "my" || lower == "our") return fill<messages::drop_possessive>();
+    return fill<messages::drop_pronoun>();
 }
 
 void first_person(const ProofContext& context, std::vector<Finding>& findings) {
@@ -43,10 +43,9 @@ void first_person(const ProofContext& context, std::vector<Finding>& findings) {
         const auto& pronouns = bullet.reading.first_person;
         if (pronouns.empty()) continue;
         const auto words = different(bullet, pronouns);
-        report(findings, bullet.place(pronouns.front()),
-               some_of(words, 3) + (words.size() == 1 ? " speaks" : " speak") +
-                   " in the first person",
-               without_pronoun(bullet));
+        report<messages::first_person>(findings, bullet.place(pronouns.front()), some_of(words, 3),
+                                       words.size() == 1 ? "speaks" : "speak")
+            .suggestion = without_pronoun(bullet);
     }
 }
 
@@ -56,10 +55,8 @@ void full_sentence(const ProofContext& context, std::vector<Finding>& findings) 
         const english::BulletReading& reading = bullet.reading;
         if (!reading.sentence || reading.opening != Opening::no_verb) continue;
         if (!reading.passive.empty() || !reading.first_person.empty()) continue;
-        report(findings, bullet.place(reading.verb),
-               "this bullet is a sentence with a subject of its own, " +
-                   in_quotes(bullet.words(reading.verb)),
-               "make it what you did, with the verb first");
+        report<messages::full_sentence>(findings, bullet.place(reading.verb),
+                                        in_quotes(bullet.words(reading.verb)));
     }
 }
 
@@ -71,18 +68,18 @@ std::string active_for(std::string_view passive) {
     std::string last(passive.substr(space == std::string_view::npos ? 0 : space + 1));
     if (space == std::string_view::npos ||
         std::ranges::find(recognitions, last) == recognitions.end())
-        return "say what you did yourself, in an active verb";
+        return fill<messages::active_for_opening>();
     last.front() = static_cast<char>(last.front() - 'a' + 'A');
-    return in_quotes(last) + " alone says as much";
+    return fill<messages::participle_alone>(in_quotes(last));
 }
 
 void passive(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities}))
         for (const english::Extent& extent : bullet.reading.passive)
-            report(findings, bullet.place(extent),
-                   in_quotes(bullet.words(extent)) + " is passive and hides who did what",
-                   extent == bullet.reading.verb ? active_for(bullet.words(extent))
-                                                 : "say who did it, in an active verb");
+            report<messages::passive>(findings, bullet.place(extent),
+                                      in_quotes(bullet.words(extent)))
+                .suggestion = extent == bullet.reading.verb ? active_for(bullet.words(extent))
+                                                            : fill<messages::active_for_clause>();
 }
 
 // --- figures that cannot be
@@ -127,12 +124,11 @@ public:
             const bool percent = word(i).ends_with('%') || word(i + 1) == "percent";
             const auto value = value_of(word(i));
             if (percent && value > 100 && is_fall(i, word(i + 1) == "percent" ? i + 2 : i + 1))
-                tell(i, i, " is more than there was; nothing falls by over 100 percent", findings);
-            if (is_upside_down(word(i), percent))
-                tell(i, i, " runs from the greater figure down to the smaller", findings);
+                tell<messages::falls_by_more>(i, i, findings);
+            if (is_upside_down(word(i), percent)) tell<messages::upside_down>(i, i, findings);
             if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3)) &&
                 value > value_of(word(i + 3)))
-                tell(i, i + 3, " is more than the whole", findings);
+                tell<messages::more_than_whole>(i, i + 3, findings);
         }
     }
 
@@ -151,13 +147,12 @@ private:
         return false;
     }
 
-    void tell(std::size_t first, std::size_t last, const char* fault,
-              std::vector<Finding>& findings) const {
+    template<const messages::FindingRow& fault>
+    void tell(std::size_t first, std::size_t last, std::vector<Finding>& findings) const {
         const std::size_t begin = tokens_[first].extent.offset;
         const english::Extent all{begin, tokens_[last].extent.offset + tokens_[last].extent.length -
                                              begin};
-        report(findings, bullet_.place(all), in_quotes(bullet_.words(all)) + fault,
-               "see which figure has the slip; a change goes 'from' one 'to' the other");
+        report<fault>(findings, bullet_.place(all), in_quotes(bullet_.words(all)));
     }
 
     const WordedBullet& bullet_;
