@@ -1,27 +1,17 @@
 // No file and no function is longer than DEVELOPERS.md says. Ends of functions are found by the
 // layout that clang-format gives.
+#include "tests/source_lines.hpp"
+
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <filesystem>
-#include <fstream>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace {
 
-namespace fs = std::filesystem;
-
 constexpr std::size_t most_of_file = 450, most_of_function = 40;
-
-std::vector<std::string> lines_of(const fs::path& file) {
-    std::ifstream in(file);
-    std::vector<std::string> lines;
-    for (std::string line; std::getline(in, line);)
-        lines.push_back(line);
-    return lines;
-}
 
 // The longest stretch from a line at that indent to the `}` that ends what it opens; classes and
 // tables end in `};`.
@@ -40,17 +30,12 @@ std::size_t longest(const std::vector<std::string>& lines, std::size_t indent) {
 }
 
 TEST_CASE("length: no file and no function is longer than is said") {
-    for (const char* top : {"compiler", "grammar"})
-        for (const auto& entry :
-             fs::recursive_directory_iterator(fs::path(QUOIN_SOURCE_FOLDER) / top)) {
-            const std::string kind = entry.path().extension().string();
-            if (kind != ".cpp" && kind != ".hpp") continue;
-            CAPTURE(entry.path());
-            const auto lines = lines_of(entry.path());
-            CHECK(lines.size() <= most_of_file);
-            CHECK(longest(lines, 0) <= most_of_function);
-            CHECK(longest(lines, 4) <= most_of_function);
-        }
+    quoin::test::visit_sources([](const auto& path, const auto& lines) {
+        CAPTURE(path);
+        CHECK(lines.size() <= most_of_file);
+        CHECK(longest(lines, 0) <= most_of_function);
+        CHECK(longest(lines, 4) <= most_of_function);
+    });
 }
 
 TEST_CASE("length: a function is measured from its first line to its brace") {
