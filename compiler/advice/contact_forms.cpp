@@ -297,27 +297,17 @@ bool is_street(const std::string& part) {
 
 std::string plain_letters(std::string_view text) {
     std::string result;
-    std::size_t at = 0;
-    while (at < text.size()) {
-        utf8proc_int32_t code = 0;
-        const auto length =
-            utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(text.data() + at),
-                             static_cast<utf8proc_ssize_t>(text.size() - at), &code);
-        if (length <= 0) {
-            ++at;
-            continue;
-        }
-        at += static_cast<std::size_t>(length);
-        const auto marked =
-            std::ranges::find(marked_letters, static_cast<char32_t>(code), &Letter::code);
+    while (!text.empty()) {
+        const char32_t code = take_character(text).code;
+        const auto marked = std::ranges::find(marked_letters, code, &Letter::code);
         if (marked != marked_letters.end()) {
             result += marked->plain;
             continue;
         }
-        if (code == 0x2019) code = '\'';
         std::array<utf8proc_int32_t, 8> parts{};
         const auto count =
-            utf8proc_decompose_char(code, parts.data(), parts.size(), UTF8PROC_DECOMPOSE, nullptr);
+            utf8proc_decompose_char(static_cast<utf8proc_int32_t>(code == U'’' ? U'\'' : code),
+                                    parts.data(), parts.size(), UTF8PROC_DECOMPOSE, nullptr);
         if (count > 0 && parts[0] > 0 && parts[0] < 0x80) result += static_cast<char>(parts[0]);
     }
     return lower_case(result);

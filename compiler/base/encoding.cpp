@@ -65,10 +65,10 @@ bool looks_like_utf16(std::string_view bytes) {
 // chance, so a single one of those tells against it.
 bool looks_like_windows_1252(std::string_view bytes) {
     while (!bytes.empty()) {
-        const Character character = first_character(bytes);
+        const Character character = take_character(bytes);
         if (character.well_formed && character.length > 1) return false;
-        if (!character.well_formed && from_windows_1252(byte_at(bytes, 0)) == 0) return false;
-        bytes.remove_prefix(character.length);
+        if (!character.well_formed && from_windows_1252(byte_at(character.bytes, 0)) == 0)
+            return false;
     }
     return true;
 }
@@ -99,9 +99,8 @@ public:
 
 private:
     void step() {
-        const Character character = first_character(rest_);
-        const std::string_view bytes = rest_.substr(0, character.length);
-        rest_.remove_prefix(character.length);
+        const Character character = take_character(rest_);
+        const std::string_view bytes = character.bytes;
         if (!character.well_formed)
             fault(ByteFault::ill_formed, ill_formed_text(byte_at(bytes, 0), windows_));
         else if (character.code == U'\r')

@@ -1,6 +1,7 @@
 // Reading source files: bounded, checked as UTF-8, line ends made LF, brought to NFC.
 #include "compiler/base/source.hpp"
 
+#include "compiler/base/descriptor.hpp"
 #include "compiler/base/encoding.hpp"
 #include "compiler/base/messages.hpp"
 #include "compiler/base/strange_signs.hpp"
@@ -8,7 +9,7 @@
 
 #include <fcntl.h>
 #include <sys/stat.h>
-#include <unistd.h>
+#include <unistd.h> // read
 
 #include <algorithm>
 #include <array>
@@ -23,21 +24,6 @@ static_assert(3 * Sources::most_bytes < std::numeric_limits<std::uint32_t>::max(
               "places count bytes in 32 bits, and NFC makes a text at most three times as long");
 
 namespace {
-
-class FileDescriptor { // an open file, or a negative number
-public:
-    explicit FileDescriptor(int number) : number_(number) {}
-    ~FileDescriptor() {
-        if (number_ >= 0) ::close(number_);
-    }
-    FileDescriptor(const FileDescriptor&) = delete;
-    FileDescriptor& operator=(const FileDescriptor&) = delete;
-
-    int number() const { return number_; }
-
-private:
-    int number_;
-};
 
 struct ReadBytes { // the bytes, or why there are none
     std::string bytes;
@@ -73,7 +59,7 @@ ReadBytes read_bounded(int descriptor) {
 }
 
 ReadBytes read_file(const std::filesystem::path& path) {
-    const FileDescriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY));
+    const Descriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY));
     if (descriptor.number() < 0) return {{}, open_fault(errno)};
     struct stat status {};
     if (::fstat(descriptor.number(), &status) != 0) return {{}, open_fault(errno)};
@@ -213,11 +199,9 @@ std::uint32_t Sources::display_column(const Place& place) const {
     const std::size_t size = before.size();
     if (goes_on) before.remove_prefix(counted_.bytes);
     while (!before.empty()) {
-        const Character character = first_character(before);
-        columns += character.code == U'\t'
-                       ? 8 - columns % 8
-                       : static_cast<std::uint32_t>(terminal_columns(character.code));
-        before.remove_prefix(character.length);
+        const char32_t code = take_character(before).code;
+        columns +=
+            code == U'\t' ? 8 - columns % 8 : static_cast<std::uint32_t>(terminal_columns(code));
     }
     counted_ = {place.file, place.line, columns, size};
     return columns + 1;

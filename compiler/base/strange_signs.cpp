@@ -71,11 +71,10 @@ std::string next_word(std::string_view line) {
     constexpr std::size_t longest = 24;
     std::string word;
     while (!line.empty() && word.size() < longest) {
-        const Character character = first_character(line);
+        const Character character = take_character(line);
         const bool blank = character.code == U' ' || character.code == U'\t';
         if (blank && !word.empty()) break;
-        if (!blank && !is_invisible(character.code)) word += line.substr(0, character.length);
-        line.remove_prefix(character.length);
+        if (!blank && !is_invisible(character.code)) word += character.bytes;
     }
     return word;
 }
@@ -94,10 +93,9 @@ bool separates_lines(char32_t code) {
 KeptSigns kept_signs(std::string_view line) {
     KeptSigns kept;
     while (!line.empty()) {
-        const Character character = first_character(line);
-        kept.invisible = kept.invisible || is_in(with_invisible, character.code);
-        kept.wide = kept.wide || is_in(with_wide, character.code);
-        line.remove_prefix(character.length);
+        const char32_t code = take_character(line).code;
+        kept.invisible = kept.invisible || is_in(with_invisible, code);
+        kept.wide = kept.wide || is_in(with_wide, code);
     }
     return kept;
 }
@@ -110,14 +108,13 @@ std::string plain_signs(std::string_view text, KeptSigns kept) {
     if (all_ascii(text)) return std::string(text);
     std::string plain;
     for (std::string_view rest = text; !rest.empty();) {
-        const Character character = first_character(rest);
+        const Character character = take_character(rest);
         if (separates_lines(character.code))
             plain += ' ';
         else if (only_looks_different(character.code, kept))
             append_compatible(character.code, plain);
         else if (kept.invisible || !is_invisible(character.code))
-            plain += rest.substr(0, character.length);
-        rest.remove_prefix(character.length);
+            plain += character.bytes;
     }
     return to_nfc(plain);
 }

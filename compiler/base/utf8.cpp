@@ -10,14 +10,13 @@ namespace quoin {
 
 namespace {
 
-struct Lead { // a row of Table 3-7
+struct Lead { // a row of Table 3-7, but the first, ASCII
     unsigned char first = 0, last = 0;
     std::size_t length = 0;
     unsigned char second_least = 0x80, second_most = 0xBF; // later bytes are 80..BF in every row
 };
 
-constexpr std::array<Lead, 9> leads{{{0x00, 0x7F, 1},
-                                     {0xC2, 0xDF, 2},
+constexpr std::array<Lead, 8> leads{{{0xC2, 0xDF, 2},
                                      {0xE0, 0xE0, 3, 0xA0, 0xBF},
                                      {0xE1, 0xEC, 3},
                                      {0xED, 0xED, 3, 0x80, 0x9F},
@@ -27,13 +26,14 @@ constexpr std::array<Lead, 9> leads{{{0x00, 0x7F, 1},
                                      {0xF4, 0xF4, 4, 0x80, 0x8F}}};
 
 char32_t lead_bits(unsigned char byte, std::size_t length) {
-    return length == 1 ? byte : byte & (0xFFU >> (length + 1));
+    return byte & (0xFFU >> (length + 1));
 }
 
 }
 
 Character first_character(std::string_view text) {
     const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(text[at]); };
+    if (byte(0) < 0x80) return {byte(0), 1, true};
     const auto lead = std::find_if(leads.begin(), leads.end(), [&](const Lead& row) {
         return row.first <= byte(0) && byte(0) <= row.last;
     });
@@ -46,6 +46,13 @@ Character first_character(std::string_view text) {
         code = (code << 6U) | (byte(at) & 0x3FU);
     }
     return {code, lead->length, true};
+}
+
+Character take_character(std::string_view& text) {
+    Character first = first_character(text);
+    first.bytes = text.substr(0, first.length);
+    text.remove_prefix(first.length);
+    return first;
 }
 
 bool all_ascii(std::string_view text) {
@@ -64,6 +71,19 @@ bool continues_character(char byte) {
 
 std::size_t characters_in(std::string_view text) {
     return text.size() - static_cast<std::size_t>(std::ranges::count_if(text, continues_character));
+}
+
+bool is_letter(char32_t code) {
+    switch (utf8proc_category(static_cast<utf8proc_int32_t>(code))) {
+    case UTF8PROC_CATEGORY_LU:
+    case UTF8PROC_CATEGORY_LL:
+    case UTF8PROC_CATEGORY_LT:
+    case UTF8PROC_CATEGORY_LM:
+    case UTF8PROC_CATEGORY_LO:
+        return true;
+    default:
+        return false;
+    }
 }
 
 int terminal_columns(char32_t code) {

@@ -15,18 +15,22 @@ struct Character {
     char32_t code = U'\uFFFD';
     std::size_t length = 1; // in bytes
     bool well_formed = false;
+    std::string_view bytes = {}; // set by take_character
 };
 
 // The first character of a text that is not empty. Of an ill-formed one the length is that of the
 // longest piece that could begin a character (Unicode Standard 15.0, section 3.9, "U+FFFD
 // Substitution of Maximal Subparts").
 Character first_character(std::string_view text);
+Character take_character(std::string_view& text); // the first, which the text loses
 
 bool all_ascii(std::string_view text);
 void append_utf8(char32_t code, std::string& text); // a Unicode scalar value
 
 bool continues_character(char byte);              // of a well-formed text: it begins none
 std::size_t characters_in(std::string_view text); // likewise
+
+bool is_letter(char32_t code); // of any script
 
 int terminal_columns(char32_t code); // 0 for combining marks, 2 for wide characters
 

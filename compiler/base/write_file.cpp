@@ -2,6 +2,7 @@
 // from a missing folder.
 #include "compiler/base/write_file.hpp"
 
+#include "compiler/base/descriptor.hpp"
 #include "compiler/base/folder.hpp"
 #include "compiler/base/messages.hpp"
 
@@ -14,7 +15,6 @@
 #include <cerrno>
 #include <filesystem>
 #include <system_error>
-#include <utility>
 
 namespace quoin {
 
@@ -24,23 +24,6 @@ namespace fs = std::filesystem;
 
 constexpr int links_followed = 40; // as Linux does, see path_resolution(7)
 constexpr int names_tried = 1000;
-
-class OutputDescriptor {
-public:
-    explicit OutputDescriptor(int number) : number_(number) {}
-    ~OutputDescriptor() {
-        if (number_ >= 0) ::close(number_);
-    }
-    OutputDescriptor(const OutputDescriptor&) = delete;
-    OutputDescriptor& operator=(const OutputDescriptor&) = delete;
-
-    int number() const { return number_; }
-    // Some file systems tell only here that the disk is full.
-    bool close() { return ::close(std::exchange(number_, -1)) == 0; }
-
-private:
-    int number_;
-};
 
 std::string no_such_folder(const fs::path& file) {
     std::error_code ignored;
@@ -100,7 +83,7 @@ int write_all(int descriptor, std::string_view bytes) {
 
 // What is there is appended to, for `/dev/stdout` may be a file with something in it.
 int write_directly(const std::string& target, std::string_view bytes) {
-    OutputDescriptor device(::open(target.c_str(), O_WRONLY | O_APPEND | O_NOCTTY | O_CLOEXEC));
+    Descriptor device(::open(target.c_str(), O_WRONLY | O_APPEND | O_NOCTTY | O_CLOEXEC));
     if (device.number() < 0) return errno;
     if (const int error = write_all(device.number(), bytes)) return error;
     return device.close() ? 0 : errno;
@@ -144,7 +127,7 @@ Temporary open_temporary(const fs::path& target) {
 }
 
 // 0, or the error number; the temporary file is then still there.
-int fill_and_rename(OutputDescriptor& file, const fs::path& name, const fs::path& target,
+int fill_and_rename(Descriptor& file, const fs::path& name, const fs::path& target,
                     std::string_view bytes, const struct stat* old) {
     if (const int error = write_all(file.number(), bytes)) return error;
     if (old != nullptr && ::fchmod(file.number(), old->st_mode & 07777) != 0) return errno;
@@ -156,7 +139,7 @@ int fill_and_rename(OutputDescriptor& file, const fs::path& name, const fs::path
 int replace(const fs::path& target, std::string_view bytes, const struct stat* old) {
     const Temporary temporary = open_temporary(target);
     if (temporary.descriptor < 0) return errno;
-    OutputDescriptor file(temporary.descriptor);
+    Descriptor file(temporary.descriptor);
     const int error = fill_and_rename(file, temporary.name, target, bytes, old);
     if (error != 0) ::unlink(temporary.name.c_str());
     return error;

@@ -38,11 +38,8 @@ struct Seen {
 template<typename Kind>
 std::size_t count_of(std::string_view word, const Kind& kind) {
     std::size_t count = 0;
-    while (!word.empty()) {
-        const Character character = first_character(word);
-        count += kind(character.code);
-        word.remove_prefix(character.length);
-    }
+    while (!word.empty())
+        count += kind(take_character(word).code);
     return count;
 }
 
@@ -54,9 +51,7 @@ AllSeen look(const Reading& reading) {
     AllSeen seen;
     for (const ReadLine& line : reading.lines)
         for (const ReadWord& word : line.words) {
-            const bool ascii = std::ranges::none_of(
-                word.text, [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
-            if (ascii) continue;
+            if (all_ascii(word.text)) continue;
             const std::size_t characters = count_of(word.text, [](char32_t) { return true; });
             const std::size_t hidden = count_of(word.text, is_private);
             // alone it is a bullet or an icon, whose loss costs nothing but itself

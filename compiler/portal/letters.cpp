@@ -15,25 +15,11 @@ utf8proc_category_t category(char32_t code) {
 template<typename Take>
 void each_character(std::string_view text, const Take& take) {
     while (!text.empty()) {
-        const Character character = first_character(text);
-        take(character.code, text.substr(0, character.length));
-        text.remove_prefix(character.length);
+        const Character character = take_character(text);
+        take(character.code, character.bytes);
     }
 }
 
-}
-
-bool is_letter(char32_t code) {
-    switch (category(code)) {
-    case UTF8PROC_CATEGORY_LU:
-    case UTF8PROC_CATEGORY_LL:
-    case UTF8PROC_CATEGORY_LT:
-    case UTF8PROC_CATEGORY_LM:
-    case UTF8PROC_CATEGORY_LO:
-        return true;
-    default:
-        return false;
-    }
 }
 
 bool is_capital(char32_t code) {

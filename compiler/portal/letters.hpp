@@ -7,7 +7,6 @@
 
 namespace quoin::portal {
 
-bool is_letter(char32_t code);
 bool is_capital(char32_t code); // title case letters too
 
 struct LetterCount {

@@ -2,6 +2,8 @@
 // safe after a fork of a program with threads (signal-safety(7)).
 #include "compiler/portal/limited_process.hpp"
 
+#include "compiler/base/descriptor.hpp"
+
 #include <fcntl.h>
 #include <poll.h>
 #include <sys/prctl.h>
@@ -29,25 +31,6 @@ using Clock = std::chrono::steady_clock;
 constexpr std::size_t at_once = 2;
 constexpr std::size_t most_messages = 4096;
 constexpr int exec_failed = 127; // as shells say it
-
-class Descriptor {
-public:
-    explicit Descriptor(int number = -1) : number_(number) {}
-    Descriptor(Descriptor&& other) noexcept : number_(std::exchange(other.number_, -1)) {}
-    Descriptor& operator=(Descriptor&& other) noexcept {
-        std::swap(number_, other.number_);
-        return *this;
-    }
-    ~Descriptor() { close(); }
-
-    int number() const { return number_; }
-    void close() {
-        if (number_ >= 0) ::close(std::exchange(number_, -1));
-    }
-
-private:
-    int number_;
-};
 
 [[noreturn]] void refuse(const char* what) {
     throw std::system_error(errno, std::generic_category(), what);

@@ -108,10 +108,9 @@ std::string clean_text(std::string_view written, bool escaped) {
     const std::string resolved = escaped ? without_entities(written) : std::string(written);
     std::string text;
     for (std::string_view left = resolved; !left.empty();) {
-        const Character character = first_character(left);
+        const Character character = take_character(left);
         const bool good = character.well_formed && !is_control(character.code);
-        text += good ? left.substr(0, character.length) : replacement_character;
-        left.remove_prefix(character.length);
+        text += good ? character.bytes : replacement_character;
     }
     return text;
 }

@@ -59,13 +59,12 @@ bool is_glued(std::string_view word) {
     bool small_before = false, ascii = true;
     std::size_t inner_capitals = 0, letters = 0;
     for (std::string_view left = word; !left.empty();) {
-        const Character character = first_character(left);
+        const Character character = take_character(left);
         const bool capital = is_capital(character.code);
         inner_capitals += capital && small_before;
         small_before = is_letter(character.code) && !capital;
         letters += is_letter(character.code);
         ascii = ascii && character.code < 0x80;
-        left.remove_prefix(character.length);
     }
     // one inner capital may be a name, as in `McNaughton`; other scripts do not space words
     return letters > longest_word && ascii &&

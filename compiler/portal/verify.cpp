@@ -5,7 +5,6 @@
 #include "compiler/portal/faults.hpp"
 #include "compiler/stages/composition/line_ends.hpp"
 
-
 #include <algorithm>
 #include <cstdint>
 #include <unordered_set>
@@ -22,9 +21,9 @@ bool is_any_space(char32_t code) {
 }
 
 // A hyphen of any kind is shown as the one that a keyboard has (pdf/shown_glyphs.cpp).
-std::string_view as_read(const Character& character, std::string_view text) {
+std::string_view as_read(const Character& character) {
     if (!character.well_formed) return replacement_character;
-    return character.code == 0x2010 || character.code == 0x2011 ? "-" : text;
+    return character.code == 0x2010 || character.code == 0x2011 ? "-" : character.bytes;
 }
 
 // Words as spaces of any kind part them, without soft hyphens, in NFC.
@@ -32,15 +31,14 @@ std::vector<std::string> words_read(std::string_view text) {
     std::vector<std::string> words;
     bool inside = false;
     while (!text.empty()) {
-        const Character character = first_character(text);
+        const Character character = take_character(text);
         const bool parts = is_any_space(character.code);
         if (!parts && character.code != soft_hyphen_code) {
             if (!inside) words.emplace_back();
-            words.back() += as_read(character, text.substr(0, character.length));
+            words.back() += as_read(character);
             inside = true;
         }
         inside = inside && !parts;
-        text.remove_prefix(character.length);
     }
     for (std::string& word : words)
         word = to_nfc(word);

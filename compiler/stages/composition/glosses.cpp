@@ -31,18 +31,8 @@ char32_t typed(char32_t code) {
 }
 
 bool is_word_character(char32_t code) {
-    switch (utf8proc_category(static_cast<utf8proc_int32_t>(code))) {
-    case UTF8PROC_CATEGORY_LU:
-    case UTF8PROC_CATEGORY_LL:
-    case UTF8PROC_CATEGORY_LT:
-    case UTF8PROC_CATEGORY_LM:
-    case UTF8PROC_CATEGORY_LO:
-    case UTF8PROC_CATEGORY_MN:
-    case UTF8PROC_CATEGORY_ND:
-        return true;
-    default:
-        return false;
-    }
+    const auto category = utf8proc_category(static_cast<utf8proc_int32_t>(code));
+    return is_letter(code) || category == UTF8PROC_CATEGORY_MN || category == UTF8PROC_CATEGORY_ND;
 }
 
 // Bytes of `text` that read as `words` from its beginning; 0 if it begins with others or goes on
@@ -52,11 +42,10 @@ std::size_t length_of(std::string_view words, std::string_view text) {
     bool in_word = false;
     while (!words.empty()) {
         if (length == text.size()) return 0;
-        const Character wanted = first_character(words);
+        const Character wanted = take_character(words);
         const Character found = first_character(text.substr(length));
         if (typed(wanted.code) != typed(found.code)) return 0;
         in_word = is_word_character(found.code);
-        words.remove_prefix(wanted.length);
         length += found.length;
     }
     const bool goes_on = in_word && length < text.size() &&

@@ -30,11 +30,8 @@ bool has(const fonts::Face& face, char32_t character) {
 }
 
 bool has_all(const fonts::Face& face, std::string_view cluster) {
-    while (!cluster.empty()) {
-        const Character character = first_character(cluster);
-        if (!has(face, character.code)) return false;
-        cluster.remove_prefix(character.length);
-    }
+    while (!cluster.empty())
+        if (!has(face, take_character(cluster).code)) return false;
     return true;
 }
 

@@ -2,6 +2,7 @@
 // schema that ISO 19005-2, section 6.6.2.3, asks for the latter.
 #include "compiler/stages/pdf/metadata.hpp"
 
+#include "compiler/base/utf8.hpp"
 #include "compiler/stages/pdf/unicode.hpp"
 
 #include <fmt/format.h>
@@ -22,7 +23,7 @@ std::string escape(std::string_view utf8) {
     std::string text;
     while (!utf8.empty()) {
         const std::string_view before = utf8;
-        const char32_t character = take_character(utf8);
+        const char32_t character = take_character(utf8).code;
         const std::string_view bytes = before.substr(0, before.size() - utf8.size());
         const bool malformed = character == 0xFFFD && bytes.size() == 1;
         if (character == '&')

@@ -23,12 +23,6 @@ std::string_view as_typed(std::string_view text) {
     return text;
 }
 
-std::string_view take_slice(std::string_view& text) {
-    const std::string_view before = text;
-    take_character(text);
-    return before.substr(0, before.size() - text.size());
-}
-
 void share_out(std::string_view text, ShownGlyph* first, ShownGlyph* last) {
     const std::string_view whole = text;
     const auto count = static_cast<std::uint32_t>(last - first);
@@ -40,7 +34,7 @@ void share_out(std::string_view text, ShownGlyph* first, ShownGlyph* last) {
         } else if (glyph + 1 == last) {
             glyph->text = as_typed(text);
         } else {
-            glyph->text = as_typed(take_slice(text));
+            glyph->text = as_typed(take_character(text).bytes);
         }
     }
 }

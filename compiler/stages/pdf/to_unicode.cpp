@@ -1,6 +1,7 @@
 // CMap resources as text (Adobe Technical Notes 5014 and 5411).
 #include "compiler/stages/pdf/to_unicode.hpp"
 
+#include "compiler/base/utf8.hpp"
 #include "compiler/stages/pdf/unicode.hpp"
 
 #include <fmt/format.h>
@@ -45,7 +46,7 @@ bool is_line_break_control(char32_t c) {
 std::string text_units(std::string_view utf8) {
     std::string units;
     while (!utf8.empty()) {
-        const char32_t character = take_character(utf8);
+        const char32_t character = take_character(utf8).code;
         const bool alone = units.empty() && utf8.empty();
         if (is_line_break_control(character) && !alone) continue;
         append_utf16be(units, is_interchangeable(character) ? character : U'\uFFFD');

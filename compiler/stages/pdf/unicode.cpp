@@ -1,7 +1,7 @@
 // UTF-8 in, UTF-16BE and hexadecimal out.
 #include "compiler/stages/pdf/unicode.hpp"
 
-#include <utf8proc.h>
+#include "compiler/base/utf8.hpp"
 
 #include <algorithm>
 
@@ -16,18 +16,6 @@ void append_unit(std::string& bytes, char32_t unit) {
 
 }
 
-char32_t take_character(std::string_view& utf8) {
-    utf8proc_int32_t character = -1;
-    const auto length = utf8proc_iterate(reinterpret_cast<const utf8proc_uint8_t*>(utf8.data()),
-                                         static_cast<utf8proc_ssize_t>(utf8.size()), &character);
-    if (length <= 0) {
-        utf8.remove_prefix(1);
-        return U'\uFFFD';
-    }
-    utf8.remove_prefix(static_cast<std::size_t>(length));
-    return static_cast<char32_t>(character);
-}
-
 void append_utf16be(std::string& bytes, char32_t character) {
     if (character < 0x10000) {
         append_unit(bytes, character);
@@ -40,7 +28,7 @@ void append_utf16be(std::string& bytes, char32_t character) {
 std::string utf16be(std::string_view utf8) {
     std::string bytes;
     while (!utf8.empty())
-        append_utf16be(bytes, take_character(utf8));
+        append_utf16be(bytes, take_character(utf8).code);
     return bytes;
 }
 

@@ -6,9 +6,6 @@
 
 namespace quoin::pdf {
 
-// Takes the first character off `utf8`, which is not empty; U+FFFD for a malformed byte.
-char32_t take_character(std::string_view& utf8);
-
 void append_utf16be(std::string& bytes, char32_t character);
 std::string utf16be(std::string_view utf8);
 bool is_ascii(std::string_view text);

@@ -44,10 +44,9 @@ constexpr std::array<Substitute, 22> substitutes = {{
 std::string in_ascii_signs(std::string_view text) {
     std::string result;
     while (!text.empty()) {
-        const Character character = first_character(text);
+        const Character character = take_character(text);
         const auto* found = std::ranges::find(substitutes, character.code, &Substitute::sign);
-        result += found == substitutes.end() ? text.substr(0, character.length) : found->ascii;
-        text.remove_prefix(character.length);
+        result += found == substitutes.end() ? character.bytes : found->ascii;
     }
     return result;
 }

@@ -1,0 +1,28 @@
+// A file that is open as long as its descriptor lives.
+#pragma once
+
+#include <unistd.h>
+
+#include <utility>
+
+namespace quoin {
+
+class Descriptor { // a negative number: none
+public:
+    explicit Descriptor(int number = -1) : number_(number) {}
+    Descriptor(Descriptor&& other) noexcept : number_(std::exchange(other.number_, -1)) {}
+    Descriptor& operator=(Descriptor&& other) noexcept {
+        std::swap(number_, other.number_);
+        return *this;
+    }
+    ~Descriptor() { close(); }
+
+    int number() const { return number_; }
+    // Whether all went well; some file systems tell only here that the disk is full.
+    bool close() { return number_ < 0 || ::close(std::exchange(number_, -1)) == 0; }
+
+private:
+    int number_;
+};
+
+}
