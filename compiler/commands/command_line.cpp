@@ -125,9 +125,10 @@ std::string asked_of_another(std::string_view option) {
     const auto rows = all_options();
     if (std::ranges::count(rows, option, &Option::name) != 1) return {};
     const auto row = std::ranges::find(rows, option, &Option::name);
-    return fmt::format("--{0} goes with the verb {1}; write 'quoin {1} --{0}{2}{3}{4}'", option,
-                       row->verb, row->argument().empty() ? "" : " ", row->argument(),
-                       operand_of(*find_verb(row->verb)));
+    return fmt::format("--{0} goes with the verb {1}; write 'quoin {1} --{0}{2}{3}{4}'{5}{6}",
+                       option, row->verb, row->argument().empty() ? "" : " ", row->argument(),
+                       operand_of(*find_verb(row->verb)), row->otherwise.empty() ? "" : ", or ",
+                       row->otherwise);
 }
 
 std::string unknown_option(const CLI::App& verb, const std::string& word) {

@@ -40,10 +40,11 @@ struct Option {
     std::string_view verb;
     std::string_view form; // as help has it: `-o,--output FILE`; `...` at its end: it may repeat
     std::string_view does;
-    std::string_view words = {};    // `kind: word, word`: it must be one of these; empty: anything
-    std::string_view needs = {};    // an option without which it is wrong
-    std::string_view excludes = {}; // `operands`, or an option but for the first of its words
-    std::string_view refusal = {};  // said then; `{}` stands for that option's value
+    std::string_view words = {};     // `kind: word, word`: it must be one of these; empty: anything
+    std::string_view needs = {};     // an option without which it is wrong
+    std::string_view excludes = {};  // `operands`, or an option but for the first of its words
+    std::string_view refusal = {};   // said then; `{}` stands for that option's value
+    std::string_view otherwise = {}; // what another verb, given it, may have been asked for
 
     std::string_view names() const { return form.substr(0, form.find(' ')); }
     std::string_view name() const { return names().substr(names().find("--") + 2); } // `output`

@@ -76,7 +76,9 @@ TEST_CASE("command line: wrong use of proof, mend and checks, to the letter") {
     const char* no_file = "a résumé file is required; use - for standard input";
     const char* mend = "--mend is a verb of its own; write 'quoin mend FILE'";
     const char* dry_run = "--dry-run goes with the verb mend; write 'quoin mend --dry-run FILE'";
-    const char* explain = "--explain goes with the verb set; write 'quoin set --explain FILE'";
+    const char* explain =
+        "--explain goes with the verb set; write 'quoin set --explain FILE', or for "
+        "what a check looks at and why, 'quoin checks NAME'";
     const char* reference =
         "--reference goes with the verb checks; write 'quoin checks --reference'";
     const Case cases[] = {

@@ -73,7 +73,7 @@ def check_wrong_use():
         (["proof", "--mend", "a.resume"], "write 'quoin mend FILE'"),
         (["proof", "--dry-run", "a.resume"], "write 'quoin mend --dry-run FILE'"),
         (["proof", "--list"], "unknown option '--list'"),
-        (["proof", "--explain", "two-lines"], "goes with the verb set"),
+        (["proof", "--explain", "two-lines"], "looks at and why, 'quoin checks NAME'"),
         (["proof", "--reference"], "write 'quoin checks --reference'"),
         (["mend"], "a résumé file is required"),
         (["mend", "-", "-"], "standard input can be read once"),
