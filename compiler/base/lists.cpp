@@ -52,6 +52,16 @@ std::vector<std::string_view> listed(std::string_view lines) {
     return words;
 }
 
+std::vector<std::string> parted(std::string_view text, std::string_view signs) {
+    std::vector<std::string> parts;
+    for (std::size_t at = 0; at <= text.size();) {
+        const std::size_t end = std::min(text.find_first_of(signs, at), text.size());
+        if (end > at) parts.emplace_back(text.substr(at, end - at));
+        at = end + 1;
+    }
+    return parts;
+}
+
 std::vector<std::string_view> pieces_of(std::string_view text, std::string_view sign) {
     std::vector<std::string_view> pieces;
     while (!text.empty()) {

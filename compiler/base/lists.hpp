@@ -5,6 +5,7 @@
 #pragma once
 
 #include <algorithm>
+#include <concepts>
 #include <cstddef>
 #include <functional>
 #include <iterator>
@@ -27,6 +28,13 @@ bool is_one_of(std::string_view word, const auto& list) {
     return std::ranges::find(list, word) != std::ranges::end(list);
 }
 
+// Of values that are no words.
+template<typename Value>
+requires(!std::convertible_to<const Value&, std::string_view>) bool is_one_of(const Value& value,
+                                                                              const auto& list) {
+    return std::ranges::find(list, value) != std::ranges::end(list);
+}
+
 template<typename List>
 concept ListName = std::is_enum_v<List>; // List of a room, for which it has lines_of()
 
@@ -40,8 +48,9 @@ std::vector<std::string_view> listed(const ListName auto& list) {
     return listed(lines_of(list));
 }
 
-// Pieces of a text that `sign` parts.
+// Pieces of a text that `sign` parts, and those that any of `signs` part, but for empty ones.
 std::vector<std::string_view> pieces_of(std::string_view text, std::string_view sign);
+std::vector<std::string> parted(std::string_view text, std::string_view signs);
 
 inline void add_once(std::vector<std::string>& list, std::string_view word, std::size_t most) {
     if (list.size() < most && !is_one_of(word, list)) list.emplace_back(word);
@@ -49,8 +58,8 @@ inline void add_once(std::vector<std::string>& list, std::string_view word, std:
 
 constexpr std::size_t all_of_them = static_cast<std::size_t>(-1);
 
-// "a", "a and b", "a, b and c"; of those beyond `most`, how many there are: "a, b and 3 more". Each as
-// `shown_as` has it.
+// "a", "a and b", "a, b and c"; of those beyond `most`, how many there are: "a, b and 3 more". Each
+// as `shown_as` has it.
 template<typename Words, typename ShownAs = std::identity>
 std::string joined(const Words& words, std::string_view last, std::size_t most = all_of_them,
                    const ShownAs& shown_as = {}) {

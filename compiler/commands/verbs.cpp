@@ -24,7 +24,7 @@ stages::Choices choices_of(const Given& given) {
     if (const auto tags = given.lists.find("for"); tags != given.lists.end())
         choices.tags = tags->second;
     if (given.has("theme")) choices.theme = given.text("theme");
-    choices.paper = trade::paper_named(given.text("paper"));
+    choices.paper = trade::named<trade::Paper>(given.text("paper"));
     return choices;
 }
 

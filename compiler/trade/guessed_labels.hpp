@@ -4,14 +4,14 @@
 #include "compiler/trade/kinds.hpp"
 
 #include <optional>
-#include <span>
 #include <string_view>
+#include <vector>
 
 namespace quoin::trade {
 
 // Every label that `guess`, as folded by the syntax tree, may stand for; empty if nothing is known
 // of it.
-std::span<const std::string_view> meant_by(std::string_view guess);
+std::vector<std::string_view> meant_by(std::string_view guess);
 
 // The one that may stand in the heading, or in an entry of that kind.
 std::optional<std::string_view> meant_in_heading(std::string_view guess);

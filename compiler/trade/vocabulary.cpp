@@ -18,7 +18,10 @@ struct Named {
     T value;
 };
 
-constexpr std::array kind_rows{
+template<typename Value>
+constexpr int rows_of = 0; // a table for each of the four
+template<>
+constexpr std::array rows_of<Holds>{
     Named<Holds>{"education", education},
     Named<Holds>{"experience", experience},
     Named<Holds>{"projects", projects},
@@ -31,20 +34,20 @@ constexpr std::array kind_rows{
     Named<Holds>{"prose", prose},
     Named<Holds>{"other", other},
 };
-
-constexpr std::array stage_rows{
+template<>
+constexpr std::array rows_of<Stage>{
     Named<Stage>{"undergraduate", Stage::undergraduate},
     Named<Stage>{"recent graduate", Stage::recent_graduate},
     Named<Stage>{"graduate applicant", Stage::graduate_applicant},
     Named<Stage>{"experienced", Stage::experienced},
 };
-
-constexpr std::array paper_rows{
+template<>
+constexpr std::array rows_of<Paper>{
     Named<Paper>{"letter", Paper::letter},
     Named<Paper>{"a4", Paper::a4},
 };
-
-constexpr std::array date_form_rows{
+template<>
+constexpr std::array rows_of<DateForm>{
     Named<DateForm>{"Jun 2026", DateForm::short_month},
     Named<DateForm>{"June 2026", DateForm::long_month},
     Named<DateForm>{"06/2026", DateForm::month_slash_year},
@@ -61,28 +64,6 @@ std::string folded(std::string_view text) {
     while (!result.empty() && result.back() == ' ')
         result.pop_back();
     return result;
-}
-
-template<typename Table>
-auto named(const Table& table, std::string_view name) {
-    const std::string wanted = folded(name);
-    const auto found =
-        std::ranges::find_if(table, [&](const auto& row) { return folded(row.name) == wanted; });
-    using Value = decltype(found->value);
-    return found == table.end() ? std::optional<Value>{} : std::optional<Value>{found->value};
-}
-
-template<typename Table, typename T>
-std::string_view name_in(const Table& table, T value) {
-    return std::ranges::find(table, value, [](const auto& row) { return row.value; })->name;
-}
-
-template<typename Table>
-std::vector<std::string_view> names_in(const Table& table) {
-    std::vector<std::string_view> names;
-    for (const auto& row : table)
-        names.push_back(row.name);
-    return names;
 }
 
 // The row of each field, found once.
@@ -142,7 +123,7 @@ std::vector<std::string_view> labels_of(Holds kind) {
 
 std::string kinds_with(const Word& word) {
     std::vector<std::string_view> names;
-    for (const auto& kind : kind_rows)
+    for (const auto& kind : rows_of<Holds>)
         if (word.kinds.has(kind.value)) names.push_back(kind.name);
     return joined(names, " or ");
 }
@@ -151,44 +132,39 @@ std::string_view label_of(FieldName name) {
     return word_of(name).label;
 }
 
-std::string_view name_of(Holds kind) {
-    return name_in(kind_rows, kind);
-}
-std::string_view name_of(Stage stage) {
-    return name_in(stage_rows, stage);
-}
-std::string_view name_of(Paper paper) {
-    return name_in(paper_rows, paper);
-}
-std::string_view name_of(DateForm form) {
-    return name_in(date_form_rows, form);
+template<typename Value>
+std::string_view name_of(Value value) {
+    return std::ranges::find(rows_of<Value>, value, &Named<Value>::value)->name;
 }
 
-std::optional<Holds> holds_named(std::string_view name) {
-    return named(kind_rows, name);
-}
-std::optional<Stage> stage_named(std::string_view name) {
-    return named(stage_rows, name);
-}
-std::optional<Paper> paper_named(std::string_view name) {
-    return named(paper_rows, name);
-}
-std::optional<DateForm> date_form_named(std::string_view name) {
-    return named(date_form_rows, name);
+template<typename Value>
+std::optional<Value> named(std::string_view name) {
+    const std::string wanted = folded(name);
+    for (const Named<Value>& row : rows_of<Value>)
+        if (folded(row.name) == wanted) return row.value;
+    return std::nullopt;
 }
 
-std::vector<std::string_view> holds_names() {
-    return names_in(kind_rows);
+template<typename Value>
+std::vector<std::string_view> names_of() {
+    std::vector<std::string_view> names;
+    for (const Named<Value>& row : rows_of<Value>)
+        names.push_back(row.name);
+    return names;
 }
-std::vector<std::string_view> stage_names() {
-    return names_in(stage_rows);
-}
-std::vector<std::string_view> paper_names() {
-    return names_in(paper_rows);
-}
-std::vector<std::string_view> date_form_names() {
-    return names_in(date_form_rows);
-}
+
+template std::string_view name_of(Holds);
+template std::string_view name_of(Stage);
+template std::string_view name_of(Paper);
+template std::string_view name_of(DateForm);
+template std::optional<Holds> named(std::string_view);
+template std::optional<Stage> named(std::string_view);
+template std::optional<Paper> named(std::string_view);
+template std::optional<DateForm> named(std::string_view);
+template std::vector<std::string_view> names_of<Holds>();
+template std::vector<std::string_view> names_of<Stage>();
+template std::vector<std::string_view> names_of<Paper>();
+template std::vector<std::string_view> names_of<DateForm>();
 
 std::string section_of(Holds kind) {
     const std::string_view name = name_of(kind);

@@ -26,20 +26,15 @@ std::vector<std::string_view> labels_of(Holds kind); // in the order of the tabl
 std::string kinds_with(const Word& word);            // "experience or activities"
 
 std::string_view label_of(FieldName name); // "group" for groups
-std::string_view name_of(Holds kind);
-std::string_view name_of(Stage stage);
-std::string_view name_of(Paper paper);
-std::string_view name_of(DateForm form); // the form itself: `Jun 2026`
 
-std::optional<Holds> holds_named(std::string_view name);
-std::optional<Stage> stage_named(std::string_view name);
-std::optional<Paper> paper_named(std::string_view name);
-std::optional<DateForm> date_form_named(std::string_view name);
-
-std::vector<std::string_view> holds_names();
-std::vector<std::string_view> stage_names();
-std::vector<std::string_view> paper_names();
-std::vector<std::string_view> date_form_names();
+// What the markup calls a Holds, Stage, Paper or DateForm; the one of a name; all names. A form of
+// dates is called as it looks: `Jun 2026`.
+template<typename Value>
+std::string_view name_of(Value value);
+template<typename Value>
+std::optional<Value> named(std::string_view name);
+template<typename Value>
+std::vector<std::string_view> names_of();
 
 // "an education section", "a skills section"
 std::string section_of(Holds kind);

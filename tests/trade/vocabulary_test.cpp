@@ -64,14 +64,14 @@ TEST_CASE("labels: language.md lists those of the heading") {
 TEST_CASE("labels: language.md lists those of each kind of entry") {
     const std::string table =
         part(text_of("grammar/language.md"), "| holds | fields |", "Fields stand in any order");
-    CHECK(first_cells(table) == as_set(trade::holds_names()));
+    CHECK(first_cells(table) == as_set(trade::names_of<trade::Holds>()));
     std::istringstream lines(table);
     for (std::string line; std::getline(lines, line);) {
         if (!line.starts_with("| `")) continue;
         CAPTURE(line);
         const std::string fields = line.substr(line.find('|', 1));
         for (const std::string& name : first_cells(line)) {
-            const trade::Holds kind = *trade::holds_named(name);
+            const trade::Holds kind = *trade::named<trade::Holds>(name);
             CHECK(all_of(fields, "`([^`]+)`") == as_set(trade::labels_of(kind)));
             CHECK((fields.find("bullets") != std::string::npos) == trade::has_bullets(kind));
             CHECK((fields.find("any label") != std::string::npos) == trade::has_groups(kind));

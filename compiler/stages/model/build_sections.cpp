@@ -34,7 +34,7 @@ bool is_include(Nodes block) {
 
 void read_holds(const syntax::Node& node, SectionOpening& opening, Diagnostics& diagnostics) {
     const JoinedValue value{node.value};
-    const auto kind = trade::holds_named(value.text());
+    const auto kind = trade::named<trade::Holds>(value.text());
     refuse_tags(node, diagnostics);
     if (opening.stated)
         return diagnostics.error(node.label.place, fill<messages::stands_twice>("holds"));
@@ -42,8 +42,9 @@ void read_holds(const syntax::Node& node, SectionOpening& opening, Diagnostics& 
         opening.faulty = true;
         return diagnostics.error(value.place(0, value.text().size()),
                                  fill<messages::section_cannot_hold>(
-                                     in_quotes(value.text()), listed(trade::holds_names()),
-                                     did_you_mean(value.text(), trade::holds_names())));
+                                     in_quotes(value.text()),
+                                     listed(trade::names_of<trade::Holds>()),
+                                     did_you_mean(value.text(), trade::names_of<trade::Holds>())));
     }
     opening.section.holds = *kind;
     opening.stated = true;
@@ -85,9 +86,9 @@ SectionOpening open_section(const syntax::Node& node, Diagnostics& diagnostics) 
 }
 
 void report_untold(const Section& section, Diagnostics& diagnostics) {
-    diagnostics.error(section.place,
-                      fill<messages::cannot_tell_what_it_holds>(in_quotes(section.title.plain()),
-                                                                listed(trade::holds_names())));
+    diagnostics.error(section.place, fill<messages::cannot_tell_what_it_holds>(
+                                         in_quotes(section.title.plain()),
+                                         listed(trade::names_of<trade::Holds>())));
 }
 
 void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, const Sources& sources,

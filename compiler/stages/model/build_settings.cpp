@@ -1,6 +1,7 @@
 // Values of settings: each is read by the grammar, then held against its bounds.
 #include "compiler/stages/model/build_steps.hpp"
 
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/model/language_tag.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
@@ -9,6 +10,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
 #include <charconv>
 #include <chrono>
 #include <cmath>
@@ -178,6 +181,14 @@ void read_pages(const Asked& asked, Setting<int>& setting) {
     setting = {static_cast<int>(pages), asked.place()};
 }
 
+void read_size(const Asked& asked, Setting<Interval>& setting) {
+    read_interval<setting_rules::size_value>(asked, trade::size_bounds, "points", setting);
+}
+
+void read_margins(const Asked& asked, Setting<Interval>& setting) {
+    read_interval<setting_rules::margins_value>(asked, trade::margin_bounds, "inches", setting);
+}
+
 template<typename T>
 void choose(const Asked& asked, std::optional<T> choice, const std::vector<std::string_view>& names,
             Setting<T>& setting) {
@@ -186,6 +197,15 @@ void choose(const Asked& asked, std::optional<T> choice, const std::vector<std::
     else
         asked.error(fill<messages::cannot_be>(asked.label(), asked.found(), listed(names),
                                               did_you_mean(asked.text(), names)));
+}
+
+template<typename T>
+void read_name(const Asked& asked, Setting<T>& setting) {
+    choose(asked, trade::named<T>(asked.text()), trade::names_of<T>(), setting);
+}
+
+void read_theme_name(const Asked& asked, Setting<std::string>& setting) {
+    setting = {asked.text(), asked.place()};
 }
 
 void read_hyphenate(const Asked& asked, Setting<bool>& setting) {
@@ -215,13 +235,8 @@ void read_updated(const Asked& asked, Setting<std::optional<Date>>& setting) {
 }
 
 void read_words(const Asked& asked, std::vector<std::string>& words) {
-    constexpr std::string_view separators = " \t,;";
-    const std::string& text = asked.text();
-    for (std::size_t start = text.find_first_not_of(separators); start != std::string::npos;) {
-        const std::size_t end = std::min(text.find_first_of(separators, start), text.size());
-        words.push_back(text.substr(start, end - start));
-        start = text.find_first_not_of(separators, end);
-    }
+    for (std::string& word : parted(asked.text(), " \t,;"))
+        words.push_back(std::move(word));
 }
 
 void read_accept(const Asked& asked, std::vector<Acceptance>& accept) {
@@ -254,74 +269,45 @@ void read_abbreviations(const Asked& asked, std::vector<Gloss>& glosses) {
         glosses.push_back({std::move(part.words), {}, std::move(part.gloss)});
 }
 
-// Where the setting was set already; line 0 if it was not, or may be set again.
-Place set_at(trade::SettingName name, const Settings& settings) {
-    switch (name) {
-    case trade::SettingName::stage:
-        return settings.stage.place;
-    case trade::SettingName::pages:
-        return settings.pages.place;
-    case trade::SettingName::theme:
-        return settings.theme.place;
-    case trade::SettingName::paper:
-        return settings.paper.place;
-    case trade::SettingName::size:
-        return settings.size.place;
-    case trade::SettingName::margins:
-        return settings.margins.place;
-    case trade::SettingName::dates_as:
-        return settings.dates_as.place;
-    case trade::SettingName::language:
-        return settings.language.place;
-    case trade::SettingName::updated:
-        return settings.updated.place;
-    case trade::SettingName::hyphenate:
-        return settings.hyphenate.place;
-    case trade::SettingName::words:
-    case trade::SettingName::accept:
-    case trade::SettingName::foreign:
-    case trade::SettingName::abbreviations:
-        break;
-    }
-    return {};
+template<auto member, auto read>
+void once(const Asked& asked, Settings& settings) {
+    auto& setting = settings.*member;
+    if (setting.stated())
+        asked.diagnostics.error(asked.node.label.place,
+                                fill<messages::set_twice>(asked.label(), setting.place.line));
+    else
+        read(asked, setting);
 }
 
-void read_value(trade::SettingName name, const Asked& asked, Settings& settings) {
-    const std::string& text = asked.text();
-    switch (name) {
-    case trade::SettingName::stage:
-        return choose(asked, trade::stage_named(text), trade::stage_names(), settings.stage);
-    case trade::SettingName::pages:
-        return read_pages(asked, settings.pages);
-    case trade::SettingName::theme:
-        settings.theme = {text, asked.place()};
-        return;
-    case trade::SettingName::paper:
-        return choose(asked, trade::paper_named(text), trade::paper_names(), settings.paper);
-    case trade::SettingName::size:
-        return read_interval<setting_rules::size_value>(asked, trade::size_bounds, "points",
-                                                        settings.size);
-    case trade::SettingName::margins:
-        return read_interval<setting_rules::margins_value>(asked, trade::margin_bounds, "inches",
-                                                           settings.margins);
-    case trade::SettingName::dates_as:
-        return choose(asked, trade::date_form_named(text), trade::date_form_names(),
-                      settings.dates_as);
-    case trade::SettingName::language:
-        return read_language(asked, settings.language);
-    case trade::SettingName::updated:
-        return read_updated(asked, settings.updated);
-    case trade::SettingName::words:
-        return read_words(asked, settings.words);
-    case trade::SettingName::accept:
-        return read_accept(asked, settings.accept);
-    case trade::SettingName::hyphenate:
-        return read_hyphenate(asked, settings.hyphenate);
-    case trade::SettingName::foreign:
-        return read_foreign(asked, settings.glosses);
-    case trade::SettingName::abbreviations:
-        return read_abbreviations(asked, settings.glosses);
-    }
+template<auto member, auto read>
+void again(const Asked& asked, Settings& settings) {
+    read(asked, settings.*member);
+}
+
+struct SettingReader {
+    trade::SettingName name;
+    void (*read)(const Asked&, Settings&);
+};
+
+const SettingReader& reader_of(trade::SettingName name) {
+    using enum trade::SettingName;
+    static constexpr std::array readers{
+        SettingReader{stage, once<&Settings::stage, read_name<trade::Stage>>},
+        SettingReader{pages, once<&Settings::pages, read_pages>},
+        SettingReader{theme, once<&Settings::theme, read_theme_name>},
+        SettingReader{paper, once<&Settings::paper, read_name<trade::Paper>>},
+        SettingReader{size, once<&Settings::size, read_size>},
+        SettingReader{margins, once<&Settings::margins, read_margins>},
+        SettingReader{dates_as, once<&Settings::dates_as, read_name<trade::DateForm>>},
+        SettingReader{language, once<&Settings::language, read_language>},
+        SettingReader{updated, once<&Settings::updated, read_updated>},
+        SettingReader{words, again<&Settings::words, read_words>},
+        SettingReader{accept, again<&Settings::accept, read_accept>},
+        SettingReader{hyphenate, once<&Settings::hyphenate, read_hyphenate>},
+        SettingReader{foreign, again<&Settings::glosses, read_foreign>},
+        SettingReader{abbreviations, again<&Settings::glosses, read_abbreviations>},
+    };
+    return *std::ranges::find(readers, name, &SettingReader::name);
 }
 
 }
@@ -329,11 +315,7 @@ void read_value(trade::SettingName name, const Asked& asked, Settings& settings)
 void read_setting(trade::SettingName name, const syntax::Node& node, Settings& settings,
                   Diagnostics& diagnostics) {
     const Asked asked{node, JoinedValue{node.value}, diagnostics};
-    const Place before = set_at(name, settings);
-    if (before.line != 0)
-        return diagnostics.error(node.label.place,
-                                 fill<messages::set_twice>(asked.label(), before.line));
-    read_value(name, asked, settings);
+    reader_of(name).read(asked, settings);
 }
 
 }

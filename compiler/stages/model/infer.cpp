@@ -1,6 +1,7 @@
 // What a section holds, told from the labels of its entries and from its title.
 #include "compiler/stages/model/build_steps.hpp"
 
+#include "compiler/base/lists.hpp"
 #include "compiler/base/suggest.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/section_titles.hpp"
@@ -31,8 +32,8 @@ std::vector<std::string_view> entry_labels() {
 
 // One vote for each kind that any of the words may stand in.
 void vote(std::span<const std::string_view> labels, LabelEvidence& evidence) {
-    for (const std::string_view name : trade::holds_names()) {
-        const trade::Holds kind = *trade::holds_named(name);
+    for (const std::string_view name : trade::names_of<trade::Holds>()) {
+        const trade::Holds kind = *trade::named<trade::Holds>(name);
         evidence.votes[kind] += std::ranges::any_of(labels, [kind](std::string_view label) {
             return trade::find_word(label)->kinds.has(kind);
         });
@@ -80,7 +81,7 @@ std::optional<trade::Holds> infer_holds(std::span<const Nodes> blocks, const std
     if (evidence.known == 0 && usual) return usual;
     if (!usual && evidence.looks_grouped()) return trade::Holds::skills;
     const auto kinds = leading_kinds(evidence.votes);
-    if (usual && std::ranges::find(kinds, *usual) != kinds.end()) return usual;
+    if (usual && is_one_of(*usual, kinds)) return usual;
     return kinds.size() == 1 ? std::optional{kinds.front()} : std::nullopt;
 }
 

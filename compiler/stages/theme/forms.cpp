@@ -99,11 +99,11 @@ void check_lines(const Form& form, const FormName& name, std::optional<std::size
 }
 
 std::optional<FormName> read_form_name(const ThemeLine& line, Diagnostics& diagnostics) {
-    std::vector<std::string_view> names = trade::holds_names();
+    std::vector<std::string_view> names = trade::names_of<trade::Holds>();
     names.insert(names.begin(), "heading");
     const auto index = read_choice(line, names, diagnostics);
     if (!index) return std::nullopt;
-    return *index == 0 ? FormName{} : FormName{trade::holds_named(names[*index])};
+    return *index == 0 ? FormName{} : FormName{trade::named<trade::Holds>(names[*index])};
 }
 
 void read_form_line(const ThemeLine& line, const FormName& name,

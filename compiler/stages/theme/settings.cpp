@@ -75,12 +75,12 @@ void read_fallback(const ThemeLine& line, Theme& theme, Diagnostics&) {
 void read_side_sections(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
     theme.side_sections.clear();
     for (const std::string& name : parted_by_commas(line.value.joined())) {
-        if (const auto holds = trade::holds_named(name)) {
+        if (const auto holds = trade::named<trade::Holds>(name)) {
             theme.side_sections.push_back(*holds);
             continue;
         }
         if (name == "none") continue;
-        const auto known = trade::holds_names();
+        const auto known = trade::names_of<trade::Holds>();
         diagnostics.error(line.place, fill<messages::no_section_holds>(name, fmt::join(known, ", "),
                                                                        did_you_mean(name, known)));
     }

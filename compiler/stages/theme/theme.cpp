@@ -290,8 +290,8 @@ void ThemeReader::check_whole() {
     check_icons(theme_, diagnostics_);
     if (!theme_.heading.lines.empty())
         check_form(theme_.heading, {}, theme_.ways, place, diagnostics_);
-    for (const std::string_view name : trade::holds_names()) {
-        const FormName form{trade::holds_named(name)};
+    for (const std::string_view name : trade::names_of<trade::Holds>()) {
+        const FormName form{trade::named<trade::Holds>(name)};
         const auto found = theme_.forms.find(*form.holds);
         if (found == theme_.forms.end())
             diagnostics_.error(

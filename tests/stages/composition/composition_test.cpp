@@ -288,9 +288,9 @@ TEST_CASE("every word of the source comes out once") {
                 markup += fmt::format("{}: {}\n", field.label, value_for(field, kind));
     };
     add_fields([](const quoin::trade::Word& field) { return field.heading; }, "heading");
-    for (const std::string_view name : quoin::trade::holds_names()) {
+    for (const std::string_view name : quoin::trade::names_of<quoin::trade::Holds>()) {
         const std::string kind(name);
-        const quoin::trade::Holds holds = *quoin::trade::holds_named(name);
+        const quoin::trade::Holds holds = *quoin::trade::named<quoin::trade::Holds>(name);
         markup += fmt::format("\nsection: {0}xsection\nholds: {0}\n\n", kind);
         words[kind + "xsection"] = 0;
         add_fields([&](const quoin::trade::Word& field) { return field.kinds.has(holds); }, kind);

@@ -141,9 +141,9 @@ TEST_CASE("every label stands in its own kinds of sections and in no other") {
         CHECK(trade::find_word(word.label) == &word);
         CHECK(label_of(*name) == word.label);
         const std::string line = std::string{word.label} + ": " + sample_value(word.value) + "\n";
-        for (const std::string_view kind_name : trade::holds_names()) {
+        for (const std::string_view kind_name : trade::names_of<trade::Holds>()) {
             CAPTURE(kind_name);
-            const trade::Holds kind = *trade::holds_named(kind_name);
+            const trade::Holds kind = *trade::named<trade::Holds>(kind_name);
             const auto reading = read_below_name(
                 "section: Things\nholds: " + std::string{kind_name} + "\n\n" + line);
             CHECK(reading.resume.has_value() == (word.kinds.has(kind) || has_groups(kind)));
@@ -157,11 +157,11 @@ TEST_CASE("every label stands in its own kinds of sections and in no other") {
 }
 
 TEST_CASE("bullets stand in the kinds that have them, and in no other") {
-    for (const std::string_view name : trade::holds_names()) {
+    for (const std::string_view name : trade::names_of<trade::Holds>()) {
         CAPTURE(name);
         const auto bullet =
             read_below_name("section: Things\nholds: " + std::string{name} + "\n\n- Something");
-        CHECK(bullet.resume.has_value() == has_bullets(*trade::holds_named(name)));
+        CHECK(bullet.resume.has_value() == has_bullets(*trade::named<trade::Holds>(name)));
     }
 }
 

@@ -18,7 +18,7 @@ void require(bool condition) {
 void check(const quoin::theme::Theme& theme) {
     require(!theme.family.empty() && theme.size.least >= 10 && theme.size.most <= 12);
     require(theme.side_margin.least >= 36 && theme.side_margin.most <= 72);
-    require(theme.forms.size() == quoin::trade::holds_names().size());
+    require(theme.forms.size() == quoin::trade::names_of<quoin::trade::Holds>().size());
     for (const quoin::theme::Style& style : theme.styles) {
         require(style.size * theme.size.least > 9.999);
         require(quoin::theme::contrast_on_white(style.colour) >= quoin::theme::least_contrast);

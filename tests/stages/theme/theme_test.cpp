@@ -134,7 +134,7 @@ TEST_CASE("the house theme is read without a fault") {
     CHECK(theme->size.most <= 12);
     CHECK(theme->side_margin.least >= 36); // half an inch
     CHECK(theme->side_margin.most <= 72);
-    CHECK(theme->forms.size() == quoin::trade::holds_names().size());
+    CHECK(theme->forms.size() == quoin::trade::names_of<quoin::trade::Holds>().size());
     CHECK(theme->files == std::vector{themes / "turnstone.theme", themes / "words" / "en"});
 }
 
@@ -376,7 +376,7 @@ TEST_CASE("every fault of a file is reported in one run") {
 TEST_CASE("a theme of its own says all that is needed") {
     const Result result = read("theme: bare\n");
     REQUIRE_FALSE(result.theme);
-    CHECK(result.faults.size() == 7 + quoin::trade::holds_names().size());
+    CHECK(result.faults.size() == 7 + quoin::trade::names_of<quoin::trade::Holds>().size());
     CHECK(result.faults.front() == "0:0: theme 'bare' has no 'family'");
 }
 
