@@ -15,10 +15,6 @@ namespace {
 using enum trade::Holds;
 using Opening = english::BulletReading::Opening;
 
-bool is_capitalised(std::string_view word) {
-    return !word.empty() && word.front() >= 'A' && word.front() <= 'Z';
-}
-
 bool is_in_capitals(std::string_view word) {
     return word.size() > 1 && is_capitalised(word.substr(0, 1)) && is_capitalised(word.substr(1));
 }

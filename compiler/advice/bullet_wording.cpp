@@ -2,16 +2,14 @@
 #include "compiler/advice/bullet_wording.hpp"
 
 #include "compiler/advice/date_order.hpp"
-
-#include <algorithm>
+#include "compiler/base/lists.hpp"
 
 namespace quoin::advice {
 
 BulletsRead bullets_under(const ProofContext& context, std::initializer_list<trade::Holds> kinds) {
     BulletsRead some;
     for (const WordedBullet& bullet : context.bullets)
-        if (std::ranges::find(kinds, bullet.position.section->holds) != kinds.end())
-            some.emplace_back(bullet);
+        if (is_one_of(bullet.position.section->holds, kinds)) some.emplace_back(bullet);
     return some;
 }
 

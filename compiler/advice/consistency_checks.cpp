@@ -46,7 +46,7 @@ bool ends_in_abbreviation(std::string_view text) { // which ends in a full stop
 bool has_inner_sentence_end(std::string_view text) {
     for (std::size_t at = text.find(". "); at != std::string_view::npos;
          at = text.find(". ", at + 1)) {
-        const bool capital = at + 2 < text.size() && text[at + 2] >= 'A' && text[at + 2] <= 'Z';
+        const bool capital = is_capitalised(text.substr(at + 2));
         if (capital && !ends_in_abbreviation(text.substr(0, at + 1))) return true;
     }
     return false;

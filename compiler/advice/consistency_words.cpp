@@ -35,27 +35,16 @@ bool may_be_year(std::string_view figures) {
     return figures.size() == 4 && number >= first && number <= last;
 }
 
-bool all_figures(std::string_view word) {
-    return !word.empty() && std::ranges::all_of(word, is_figure);
-}
-
-std::string_view without_signs(std::string_view word) {
-    constexpr std::string_view signs = "(),;:.\"'";
-    const std::size_t begin = std::min(word.find_first_not_of(signs), word.size());
-    word.remove_prefix(begin);
-    return word.substr(0, word.find_last_not_of(signs) + 1);
-}
-
 // A name's number: Form 1040, room 2140, ISO 9001, and each of Forms 1040, 1065 and 1099.
 bool stands_after_name(std::string_view text, std::size_t at) {
     while (at >= 2 && text[at - 1] == ' ') {
         const std::size_t space = text.rfind(' ', at - 2);
         const std::size_t begin = space == std::string_view::npos ? 0 : space + 1;
-        const std::string_view word = without_signs(text.substr(begin, at - 1 - begin));
+        const std::string_view word = trimmed(text.substr(begin, at - 1 - begin), "(),;:.\"'");
         if (word.empty()) return false;
         if (is_one_of(lower_case(word), List::numbered_things)) return true;
         const bool joins = word == "and" || word == "or" || word == "to" || all_figures(word);
-        if (!joins) return begin > 0 && word.front() >= 'A' && word.front() <= 'Z';
+        if (!joins) return begin > 0 && is_capitalised(word);
         at = begin;
     }
     return false;
@@ -63,8 +52,7 @@ bool stands_after_name(std::string_view text, std::size_t at) {
 
 // 1040 Lab
 bool stands_before_name(std::string_view text, std::size_t end) {
-    return end + 1 < text.size() && text[end] == ' ' && text[end + 1] >= 'A' &&
-           text[end + 1] <= 'Z';
+    return end < text.size() && text[end] == ' ' && is_capitalised(text.substr(end + 1));
 }
 
 // Numbers of four figures and more.
@@ -123,10 +111,7 @@ void mixed_commas(const ProofContext& context, std::vector<Finding>& findings) {
 // What is counted: a word in small letters, its plural ending off.
 std::string counted_thing(std::string_view word) {
     constexpr std::size_t shortest = 4;
-    if (word.size() < shortest ||
-        !std::ranges::all_of(word, [](char c) { return c >= 'a' && c <= 'z'; }) ||
-        !word.ends_with('s'))
-        return {};
+    if (word.size() < shortest || !all_small_letters(word) || !word.ends_with('s')) return {};
     return std::string(word.substr(0, word.size() - 1));
 }
 
@@ -166,12 +151,8 @@ std::string without_hyphens(std::string_view word) {
 }
 
 bool mixes_capitals(std::string_view word) {
-    bool small = false, inner = false;
-    for (std::size_t at = 0; at < word.size(); ++at) {
-        small = small || (word[at] >= 'a' && word[at] <= 'z');
-        inner = inner || (at > 0 && word[at] >= 'A' && word[at] <= 'Z');
-    }
-    return small && inner;
+    return !word.empty() && std::ranges::any_of(word, is_small_letter) &&
+           std::ranges::any_of(word.substr(1), is_capital_letter);
 }
 
 struct Term {

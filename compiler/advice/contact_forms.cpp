@@ -44,16 +44,6 @@ constexpr std::array<Letter, 11> marked_letters{{{U'ø', "o"},
                                                  {U'æ', "ae"},
                                                  {U'Æ', "ae"}}};
 
-std::vector<std::string> parted(std::string_view text, std::string_view separators) {
-    std::vector<std::string> parts;
-    for (std::size_t at = 0; at <= text.size();) {
-        const std::size_t end = std::min(text.find_first_of(separators, at), text.size());
-        if (end > at) parts.emplace_back(text.substr(at, end - at));
-        at = end + 1;
-    }
-    return parts;
-}
-
 // "Brid O'Halyard" as "brid", "ohalyard"; "Marisol Núñez-Quay" as "marisol", "nunez", "quay".
 std::vector<std::string> name_parts(std::string_view name) {
     std::string plain = plain_letters(name);
@@ -237,7 +227,7 @@ bool opens_with(std::string_view part, std::string_view word) {
 }
 
 bool is_zip(std::string_view word) {
-    const bool five = word.size() == 5 && std::ranges::all_of(word, is_figure);
+    const bool five = word.size() == 5 && all_figures(word);
     return five || (word.size() == 10 && word[5] == '-' && only(is_figure, word).size() == 9);
 }
 

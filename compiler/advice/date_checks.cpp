@@ -3,6 +3,7 @@
 #include "compiler/advice/date_order.hpp"
 #include "compiler/advice/date_spelling.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 
 #include <algorithm>
@@ -114,7 +115,7 @@ void date_order(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::array ordered{experience, projects, activities, trade::Holds::honors,
                                  publications};
     for (const model::Section& section : context.resume.sections) {
-        if (std::ranges::find(ordered, section.holds) == ordered.end()) continue;
+        if (!is_one_of(section.holds, ordered)) continue;
         std::vector<const model::Entry*> entries;
         for (const model::Entry& entry : section.entries)
             entries.push_back(&entry);

@@ -65,16 +65,6 @@ std::string straight_apostrophes(std::string_view text) {
     return result;
 }
 
-std::vector<std::string> spaced(std::string_view text) {
-    std::vector<std::string> words;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t end = std::min(text.find(' ', at), text.size());
-        if (end > at) words.emplace_back(text.substr(at, end - at));
-        at = end + 1;
-    }
-    return words;
-}
-
 std::string words_from(const std::vector<std::string>& words, std::size_t from) {
     std::string text;
     for (std::size_t i = from; i < words.size(); ++i)
@@ -90,11 +80,10 @@ bool is_minor_word(std::string_view word) {
 
 // A name all in lower case gets its capitals; one that has some keeps what it has.
 std::string with_capitals(std::string text) {
-    if (std::ranges::any_of(text, [](char c) { return c >= 'A' && c <= 'Z'; })) return text;
-    std::vector<std::string> words = spaced(text);
+    if (std::ranges::any_of(text, is_capital_letter)) return text;
+    std::vector<std::string> words = parted(text, " ");
     for (std::string& word : words)
-        if (!is_minor_word(word) && word[0] >= 'a' && word[0] <= 'z')
-            word[0] = static_cast<char>(word[0] - 32);
+        if (!is_minor_word(word)) word = capitalised(std::move(word));
     return words_from(words, 0);
 }
 
@@ -154,10 +143,6 @@ Rest rest_of(const std::vector<std::string>& words, std::size_t from, bool after
     return rest;
 }
 
-bool begins_small(std::string_view word) {
-    return !word.empty() && word[0] >= 'a' && word[0] <= 'z';
-}
-
 // A degree by rank, preposition, kind and rest: "Bachelor", "of", "Science", " in Biology".
 struct NamedDegree {
     const Rank& rank;
@@ -199,7 +184,8 @@ DegreeReading judge(const NamedDegree& named, std::string_view kind_written) {
     if (!has_of) return malformed(usual, fill<messages::of_left_out>(), false);
     if (!named.kind.right) return malformed(usual, in_quotes(kind_written), sure);
     if (named.rest.after_of) return malformed(usual, fill<messages::of_for_in>(), false);
-    if (begins_small(named.written)) return malformed(usual, fill<messages::small_letters>(), true);
+    if (is_small_letter(named.written.front()))
+        return malformed(usual, fill<messages::small_letters>(), true);
     return {};
 }
 
@@ -334,7 +320,7 @@ DegreeReading read_several(std::vector<std::vector<std::string>> degrees) {
 
 bool is_no_degree(std::string_view name) {
     const std::string lower = lower_case(straight_apostrophes(name));
-    const std::vector<std::string> words = spaced(lower);
+    const std::vector<std::string> words = parted(lower, " ");
     if (words.empty() || is_one_of(without_points(words[0]), List::degree_abbreviations))
         return false;
     if (std::ranges::any_of(words, [](const std::string& word) { return rank_of(word); }))
@@ -347,7 +333,7 @@ bool is_no_degree(std::string_view name) {
 }
 
 DegreeReading read_degree(std::string_view name) {
-    const std::vector<std::string> words = spaced(straight_apostrophes(name));
+    const std::vector<std::string> words = parted(straight_apostrophes(name), " ");
     return words.empty() ? DegreeReading{} : read_several(degrees_in(words));
 }
 

@@ -26,8 +26,7 @@ bool only_blanks_between(std::string_view text, std::size_t begin, std::size_t e
 bool is_surely_doubled(std::string_view word) {
     constexpr std::size_t long_enough = 5;
     if (is_one_of(lower_case(word), List::function_words)) return true;
-    return word.size() >= long_enough &&
-           std::ranges::all_of(word, [](char c) { return c >= 'a' && c <= 'z'; });
+    return word.size() >= long_enough && all_small_letters(word);
 }
 
 // After `before`: `log in in Spanish`, `what it is is a map`.

@@ -147,7 +147,7 @@ void member_only(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {activities})) {
         const model::Field* role = position.entry->find(trade::FieldName::role);
         const std::string name = lower_case(plain_in(role));
-        if (!role || std::ranges::find(plain_roles, name) == plain_roles.end()) continue;
+        if (!role || !is_one_of(name, plain_roles)) continue;
         if (!position.entry->bullets.empty()) continue;
         const model::Field* activity = position.entry->find(trade::FieldName::activity);
         report<messages::member_only>(findings, role->place, in_quotes(plain_in(role)),

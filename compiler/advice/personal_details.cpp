@@ -110,9 +110,8 @@ std::optional<std::string_view> labelled_detail(const Clause& clause) {
 
 bool has_year_of_birth(std::string_view text) {
     return std::ranges::any_of(words_in(text), [](const WordAt& word) {
-        const std::string_view figures = word.word.substr(0, 4);
-        return word.word.size() == 4 && std::ranges::all_of(figures, is_figure) &&
-               (figures.starts_with("19") || figures.starts_with("20"));
+        return word.word.size() == 4 && all_figures(word.word) &&
+               (word.word.starts_with("19") || word.word.starts_with("20"));
     });
 }
 

@@ -27,7 +27,7 @@ bool may_be_city(std::string_view text) {
     if (words.empty() || words.size() > most_words || text.size() <= 3) return false;
     if (text.find_first_of(",.(/&") != std::string_view::npos) return false;
     for (const WordAt& word : words)
-        if (word.word.front() < 'A' || word.word.front() > 'Z') return false;
+        if (!is_capitalised(word.word)) return false;
     const std::string lower = lower_case(text);
     return !is_one_of(lower_case(words.front().word), List::no_city) &&
            !is_one_of(lower, List::of_the_world) && !is_one_of(text, List::state_names);

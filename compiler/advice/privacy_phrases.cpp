@@ -41,9 +41,6 @@ std::string_view without_leading(std::string_view text, const auto& list) {
 
 // Social Security Administration: no area 000, 666 or 900 to 999, no group 00, no serial 0000.
 bool is_social_security(std::string_view word) {
-    const auto all_figures = [](std::string_view text) {
-        return std::ranges::all_of(text, is_figure);
-    };
     if (word.size() != 11 || word[3] != '-' || word[6] != '-') return false;
     const std::string_view area = word.substr(0, 3), group = word.substr(4, 2),
                            serial = word.substr(7);
@@ -97,8 +94,7 @@ std::optional<std::string_view> labelled_number(std::string_view text, const Num
 // "rn60123456", "123456-7"; at least so many signs, or figures.
 std::string_view licence_token(std::string_view text) {
     std::size_t end = 0;
-    while (end < text.size() &&
-           (is_figure(text[end]) || is_ascii_letter(text[end]) || text[end] == '-'))
+    while (end < text.size() && (is_letter_or_figure(text[end]) || text[end] == '-'))
         ++end;
     return text.substr(0, end);
 }
@@ -106,7 +102,7 @@ std::string_view licence_token(std::string_view text) {
 // After "#", "no.", "number": four signs will do.
 std::optional<std::string_view> signed_number(std::string_view text, std::size_t at) {
     constexpr std::size_t least = 4;
-    if (at > 0 && (is_ascii_letter(text[at - 1]) || is_figure(text[at - 1]))) return std::nullopt;
+    if (at > 0 && is_letter_or_figure(text[at - 1])) return std::nullopt;
     const std::string_view rest = text.substr(at);
     for (const std::string_view sign : {"#", "no.", "no:", "no ", "number", "nr."}) {
         if (!rest.starts_with(sign)) continue;

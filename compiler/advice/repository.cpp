@@ -3,6 +3,7 @@
 
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -225,7 +226,7 @@ std::optional<std::string> public_host(const fs::path& file) {
     if (!is_tracked(read_all(repository->git / "index"), config.hash, path)) return std::nullopt;
     for (const std::string& remote : config.remotes) {
         const std::string host = remote_host(config.rewritten(remote));
-        if (std::ranges::find(open_hosts, host) != open_hosts.end()) return host;
+        if (is_one_of(host, open_hosts)) return host;
     }
     return std::nullopt;
 }

@@ -80,7 +80,7 @@ private:
 
     static bool has_capital(const std::vector<WordAt>& words) { // WA, of Port Ellery, WA
         return std::ranges::any_of(words, [](const WordAt& word) {
-            return word.word.size() == 2 && word.word[0] >= 'A' && word.word[0] <= 'Z';
+            return word.word.size() == 2 && is_capitalised(word.word);
         });
     }
 

@@ -50,10 +50,8 @@ std::vector<Skill> all_skills(const model::Resume& resume) {
 
 // "Spanish (professional)" is Spanish; "Spanish" too.
 std::string before_parenthesis(std::string_view text) {
-    std::string head(text.substr(0, text.find('(')));
-    while (head.ends_with(' '))
-        head.pop_back();
-    return head;
+    const std::string_view head = text.substr(0, text.find('('));
+    return std::string(head.substr(0, head.find_last_not_of(' ') + 1));
 }
 
 void skills_missing(const ProofContext& context, std::vector<Finding>& findings) {
@@ -129,23 +127,14 @@ private:
     static void each_word(std::string_view text,
                           const std::function<void(std::string_view)>& visit) {
         for (const WordAt& word : words_in(text))
-            for (std::size_t at = 0; at < word.word.size();) {
-                const std::size_t end = std::min(word.word.find('-', at), word.word.size());
-                visit(word.word.substr(at, end - at));
-                at = end + 1;
-            }
+            for (const std::string_view part : pieces_of(word.word, "-"))
+                visit(part);
     }
 
     void add(const std::string& text) {
         constexpr std::string_view around = " ,;.:()\"'";
-        for (std::size_t at = 0; at < text.size();) {
-            const std::size_t end = std::min(text.find(' ', at), text.size());
-            std::string token = text.substr(at, end - at);
-            token.erase(0, std::min(token.find_first_not_of(around), token.size()));
-            token.erase(token.find_last_not_of(around) + 1);
-            tokens_.insert(std::move(token));
-            at = end + 1;
-        }
+        for (const std::string_view token : pieces_of(text, " "))
+            tokens_.emplace(trimmed(token, around));
         const std::string lower = lower_case(text);
         each_word(lower, [&](std::string_view word) {
             stems_.insert(std::string(word.substr(0, stem_length)));

@@ -94,18 +94,15 @@ RegionalWords regional_words(const ProofContext& context) {
         for (std::size_t i = 0; const WordAt& word : words_in(text)) {
             // within a sentence a capital makes it a name
             const bool opens = i++ == 0;
-            const bool capital = word.word.front() >= 'A' && word.word.front() <= 'Z';
-            if (opens || !capital) add_word(word, part.text, context.language, found);
+            if (opens || !is_capitalised(word.word))
+                add_word(word, part.text, context.language, found);
         }
     });
     return found;
 }
 
 std::string cased_like(std::string word, std::string_view model) {
-    const bool capital = model.front() >= 'A' && model.front() <= 'Z';
-    if (capital && word.front() >= 'a' && word.front() <= 'z')
-        word.front() = static_cast<char>(word.front() - 'a' + 'A');
-    return word;
+    return is_capitalised(model) ? capitalised(std::move(word)) : word;
 }
 
 bool is_sure(const Regional& word) {

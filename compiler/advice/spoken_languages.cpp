@@ -22,7 +22,7 @@ bool has_any_phrase(std::string_view text, List phrases) {
 // "3", "3+", "0+": levels of ILR
 bool is_grade(std::string_view word) {
     if (word.ends_with('+')) word.remove_suffix(1);
-    return word.size() == 1 && word[0] >= '0' && word[0] <= '6';
+    return word.size() == 1 && is_figure(word[0]) && word[0] <= '6';
 }
 
 // A grade alone, or after the scale that it is of: "3+", "ASL 3", "HSK 4", "JLPT N2". "3 years" is

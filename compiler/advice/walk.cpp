@@ -60,7 +60,7 @@ std::vector<Position> positions(const model::Resume& resume,
                                 std::initializer_list<trade::Holds> kinds) {
     std::vector<Position> all;
     for (const model::Section& section : resume.sections) {
-        if (std::ranges::find(kinds, section.holds) == kinds.end()) continue;
+        if (!is_one_of(section.holds, kinds)) continue;
         for (const model::Entry& entry : section.entries) {
             all.push_back({&section, &entry, &entry});
             for (const model::Entry& further : entry.further)

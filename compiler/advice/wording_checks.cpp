@@ -21,8 +21,7 @@ std::vector<std::string> different(const WordedBullet& bullet,
                                    const std::vector<english::Extent>& extents) {
     std::vector<std::string> words;
     for (const english::Extent& extent : extents)
-        if (std::string word(bullet.words(extent)); std::ranges::find(words, word) == words.end())
-            words.push_back(std::move(word));
+        add_once(words, bullet.words(extent), all_of_them);
     return words;
 }
 
@@ -66,11 +65,9 @@ std::string active_for(std::string_view passive) {
         "named",    "nominated", "invited", "voted",    "recognized"};
     const std::size_t space = passive.rfind(' ');
     std::string last(passive.substr(space == std::string_view::npos ? 0 : space + 1));
-    if (space == std::string_view::npos ||
-        std::ranges::find(recognitions, last) == recognitions.end())
+    if (space == std::string_view::npos || !is_one_of(last, recognitions))
         return fill<messages::active_for_opening>();
-    last.front() = static_cast<char>(last.front() - 'a' + 'A');
-    return fill<messages::participle_alone>(in_quotes(last));
+    return fill<messages::participle_alone>(in_quotes(capitalised(std::move(last))));
 }
 
 void passive(const ProofContext& context, std::vector<Finding>& findings) {

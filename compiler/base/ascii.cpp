@@ -8,6 +8,14 @@ bool has_digit(std::string_view text) {
     return std::ranges::any_of(text, is_figure);
 }
 
+bool all_figures(std::string_view text) {
+    return !text.empty() && std::ranges::all_of(text, is_figure);
+}
+
+bool all_small_letters(std::string_view text) {
+    return std::ranges::all_of(text, is_small_letter);
+}
+
 std::string lower_case(std::string_view text) {
     std::string result(text);
     std::ranges::transform(result, result.begin(), small_letter);
@@ -15,8 +23,7 @@ std::string lower_case(std::string_view text) {
 }
 
 std::string capitalised(std::string word) {
-    if (!word.empty() && is_small_letter(word.front()))
-        word.front() = static_cast<char>(word.front() - 'a' + 'A');
+    if (!word.empty()) word.front() = capital_letter(word.front());
     return word;
 }
 

@@ -4,6 +4,7 @@
 #include "compiler/english/spelling.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/english/lexicon.hpp"
 #include "compiler/english/slips.hpp"
 #include "compiler/english/verb_forms.hpp"
@@ -88,7 +89,7 @@ public:
         for (Candidate& one : found_) {
             if (result.size() == most_suggestions) break;
             std::string word = capital ? capitalised(std::move(one.word)) : std::move(one.word);
-            if (std::ranges::find(result, word) == result.end()) result.push_back(std::move(word));
+            add_once(result, word, all_of_them);
         }
         return result;
     }

@@ -1,6 +1,7 @@
 // Words keep their inner hyphens, apostrophes and points: co-led, team's, a.m, Node.js, I/O, C++.
 #include "compiler/english/tokens.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <algorithm>
@@ -182,7 +183,7 @@ bool is_capital(const Token& token) {
 bool is_all_capitals(const Token& token) {
     const auto upper = std::ranges::count_if(
         token.text, [](char c) { return is_upper(static_cast<unsigned char>(c)); });
-    const bool small = std::ranges::any_of(token.text, [](char c) { return c >= 'a' && c <= 'z'; });
+    const bool small = std::ranges::any_of(token.text, is_small_letter);
     return upper >= 2 && !small;
 }
 

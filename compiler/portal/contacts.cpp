@@ -13,7 +13,7 @@ namespace quoin::portal {
 namespace {
 
 bool is_alphanumeric(char c) {
-    return is_figure(c) || is_small_letter(c) || (c >= 'A' && c <= 'Z');
+    return is_letter_or_figure(c);
 }
 
 // RFC 5322, section 3.2.3, without signs that in running text rather part than belong
@@ -152,11 +152,9 @@ std::string_view host_of(std::string_view link) {
 // A bare address in running text is in small letters; `Node.js` and `B.Sc.` are none.
 bool is_bare_link(std::string_view word) {
     const std::string_view host = host_of(word);
-    if (!is_host_name(host) ||
-        std::ranges::any_of(host, [](char c) { return c >= 'A' && c <= 'Z'; }))
-        return false;
+    if (!is_host_name(host) || std::ranges::any_of(host, is_capital_letter)) return false;
     const std::string_view end = host.substr(host.rfind('.') + 1);
-    const bool usual = std::ranges::find(usual_ends, end) != usual_ends.end();
+    const bool usual = is_one_of(end, usual_ends);
     const bool letters = std::ranges::any_of(host.substr(0, host.rfind('.')), is_small_letter);
     return usual && letters && host.size() > end.size() + 2;
 }

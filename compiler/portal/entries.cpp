@@ -1,6 +1,8 @@
 // Entries of a section: heading lines, their dates, and the bullets below them.
 #include "compiler/portal/found.hpp"
 
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/portal/letters.hpp"
 
@@ -36,7 +38,7 @@ std::vector<ByteStretch> words_of(std::string_view line) {
 bool has_year(std::string_view text) {
     std::size_t digits = 0;
     for (std::size_t i = 0; i <= text.size(); ++i) {
-        const bool digit = i < text.size() && text[i] >= '0' && text[i] <= '9';
+        const bool digit = i < text.size() && is_figure(text[i]);
         if (!digit && digits == 4 &&
             (text.substr(i - 4, 2) == "19" || text.substr(i - 4, 2) == "20"))
             return true;
@@ -220,7 +222,7 @@ bool has_entries(const FoundSection& section) {
 }
 
 bool is_bullet_sign(std::string_view word) {
-    return std::ranges::find(bullet_signs, word) != bullet_signs.end();
+    return is_one_of(word, bullet_signs);
 }
 
 std::optional<FoundDates> find_dates(std::string_view line) {

@@ -1,6 +1,7 @@
 // The name at the head of a résumé.
 #include "compiler/portal/found.hpp"
 
+#include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/portal/letters.hpp"
 
@@ -40,16 +41,13 @@ bool is_name_word(std::string_view word) {
     if (count.digits > 0 || word.find_first_of("@/:") != std::string_view::npos) return false;
     const char32_t first = first_character(word).code;
     // scripts without capitals have none to look for
-    return count.letters > 0 && (is_capital(first) || first >= 0x370 ||
-                                 std::ranges::find(particles, word) != particles.end());
+    return count.letters > 0 && (is_capital(first) || first >= 0x370 || is_one_of(word, particles));
 }
 
 bool looks_like_name(std::string_view text) {
     constexpr std::size_t most_words = 5;
     const std::string lower = in_small_letters(text);
-    if (text.empty() || std::ranges::find(not_names, lower) != not_names.end() ||
-        is_usual_title(text))
-        return false;
+    if (text.empty() || is_one_of(lower, not_names) || is_usual_title(text)) return false;
     std::size_t words = 0;
     while (!text.empty()) {
         const std::size_t end = std::min(text.find(' '), text.size());

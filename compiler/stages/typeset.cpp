@@ -1,5 +1,6 @@
 #include "compiler/stages/typeset.hpp"
 
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/composition/hyphenation.hpp"
 #include "compiler/stages/messages.hpp"
 #include "compiler/stages/model/build.hpp"
@@ -18,7 +19,7 @@ void warn_of_unused_tags(const model::Resume& resume, const Choices& choices, st
     const std::vector<std::string> used = selection::tags_of(resume);
     const std::vector<std::string_view> candidates(used.begin(), used.end());
     for (const std::string& tag : choices.tags) {
-        if (std::ranges::find(used, tag) != used.end()) continue;
+        if (is_one_of(tag, used)) continue;
         diagnostics.warning(Place{file, 0, 0, 0},
                             fill<messages::nothing_tagged>(tag, did_you_mean(tag, candidates)));
     }

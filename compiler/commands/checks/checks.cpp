@@ -1,6 +1,7 @@
 // The list, the explanations and the reference page, all from the table of checks.
 #include "compiler/commands/checks/checks.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/printing.hpp"
 
@@ -31,7 +32,7 @@ constexpr const char* introduction =
 
 std::string in_capitals(std::string_view group) {
     std::string title(group);
-    if (title[0] >= 'a' && title[0] <= 'z') title[0] = static_cast<char>(title[0] - 32);
+    title = capitalised(std::move(title));
     return title;
 }
 

@@ -1,4 +1,5 @@
 // Findings in the Static Analysis Results Interchange Format, SARIF 2.1.0 (OASIS, 2020).
+#include "compiler/base/ascii.hpp"
 #include "compiler/commands/command_line.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 
@@ -31,10 +32,7 @@ const char* level_of(advice::Weight weight) {
 std::string uri_of(std::string_view name) {
     std::string uri;
     for (const char c : name) {
-        const bool plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') ||
-                           (c >= '0' && c <= '9') ||
-                           std::string_view("-._~/").find(c) != std::string_view::npos;
-        if (plain)
+        if (is_letter_or_figure(c) || std::string_view("-._~/").find(c) != std::string_view::npos)
             uri += c;
         else
             uri += fmt::format("%{:02X}", static_cast<unsigned char>(c));

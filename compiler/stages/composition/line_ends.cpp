@@ -2,6 +2,7 @@
 #include "compiler/stages/composition/line_ends.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/composition/break_opportunities.hpp"
 
@@ -38,7 +39,7 @@ bool leans(std::string_view before) { // the text before a line's end, its space
         word.insert(word.begin(), small_letter(before.back()));
         before.remove_suffix(1);
     }
-    return std::ranges::find(leaning, std::string_view(word)) != leaning.end();
+    return is_one_of(word, leaning);
 }
 
 utf8proc_category_t category_of_first(std::string_view text) {

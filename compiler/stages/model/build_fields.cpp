@@ -96,7 +96,7 @@ std::optional<Field> read(trade::FieldName name, trade::ValueKind kind, const sy
 }
 
 bool is_tag_character(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-' || c == '_';
+    return is_small_letter(c) || is_figure(c) || c == '-' || c == '_';
 }
 
 bool is_tag(std::string_view name) {

@@ -48,9 +48,8 @@ std::optional<std::string> global_digits(const PhoneParts& number) {
 
 // The characters that RFC 6068, section 2 lets stand in an address; others are percent-encoded.
 bool may_stand_in_mailto(char c) {
-    const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-    const bool digit = c >= '0' && c <= '9';
-    return letter || digit || std::string_view{"-._~!$'*+@"}.find(c) != std::string_view::npos;
+    return is_letter_or_figure(c) ||
+           std::string_view{"-._~!$'*+@"}.find(c) != std::string_view::npos;
 }
 
 }

@@ -1,6 +1,8 @@
 // The case of language tags.
 #include "compiler/stages/model/language_tag.hpp"
 
+#include "compiler/base/ascii.hpp"
+
 #include <algorithm>
 
 namespace quoin::model {
@@ -14,8 +16,7 @@ std::string recommended_case(std::string tag) {
         for (std::size_t i = start; i < end; ++i) {
             const bool upper = !plain && start > 0 && (length == 2 || (length == 4 && i == start));
             char& c = tag[i];
-            if (upper && c >= 'a' && c <= 'z') c = static_cast<char>(c - 32);
-            if (!upper && c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
+            c = upper ? capital_letter(c) : small_letter(c);
         }
     }
     return tag;

@@ -1,6 +1,8 @@
 // Links of inline text: their words, and their addresses.
 #include "compiler/stages/model/text_links.hpp"
 
+#include "compiler/base/ascii.hpp"
+
 #include "grammar/inline.hpp"
 #include "grammar/messages.hpp"
 
@@ -60,7 +62,7 @@ std::string what_is_wrong(std::string_view uri, std::size_t at, std::size_t adde
 void lower_scheme(std::string& uri) {
     const auto end = uri.find(':');
     for (std::size_t i = 0; i < end && i < uri.size(); ++i)
-        if (uri[i] >= 'A' && uri[i] <= 'Z') uri[i] = static_cast<char>(uri[i] | 0x20);
+        uri[i] = small_letter(uri[i]);
 }
 
 template<typename Rule>

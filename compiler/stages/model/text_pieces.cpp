@@ -1,6 +1,7 @@
 // Cuts a value into pieces by the grammar, and tells what stands beside them.
 #include "compiler/stages/model/text_pieces.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/model/figure_ranges.hpp"
 #include "grammar/inline.hpp"
@@ -193,7 +194,7 @@ Neighbour neighbour_of(std::string_view character) {
     if (is_any(character, {"\"", "'", "“", "”", "‘", "’"})) return Neighbour::quote;
     if (is_any(character, {"–", "—"})) return Neighbour::dash;
     if (first == '-') return Neighbour::hyphen;
-    if (first >= '0' && first <= '9') return Neighbour::digit;
+    if (is_figure(first)) return Neighbour::digit;
     const char lower = static_cast<char>(first | 0x20);
     return static_cast<unsigned char>(first) >= 0x80 || (lower >= 'a' && lower <= 'z')
                ? Neighbour::letter

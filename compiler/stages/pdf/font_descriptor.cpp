@@ -1,6 +1,8 @@
 // Metrics and flags from the face's own tables.
 #include "compiler/stages/pdf/font_descriptor.hpp"
 
+#include "compiler/base/ascii.hpp"
+
 #include <hb-ot.h>
 
 #include <algorithm>
@@ -84,10 +86,7 @@ std::string postscript_name(const fonts::Face& face) {
     hb_ot_name_get_utf8(face.hb_face(), HB_OT_NAME_ID_POSTSCRIPT_NAME, HB_LANGUAGE_INVALID, &length,
                         name.data());
     std::string text(name.data(), std::min<std::size_t>(length, name.size() - 1));
-    std::erase_if(text, [](char c) {
-        const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-        return !letter && !(c >= '0' && c <= '9') && c != '-';
-    });
+    std::erase_if(text, [](char c) { return !is_letter_or_figure(c) && c != '-'; });
     return text.empty() ? "Font" : text;
 }
 

@@ -2,6 +2,8 @@
 // order and holds no empty element.
 #include "compiler/stages/pdf/structure_tree.hpp"
 
+#include "compiler/base/ascii.hpp"
+
 #include <algorithm>
 #include <stdexcept>
 
@@ -16,7 +18,7 @@ const char* list_numbering(std::string_view label) {
     if (label.starts_with("•")) return "Disc";
     if (label.starts_with("◦") || label.starts_with("○")) return "Circle";
     if (label.starts_with("▪") || label.starts_with("■")) return "Square";
-    if (!label.empty() && label.front() >= '0' && label.front() <= '9') return "Decimal";
+    if (!label.empty() && is_figure(label.front())) return "Decimal";
     return "None";
 }
 

@@ -31,7 +31,7 @@ std::string folded_label(std::string_view spelled) {
     for (const char c : spelled) {
         const bool is_space = c == ' ' || c == '\t';
         if (space && !is_space) folded += '-';
-        if (!is_space) folded += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        if (!is_space) folded += small_letter(c);
         space = is_space;
     }
     return folded;

@@ -1,6 +1,7 @@
 // The steps of a path by the grammar of themes.
 #include "compiler/stages/theme/icons.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/read_by_grammar.hpp"
 
@@ -77,7 +78,7 @@ void check_pieces(const std::vector<PatternPiece>& pieces, const Theme& theme, P
 std::optional<std::string> read_icon_name(const ThemeLine& line, Diagnostics& diagnostics) {
     std::string name = line.value.joined();
     const bool fits = std::ranges::all_of(
-        name, [](char letter) { return (letter >= 'a' && letter <= 'z') || letter == '-'; });
+        name, [](char letter) { return is_small_letter(letter) || letter == '-'; });
     if (fits) return name;
     diagnostics.error(line.place, fill<messages::icon_name>(name));
     return std::nullopt;
