@@ -287,6 +287,10 @@ inline constexpr FindingRow doubled_word{"'{} {}' has one word twice", "take one
 
 inline constexpr FindingRow misspelt{"{} is not in the dictionary of US English"};
 inline constexpr Message near_words = "{}? If it is right as it is, add it to 'words'";
+inline constexpr FindingRow word_slip{"{} is a slip here for {}"};
+inline constexpr Message write_word = "write {}";
+inline constexpr Message write_word_or_keep =
+    "write {}. If it is right as it is, add it to 'words'";
 
 // --- the page
 
@@ -350,5 +354,6 @@ inline constexpr FindingRow accepted_twice{"{} is set aside twice, first in line
                                            "keep one of them, and one reason"};
 inline constexpr FindingRow idle_acceptance{"{} is accepted, and there is nothing of it",
                                             "take it out of 'accept'"};
+inline constexpr Message accepted_for = "{} (accepted: {})";
 
 }

@@ -1,5 +1,7 @@
 // Spelling of what the writer worded. Names, addresses, links and technical words are passed over:
 // they are in no dictionary, and no fault.
+#include "compiler/advice/spelling_checks.hpp"
+
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/consistency.hpp"
 #include "compiler/advice/lists.hpp"
@@ -11,39 +13,52 @@
 #include <algorithm>
 #include <array>
 #include <set>
-#include <unordered_set>
 
 namespace quoin::advice {
 
+KnownWords::KnownWords(const model::Resume& resume) {
+    for (const std::string& phrase : resume.settings.words)
+        add(phrase);
+    for (const model::Gloss& gloss : resume.settings.glosses)
+        add(gloss.words); // in another language, or an abbreviation
+    visit_texts(resume, [&](const TextInResume& part) {
+        if (part.field && has(part.field->name, trade::Trait::names)) add(part.text.plain());
+    });
+}
+
+bool KnownWords::holds(std::string_view word) const {
+    std::string lower = lower_case(word);
+    if (words_.contains(lower)) return true;
+    return lower.ends_with("'s") && words_.contains(lower.substr(0, lower.size() - 2));
+}
+
+void KnownWords::add(std::string_view phrase) {
+    for (const WordAt& word : words_in(phrase))
+        words_.insert(lower_case(word.word));
+    words_.insert(lower_case(phrase));
+}
+
+bool is_judged(const model::Resume& resume) {
+    const std::string language = lower_case(*resume.settings.language);
+    return language == "en" || language == "en-us";
+}
+
+bool is_spelled(const TextInResume& part) {
+    if (!part.field) return true;
+    if (part.in_heading) return part.field->name == trade::FieldName::headline;
+    return !has(part.field->name, trade::Trait::names);
+}
+
+std::string straight(std::string_view text) {
+    constexpr std::string_view typographic = "\u2019";
+    std::string result(text);
+    for (std::size_t at = result.find(typographic); at != std::string::npos;
+         at = result.find(typographic, at))
+        result.replace(at, typographic.size(), "'");
+    return result;
+}
+
 namespace {
-
-class Known {
-public:
-    explicit Known(const model::Resume& resume) {
-        for (const std::string& phrase : resume.settings.words)
-            add(phrase);
-        for (const model::Gloss& gloss : resume.settings.glosses)
-            add(gloss.words); // in another language, or an abbreviation
-        visit_texts(resume, [&](const TextInResume& part) {
-            if (part.field && has(part.field->name, trade::Trait::names)) add(part.text.plain());
-        });
-    }
-
-    bool holds(std::string_view word) const {
-        std::string lower = lower_case(word);
-        if (words_.contains(lower)) return true;
-        return lower.ends_with("'s") && words_.contains(lower.substr(0, lower.size() - 2));
-    }
-
-private:
-    void add(std::string_view phrase) {
-        for (const WordAt& word : words_in(phrase))
-            words_.insert(lower_case(word.word));
-        words_.insert(lower_case(phrase));
-    }
-
-    std::unordered_set<std::string> words_;
-};
 
 // Node, iPad, GIS, McCarthy; not a plain small word.
 bool has_capital(std::string_view word) {
@@ -53,15 +68,6 @@ bool has_capital(std::string_view word) {
 bool has_inner_capital(std::string_view word) {
     return std::ranges::any_of(word.substr(std::min<std::size_t>(1, word.size())),
                                is_capital_letter);
-}
-
-std::string straight(std::string_view word) { // with ' for its typographic apostrophes
-    constexpr std::string_view typographic = "\u2019";
-    std::string result(word);
-    for (std::size_t at = result.find(typographic); at != std::string::npos;
-         at = result.find(typographic, at))
-        result.replace(at, typographic.size(), "'");
-    return result;
 }
 
 struct SpelledWord {
@@ -157,7 +163,7 @@ std::string possessed(std::string_view word) {
     return std::string(word.ends_with("'s") ? word.substr(0, word.size() - 2) : word);
 }
 
-bool is_right(const SpelledWord& spelled, const std::string& word, const Known& known,
+bool is_right(const SpelledWord& spelled, const std::string& word, const KnownWords& known,
               const english::Language& language) {
     if (word.size() < 3 || known.holds(word) || language.spelled_right(word)) return true;
     const std::string small = lower_case(word);
@@ -196,7 +202,7 @@ std::string suggestions(const std::vector<std::string>& near) {
     return fill<messages::near_words>(listed(shown));
 }
 
-void check_word(const SpelledWord& spelled, const model::Text& text, const Known& known,
+void check_word(const SpelledWord& spelled, const model::Text& text, const KnownWords& known,
                 const english::Language& language, std::vector<Finding>& findings) {
     const std::string word = possessed(spelled.word);
     if (is_right(spelled, word, known, language)) return;
@@ -210,7 +216,7 @@ void check_word(const SpelledWord& spelled, const model::Text& text, const Known
 }
 
 // A compound by its parts, if it is not right as a whole: e-filed, co-led.
-void check_parts(const SpelledWord& spelled, const model::Text& text, const Known& known,
+void check_parts(const SpelledWord& spelled, const model::Text& text, const KnownWords& known,
                  const english::Language& language, std::vector<Finding>& findings) {
     const std::string& word = spelled.word;
     if (word.find('-') == std::string::npos || known.holds(word) || language.spelled_right(word))
@@ -225,21 +231,14 @@ void check_parts(const SpelledWord& spelled, const model::Text& text, const Know
     }
 }
 
-// The dictionary of another English may not be there, and other languages are not judged.
-bool is_judged(const model::Resume& resume) {
-    const std::string language = lower_case(*resume.settings.language);
-    return language == "en" || language == "en-us";
-}
-
 void spelling(const ProofContext& context, std::vector<Finding>& findings) {
     if (!is_judged(context.resume)) return;
-    const Known known(context.resume);
+    const KnownWords known(context.resume);
     constexpr std::size_t most = 100; // of more words the language is another
     std::set<std::string> seen;
     const std::size_t before = findings.size();
     visit_texts(context.resume, [&](const TextInResume& part) {
-        if (part.in_heading && part.field && part.field->name != trade::FieldName::headline) return;
-        if (part.field && has(part.field->name, trade::Trait::names)) return;
+        if (!is_spelled(part)) return;
         for (const SpelledWord& word :
              words_to_check(part.text, part.bullet != nullptr, context.language)) {
             if (findings.size() - before >= most || seen.size() >= 50 * most) return;
@@ -257,6 +256,14 @@ constexpr std::array spelling_table{
         "One misspelt word is reason enough to put a résumé aside, and a portal does not find it.",
         "Hunspell's dictionary en_US, and WordNet", "- Recieved 14 deliveries a week",
         "- Received 14 deliveries a week", spelling},
+    Check{"word-slip", Weight::must, "spelling",
+          "No word is a slip for another that a dictionary has as well, as the words beside it "
+          "show: 'manger' for 'manager', 'there' for 'their', 'a hour'. Italics, quotations, names "
+          "and your 'words' are passed over.",
+          "No dictionary finds it, and a reader does: these are the slips that are told on.",
+          "common practice, by the pairs of words that guides to usage list; parts of speech from "
+          "WordNet",
+          "- Trained there costumers", "- Trained their customers", word_slips},
 };
 
 }

@@ -2,10 +2,13 @@
 #include "compiler/english/language.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/english/articles.hpp"
 #include "compiler/english/reading.hpp"
 #include "compiler/english/spelling.hpp"
 #include "compiler/english/stronger_verbs.hpp"
+#include "compiler/english/word_slips.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace quoin::english {
@@ -44,6 +47,16 @@ BulletReading Language::read_bullet(std::string_view text, std::span<const Exten
         reading.stronger_verbs =
             stronger_for(sentence, {opening.first, opening.last, opening.tense});
     return reading;
+}
+
+std::vector<WordSlip> Language::word_slips(std::string_view text,
+                                           std::span<const Extent> titles) const {
+    const Sentence sentence(text, titles, lexicon_);
+    std::vector<WordSlip> slips = find_word_slips(sentence);
+    const auto articles = find_article_slips(sentence);
+    slips.insert(slips.end(), articles.begin(), articles.end());
+    std::ranges::sort(slips, {}, [](const WordSlip& slip) { return slip.extent.offset; });
+    return slips;
 }
 
 std::optional<std::string> Language::past_of(std::string_view verb) const {

@@ -53,6 +53,13 @@ struct BulletReading {
     std::vector<std::string> stronger_verbs;
 };
 
+// A word that is right by itself and wrong where it stands: `manger` for `manager`.
+struct WordSlip {
+    Extent extent;
+    std::string meant;
+    bool certain = false; // it may be mended unasked
+};
+
 class Language {
 public:
     // `data_folder` holds `dictionaries/`; it is not read before a spelling is asked for.
@@ -63,6 +70,9 @@ public:
 
     // `titles` are pieces in italics, in order: the words of a title are not the writer's own.
     BulletReading read_bullet(std::string_view text, std::span<const Extent> titles = {}) const;
+    // In the order of the text.
+    std::vector<WordSlip> word_slips(std::string_view text,
+                                     std::span<const Extent> titles = {}) const;
     // Past and present form of a verb in any form; none if it is not surely a verb.
     std::optional<std::string> past_of(std::string_view verb) const;
     std::optional<std::string> base_of(std::string_view verb) const;

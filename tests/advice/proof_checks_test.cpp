@@ -204,6 +204,8 @@ const Case cases[] = {
     {"doubled-word", "acres of eelgrass", "acres of /Of of Tides/ and \"The The Tide\" eelgrass", ""},
     {"doubled-word", "acres of eelgrass", "acres of \"Tide\" of of eelgrass", "'of of'"},
     // spelling: tests/advice/spelling_checks_test.cpp
+    {"word-slip", "- Run rescue", "- Train shift mangers\n- Run rescue", "for 'managers'"},
+    {"word-slip", "- Run rescue", "- Build a manger for horses\n- Run rescue", ""},
     {"spelling", "- Counted 212", "- Conuted 212", "Counted"},
     {"spelling", "- Counted 212", "- Surveyed 212", ""},
     // privacy

@@ -15,6 +15,7 @@
 #include <functional>
 #include <map>
 #include <random>
+#include <sstream>
 #include <string>
 #include <thread>
 #include <vector>
@@ -322,6 +323,91 @@ TEST_CASE("the cost of a slip: against every way to make it") {
         const int most = static_cast<int>(random() % 12);
         CHECK(english::slip_cost(typed, meant, most) ==
               std::min(most + 1, cost_by_trying(typed, meant)));
+    }
+}
+
+namespace {
+
+struct SlipRow {
+    bool slip = false;
+    std::string typed, meant, text;
+};
+
+std::vector<SlipRow> slip_rows() {
+    std::ifstream file(std::string(QUOIN_SOURCE_FOLDER) + "/tests/advice/word_slips.tsv");
+    std::vector<SlipRow> rows;
+    for (std::string line; std::getline(file, line);) {
+        if (line.starts_with('#')) continue;
+        std::istringstream columns(line);
+        SlipRow row;
+        std::string kind;
+        std::getline(columns, kind, '\t');
+        std::getline(columns, row.typed, '\t');
+        std::getline(columns, row.meant, '\t');
+        std::getline(columns, row.text, '\t');
+        row.slip = kind == "slip";
+        rows.push_back(row);
+    }
+    return rows;
+}
+
+}
+
+// One cause, one finding: what is a slip for another word is not misspelt besides.
+TEST_CASE("word slips: each is told once, and clean lines are silent") {
+    int right = 0, wrong = 0, all = 0;
+    for (const SlipRow& row : slip_rows()) {
+        CAPTURE(row.text);
+        const auto findings = misspelt("- " + row.text + "\n");
+        const std::string told = "'" + row.typed + "' is a slip here for '" + row.meant + "'";
+        const bool found = findings.size() == 1 && findings.front().text == told;
+        all += row.slip;
+        right += row.slip && found;
+        wrong += row.slip ? !findings.empty() && !found : !findings.empty();
+        if (!row.slip) CHECK(findings.empty());
+    }
+    REQUIRE(all >= 150);
+    MESSAGE("word slips: " << right << " of " << all << " told, " << wrong << " false");
+    CHECK(wrong == 0);
+    CHECK(right >= all * 0.95);
+}
+
+TEST_CASE("word slips: a certain one is mended, with its capital") {
+    const auto mended = [](const std::string& lines) {
+        const auto findings = misspelt(lines);
+        REQUIRE(findings.size() == 1);
+        const auto& mend = findings.front().safe_mend;
+        return mend.empty() ? std::string("-") : mend.front().replacement;
+    };
+    CHECK(mended("- Assistant Manger of a shop\n") == "Manager");
+    CHECK(mended("- Improved it's reach among teens\n") == "its");
+    CHECK(mended("- Finished 2 weeks earlier then planned\n") == "than");
+    CHECK(mended("- Helped a *manger* plan shifts\n") == "manager");
+    CHECK(mended("- Prepared food an water for 40 riders\n") == "-"); // `and` may be meant
+    CHECK(misspelt("- Assistant manger of a shop\n", "words: manger\n").empty());
+    CHECK(misspelt("- Wrote /The Pubic Library/ and \"Their is Hope\"\n").empty());
+}
+
+// The Chicago Manual of Style, 7.33 (17th edition): `a` and `an` go by the sound, also of letters.
+TEST_CASE("word slips: a and an go by the sound") {
+    for (const std::string good :
+         {"an hour",     "a European",   "a one-time",   "an MRI",        "a URL",     "an 8-hour",
+          "an 11-week",  "a 110-page",   "a 1,100-page", "an 1,100-page", "a NASA",    "an x-ray",
+          "an M",        "a U-turn",     "an iOS",       "an RFP",        "an unused", "a unit",
+          "a utility",   "an uninsured", "a UNICEF",     "an LED",        "an honest", "a historic",
+          "an historic", "an SQL",       "a SQL",        "a used",        "an urn",    "a $500",
+          "an $800",     "a Ubuntu",     "an Ubuntu",    "a mRNA",        "an mRNA",   "a PhD",
+          "an EMT"}) {
+        CAPTURE(good);
+        CHECK(misspelt("- Had " + good + " post\n").empty());
+    }
+    for (const std::string bad :
+         {"a hour",    "an European", "an one-time", "a MRI",     "an URL",  "a 8-hour",
+          "a 18-week", "an 110-page", "a x-ray",     "an U-turn", "a iOS",   "a RFP",
+          "a unused",  "an unit",     "an utility",  "a honest",  "an used", "a urn",
+          "an $500",   "a $800",      "an PhD",      "a EMT",     "a apple", "an pear"}) {
+        CAPTURE(bad);
+        CHECK(misspelt("- Had " + bad + " post\n").size() == 1);
     }
 }
 

@@ -29,6 +29,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     require_within(reading.first_person, size);
     require_within(reading.passive, size);
     require(reading.stronger_verbs.size() <= 3);
+    for (const quoin::english::WordSlip& slip : language.word_slips(text)) {
+        require(slip.extent.length > 0 && slip.extent.offset + slip.extent.length <= size);
+        require(!slip.meant.empty());
+    }
     if (const auto base = language.base_of(text)) require(!base->empty());
     require(language.base_of(text).has_value() == language.past_of(text).has_value());
     return 0;

@@ -190,7 +190,7 @@ TEST_CASE("words: each list by itself changes what is read") {
     };
     // of spelling and of making forms: spelling_checks_test.cpp, language_test.cpp
     const std::set<List> elsewhere{List::trade_words, List::technical_names, List::stressed_on_l,
-                                   List::first_parts};
+                                   List::first_parts, List::word_slips};
     const auto bullets = labelled("bullets_tuning.tsv");
     for (std::size_t i = 0; i < list_count; ++i) {
         const auto list = static_cast<List>(i);

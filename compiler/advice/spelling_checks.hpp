@@ -1,0 +1,33 @@
+// What the checks of spelling share. Their table is in spelling_checks.cpp.
+#pragma once
+
+#include "compiler/advice/check.hpp"
+#include "compiler/advice/walk.hpp"
+
+#include <string>
+#include <string_view>
+#include <unordered_set>
+
+namespace quoin::advice {
+
+// Words that are right here, whatever a dictionary has: those of `words:`, of abbreviations, of
+// other languages and of names.
+class KnownWords {
+public:
+    explicit KnownWords(const model::Resume& resume);
+    bool holds(std::string_view word) const;
+
+private:
+    void add(std::string_view phrase);
+
+    std::unordered_set<std::string> words_;
+};
+
+// The dictionary of another English may not be there, and other languages are not judged.
+bool is_judged(const model::Resume& resume);
+bool is_spelled(const TextInResume& part);   // worded by the writer, no name or contact
+std::string straight(std::string_view text); // with ' for typographic apostrophes
+
+void word_slips(const ProofContext& context, std::vector<Finding>& findings); // word_slips.cpp
+
+}
