@@ -33,7 +33,7 @@ enum Kind : Kinds {
     noun = 1u << 15, // may be one
     plural = 1u << 16,
     person = 1u << 17,
-    verb = 1u << 18, // a base that is a verb before all
+    verb = 1u << 18, // a present form of what is a verb before all
     base = 1u << 19, // may be the base of a verb
     past = 1u << 20, // a past or a participle, and no base
     gerund = 1u << 21,
@@ -99,7 +99,7 @@ Kinds open_kinds(const Sentence& sentence, std::size_t i) {
     if (past_only) kinds |= past;
     if (forms.gerund) kinds |= gerund;
     if (forms.base) kinds |= base;
-    if (forms.base && mostly_verb(*forms.verb) && !is_often_adjective(*forms.verb)) kinds |= verb;
+    if (verb_only && !is_often_adjective(*forms.verb)) kinds |= verb;
     if (as_adjective) kinds |= adjective;
     if (!past_only && !as_adjective && !verb_only) kinds |= noun;
     if (is_plural_noun(sentence, i) && !verb_only) kinds |= plural;
