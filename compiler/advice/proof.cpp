@@ -88,6 +88,17 @@ std::vector<const Check*> all_checks() {
     return all;
 }
 
+void take_back_set_aside(Proof& proof) {
+    for (SetAside& one : proof.set_aside) {
+        std::string& last =
+            one.finding.suggestion.empty() ? one.finding.text : one.finding.suggestion;
+        last = fill<messages::accepted_for>(last, one.acceptance->reason);
+        proof.findings.push_back(std::move(one.finding));
+    }
+    proof.set_aside.clear();
+    std::ranges::stable_sort(proof.findings, {}, finding_place);
+}
+
 const Check* find_check(std::string_view name) {
     const auto all = all_checks();
     const auto found = std::ranges::find(all, name, &Check::name);

@@ -22,6 +22,9 @@ struct Proof {
 // An acceptance that names no check, or one that found nothing, is a finding too.
 Proof run_proof(const ProofContext& context);
 
+// What was set aside stands among the findings again, with the reason that the résumé gives.
+void take_back_set_aside(Proof& proof);
+
 const Check* find_check(std::string_view name);  // null if there is none
 std::size_t check_number(std::string_view name); // its index in all_checks()
 Weight weight_of(const Finding& finding);

@@ -45,9 +45,11 @@ inline constexpr Message thin_page = "the {} page is only {} full; fill it to a 
 
 // Checks and mends
 inline constexpr Message no_check = "there is no check {}{}";
-inline constexpr Message marked_several = "--marked marks one résumé; name one file at a time";
 inline constexpr Message marked_over_source = "--marked would write over the résumé itself";
 inline constexpr Message marked_and_more = "standard output holds one thing; give --marked a file";
+inline constexpr Message summary_no_sarif =
+    "--summary is text or JSON, and does not go with --format sarif";
+inline constexpr Message summary_or_roster = "--roster is a line, --summary is several; give one";
 inline constexpr Message left_to_mend = "left for you to mend, for made by itself the change would "
                                         "have the file read in another way";
 

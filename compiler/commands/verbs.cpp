@@ -49,6 +49,8 @@ ExitCode do_proof(const Given& given) {
                               .choices = choices_of(given),
                               .strict = given.has("strict"),
                               .summary = given.has("summary"),
+                              .roster = given.has("roster"),
+                              .ignore_accept = given.has("ignore-accept"),
                               .marked = given.text("marked")});
 }
 
@@ -125,13 +127,15 @@ constexpr Option options[] = {
     {"proof", "--theme NAME", "the theme to set the page in, as for set"},
     {"proof", "--paper SIZE", "letter or a4", "paper size: letter, a4"},
     {"proof", "--strict", "fail for what should be mended, too"},
+    {"proof", "--summary", "say in a few lines what matters most, and what is good already"},
     {.verb = "proof",
-     .form = "--summary",
-     .does = "say in a few lines what matters most, and what is good already",
+     .form = "--roster",
+     .does = "say in one line a résumé: verdict, counts, page, what is set aside",
      .excludes = "format",
-     .refusal = "--summary is text, and does not go with --format {}"},
+     .refusal = "--roster is text; --summary --format {} tells programs the same"},
+    {"proof", "--ignore-accept", "list what the résumé sets aside by 'accept', too"},
     {"proof", "--marked FILE",
-     "write the page to FILE, a PDF, with every finding noted at its words"},
+     "write the page with every finding noted at its words to FILE; of several, to a folder"},
     {"proof", "--format FORMAT", "text, json or sarif", "format: text, json, sarif"},
     {"mend", "--dry-run", "print what would change, and change nothing"},
     {.verb = "checks",

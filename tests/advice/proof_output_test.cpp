@@ -281,6 +281,53 @@ TEST_CASE("proof output: the summary counts what is left in words") {
     }
 }
 
+// What must be mended is no less so for being accepted.
+TEST_CASE("proof output: what is set aside is counted, and taken back for an adviser") {
+    struct Case {
+        std::string accept, phone, verdict, aside, roster;
+    };
+    const Case cases[] = {
+        {"phone-form (mine)", "555-0142",
+         ": not ready: 'accept' sets aside one thing that must be mended\n",
+         "  set aside by 'accept': one finding of [phone-form]; --ignore-accept lists it\n",
+         ": not ready; 0 must, 0 should, 1 to consider; 1 page at 10.9 pt; 1 set aside, 1 of them "
+         "must\n"},
+        {"voicemail (mine)", "555-0142", ": not ready: one thing to mend before anyone sees it\n",
+         "  set aside by 'accept': one finding of [voicemail]; --ignore-accept lists it\n",
+         ": not ready; 1 must, 0 should, 0 to consider; 1 page at 10.9 pt; 1 set aside\n"},
+        {"voicemail (mine)", "(360) 555-0142", ": ready to send\n",
+         "  set aside by 'accept': one finding of [voicemail]; --ignore-accept lists it\n",
+         ": ready; 0 must, 0 should, 0 to consider; 1 page at 10.9 pt; 1 set aside\n"},
+    };
+    for (const Case& c : cases) {
+        CAPTURE(c.accept);
+        const Folder folder;
+        std::string text = fixtures::clean_with("(360) 555-0142", c.phone);
+        text.insert(text.find("updated:"), "accept: " + c.accept + "\n");
+        const auto all = read_all(folder.write("a.resume", text));
+        commands::Proofread& one = *all.front();
+        CHECK(proof_summary(one).find(c.verdict) != std::string::npos);
+        CHECK(proof_summary(one).find(c.aside) != std::string::npos);
+        CHECK(proof_roster(one) == one.input + c.roster);
+        const auto json = commands::summary_json(all)["files"][0];
+        CHECK(json["set_aside"]["must"].get<int>() + json["set_aside"]["consider"].get<int>() == 1);
+        CHECK(json["page"]["pages"] == 1);
+        CHECK(proof_summary(one).find(json["text"].get<std::string>()) != std::string::npos);
+        take_back_set_aside(one.proof);
+        CHECK(one.proof.set_aside.empty());
+        CHECK(proof_text(one, false).find("(accepted: mine)\n") != std::string::npos);
+    }
+}
+
+TEST_CASE("proof output: the roster and the summary of what is no page yet") {
+    const Folder folder;
+    const auto all = read_all(folder.write("a.resume", "nam: Al Bay\n"));
+    CHECK(proof_roster(*all.front()) ==
+          all.front()->input +
+              ": not ready; 0 must, 0 should, 0 to consider; no page; nothing set aside\n");
+    CHECK(commands::summary_json(all)["files"][0]["page"].is_null());
+}
+
 TEST_CASE("proof output: the reference page is the one in grammar/") {
     CHECK(commands::reference_page() ==
           fixtures::contents(fs::path(QUOIN_SOURCE_FOLDER) / "grammar/checks.md"));

@@ -164,7 +164,7 @@ def check_use(folder, tally):
     copy.write_bytes(source.read_bytes())
     for arguments, code, message in [
         (["--marked", out, "--mend", copy], 2, "write 'quoin mend FILE'"),
-        (["--marked", out, copy, source], 2, "marks one résumé"),
+        (["--marked", out, copy, source], 2, "is not a folder"),
         (["--marked", copy, copy], 2, "would write over the résumé itself"),
         (["--marked", "-", "--format", "json", copy], 2, "standard output holds one thing"),
         (["--marked", out, broken], 1, "unknown label 'nam'"),

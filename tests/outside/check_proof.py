@@ -69,7 +69,7 @@ def check_wrong_use():
         (["proof", "-", "-"], "standard input can be read once"),
         (["proof", "--format", "xml", "a.resume"], "unknown format 'xml'"),
         (["proof", "--sumary", "a.resume"], "did you mean '--summary'?"),
-        (["proof", "--summary", "--format", "json", "a.resume"], "does not go with --format json"),
+        (["proof", "--summary", "--format", "sarif", "a.resume"], "does not go with --format sarif"),
         (["proof", "--mend", "a.resume"], "write 'quoin mend FILE'"),
         (["proof", "--dry-run", "a.resume"], "write 'quoin mend --dry-run FILE'"),
         (["proof", "--list"], "unknown option '--list'"),

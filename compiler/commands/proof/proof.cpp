@@ -1,13 +1,16 @@
 #include "compiler/commands/proof/proof.hpp"
 
+#include "compiler/base/json_text.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/printing.hpp"
+#include "compiler/commands/proof/marked_targets.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
 
 #include <fmt/format.h>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <cstdio>
@@ -31,30 +34,43 @@ bool fails(const Proofread& one, bool strict) {
 }
 
 // False if it could not be written, which is said.
-bool write_marked(const Proofread& one, const ProofRequest& request, const ProofTools& tools,
+bool write_marked(const Proofread& one, const std::string& target, const ProofTools& tools,
                   const std::optional<std::int64_t>& epoch) {
     if (!one.typeset) return false; // and its errors are said
     const auto time = document_time(epoch, one.typeset->resume.settings);
-    const auto fault = write_file(request.marked, marked_proof(one, tools, time));
+    const auto fault = write_file(target, marked_proof(one, tools, time));
     if (fault) fmt::print(stderr, "quoin proof: {}\n", *fault);
     return !fault;
 }
 
 std::string text_for(const Proofread& one, const ProofRequest& request) {
+    if (request.roster) return proof_roster(one);
     if (request.summary) return proof_summary(one);
     return one.resume ? proof_text(one, isatty(STDOUT_FILENO) == 1) : std::string{};
 }
 
-ExitCode report_all(const ProofRequest& request, const ProofTools& tools,
-                    const std::optional<std::int64_t>& epoch) {
+std::string text_for_programs(Proofreads all, const ProofRequest& request) {
+    return request.summary ? json_text(summary_json(all)) : proof_for_programs(all, request.format);
+}
+
+std::unique_ptr<Proofread> proofread_for(const std::string& input, const ProofRequest& request,
+                                         const ProofTools& tools) {
+    auto one = proofread(input, request.choices, tools);
+    if (request.ignore_accept) take_back_set_aside(one->proof);
+    print_messages(all_messages(one->diagnostics, one->sources, isatty(STDERR_FILENO) == 1));
+    return one;
+}
+
+// `marked` holds a target for each input, or nothing.
+ExitCode report_all(const ProofRequest& request, const std::vector<std::string>& marked,
+                    const ProofTools& tools, const std::optional<std::int64_t>& epoch) {
     ExitCode code = ExitCode::done;
     std::vector<std::unique_ptr<Proofread>> all;
     const bool whole = request.format != "text"; // printed when all are read
-    for (const std::string& input : request.inputs) {
-        auto one = proofread(input, request.choices, tools);
-        print_messages(all_messages(one->diagnostics, one->sources, isatty(STDERR_FILENO) == 1));
+    for (std::size_t i = 0; i < request.inputs.size(); ++i) {
+        auto one = proofread_for(request.inputs[i], request, tools);
         if (fails(*one, request.strict)) code = ExitCode::errors;
-        if (!request.marked.empty() && !write_marked(*one, request, tools, epoch))
+        if (!marked.empty() && !write_marked(*one, marked[i], tools, epoch))
             code = ExitCode::errors;
         if (request.marked == "-") continue; // the page takes the findings' place
         if (whole)
@@ -62,29 +78,24 @@ ExitCode report_all(const ProofRequest& request, const ProofTools& tools,
         else if (!print_proof(text_for(*one, request)))
             return ExitCode::errors;
     }
-    if (whole && !print_proof(proof_for_programs(all, request.format))) return ExitCode::errors;
+    if (whole && !print_proof(text_for_programs(all, request))) return ExitCode::errors;
     return code;
 }
 
-// What --marked does not go with.
-std::optional<ExitCode> check_marked(const ProofRequest& request) {
-    if (request.marked.empty()) return std::nullopt;
-    if (request.inputs.size() > 1) return wrong_use("proof", fill<messages::marked_several>());
-    std::error_code none; // a file that is not there is not the source
-    if (request.marked != "-" &&
-        std::filesystem::equivalent(request.marked, request.inputs.front(), none))
-        return wrong_use("proof", fill<messages::marked_over_source>());
-    if (request.marked == "-" && (request.format != "text" || request.summary))
-        return wrong_use("proof", fill<messages::marked_and_more>());
+// What of the request does not go together.
+std::optional<std::string> wrong_together(const ProofRequest& request) {
+    if (request.summary && request.format == "sarif") return fill<messages::summary_no_sarif>();
+    if (request.summary && request.roster) return fill<messages::summary_or_roster>();
+    if (std::ranges::count(request.inputs, "-") > 1) return fill<messages::dash_twice>();
     return std::nullopt;
 }
 
 }
 
 ExitCode run_proof_command(const ProofRequest& request) {
-    if (const auto code = check_marked(request)) return *code;
-    if (std::ranges::count(request.inputs, "-") > 1)
-        return wrong_use("proof", fill<messages::dash_twice>());
+    std::vector<std::string> marked;
+    if (const auto fault = wrong_together(request)) return wrong_use("proof", *fault);
+    if (const auto fault = plan_marked(request, marked)) return wrong_use("proof", *fault);
     std::optional<std::int64_t> epoch;
     if (!read_epoch(epoch)) return wrong_use("proof", fill<messages::epoch>());
 
@@ -93,7 +104,7 @@ ExitCode run_proof_command(const ProofRequest& request) {
     if (!fonts) return ExitCode::errors;
     const english::Language language(data);
     const ProofTools tools{data, *fonts, language, reading_day(epoch)};
-    return report_all(request, tools, epoch);
+    return report_all(request, marked, tools, epoch);
 }
 
 }

@@ -13,9 +13,13 @@ struct ProofRequest {
     std::vector<std::string> inputs; // `-` is standard input
     std::string format = "text";     // or `json`, `sarif`
     stages::Choices choices;
-    bool strict = false;  // a should fails, too
-    bool summary = false; // a few lines in place of the findings
-    std::string marked;   // write the pages with their findings to this PDF; `-`: standard output
+    bool strict = false;        // a should fails, too
+    bool summary = false;       // a few lines in place of the findings
+    bool roster = false;        // one line in their place
+    bool ignore_accept = false; // what the résumé sets aside is a finding as any other
+    // Write the pages with their findings to this PDF; `-`: standard output; of several, the folder
+    // that each goes to.
+    std::string marked;
 };
 
 // Findings go to standard output, errors in a file to standard error. ExitCode::errors if there is

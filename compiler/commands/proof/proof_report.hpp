@@ -10,6 +10,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
+#include <array>
 #include <filesystem>
 #include <map>
 #include <memory>
@@ -52,10 +53,23 @@ nlohmann::ordered_json proof_json(Proofreads all);
 nlohmann::ordered_json proof_sarif(Proofreads all);                      // SARIF 2.1.0
 std::string proof_for_programs(Proofreads all, std::string_view format); // "json" or "sarif"
 std::string proof_summary(const Proofread& one);
+nlohmann::ordered_json summary_json(Proofreads all);
+std::string proof_roster(const Proofread& one); // one line
+
+using Counts = std::array<std::size_t, 3>; // by advice::Weight
+
+struct PageTaken { // by the résumé, as far as it can be typeset
+    std::size_t pages = 0, allowed = 0;
+    double size = 0; // pt, of the text
+};
 
 struct Verdict {
+    std::string_view word; // "ready", "nearly ready" or "not ready"
     std::string readiness; // "ready to send"
     std::string good;      // what is good already, parted by `;`; may be empty
+    Counts found{}, set_aside{};
+    std::vector<const advice::Finding*> first; // of each check that matters most, one; the heaviest
+    std::optional<PageTaken> page;
 };
 Verdict verdict_of(const Proofread& one);
 

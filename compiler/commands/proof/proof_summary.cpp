@@ -2,6 +2,7 @@
 #include "compiler/commands/proof/proof_report.hpp"
 
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
 
 #include <fmt/format.h>
 
@@ -38,11 +39,11 @@ std::vector<Tally> by_importance(const advice::Proof& proof) {
     return order;
 }
 
-std::size_t count_of(const std::vector<Tally>& tallies, advice::Weight weight) {
-    std::size_t count = 0;
-    for (const Tally& tally : tallies)
-        if (tally.check->weight == weight) count += tally.count;
-    return count;
+Counts counts_of(const auto& findings, const auto& as_finding) {
+    Counts counts{};
+    for (const auto& one : findings)
+        ++counts.at(static_cast<std::size_t>(weight_of(as_finding(one))));
+    return counts;
 }
 
 const Diagnostic* first_error(const Proofread& one) {
@@ -51,21 +52,50 @@ const Diagnostic* first_error(const Proofread& one) {
     return found == all.end() ? nullptr : &*found;
 }
 
-std::string readiness(const Proofread& one, const std::vector<Tally>& tallies) {
-    const std::size_t musts = count_of(tallies, advice::Weight::must);
-    const std::size_t shoulds = count_of(tallies, advice::Weight::should);
+struct Readiness {
+    std::string_view word;
+    std::string text;
+};
+
+// What must be mended is no less so for being accepted.
+Readiness unready(std::size_t musts, std::size_t accepted) {
+    if (musts == 0)
+        return {"not ready", fmt::format("not ready: 'accept' sets aside {} that must be mended",
+                                         advice::counted(accepted, "thing", "things"))};
+    std::string text = fmt::format("not ready: {} to mend before anyone sees it",
+                                   advice::counted(musts, "thing", "things"));
+    if (accepted > 0)
+        text += fmt::format(", and {} that 'accept' sets aside",
+                            advice::counted(accepted, "more", "more"));
+    return {"not ready", text};
+}
+
+Readiness readiness(const Proofread& one, const Counts& found, const Counts& accepted) {
     constexpr std::size_t few = 3;
-    if (first_error(one)) return "not ready: no page can be made of it yet";
-    if (musts > 0)
-        return fmt::format("not ready: {} to mend before anyone sees it",
-                           advice::counted(musts, "thing", "things"));
+    const std::size_t shoulds = found[1];
+    if (first_error(one)) return {"not ready", "not ready: no page can be made of it yet"};
+    if (found[0] + accepted[0] > 0) return unready(found[0], accepted[0]);
     if (shoulds > few)
-        return fmt::format("nearly ready: {} an adviser would ask about",
-                           advice::counted(shoulds, "thing", "things"));
+        return {"nearly ready", fmt::format("nearly ready: {} an adviser would ask about",
+                                            advice::counted(shoulds, "thing", "things"))};
     if (shoulds > 0)
-        return fmt::format("ready to send, better after {}",
-                           advice::counted(shoulds, "more change", "more changes"));
-    return "ready to send";
+        return {"ready", fmt::format("ready to send, better after {}",
+                                     advice::counted(shoulds, "more change", "more changes"))};
+    return {"ready", "ready to send"};
+}
+
+// "  set aside by 'accept': one finding of [email-form], two of [high-school]; --ignore-accept …"
+std::string set_aside_line(const advice::Proof& proof) {
+    if (proof.set_aside.empty()) return {};
+    std::map<std::string_view, std::size_t> counts;
+    for (const advice::SetAside& one : proof.set_aside)
+        ++counts[one.finding.check];
+    std::vector<std::string> parts;
+    for (const auto& [check, count] : counts)
+        parts.push_back(
+            fmt::format("{} of [{}]", advice::counted(count, "finding", "findings"), check));
+    return fmt::format("  set aside by 'accept': {}; --ignore-accept lists {}\n",
+                       joined(parts, " and "), proof.set_aside.size() == 1 ? "it" : "them");
 }
 
 std::string most_important(const Proofread& one, const std::vector<Tally>& tallies) {
@@ -171,13 +201,30 @@ std::string what_is_good(const Proofread& one) {
 
 Verdict verdict_of(const Proofread& one) {
     const std::vector<Tally> tallies = by_importance(one.proof);
-    return {readiness(one, tallies), what_is_good(one)};
+    Verdict verdict;
+    verdict.found = counts_of(one.proof.findings, std::identity{});
+    verdict.set_aside = counts_of(
+        one.proof.set_aside,
+        [](const advice::SetAside& aside) -> const auto& { return aside.finding; });
+    Readiness said = readiness(one, verdict.found, verdict.set_aside);
+    verdict.word = said.word;
+    verdict.readiness = std::move(said.text);
+    verdict.good = what_is_good(one);
+    for (const Tally& tally : tallies)
+        if (verdict.first.size() < most_named_places) verdict.first.push_back(tally.first);
+    if (one.typeset) {
+        const fit::Fit fit = fit_or_draft(*one.typeset);
+        verdict.page = {make_pages(*one.typeset, fit).pages.size(),
+                        static_cast<std::size_t>(*one.typeset->resume.settings.pages),
+                        fit.setting.size};
+    }
+    return verdict;
 }
 
 std::string proof_summary(const Proofread& one) {
     const Verdict verdict = verdict_of(one);
     std::string text = fmt::format("{}: {}\n", one.input, verdict.readiness) +
-                       most_important(one, by_importance(one.proof));
+                       most_important(one, by_importance(one.proof)) + set_aside_line(one.proof);
     if (!verdict.good.empty()) text += fmt::format("  good already: {}\n", verdict.good);
     return text;
 }
