@@ -49,6 +49,11 @@ constexpr std::array title_words{
     TitleWord{"volunteering", activities},
     TitleWord{"service", activities},
     TitleWord{"community", activities},
+    TitleWord{"outreach", activities},
+    TitleWord{"giving", activities},
+    TitleWord{"civic", activities},
+    TitleWord{"engagement", activities},
+    TitleWord{"philanthropy", activities},
     TitleWord{"clubs", activities},
     TitleWord{"athletics", activities},
     TitleWord{"memberships", activities},
@@ -61,6 +66,7 @@ constexpr std::array title_words{
     TitleWord{"competencies", skills},
     TitleWord{"proficiencies", skills},
     TitleWord{"interests", skills},
+    TitleWord{"hours", skills}, // of practice, a group a place: Pediatrics: 120 hours
     TitleWord{"honor", Holds::honors},
     TitleWord{"honors", Holds::honors},
     TitleWord{"award", Holds::honors},
@@ -89,10 +95,10 @@ constexpr std::array title_words{
 };
 
 // Words that stand in titles beside those that tell.
-constexpr std::array<std::string_view, 20> beside_title_words{
-    "and",      "additional", "academic", "background", "computer", "current",      "history",
-    "key",      "of",         "other",    "personal",   "previous", "professional", "related",
-    "relevant", "selected",   "student",  "technical",  "the",      "references"};
+constexpr std::array<std::string_view, 21> beside_title_words{
+    "and",     "additional", "academic", "back",    "background", "computer", "current",
+    "history", "key",        "of",       "other",   "personal",   "previous", "professional",
+    "related", "relevant",   "selected", "student", "technical",  "the",      "references"};
 
 std::optional<Holds> title_word(std::string_view word) {
     const auto row =

@@ -48,6 +48,8 @@ const Case cases[] = {
     {"section-twice", "section: Projects", "section: Field Projects", ""},
     {"section-title", "section: Relevant Experience", "section: Where I Have Been\nholds: experience", "'Experience'"},
     {"section-title", "section: Relevant Experience", "section: Clinical Rotations\nholds: experience", ""},
+    {"section-title", "section: Relevant Experience", "section: References\n\nAl Bay: Salish Tidal Trust\n\nsection: Relevant Experience", ""},
+    {"section-title", "section: Relevant Experience", "section: Giving Back\nholds: experience", ""},
     {"education-first", "section: Education", "section: Skills\n\nTools: nets\n\nsection: Education", "comes first"},
     {"education-first", "section: Education", "section: Summary\n\ntext: Diver and counter of plants.\n\nsection: Education", ""},
     // education

@@ -2,7 +2,9 @@
 #include "compiler/stages/model/build_steps.hpp"
 
 #include "compiler/base/lists.hpp"
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/suggest.hpp"
+#include "compiler/stages/model/text_pieces.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/section_titles.hpp"
 
@@ -16,11 +18,17 @@ struct LabelEvidence {
     std::map<trade::Holds, std::size_t> votes; // labels that may stand there, for each kind
     std::size_t known = 0; // labels of entries, or near enough to be slips of them
     std::size_t unknown = 0;
+    std::size_t amounts = 0;     // of the unknown, those of a short value that opens with a figure
     bool names_an_entry = false; // `role`, `project` and the like
+    bool bullets = false;
 
     bool tells_nothing() const { return known == 0 && unknown == 0; }
     // Labels of the writer's own outnumber the known ones, which will be so by chance.
     bool looks_grouped() const { return unknown > known && !names_an_entry; }
+    // `Pediatrics: 120 hours`, and no line of another form
+    bool lists_amounts() const {
+        return known == 0 && amounts > 0 && amounts == unknown && !bullets;
+    }
 };
 
 std::vector<std::string_view> entry_labels() {
@@ -40,6 +48,16 @@ void vote(std::span<const std::string_view> labels, LabelEvidence& evidence) {
     }
 }
 
+// 120 hours, 1,200 miles; but not 2024 - 2025, 06/2026
+bool is_amount(const syntax::Node& node) {
+    constexpr std::size_t longest = 40;
+    const JoinedValue value{node.value};
+    const std::string_view text = value.text();
+    const std::size_t end = text.find_first_not_of("0123456789.,+");
+    return end != 0 && end != std::string_view::npos && end + 1 < text.size() &&
+           text.size() <= longest && text[end] == ' ' && is_ascii_letter(text[end + 1]);
+}
+
 void weigh(const syntax::Node& node, LabelEvidence& evidence) {
     const trade::Word* word = trade::find_word(node.label.text);
     if (word && std::holds_alternative<trade::Directive>(word->means)) return;
@@ -52,6 +70,7 @@ void weigh(const syntax::Node& node, LabelEvidence& evidence) {
         word = trade::find_word(*near);
     } else {
         ++evidence.unknown;
+        evidence.amounts += is_amount(node);
         return;
     }
     ++evidence.known;
@@ -74,10 +93,14 @@ std::optional<trade::Holds> infer_holds(std::span<const Nodes> blocks, const std
     LabelEvidence evidence;
     for (const Nodes block : blocks)
         for (const syntax::Node& node : block)
-            if (node.kind == syntax::Node::Kind::field) weigh(node, evidence);
+            if (node.kind == syntax::Node::Kind::field)
+                weigh(node, evidence);
+            else
+                evidence.bullets = evidence.bullets || node.kind == syntax::Node::Kind::bullet;
     const auto usual = trade::usual_holds(title);
     if (evidence.tells_nothing()) return usual.value_or(trade::Holds::other);
     if (usual && has_groups(*usual) && !evidence.names_an_entry) return usual;
+    if (evidence.lists_amounts()) return trade::Holds::skills;
     if (evidence.known == 0 && usual) return usual;
     if (!usual && evidence.looks_grouped()) return trade::Holds::skills;
     const auto kinds = leading_kinds(evidence.votes);

@@ -212,6 +212,11 @@ TEST_CASE("what a section holds is told from its labels, then from its title") {
         {"Objective", "", "prose"},
         {"Career Summary", "", "prose"},
         {"Volunteer Experience", "- A", "activities"},
+        {"Giving Back", "- A", "activities"},
+        {"Outreach Experience", "- A", "activities"},
+        {"Clinical Hours", "Pediatrics: 120 hours\nEmergency: over 80", "skills"},
+        {"Clinical Hours", "role: Aide\nemployer: Trust", "experience"},
+        {"Clinical Rotations", "Pediatrics: 120 hours\nSurgery: 80 hours", "skills"},
     };
     for (const auto& one : cases) {
         CAPTURE(one.title);
