@@ -29,8 +29,10 @@ struct lone_backslash : pegtl::one<'\\'> {};
 
 // Words. A mark between two characters of a word is plain text: `and/or`, `snake_case`, `2*3`.
 struct two_hyphens : pegtl::two<'-'> {};
+struct three_dots : pegtl::seq<pegtl::string<'.', '.', '.'>,
+                               pegtl::not_at<pegtl::sor<pegtl::alnum, pegtl::one<'.', '/'>>>> {};
 struct no_word : pegtl::sor<blank, mark, double_quote, opening_sign, pegtl::one<'\\', '<', '\''>,
-                            two_hyphens> {};
+                            two_hyphens, three_dots> {};
 struct word_character : pegtl::seq<pegtl::not_at<no_word>, character> {};
 struct inner_before
     : pegtl::seq<pegtl::not_at<pegtl::sor<typed_dash, typed_opening_quote>>, word_character> {};
@@ -77,6 +79,16 @@ struct closed_dash
     : pegtl::seq<two_hyphens, pegtl::not_at<pegtl::sor<pegtl::one<'-'>, blank, pegtl::eof>>> {};
 struct hyphens : pegtl::plus<pegtl::one<'-'>> {};
 
+// `-40`, which stands where a word begins; `...`; `I-III`, up to the hyphen
+struct minus : pegtl::seq<pegtl::one<'-'>, pegtl::at<pegtl::digit>> {};
+struct ellipsis : three_dots {};
+struct roman : pegtl::plus<pegtl::one<'I', 'V', 'X'>> {};
+struct roman_range
+    : pegtl::seq<roman,
+                 pegtl::at<pegtl::seq<pegtl::one<'-'>, roman,
+                                      pegtl::not_at<pegtl::sor<pegtl::alnum, pegtl::one<'-'>>>>>,
+                 pegtl::one<'-'>> {};
+
 // An apostrophe that begins a word: `'90s`, `'n'`, `'til`
 struct elided_word : pegtl::sor<pegtl::istring<'e', 'm'>, pegtl::istring<'t', 'i', 'l'>,
                                 pegtl::istring<'t', 'i', 's'>, pegtl::istring<'t', 'w', 'a', 's'>,
@@ -110,10 +122,10 @@ struct less_than : pegtl::one<'<'> {};
 struct space : blanks {};
 struct mark_run : marks {};
 struct other : character {};
-struct piece
-    : pegtl::sor<spaced_dash, space, escape, lone_backslash, link, open_address, other_scheme,
-                 less_than, telephone, figure_range, word, mark_run, double_quote, apostrophe,
-                 single_quote, closed_dash, hyphens, opening_sign, other> {};
+struct piece : pegtl::sor<spaced_dash, space, escape, lone_backslash, link, open_address,
+                          other_scheme, less_than, telephone, figure_range, roman_range, minus,
+                          ellipsis, word, mark_run, double_quote, apostrophe, single_quote,
+                          closed_dash, hyphens, opening_sign, other> {};
 struct text : pegtl::seq<pegtl::star<piece>, pegtl::eof> {};
 
 // URIs of the four schemes: RFC 3986 for http and https, RFC 6068 for mailto, RFC 3966 for tel.

@@ -3,6 +3,7 @@
 #include "compiler/base/ascii.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cstdlib>
 #include <string>
 
@@ -47,6 +48,17 @@ bool counts_something(std::string_view after) {
     return after.size() > 1 && after[0] == ' ' && is_small_letter(after[1]);
 }
 
+// Of the numeral that `text` begins with; 0 if it is not written as numerals are.
+int roman_value(std::string_view text) {
+    constexpr std::array<std::string_view, 30> numerals{
+        "I",   "II",   "III",   "IV",   "V",   "VI",   "VII",   "VIII",   "IX",   "X",
+        "XI",  "XII",  "XIII",  "XIV",  "XV",  "XVI",  "XVII",  "XVIII",  "XIX",  "XX",
+        "XXI", "XXII", "XXIII", "XXIV", "XXV", "XXVI", "XXVII", "XXVIII", "XXIX", "XXX"};
+    const std::string_view numeral = text.substr(0, text.find_first_not_of("IVX"));
+    const auto found = std::ranges::find(numerals, numeral);
+    return found == numerals.end() ? 0 : static_cast<int>(found - numerals.begin()) + 1;
+}
+
 }
 
 bool is_figure_range(std::string_view before, std::string_view from_hyphen) {
@@ -63,6 +75,15 @@ bool is_figure_range(std::string_view before, std::string_view from_hyphen) {
     if (before.find(':') != std::string_view::npos) return true;
     if (first.factor == 1 && second.factor > 1) return true;
     return second.value() > first.value();
+}
+
+bool is_roman_range(std::string_view before, std::string_view from_hyphen) {
+    const std::string_view second = from_hyphen.substr(1);
+    const int first = roman_value(before), last = roman_value(second);
+    const std::string_view after =
+        second.substr(std::min(second.find_first_not_of("IVX"), second.size()));
+    const bool of_current_and_voltage = before == "I" && last == 5 && counts_something(after);
+    return first > 0 && last > first && !of_current_and_voltage;
 }
 
 }

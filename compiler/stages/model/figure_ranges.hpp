@@ -10,4 +10,7 @@ namespace quoin::model {
 // range goes up, and one of three and four figures has a word of what is counted after it.
 bool is_figure_range(std::string_view before, std::string_view from_hyphen);
 
+// `Calculus I-III`; not `I-V curves`, which are of current and voltage.
+bool is_roman_range(std::string_view before, std::string_view from_hyphen);
+
 }

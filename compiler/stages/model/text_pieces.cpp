@@ -66,8 +66,52 @@ template<>
 struct CutRule<inline_text::less_than> : CutAs<Piece::Kind::literal> {};
 template<>
 struct CutRule<inline_text::other> : CutAs<Piece::Kind::literal> {};
+template<> // several blanks are one
+struct CutRule<inline_text::space> {
+    template<typename Input>
+    static void apply(const Input& in, Cutter& cutter) {
+        const std::size_t begin = begin_of(in, cutter);
+        cutter.add(Piece::Kind::space, begin, begin + 1);
+    }
+};
+
 template<>
-struct CutRule<inline_text::space> : CutAs<Piece::Kind::space> {};
+struct CutRule<inline_text::ellipsis> {
+    template<typename Input>
+    static void apply(const Input& in, Cutter& cutter) {
+        cutter.add(Piece::Kind::sign, begin_of(in, cutter), end_of(in, cutter), "…");
+    }
+};
+
+template<>
+struct CutRule<inline_text::minus> {
+    template<typename Input>
+    static void apply(const Input& in, Cutter& cutter) {
+        const std::size_t begin = begin_of(in, cutter), end = end_of(in, cutter);
+        const Neighbour before = neighbour_before(cutter.text(), begin);
+        const bool starts_word =
+            before == Neighbour::edge || before == Neighbour::space || before == Neighbour::opening;
+        if (starts_word)
+            cutter.add(Piece::Kind::sign, begin, end, "−");
+        else
+            cutter.add(Piece::Kind::literal, begin, end);
+    }
+};
+
+template<>
+struct CutRule<inline_text::roman_range> {
+    template<typename Input>
+    static void apply(const Input& in, Cutter& cutter) {
+        const std::size_t hyphen = end_of(in, cutter) - 1, begin = begin_of(in, cutter);
+        const std::string_view text = cutter.text();
+        const bool starts_word = neighbour_before(text, begin) != Neighbour::letter;
+        cutter.add(Piece::Kind::literal, begin, hyphen);
+        if (starts_word && is_roman_range(text.substr(begin, hyphen - begin), text.substr(hyphen)))
+            cutter.add(Piece::Kind::sign, hyphen, hyphen + 1, "–");
+        else
+            cutter.add(Piece::Kind::literal, hyphen, hyphen + 1);
+    }
+};
 template<>
 struct CutRule<inline_text::link> : CutAs<Piece::Kind::link> {};
 template<>
