@@ -65,6 +65,15 @@ void append_utf8(char32_t code, std::string& text) {
     text.append(bytes.begin(), bytes.begin() + length);
 }
 
+std::optional<std::string_view> lowered_figure(std::string_view character) {
+    constexpr std::string_view figures = "0123456789", first = "\u2080";
+    if (character.size() != first.size() || !character.starts_with(first.substr(0, 2))) return {};
+    const auto which = static_cast<std::size_t>(static_cast<unsigned char>(character[2]) -
+                                                static_cast<unsigned char>(first[2]));
+    if (which >= figures.size()) return {};
+    return figures.substr(which, 1);
+}
+
 bool continues_character(char byte) {
     return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
 }

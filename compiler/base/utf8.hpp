@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -26,6 +27,9 @@ Character take_character(std::string_view& text); // the first, which the text l
 
 bool all_ascii(std::string_view text);
 void append_utf8(char32_t code, std::string& text); // a Unicode scalar value
+
+// `2` for the figure of `CO₂`, which a search then finds.
+std::optional<std::string_view> lowered_figure(std::string_view character);
 
 bool continues_character(char byte);              // of a well-formed text: it begins none
 std::size_t characters_in(std::string_view text); // likewise

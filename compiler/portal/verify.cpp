@@ -20,10 +20,12 @@ bool is_any_space(char32_t code) {
            (code >= 0x2000 && code <= 0x200B) || code == 0x202F || code == 0x205F || code == 0x3000;
 }
 
-// A hyphen of any kind is shown as the one that a keyboard has (pdf/shown_glyphs.cpp).
+// A hyphen of any kind is shown as the one that a keyboard has, a lowered figure as a plain one
+// (pdf/shown_glyphs.cpp).
 std::string_view as_read(const Character& character) {
     if (!character.well_formed) return replacement_character;
-    return character.code == 0x2010 || character.code == 0x2011 ? "-" : character.bytes;
+    if (character.code == 0x2010 || character.code == 0x2011) return "-";
+    return lowered_figure(character.bytes).value_or(character.bytes);
 }
 
 // Words as spaces of any kind part them, without soft hyphens, in NFC.

@@ -10,7 +10,7 @@ lines, slow and plain. It serves as the oracle of check_extraction.py and its ne
 It reads correct files only: what the compiler would report as an error is an exception here.
 
 Normalisation: text is NFC, typographic quotes and apostrophes become their typewriter forms, every
-dash becomes `-`, every space a plain one. So a reader is held to the words, not to how the page sets
+dash becomes `-`, every space a plain one, lowered figures plain ones, `...` an ellipsis. So a reader is held to the words, not to how the page sets
 quotes. Dates are the exception: they are expected in the form the résumé asks for.
 """
 
@@ -74,6 +74,8 @@ def normalise(text):
     text = re.sub("[‘’‚‛]", "'", text)
     text = re.sub("[“”„‟]", '"', text)
     text = re.sub("[‐‑‒–—―−]", "-", text)
+    text = re.sub("[₀-₉]", lambda figure: str(ord(figure.group()) - 0x2080), text)
+    text = re.sub(r"\.\.\.(?![\w./])", "…", text)
     return re.sub(r"[\s\u00a0\u2000-\u200a\u202f\u205f]+", " ", text)
 
 

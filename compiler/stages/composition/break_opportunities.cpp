@@ -7,6 +7,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/trade/months.hpp"
+#include "compiler/trade/units.hpp"
 
 #include <unicode/ubrk.h>
 #include <unicode/utext.h>
@@ -259,19 +260,12 @@ bool abbreviation_and_figure(Words before, Chunk after) {
     return is_one_of(opened(before.back()), abbreviations) && starts_with_digit(after);
 }
 
-// `18 %`, `300 mL`, `5 km/h`: symbols of units alone (SI Brochure, 9th edition, tables 2, 4 and 8;
-// NIST Handbook 44, appendix C), and those of the clock; neither words nor `in`, which is one.
+// `18 %`, `300 mL`, `5 km/h`: symbols of units, and those of the clock
 bool figure_and_unit(Words before, Chunk after) {
-    static constexpr std::array<Chunk, 60> units{
-        "%",  "‰",   "°",  "°C", "°F",  "nm",  "µm",  "μm", "mm", "cm", "m",   "km",
-        "ha", "ft",  "yd", "mi", "lb",  "oz",  "gal", "µg", "μg", "mg", "g",   "kg",
-        "µL", "μL",  "mL", "ml", "L",   "mol", "mM",  "µM", "μM", "ns", "µs",  "ms",
-        "s",  "min", "h",  "Hz", "kHz", "MHz", "GHz", "W",  "kW", "MW", "kWh", "V",
-        "mV", "N",   "J",  "kJ", "Pa",  "kPa", "dB",  "kB", "MB", "GB", "TB",  "mph"};
     static constexpr std::array<Chunk, 4> clock{"a.m", "p.m", "AM", "PM"};
     const Chunk unit = closed(after);
     return ends_with_digit(before.back()) &&
-           (is_one_of(unit.substr(0, unit.find('/')), units) || is_one_of(unit, clock));
+           (trade::is_unit_symbol(unit) || is_one_of(unit, clock));
 }
 
 // `3.62 / 4.00`

@@ -1,5 +1,6 @@
 // A text in its style becomes a paragraph with its links and, for bullets, its sign.
 #include "compiler/stages/composition/composer.hpp"
+#include "compiler/stages/theme/icons.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -125,7 +126,12 @@ double Composer::character_width() {
 }
 
 std::uint32_t Composer::add_icon(const std::string& name, const theme::Style& style) {
-    out_.icons.push_back({theme_.icons.at(name), style.icon_colour.value_or(style.colour)});
+    Icon icon{theme_.icons.at(name), style.icon_colour.value_or(style.colour)};
+    const double left = theme::width_of(icon.path).left; // where a line of text would begin
+    for (theme::PathStep& step : icon.path)
+        for (const std::size_t x : {0U, 2U, 4U})
+            step.at[x] -= left;
+    out_.icons.push_back(std::move(icon));
     return static_cast<std::uint32_t>(out_.icons.size() - 1);
 }
 

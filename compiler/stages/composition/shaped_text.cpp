@@ -6,7 +6,9 @@
 #include "compiler/stages/composition/line_ends.hpp"
 #include "compiler/stages/composition/messages.hpp"
 #include "compiler/stages/fonts/shape.hpp"
+#include "compiler/stages/theme/icons.hpp"
 
+#include <hb.h>
 #include <utf8proc.h>
 
 #include <algorithm>
@@ -25,24 +27,50 @@ bool is_running_text(theme::StyleName style) {
            style == theme::StyleName::bullet;
 }
 
+// Letters at display size, or set apart, are drawn one by one (common practice).
+constexpr double display_size = 1.6; // of the text's
+
 fonts::ShapingFeatures features_of(const theme::Style& style, const std::string& language) {
-    return {style.caps == theme::Caps::small, style.figures == theme::Figures::oldstyle, language};
+    return {style.caps == theme::Caps::small, style.figures == theme::Figures::oldstyle,
+            style.size < display_size && style.tracking == 0, language};
 }
 
+bool is_space_glyph(const Run& run, const fonts::Glyph& glyph) {
+    const std::string_view text = std::string_view(run.text).substr(glyph.text_begin);
+    return text.starts_with(' ') || text.starts_with(no_break_space);
+}
+
+// By how much the ink of two glyphs that a space parts is nearer than their advances say.
+double overhang(const Run& run, std::size_t space) {
+    if (space == 0 || space + 1 >= run.glyphs.size()) return 0;
+    hb_glyph_extents_t left{}, right{};
+    hb_font_t* const font = run.face->hb_font();
+    const fonts::Glyph& before = run.glyphs[space - 1];
+    if (!hb_font_get_glyph_extents(font, before.id, &left) ||
+        !hb_font_get_glyph_extents(font, run.glyphs[space + 1].id, &right))
+        return 0;
+    return left.x_bearing + left.width - before.advance - right.x_bearing;
+}
+
+constexpr double least_white = 0.18; // em, between the ink of two words
+
+// A space that the letters beside it lean into (`of Philosophy` in italics) is opened by as much.
 void set_word_space(Run& run, double em) {
-    const auto units = static_cast<std::int32_t>(std::lround(em * run.face->units_per_em()));
-    for (fonts::Glyph& glyph : run.glyphs) {
-        const std::string_view text = std::string_view(run.text).substr(glyph.text_begin);
-        if (text.starts_with(' ') || text.starts_with(no_break_space)) glyph.advance = units;
+    const double units = run.face->units_per_em();
+    for (std::size_t i = 0; i < run.glyphs.size(); ++i) {
+        if (!is_space_glyph(run, run.glyphs[i])) continue;
+        const double width = std::max(em * units, least_white * units + overhang(run, i));
+        run.glyphs[i].advance = static_cast<std::int32_t>(std::lround(width));
     }
 }
 
-// The space that an icon is drawn over is as wide as the icon and its gap.
-void widen_for_icon(Run& run, double gap) {
+// The space that an icon is drawn over is as wide as the drawing and its gap.
+void widen_for_icon(Run& run, const theme::Path& path, double gap) {
     if (run.glyphs.empty()) return;
-    const double units = run.face->units_per_em();
-    run.glyphs.front().advance =
-        static_cast<std::int32_t>(std::lround(icon_side * run.face->cap_height() + gap * units));
+    const theme::IconWidth width = theme::width_of(path);
+    const double side = icon_side * run.face->cap_height() / 100;
+    run.glyphs.front().advance = static_cast<std::int32_t>(
+        std::lround(side * (width.right - width.left) + gap * run.face->units_per_em()));
 }
 
 }
@@ -175,16 +203,21 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
     const fonts::FaceStyle face_style{
         (style.bold != piece.pattern_marks.strong) || piece.marks.strong,
         (style.italic != piece.pattern_marks.emphasis) != piece.marks.emphasis};
-    for (std::size_t at = 0; at < text.size();) {
+    const fonts::Face* word_face = nullptr;
+    for (std::size_t at = 0, word_end = 0; at < text.size();) {
         const std::string_view rest = std::string_view(text).substr(at);
         const std::string_view cluster = rest.substr(0, first_cluster_length(rest));
+        if (at >= word_end) {
+            word_end = cluster == " " ? at + 1 : std::min(text.find(' ', at), text.size());
+            word_face = faces_.face_for(rest.substr(0, word_end - at), face_style);
+        }
         Place place = piece.place;
         if (place.length == text.size()) { // it maps byte for byte to the source
             place.column += static_cast<std::uint32_t>(at);
             place.length = static_cast<std::uint32_t>(cluster.size());
         }
         check_direction(cluster, place, out);
-        Segment segment{face_for(cluster, face_style, place),
+        Segment segment{word_face ? word_face : face_for(cluster, face_style, place),
                         piece.marks.underline,
                         piece.link,
                         piece.kind == TextPiece::Kind::page,
@@ -241,7 +274,7 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
         run.text = parts.text.substr(part.begin, part.end - part.begin);
         run.glyphs = quoin::fonts::shape(*part.face, run.text, features);
         if (theme_.word_space > 0) set_word_space(run, theme_.word_space);
-        if (!part.icon.empty()) widen_for_icon(run, theme_.icon_gap);
+        if (!part.icon.empty()) widen_for_icon(run, theme_.icons.at(part.icon), theme_.icon_gap);
         shaped.runs.push_back(std::move(run));
         shaped.links.push_back(part.link);
         shaped.icons.push_back(part.icon);

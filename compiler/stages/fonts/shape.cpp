@@ -3,6 +3,8 @@
 
 #include "compiler/stages/fonts/shape.hpp"
 
+#include "compiler/stages/fonts/word_features.hpp"
+
 #include <hb.h>
 
 #include <algorithm>
@@ -171,36 +173,6 @@ void append_run(hb_buffer_t* buffer, const ScriptRun& run,
     give_text(shaped, clusters, characters, run.end);
 }
 
-std::vector<hb_feature_t> feature_list(const ShapingFeatures& features) {
-    const auto on = [](std::string_view tag) {
-        return hb_feature_t{hb_tag_from_string(tag.data(), static_cast<int>(tag.size())), 1,
-                            HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END};
-    };
-    std::vector<hb_feature_t> list{on(features.oldstyle_figures ? "onum" : "lnum")};
-    if (features.small_caps) list.push_back(on("smcp"));
-    return list;
-}
-
-// Two slashes are not kerned: a face that lets them overlap by a fifth of an em (Lato does) has
-// readers part `https:/` from what follows. HarfBuzz takes time for each range of a feature in
-// each other, so text with more of them than any résumé has is not kerned at all.
-void leave_slashes_apart(std::span<const hb_codepoint_t> codes, const ScriptRun& run,
-                         std::vector<hb_feature_t>& list) {
-    constexpr std::size_t most_ranges = 64;
-    constexpr hb_tag_t kerning = HB_TAG('k', 'e', 'r', 'n');
-    const std::size_t before = list.size();
-    for (std::size_t i = run.begin; i + 1 < run.end; ++i) {
-        const std::size_t begin = i;
-        while (i + 1 < run.end && codes[i] == '/' && codes[i + 1] == '/')
-            ++i;
-        if (i > begin)
-            list.push_back({kerning, 0, static_cast<unsigned>(begin), static_cast<unsigned>(i)});
-    }
-    if (list.size() - before <= most_ranges) return;
-    list.resize(before);
-    list.push_back({kerning, 0, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END});
-}
-
 void shape_run(hb_buffer_t* buffer, const Face& face, const ScriptRun& run,
                std::span<const hb_codepoint_t> codes, const ShapingFeatures& features) {
     // The face's OpenType tables alone: what else a HarfBuzz can shape by differs between builds.
@@ -218,8 +190,7 @@ void shape_run(hb_buffer_t* buffer, const Face& face, const ScriptRun& run,
     hb_buffer_set_language(buffer,
                            hb_language_from_string(features.language.data(),
                                                    static_cast<int>(features.language.size())));
-    std::vector<hb_feature_t> list = feature_list(features);
-    leave_slashes_apart(codes, run, list);
+    const std::vector<hb_feature_t> list = word_features(codes, {run.begin, run.end}, features);
     hb_shape_full(face.hb_font(), buffer, list.data(), static_cast<unsigned>(list.size()),
                   shapers.data());
 }

@@ -20,8 +20,9 @@ struct Glyph {
 
 struct ShapingFeatures {
     bool small_caps = false;
-    bool oldstyle_figures = false;
-    std::string language; // BCP 47
+    bool oldstyle_figures = false; // but beside capitals, signs and units, where all is high
+    bool ligatures = true;         // never in addresses, whose letters are read one by one
+    std::string language{};        // BCP 47
 };
 
 // Glyphs of `text` in order of reading. U+00A0 is shaped as a space, and U+2010 and U+2011 as

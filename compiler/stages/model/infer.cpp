@@ -1,8 +1,8 @@
 // What a section holds, told from the labels of its entries and from its title.
 #include "compiler/stages/model/build_steps.hpp"
 
-#include "compiler/base/lists.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/suggest.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
 #include "compiler/trade/guessed_labels.hpp"

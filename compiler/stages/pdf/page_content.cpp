@@ -2,8 +2,7 @@
 #include "compiler/stages/pdf/page_content.hpp"
 
 #include "compiler/stages/pdf/content_stream.hpp"
-
-#include <hb-ot.h>
+#include "compiler/stages/pdf/underlines.hpp"
 
 #include <cmath>
 #include <cstdlib>
@@ -104,14 +103,12 @@ void PageWriter::show(const pages::PlacedRun& placed) {
 void PageWriter::underline(const pages::PlacedRun& placed) {
     const composition::Run& run = paragraph_of(composition_, placed).runs.at(placed.run);
     if (!run.underline) return;
-    hb_font_t* const font = run.face->hb_font();
-    hb_position_t offset = 0, thickness = 0;
-    hb_ot_metrics_get_position_with_fallback(font, HB_OT_METRICS_TAG_UNDERLINE_OFFSET, &offset);
-    hb_ot_metrics_get_position_with_fallback(font, HB_OT_METRICS_TAG_UNDERLINE_SIZE, &thickness);
-    const double height = em(*run.face, thickness) * placed.size;
-    const double middle = placed.y + em(*run.face, offset) * placed.size;
+    const Underline line = underline_of(run, placed);
+    const double height = line.thickness * placed.size;
+    const double bottom = placed.y + line.middle * placed.size - height / 2;
     stream_.set_colour(run.colour);
-    stream_.rectangle(placed.x, middle - height / 2, placed.width, height);
+    for (const Stretch& stretch : line.stretches)
+        stream_.rectangle(placed.x + stretch.begin, bottom, stretch.end - stretch.begin, height);
 }
 
 void PageWriter::draw(const pages::PlacedIcon& placed) {

@@ -20,7 +20,7 @@ constexpr std::string_view word_joiner = "\u2060"; // of no width and no meaning
 std::string_view as_typed(std::string_view text) {
     if (text == no_break_space) return " ";
     if (text == true_hyphen || text == no_break_hyphen) return "-";
-    return text;
+    return lowered_figure(text).value_or(text);
 }
 
 void share_out(std::string_view text, ShownGlyph* first, ShownGlyph* last) {

@@ -98,6 +98,26 @@ void read_icon_line(const ThemeLine& line, Path& path, Diagnostics& diagnostics)
     path.insert(path.end(), state.path.begin(), state.path.end());
 }
 
+IconWidth width_of(const Path& path) {
+    constexpr int steps = 16; // along a curve
+    IconWidth width{side_of_square, 0};
+    double from = 0;
+    for (const PathStep& step : path) {
+        if (step.kind == PathStep::Kind::close) continue;
+        const bool curve = step.kind == PathStep::Kind::curve;
+        for (int i = curve ? 1 : steps; i <= steps; ++i) {
+            const double t = static_cast<double>(i) / steps, u = 1 - t;
+            const double at = curve ? u * u * u * from + 3 * u * u * t * step.at[0] +
+                                          3 * u * t * t * step.at[2] + t * t * t * step.at[4]
+                                    : step.at[0];
+            width.left = std::min(width.left, at);
+            width.right = std::max(width.right, at);
+        }
+        from = curve ? step.at[4] : step.at[0];
+    }
+    return width;
+}
+
 void check_icons(const Theme& theme, Diagnostics& diagnostics) {
     for (const PatternLine& line : theme.heading.lines)
         check_pieces(line.pieces, theme, line.place, diagnostics);

@@ -16,6 +16,11 @@ std::optional<std::string> read_icon_name(const ThemeLine& line, Diagnostics& di
 // `path: M 10 10 L 90 10 L 90 90 Z`; several lines make one drawing.
 void read_icon_line(const ThemeLine& line, Path& path, Diagnostics& diagnostics);
 
+struct IconWidth { // of the drawing itself, within its square
+    double left = 0, right = 0;
+};
+IconWidth width_of(const Path& path);
+
 // Reports each icon that a pattern asks for and the theme does not have.
 void check_icons(const Theme& theme, Diagnostics& diagnostics);
 

@@ -58,7 +58,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const std::string text(data + 1, data + size);
     const bool small_caps = (choice & 0x10) != 0;
     const bool oldstyle_figures = (choice & 0x20) != 0;
-    check_shape(face(choice & 0x0F), text, {small_caps, oldstyle_figures, "en-US"});
+    check_shape(face(choice & 0x0F), text, {small_caps, oldstyle_figures, true, "en-US"});
     check_breaks(text);
     return 0;
 }
