@@ -64,7 +64,7 @@ private:
     TextShaper shaper_;
     std::string name_;
     Composition out_;
-    std::uint32_t entries_ = 0;
+    std::uint32_t entries_ = 0, lists_ = 0;
     Region region_{};         // of what is being added
     bool in_heading_ = false; // its links are the writer's own
 };

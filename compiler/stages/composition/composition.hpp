@@ -98,6 +98,9 @@ struct Paragraph {
     double rule_thickness = 0, rule_gap = 0; // pt, em
     double rule_length = 0;                  // em; 0: the column's width
     theme::Colour rule_colour;
+    // Entries of one line each make a list, from 1, and stand as close as one entry's lines; as far
+    // apart as entries, once one of them takes two.
+    std::uint32_t list = 0;
     bool keep_with_next = false; // no page break after it: headings, and heads of entries
     std::vector<Run> runs;
     std::vector<BreakPoint> breaks; // in order; the paragraph's end is not among them

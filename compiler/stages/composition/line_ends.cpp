@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <iterator>
+#include <optional>
 
 namespace quoin::composition {
 
@@ -26,11 +27,15 @@ constexpr double within_title_field = 60;
 constexpr double after_sign = 120; // a hyphen or a slash inside a word
 constexpr double at_soft_hyphen = 150;
 constexpr double within_contact_field = 1000;
+constexpr double before_last_item = 600; // of a contact line: none stands alone on its second line
+constexpr double before_level = 400;     // of a skill: `Portuguese (conversational)`
+constexpr std::size_t longest_kept_item = 28; // bytes, of a skill with its level
+constexpr std::size_t longest_level = 30;
 
 // Words that lean on the next one (common practice).
-constexpr std::array<std::string_view, 16> leaning = {"a",   "an",  "and", "as",  "at", "by",
-                                                      "for", "in",  "of",  "on",  "or", "the",
-                                                      "to",  "via", "vs",  "with"};
+constexpr std::array<std::string_view, 24> leaning = {
+    "a",  "an", "and", "as",  "at",   "by",   "for", "from", "in",   "into", "its", "no",
+    "of", "on", "or",  "per", "than", "that", "the", "to",   "over", "via",  "vs",  "with"};
 constexpr std::size_t longest_leaning = 4;
 
 bool leans(std::string_view before) { // the text before a line's end, its spaces taken off
@@ -118,6 +123,29 @@ bool is_kept(const LineEndText& text, std::size_t offset) {
     return false;
 }
 
+struct Level { // `Spanish (native)`: bytes of the text
+    std::size_t item = 0, open = 0, end = 0;
+
+    bool holds(std::size_t offset) const { return item < offset && offset < end; }
+    bool is_kept() const { return end - item <= longest_kept_item; }
+};
+
+std::vector<Level> levels_in(const LineEndText& text) {
+    std::vector<Level> levels;
+    if (text.style != theme::StyleName::line) return levels;
+    std::size_t from = 0;
+    for (std::size_t space = text.text.find(" (", from); space != std::string_view::npos;
+         space = text.text.find(" (", from)) {
+        const std::size_t close = text.text.substr(space, longest_level).find(')');
+        const std::size_t sign = text.text.substr(from, space - from).find_last_of(",;:");
+        const std::size_t item = sign == std::string_view::npos ? from : from + sign + 2;
+        from = space + (close == std::string_view::npos ? 2 : close);
+        if (close != std::string_view::npos)
+            levels.push_back({std::min(item, space), space + 1, from});
+    }
+    return levels;
+}
+
 double penalty_within(theme::StyleName style) {
     if (style == theme::StyleName::contact) return within_contact_field;
     return style == theme::StyleName::title ? within_title_field : 0;
@@ -129,31 +157,73 @@ bool is_separator(std::string_view word) {
     return word == "·" || word == "|" || word == "•";
 }
 
+namespace {
+
+// What is asked of one offset after another, in order.
+class Ends {
+public:
+    explicit Ends(const LineEndText& text)
+        : text_(text), levels_(levels_in(text)), list_(is_list(text)),
+          soft_(text.soft_hyphens.begin()), literal_(text.literal_bytes.begin()),
+          level_(levels_.begin()) {}
+
+    std::optional<LineEnd> at(std::size_t offset) {
+        reach(offset);
+        const bool hyphen = soft_ != text_.soft_hyphens.end() && *soft_ == offset;
+        const bool in_literal = (literal_ - text_.literal_bytes.begin()) % 2 == 1;
+        const bool in_level = level_ != levels_.end() && level_->holds(offset);
+        const std::string_view before = text_.text.substr(0, offset);
+        const std::string_view after = text_.text.substr(offset);
+        if (begins_with_separator(after) || is_kept(text_, offset)) return std::nullopt;
+        if (in_level && level_->is_kept()) return std::nullopt;
+        LineEnd end{offset, at_soft_hyphen, hyphen};
+        if (!hyphen) end.penalty = penalty_between(before, after, text_.english);
+        if (in_literal) end.left_out = separator_at_end(before);
+        if (!in_literal) end.penalty += penalty_within(text_.style);
+        if (in_level && level_->open <= offset) end.penalty += before_level;
+        if (list_ && !ends_item(before)) end.penalty += within_item;
+        in_literal_ = in_literal;
+        return end;
+    }
+
+    bool was_in_literal() const { return in_literal_; }
+
+private:
+    void reach(std::size_t offset) {
+        while (soft_ != text_.soft_hyphens.end() && *soft_ < offset)
+            ++soft_;
+        while (literal_ != text_.literal_bytes.end() && *literal_ < offset)
+            ++literal_;
+        while (level_ != levels_.end() && level_->end <= offset)
+            ++level_;
+    }
+
+    using Offsets = std::vector<std::size_t>;
+    const LineEndText& text_;
+    std::vector<Level> levels_;
+    bool list_ = false, in_literal_ = false;
+    Offsets::const_iterator soft_, literal_; // the first bound at or after the offset
+    std::vector<Level>::const_iterator level_;
+};
+
+}
+
 std::vector<LineEnd> line_ends(const LineEndText& text) {
     const auto opportunities = break_opportunities(text.text);
     std::vector<std::size_t> offsets;
     std::ranges::set_union(opportunities, text.soft_hyphens, std::back_inserter(offsets));
-    std::vector<LineEnd> ends;
-    const bool list = is_list(text);
-    auto soft = text.soft_hyphens.begin();
-    auto literal = text.literal_bytes.begin(); // the first bound at or after the offset
+    std::vector<LineEnd> line_ends;
+    Ends ends(text);
+    std::vector<std::size_t> between_items;
     for (const std::size_t offset : offsets) {
-        while (soft != text.soft_hyphens.end() && *soft < offset)
-            ++soft;
-        while (literal != text.literal_bytes.end() && *literal < offset)
-            ++literal;
-        const bool hyphen = soft != text.soft_hyphens.end() && *soft == offset;
-        const bool in_literal = (literal - text.literal_bytes.begin()) % 2 == 1;
-        if (begins_with_separator(text.text.substr(offset)) || is_kept(text, offset)) continue;
-        LineEnd end{offset, at_soft_hyphen, hyphen};
-        const std::string_view before = text.text.substr(0, offset);
-        if (!hyphen) end.penalty = penalty_between(before, text.text.substr(offset), text.english);
-        if (in_literal) end.left_out = separator_at_end(before);
-        if (!in_literal) end.penalty += penalty_within(text.style);
-        if (list && !ends_item(before)) end.penalty += within_item;
-        ends.push_back(end);
+        const auto end = ends.at(offset);
+        if (!end) continue;
+        if (ends.was_in_literal()) between_items.push_back(line_ends.size());
+        line_ends.push_back(*end);
     }
-    return ends;
+    if (text.style == theme::StyleName::contact && between_items.size() > 1)
+        line_ends[between_items.back()].penalty += before_last_item;
+    return line_ends;
 }
 
 }

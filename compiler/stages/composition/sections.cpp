@@ -30,6 +30,13 @@ bool is_spare(const model::Entry& entry, const model::Section& section) {
     return is_before_college(entry) && !std::ranges::all_of(section.entries, is_before_college);
 }
 
+bool opens_lists(const theme::Theme& theme) {
+    const theme::Preference& entry = theme.gap(theme::GapName::entry);
+    const theme::Preference& line = theme.gap(theme::GapName::line);
+    return entry.least >= line.least && entry.preferred >= line.preferred &&
+           entry.most >= line.most;
+}
+
 // A form without lines of their own for further positions sets them as it sets the first.
 std::vector<const theme::PatternLine*> entry_patterns(const theme::Form& form, bool further,
                                                       std::size_t way) {
@@ -89,9 +96,11 @@ void Composer::add_section(const model::Section& section) {
         const std::size_t paragraphs = out_.paragraphs.size() - first;
         for (std::size_t i = first; i < out_.paragraphs.size(); ++i)
             out_.paragraphs[i].spare = is_spare(entry, section);
-        // entries of one line each make a list, and stand as close as one entry's lines
-        if (paragraphs == 1 && paragraphs_before == 1)
+        if (paragraphs == 1 && paragraphs_before == 1) {
             out_.paragraphs[first].gap = theme::GapName::line;
+            if (out_.paragraphs[first - 1].list == 0) out_.paragraphs[first - 1].list = ++lists_;
+            if (opens_lists(theme_)) out_.paragraphs[first].list = lists_;
+        }
         paragraphs_before = paragraphs;
         gap = theme::GapName::entry;
     }

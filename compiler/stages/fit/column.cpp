@@ -23,7 +23,7 @@ Height least_of(const Height& a, const Height& b) {
 }
 
 bool is_of_heading(const ColumnLine& line) {
-    const theme::GapName gap = line.paragraph->gap;
+    const theme::GapName gap = line.gap;
     return line.is_first() && (gap == theme::GapName::header || gap == theme::GapName::contact);
 }
 
@@ -52,14 +52,30 @@ Height& Height::add(const Height& more, double times) {
 
 namespace {
 
+// For each list of entries of one line, whether one of them takes two.
+std::vector<bool> open_lists(const composition::Composition& composition,
+                             std::span<const int> line_counts) {
+    std::vector<bool> open(1, false);
+    for (std::size_t p = 0; p < composition.paragraphs.size(); ++p) {
+        const std::uint32_t list = composition.paragraphs[p].list;
+        if (list >= open.size()) open.resize(list + std::size_t{1}, false);
+        if (list > 0 && line_counts[p] > 1) open[list] = true;
+    }
+    return open;
+}
+
 Column column_without(const composition::Composition& composition, std::span<const int> line_counts,
                       std::optional<composition::Region> other) {
     Column column;
+    const std::vector<bool> open = open_lists(composition, line_counts);
     for (std::uint32_t p = 0; p < composition.paragraphs.size(); ++p) {
         if (composition.paragraphs[p].region == other) continue;
+        const composition::Paragraph& paragraph = composition.paragraphs[p];
+        const bool opens = open[paragraph.list] && paragraph.gap == theme::GapName::line;
+        const theme::GapName gap = opens ? theme::GapName::entry : paragraph.gap;
         const auto lines = static_cast<std::uint32_t>(line_counts[p]);
         for (std::uint32_t line = 0; line < lines; ++line)
-            column.lines.push_back({&composition.paragraphs[p], p, line, lines});
+            column.lines.push_back({&paragraph, p, line, lines, gap});
     }
     if (!composition.running_head.runs.empty()) column.running_head = &composition.running_head;
     return column;
@@ -103,8 +119,8 @@ Height to_baseline(const Column& column, std::size_t line) {
         height.fixed = above.paragraph->descent + heading_air + at.paragraph->ascent;
     else
         height.lines = at.paragraph->size;
-    if (at.is_first() && at.paragraph->gap != theme::GapName::none)
-        height.gaps[static_cast<std::size_t>(at.paragraph->gap)] = 1;
+    if (at.is_first() && at.gap != theme::GapName::none)
+        height.gaps[static_cast<std::size_t>(at.gap)] = 1;
     if (has_rule(at, theme::RuleAt::above)) add_rule(height, *at.paragraph);
     if (has_rule(above, theme::RuleAt::below)) add_rule(height, *above.paragraph);
     return height;
@@ -157,7 +173,7 @@ Height ColumnHeights::least_of_a_break() const {
 
 bool goes_on(const Column& column, std::size_t line) {
     const ColumnLine& at = column.lines[line];
-    const theme::GapName gap = at.paragraph->gap;
+    const theme::GapName gap = at.gap;
     return !at.is_first() || gap == theme::GapName::bullet || gap == theme::GapName::line;
 }
 

@@ -36,6 +36,7 @@ struct ColumnLine {
     std::uint32_t paragraph_index = 0;
     std::uint32_t line = 0; // of the paragraph
     std::uint32_t lines = 0;
+    theme::GapName gap{}; // above the paragraph, as it opens here
 
     bool is_first() const { return line == 0; }
     bool is_last() const { return line + 1 == lines; }

@@ -18,8 +18,11 @@ Line::Position skip_empty_runs(const composition::Paragraph& paragraph, Line::Po
     return at;
 }
 
-// Stretched beyond this, spaces are holes: better ragged.
-constexpr double loosest_tolerance = 8;
+// A space stretches by a third (common practice). Where a line would need more it falls short by
+// the rest; and where that would be much, the paragraph is better ragged.
+constexpr double most_stretch = 1.0 / 3;       // of a space
+constexpr double tolerance = most_stretch * 2; // of word_glue
+constexpr double loosest_tolerance = 2;
 
 // To break into exactly so many lines takes time with their square; no résumé has such a paragraph.
 constexpr std::size_t most_lines_to_count = 40;
@@ -207,15 +210,21 @@ int MeasuredParagraph::line_count(double measure) const {
 
 double MeasuredParagraph::cost(std::size_t from, std::size_t to, double room) const {
     if (to + 1 < stops_.size()) {
-        const double penalty = is_forced(to) ? 0 : stops_[to].penalty / 10;
-        if (is_forced(to) || room <= 0) return penalty;
+        if (is_forced(to)) return 0;
+        double penalty = stops_[to].penalty / 10;
+        if (room <= 0) return penalty;
+        if (!stops_[to].hyphen) penalty *= std::max(1.0, wide_measure / room);
         const double shortfall = std::max(0.0, room - width(from, to)) / room;
         return 100 * shortfall * shortfall + penalty;
     }
-    const double quarter = room / 4;
-    if (from == 0 || width(from, to) >= quarter) return 0;
-    const bool one_word = stops_[to].at_end.spaces == stops_[from].at_next.spaces;
-    return one_word ? runt_cost : short_cost * (1 - width(from, to) / quarter);
+    return from == 0 ? 0 : last_line_cost(from, room);
+}
+
+double MeasuredParagraph::last_line_cost(std::size_t from, double room) const {
+    const double quarter = room / 4, line = width(from, stops_.size() - 1);
+    if (line >= quarter) return 0;
+    const bool one_word = stops_.back().at_end.spaces == stops_[from].at_next.spaces;
+    return one_word ? runt_cost : short_cost * (1 - line / quarter);
 }
 
 // The breaking of fewest lines and, among those, of least cost.
@@ -251,15 +260,15 @@ std::vector<std::size_t> MeasuredParagraph::justified(double room) const {
     for (std::size_t to = 1; to < stops_.size(); ++to) {
         if (stops_[to].word_width > room) return {};
         if (stops_[to].word_width > 0) continue;
-        add_items(items, from, to);
+        add_items(items, from, to, room);
         stop_of_item.resize(items.size());
         stop_of_item[items.size() - (to + 1 < stops_.size() ? 2 : 1)] = to;
         from = to;
     }
     const auto wanted = static_cast<std::size_t>(count(room));
-    for (const double tolerance : {BreakingRules{}.tolerance, loosest_tolerance}) {
+    for (const double looseness : {tolerance, loosest_tolerance}) {
         BreakingRules rules;
-        rules.tolerance = tolerance;
+        rules.tolerance = looseness;
         Breaking breaking = break_justified(items, room, rules);
         if (breaking.breaks.size() != wanted && wanted > most_lines_to_count) return {};
         if (breaking.breaks.size() != wanted) {
@@ -275,8 +284,8 @@ std::vector<std::size_t> MeasuredParagraph::justified(double room) const {
 }
 
 // What stands between two stops, then the break at the second with the spaces it would drop.
-void MeasuredParagraph::add_items(std::vector<Item>& items, std::size_t from,
-                                  std::size_t to) const {
+void MeasuredParagraph::add_items(std::vector<Item>& items, std::size_t from, std::size_t to,
+                                  double room) const {
     const Stop& end = stops_[to];
     const double inner = end.at_end.space_width - stops_[from].at_next.space_width;
     items.push_back(box(end.at_end.width - stops_[from].at_next.width - inner));
@@ -292,7 +301,8 @@ void MeasuredParagraph::add_items(std::vector<Item>& items, std::size_t from,
         return;
     }
     if (is_forced(to)) items.push_back(finishing_glue());
-    items.push_back(penalty(end.penalty, end.hyphen_width, end.hyphen));
+    items.push_back(
+        penalty(end.penalty + 10 * last_line_cost(to, room), end.hyphen_width, end.hyphen));
     items.push_back(word_glue(end.at_next.width - end.at_end.width));
 }
 
@@ -309,8 +319,10 @@ std::vector<Line> MeasuredParagraph::lines(double measure) const {
         const std::size_t spaces = stops_[to].at_end.spaces > stops_[from].at_next.spaces
                                        ? stops_[to].at_end.spaces - stops_[from].at_next.spaces
                                        : 0;
+        const double space_width = stops_[to].at_end.space_width - stops_[from].at_next.space_width;
         if (is_justified && spaces > 0 && (!is_forced(to) || line.width > room))
-            line.word_space = (room - line.width) / static_cast<double>(spaces);
+            line.word_space = std::min((room - line.width), most_stretch * space_width) /
+                              static_cast<double>(spaces);
         if (from == 0) line.width += paragraph_.turn_over;
         lines.push_back(line);
         from = to;

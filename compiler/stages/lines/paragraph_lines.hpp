@@ -20,16 +20,18 @@ double advance(const composition::Run& run, const fonts::Glyph& glyph);
 
 // The cost of a ragged line is the sum of
 // - 100 × the square of its shortfall as a share of the measure, unless it is the last,
-// - a tenth of the penalty of the break it ends at,
+// - a tenth of the penalty of the break it ends at; in a measure under `wide_measure` as much more
+//   as it is narrower, for there a shortfall is a larger share: hyphens apart,
 // - if it is the last of several and shorter than a quarter of the measure: `runt_cost` for one
 //   word; for more, `short_cost` × what it lacks of that quarter, as a share of it.
 constexpr double runt_cost = 25;
 constexpr double short_cost = 12;
+constexpr double wide_measure = 40; // em
 
 // A paragraph measured once. Its lines are
 // - as few as any breaking has, word spaces at their natural width;
-// - of those, in a justified paragraph the ones of least demerits (ragged, if a line would have to
-//   stretch too far), in any other the ones of least cost;
+// - of those, in a justified paragraph the ones of least demerits, a short last line's cost among
+//   them (ragged, if a line would have to stretch too far), in any other the ones of least cost;
 // - never wider than the measure: a word wider than it starts a line and is broken between its
 //   glyphs, the last resort.
 class MeasuredParagraph {
@@ -68,7 +70,8 @@ private:
     double cost(std::size_t from, std::size_t to, double room) const;
     std::vector<std::size_t> ragged(double room) const;
     std::vector<std::size_t> justified(double room) const;
-    void add_items(std::vector<Item>& items, std::size_t from, std::size_t to) const;
+    double last_line_cost(std::size_t from, double room) const;
+    void add_items(std::vector<Item>& items, std::size_t from, std::size_t to, double room) const;
 
     const composition::Paragraph& paragraph_;
     std::vector<Stop> stops_; // the paragraph's begin, its breaks, its end

@@ -40,6 +40,16 @@ TEST_CASE("how gladly a line ends") {
             out += fmt::format("{}:{} ", end.offset, end.penalty);
         return out;
     };
+    const auto contact_ends = [](std::string_view text) {
+        std::vector<std::size_t> literal;
+        for (std::size_t at = text.find(" ·"); at != text.npos; at = text.find(" ·", at + 1))
+            literal.insert(literal.end(), {at, at + std::string_view(" · ").size()});
+        std::string out;
+        for (const quoin::composition::LineEnd& end : quoin::composition::line_ends(
+                 {text, {}, literal, quoin::theme::StyleName::contact, true}))
+            out += fmt::format("{}:{} ", end.offset, end.penalty);
+        return out;
+    };
     using enum quoin::theme::StyleName;
     CHECK(ends("one of many", bullet, true) == "4:0 7:40 ");
     CHECK(ends("one of many", bullet, false) == "4:0 7:0 ");
@@ -48,11 +58,14 @@ TEST_CASE("how gladly a line ends") {
     CHECK(ends("“Ángel Ó Dálaigh”, mate", bullet, true) == "10:60 13:60 26:0 ");
     CHECK(ends("9 sites, 212 quadrats", bullet, true) == "2:40 9:0 13:40 ");
     CHECK(ends("GPA 3.62 · Fellow of Note; Prize (2026)", line, true) ==
-          "4:100 12:0 19:100 22:140 28:0 34:100 ");
+          "4:100 12:0 19:100 22:140 28:0 ");
+    CHECK(ends("Portuguese (conversational), Spanish (native)", line, true) == "29:0 ");
+    CHECK(ends("taken from the sea", bullet, true) == "6:0 11:40 15:40 ");
     CHECK(ends("a, Dublin Core, b", line, true) == "3:0 10:60 16:0 ");
     CHECK(ends("well-kept boats", bullet, true) == "5:120 10:0 ");
     CHECK(ends("Port Ellery", contact, true) == "5:1060 ");
     CHECK(ends("Port Ellery", title, true) == "5:120 ");
+    CHECK(contact_ends("Ana · Bo · Cy") == "7:0 13:600 "); // none alone on a second line
     CHECK(ends("C++ and C/C++", bullet, true) == "4:0 8:40 ");
     CHECK(ends("dots · dashes – x", bullet, true) == "8:0 19:0 ");
 }
@@ -76,10 +89,10 @@ TEST_CASE("what a line's end leaves out") {
 }
 
 TEST_CASE("break points lie between glyphs, in order, never within a ligature or a date") {
-    const std::string markup = entry(
-        "experience", "role: Office *affi*nity officer\nemployer: Ellery /Ferries/\n"
-                      "dates: Jun 2025 - Aug 2026\n- Filed official and final "
-                      "well-kept reports");
+    const std::string markup =
+        entry("experience", "role: Office *affi*nity officer\nemployer: Ellery /Ferries/\n"
+                            "dates: Jun 2025 - Aug 2026\n- Filed official and final "
+                            "well-kept reports");
     const Composition composition = compose(markup);
     for (const Paragraph& paragraph : composition.paragraphs) {
         std::pair<std::uint32_t, std::uint32_t> before{paragraph.label_runs, 0};

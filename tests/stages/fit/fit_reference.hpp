@@ -31,7 +31,19 @@ struct PlainLine {
     const composition::Paragraph* paragraph;
     int line, lines;
     const composition::Paragraph* running_head; // null if there is none
+    theme::GapName gap;
 };
+
+// Entries of one line each stand apart as entries do, once one of them takes two lines.
+inline theme::GapName gap_in_list(const composition::Composition& composition,
+                                  const std::vector<int>& counts, std::size_t i) {
+    const composition::Paragraph& paragraph = composition.paragraphs[i];
+    for (std::size_t other = 0; other < counts.size(); ++other)
+        if (paragraph.list > 0 && composition.paragraphs[other].list == paragraph.list &&
+            counts[other] > 1 && paragraph.gap == theme::GapName::line)
+            return theme::GapName::entry;
+    return paragraph.gap;
+}
 
 inline std::vector<PlainLine> lines_of(const composition::Composition& composition,
                                        const std::vector<int>& counts) {
@@ -40,7 +52,8 @@ inline std::vector<PlainLine> lines_of(const composition::Composition& compositi
         for (int line = 0; line < counts[i]; ++line)
             lines.push_back(
                 {&composition.paragraphs[i], line, counts[i],
-                 composition.running_head.runs.empty() ? nullptr : &composition.running_head});
+                 composition.running_head.runs.empty() ? nullptr : &composition.running_head,
+                 gap_in_list(composition, counts, i)});
     return lines;
 }
 
@@ -58,12 +71,12 @@ inline double left_at_foot(const std::vector<PlainLine>& lines, std::size_t begi
             y -= paragraph.ascent * at.size;
         } else {
             const bool in_heading =
-                paragraph.gap == theme::GapName::header || paragraph.gap == theme::GapName::contact;
+                lines[i].gap == theme::GapName::header || lines[i].gap == theme::GapName::contact;
             if (lines[i].line == 0 && in_heading)
                 y -= (lines[i - 1].paragraph->descent + 0.15 + paragraph.ascent) * at.size;
             else
                 y -= at.leading * paragraph.size * at.size;
-            if (lines[i].line == 0) y -= at.gaps[std::size_t(paragraph.gap)] * at.size;
+            if (lines[i].line == 0) y -= at.gaps[std::size_t(lines[i].gap)] * at.size;
             const composition::Paragraph& above = *lines[i - 1].paragraph;
             if (above.rule == theme::RuleAt::below && lines[i - 1].line + 1 == lines[i - 1].lines)
                 y -= above.rule_gap * at.size + above.rule_thickness;
@@ -91,7 +104,7 @@ inline bool holds_on_one_page(const std::vector<PlainLine>& lines,
 }
 
 inline bool starts_entry(const std::vector<PlainLine>& lines, std::size_t i) {
-    const theme::GapName gap = lines[i].paragraph->gap;
+    const theme::GapName gap = lines[i].gap;
     return lines[i].line == 0 && gap != theme::GapName::bullet && gap != theme::GapName::line;
 }
 

@@ -74,7 +74,8 @@ std::vector<PlainLine> lines_beside(const composition::Composition& composition,
     std::vector<PlainLine> lines;
     for (std::size_t i = 0; i < counts.size(); ++i)
         for (int line = 0; line < counts[i] && composition.paragraphs[i].region != other; ++line)
-            lines.push_back({&composition.paragraphs[i], line, counts[i], nullptr});
+            lines.push_back({&composition.paragraphs[i], line, counts[i], nullptr,
+                             fit_reference::gap_in_list(composition, counts, i)});
     return lines;
 }
 
