@@ -6,6 +6,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/english/stems.hpp"
 #include "compiler/trade/limits.hpp"
 
 #include <algorithm>
@@ -64,15 +65,16 @@ void place_missing(const ProofContext& context, std::vector<Finding>& findings) 
 
 // --- relevance
 
-// Beginnings of the words that say something, so that `ecology` and `ecological` are one.
+// Of the words that say something.
 std::set<std::string> stems(std::string_view text) {
-    constexpr std::size_t shortest = 5, kept = 6;
+    constexpr std::size_t shortest = 5;
+    const english::Stemmer stemmer;
     std::set<std::string> found;
     const std::string lower = lower_case(text);
     for (const WordAt& word : words_in(lower))
         if (word.word.size() >= shortest && !has_digit(word.word) &&
             !is_one_of(word.word, List::common_words))
-            found.insert(std::string(word.word.substr(0, kept)));
+            found.insert(stemmer.stem(word.word));
     return found;
 }
 
