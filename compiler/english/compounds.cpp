@@ -144,7 +144,8 @@ bool is_done_to_noun(const Sentence& sentence, std::size_t deed) {
 Homograph before_deed(const Sentence& sentence, std::size_t i, std::size_t head) {
     const VerbEntry& verb = *sentence.forms(i).verb;
     const bool noun = !is_usual_verb(sentence, verb) && 4 * verb.noun_count >= 3 * verb.verb_count;
-    const bool done = head == i + 1 && verb.noun && is_done_to_noun(sentence, head);
+    const bool done = head == i + 1 && verb.noun && is_done_to_noun(sentence, head) &&
+                      !may_be_joined_to_verb(sentence, i, head);
     return noun || done ? Homograph::noun : Homograph::unsure;
 }
 
@@ -214,6 +215,19 @@ bool is_often_adjective(const VerbEntry& verb) {
            4 * verb.adjective_count >= verb.verb_count;
 }
 
+namespace {
+
+// `Test Android app`: a name seldom has a noun before it, but for that of a post or a place.
+bool has_name_for_object(const Sentence& sentence, std::size_t i, std::size_t head) {
+    const Token& next = sentence.token(i + 1);
+    if (!is_capital(next) || is_all_capitals(next) || next.title) return false;
+    if (is_capital(sentence.token(head)) && head > i + 1) return false; // all may be a name
+    const VerbEntry& verb = *sentence.forms(i).verb;
+    return is_usual_verb(sentence, verb) || verb.verb_count > verb.noun_count;
+}
+
+}
+
 Homograph read_compound(const Sentence& sentence, std::size_t i) {
     const VerbForms& forms = sentence.forms(i);
     if (is_past_only(sentence.forms(i + 1))) return by_participle(sentence, i);
@@ -223,6 +237,7 @@ Homograph read_compound(const Sentence& sentence, std::size_t i) {
     const bool stands = forms.verb->base == "stand" && sentence.is_word(head, {"guard", "watch"});
     if (stands) return Homograph::verb;
     if (is_agent_noun(sentence, head)) return Homograph::noun;
+    if (has_name_for_object(sentence, i, head)) return Homograph::verb;
     if (is_often_adjective(*forms.verb)) return after_adjective(sentence, i, head);
     if (!forms.verb->transitive && !is_usual_verb(sentence, *forms.verb))
         return Homograph::noun; // Weekend shifts

@@ -2,6 +2,7 @@
 #include "compiler/english/language.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/english/agreement.hpp"
 #include "compiler/english/articles.hpp"
 #include "compiler/english/reading.hpp"
 #include "compiler/english/spelling.hpp"
@@ -9,6 +10,7 @@
 #include "compiler/english/word_slips.hpp"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace quoin::english {
@@ -42,6 +44,7 @@ BulletReading Language::read_bullet(std::string_view text, std::span<const Exten
     judge_tense(sentence, opening, reading);
     reading.first_person = find_first_person(sentence);
     reading.passive = find_passives(sentence, opening);
+    std::ranges::move(find_disagreements(sentence), std::back_inserter(reading.disagreements));
     reading.has_figure = has_figure(sentence);
     if (opening.kind == BulletReading::Opening::weak)
         reading.stronger_verbs =

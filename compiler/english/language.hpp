@@ -24,6 +24,12 @@ struct Extent { // bytes into the text
     bool operator==(const Extent&) const = default;
 };
 
+struct Disagreement { // of a verb with its subject, in number
+    Extent subject, verb;
+    std::string meant;   // the verb as it would agree
+    bool joined = false; // with the verb that opens the bullet, not with a noun
+};
+
 // What can be said of one bullet's words for sure; what cannot is left out.
 struct BulletReading {
     enum class Opening {
@@ -45,6 +51,7 @@ struct BulletReading {
     std::vector<Extent> wrong_for_current; // and in one that is going on
     std::vector<Extent> first_person;
     std::vector<Extent> passive;
+    std::vector<Disagreement> disagreements;
     bool has_figure = false; // a number, amount, share or count in words
     bool sentence = false;   // it has a subject of its own: The team won
     bool names_deed = false; // no verb, but a noun that has one, for what was done: Design of

@@ -13,6 +13,7 @@ import sys
 HERE = pathlib.Path(__file__).resolve().parent
 NOUN, VERB, ADJECTIVE, SATELLITE = "1", "2", "3", "5"  # ss_type in a sense key: senseidx(5WN)
 PERSON = "18"  # noun.person: lexnames(5WN)
+DEEDS = {"04", "09", "10", "11", "22"}  # noun.act, cognition, communication, event, process
 WITH_OBJECT = set(range(8, 12)) | set(range(14, 22)) | {24, 25, 30, 31}  # frames: wninput(5WN)
 
 # In bullets these are a verb and its object, though WordNet has them as nouns.
@@ -106,6 +107,32 @@ def noun_compounds(folder, verbs):
     return compounds - VERB_AND_OBJECT
 
 
+def adjectives_in_ed(folder):
+    """Adjectives that are made like the past of a verb: baked, used."""
+    return [word for word in lemmas(folder / "index.adj") if word.endswith("ed") and word.isalpha()]
+
+
+def verbs_of_nouns(folder, verbs):
+    """What is done, by the noun for it that is derived from a verb: inspection, inspect."""
+    synsets = {line[:8]: line.split("|")[0].split() for line in lines(folder / "data.verb")}
+    deeds = {lemma for lemma, senses in noun_senses(folder) if senses[0][0] in DEEDS}
+    pairs = {}
+    for line in lines(folder / "data.noun"):
+        fields = line.split("|")[0].split()
+        count = int(fields[3], 16)
+        nouns, rest = fields[4:4 + 2 * count:2], fields[4 + 2 * count:]
+        for sign, target, kind, ends in zip(*[iter(rest[1:1 + 4 * int(rest[0])])] * 4):
+            if sign != "+" or kind != "v":
+                continue
+            noun = nouns[int(ends[:2], 16) - 1]
+            verb = synsets[target][4:][2 * (int(ends[2:], 16) - 1)]
+            alike = noun[:4] == verb[:4] and noun.startswith(verb[:max(4, len(verb) - 3)])
+            if alike and noun in deeds and noun.isalpha() and noun.islower() and verb in verbs and noun != verb \
+                    and noun.endswith(("ion", "ment", "ance", "ence", "al", "ery", "ure", "sis")):
+                pairs.setdefault(noun, verb)
+    return [f"{noun}\\t{verb}" for noun, verb in pairs.items()]
+
+
 def exception_rows(folder):
     rows = {}
     for line in lines(folder / "verb.exc"):
@@ -165,6 +192,8 @@ def write(folder, output, licence):
         text += "namespace {\n\n" + table(kind, name, rows) + "\n"
     text += word_list("person_nouns", person_nouns(folder))
     text += word_list("noun_compounds", noun_compounds(folder, {row[0] for row in verb_entries}))
+    text += word_list("verbs_of_nouns", verbs_of_nouns(folder, {row[0] for row in verb_entries}))
+    text += word_list("adjectives_in_ed", adjectives_in_ed(folder))
     pathlib.Path(output).write_text(text + "}\n", encoding="ascii")
     pathlib.Path(licence).write_text("\n".join(licence_lines) + "\n", encoding="ascii")
 

@@ -75,25 +75,31 @@ private:
         OpeningReading reading = at(i, Opening::no_verb);
         for (std::size_t k = i; k < s_.size() && k < i + 8; ++k) {
             if (s_.ends_phrase(k) || s_.is(k, w::relative)) break;
-            if (k == i || !s_.is(k, w::be | w::modal)) continue;
+            const bool month = s_.is_word(k, {"may"}) && is_capital(s_.token(k));
+            if (k == i || month || !s_.is(k, w::be | w::modal)) continue;
             reading.sentence = !s_.is_word(k, {"being", "been", "be"});
             reading.last = k;
             break;
         }
-        if (!reading.sentence) reading.sentence = has_past_after_subject(i);
+        if (reading.sentence) return reading;
+        if (const auto verb = past_after_subject(i)) {
+            reading.sentence = true;
+            reading.last = *verb;
+        }
         return reading;
     }
 
     // `The team won 5 games`, not `The team coached by` nor `Reports filed weekly`.
-    bool has_past_after_subject(std::size_t i) const {
-        if (!s_.is(i, w::determiner | w::possessive)) return false;
+    std::optional<std::size_t> past_after_subject(std::size_t i) const {
+        if (!s_.is(i, w::determiner | w::possessive)) return std::nullopt;
         for (std::size_t k = i + 1; k < i + 5 && !s_.ends_phrase(k); ++k) {
-            if (s_.is(k, w::preposition | w::relative | w::conjunction)) return false;
+            if (s_.is(k, w::preposition | w::relative | w::conjunction)) return std::nullopt;
             const VerbForms& forms = s_.forms(k);
-            if (k > i + 1 && forms.past && !forms.present())
-                return s_.starts_object(k + 1) || !forms.participle;
+            if (k == i + 1 || !forms.past || forms.present()) continue;
+            const bool finite = s_.starts_object(k + 1) || !forms.participle;
+            return finite ? std::optional(k) : std::nullopt;
         }
-        return false;
+        return std::nullopt;
     }
 
     OpeningReading person(std::size_t i) {

@@ -26,15 +26,19 @@ bool carries_passive(const Sentence& s, std::size_t i) {
     return s.is(i, w::be) && !s.is_word(i, {"being"}) && !s.token(i).title && s.token(i).depth == 0;
 }
 
+struct Passive {
+    std::size_t be = 0, participle = 0;
+};
+
 // With a noun for subject the first `be` is the main verb's, if no clause stands between.
-std::optional<Extent> of_subject(const Sentence& s, std::size_t first) {
+std::optional<Passive> of_subject(const Sentence& s, std::size_t first) {
     bool clause = false;
     for (std::size_t i = first; i < s.size(); ++i) {
         clause |= s.is(i, w::relative) && i > first;
         if (s.is_word(i, {"to"}) && s.is_word(i + 1, {"be"})) return std::nullopt;
         if (!carries_passive(s, i) && !s.is_word(i, {"got", "gets", "get"})) continue;
         if (clause) return std::nullopt;
-        if (const auto last = participle_after(s, i)) return s.extent(i, *last);
+        if (const auto last = participle_after(s, i)) return Passive{i, *last};
         return std::nullopt;
     }
     return std::nullopt;
@@ -55,11 +59,17 @@ void add_joined(const Sentence& s, std::size_t from, std::vector<Extent>& found)
 
 }
 
+std::optional<std::size_t> passive_of_subject(const Sentence& sentence, std::size_t first) {
+    const auto passive = of_subject(sentence, first);
+    return passive ? std::optional(passive->be) : std::nullopt;
+}
+
 std::vector<Extent> find_passives(const Sentence& sentence, const OpeningReading& opening) {
     std::vector<Extent> found;
     if (opening.passive) found.push_back(sentence.extent(opening.first, opening.last));
     if (opening.kind == Opening::no_verb || (opening.kind == Opening::unsure && found.empty())) {
-        if (const auto passive = of_subject(sentence, opening.first)) found.push_back(*passive);
+        if (const auto passive = of_subject(sentence, opening.first))
+            found.push_back(sentence.extent(passive->be, passive->participle));
     } else if (opening.kind != Opening::weak || opening.tense != VerbTense::none) {
         add_joined(sentence, opening.last + 1, found);
     }

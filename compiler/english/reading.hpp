@@ -46,6 +46,8 @@ Homograph read_gerund(const Sentence& sentence, std::size_t i);
 void judge_tense(const Sentence& sentence, const OpeningReading& opening, BulletReading& reading);
 std::vector<Extent> find_first_person(const Sentence& sentence);
 std::vector<Extent> find_passives(const Sentence& sentence, const OpeningReading& opening);
+// The token of `be` or `get` in a passive whose subject begins at `first`: Logs are kept.
+std::optional<std::size_t> passive_of_subject(const Sentence& sentence, std::size_t first);
 bool has_figure(const Sentence& sentence);
 
 }

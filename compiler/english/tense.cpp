@@ -1,6 +1,7 @@
 // The tense of the opening verb and of the verbs joined to it by a comma or "and".
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/reading.hpp"
+#include "compiler/english/verb_odds.hpp"
 
 namespace quoin::english {
 namespace {
@@ -15,7 +16,7 @@ public:
 
     void run() {
         note(opening_.verb, opening_.tense);
-        if (!is_led_by_verb()) return;
+        if (!is_led_by_verb()) return judge_subject();
         bare_verb_follows_ = takes_clause(s_.forms(opening_.verb));
         last_verb_ = opening_.last;
         infinitive_ = s_.is_word(opening_.last, {"to"}); // Hired to run
@@ -45,6 +46,14 @@ private:
         }
     }
 
+    // `Logs are kept daily`: the verb of a subject of its own is the main verb all the same.
+    void judge_subject() {
+        if (opening_.kind != Opening::no_verb && opening_.kind != Opening::unsure) return;
+        const auto be = passive_of_subject(s_, opening_.first);
+        // in the past it may be told once more of work that goes on, and is passive before all
+        if (be && *be != opening_.verb && s_.is(*be, w::present_be)) note(*be, be_tense(*be));
+    }
+
     bool joins(std::size_t i) const {
         const TokenKind kind = s_.token(i).kind;
         return kind == TokenKind::comma || s_.is(i, w::conjunction);
@@ -64,10 +73,25 @@ private:
         const bool adjacent = last_verb_ + 1 == joiner || is_joined_to_last(joiner);
         i = s_.past_adverbs(i);
         const VerbTense tense = s_.is(i, w::be) ? be_tense(i) : tense_of(i, joiner, adjacent);
-        if (tense != VerbTense::none || is_past_before_word(i)) ++joined_verbs_;
+        const bool may_be_verb = tense != VerbTense::none || is_past_before_word(i);
+        if (may_be_verb) ++joined_verbs_;
+        lists_things_ = !may_be_verb && s_.token(joiner).kind == TokenKind::comma &&
+                        is_content_word(i) && !s_.forms(i).gerund;
         if (tense == VerbTense::none) return;
         note(i, tense);
+        note_person(i);
         last_verb_ = i;
+    }
+
+    // `Prepare buffers and runs 30 titrations`: one subject, two persons.
+    void note_person(std::size_t i) {
+        const VerbForms& first = s_.forms(opening_.verb);
+        const VerbForms& forms = s_.forms(i);
+        if (opening_.kind != Opening::present_verb || first.either_tense() || s_.is(i, w::be))
+            return;
+        if (forms.third && !forms.base && first.base && !first.third)
+            reading_.disagreements.push_back({s_.token(opening_.verb).extent, s_.token(i).extent,
+                                              std::string(forms.verb->base), true});
     }
 
     // Write, test, and ship; Set up and take down: nothing but joiners and particles between.
@@ -92,10 +116,21 @@ private:
         if (forms.past && !forms.present())
             return adjacent || is_past_verb(i) ? VerbTense::past : VerbTense::none;
         if (!forms.present() || bare_verb_follows_ || infinitive_) return VerbTense::none;
+        if (lists_things_ && closes_list(joiner)) return VerbTense::none;
         const bool verb = (adjacent && s_.is(joiner, w::conjunction)) || is_present_verb(i) ||
                           closes_series(i, joiner) || is_between_pasts(i, adjacent) ||
-                          (adjacent && mostly_verb(*forms.verb));
+                          (adjacent && mostly_verb(*forms.verb)) || is_likely_verb(i, joiner);
         return verb ? VerbTense::present : VerbTense::none;
+    }
+
+    // `primer, brushes, and finish coats`: like is joined with like, and the one before is a thing.
+    bool closes_list(std::size_t joiner) const {
+        return s_.is(joiner, w::conjunction) && s_.token(joiner - 1).kind == TokenKind::comma;
+    }
+
+    bool is_likely_verb(std::size_t i, std::size_t joiner) const {
+        if (!s_.is(joiner, w::conjunction) || !is_content_word(i + 1)) return false;
+        return joined_verb_odds(s_, {i, joiner, last_verb_}) > 0;
     }
 
     // Not an adjective (baked goods), nor what was done to the noun before it.
@@ -103,7 +138,10 @@ private:
         const std::size_t next = i + 1;
         const VerbForms& forms = s_.forms(i);
         if (!forms.participle && !forms.base_of_other) return true; // wrote
+        if (is_span_of_time(next)) return false;                    // sold each May
         const bool adjective_follows = s_.is_participle(next) && is_plural_noun(s_, next + 1);
+        const bool thing = is_plural_noun(s_, next) || s_.is(next, List::stuff);
+        if (thing && !is_adjective_in_ed(s_.word(i))) return true; // answered phones
         return s_.starts_object(next) || adjective_follows || preposition_after_past(i) ||
                (is_seldom_adjective(i) && is_content_word(next));
     }
@@ -170,6 +208,8 @@ private:
     }
 
     bool is_span_of_time(std::size_t i) const {
+        if (s_.is_word(i, {"each", "every", "this", "that", "last", "all"}))
+            return s_.is(i + 1, List::times) || s_.is(i + 1, List::turns);
         return s_.is_number(i) && (s_.is(i + 1, List::times) || s_.ends_phrase(i + 1));
     }
 
@@ -189,6 +229,7 @@ private:
     std::size_t joined_verbs_ = 0;
     bool bare_verb_follows_ = false; // Helped count and sort
     bool infinitive_ = false;        // to plan and run
+    bool lists_things_ = false;      // what was joined last is no verb
 };
 
 }

@@ -333,8 +333,8 @@ TEST_CASE("joined verbs, and those that are not") {
              {"Recorded deeds and sports scores", "", "Recorded"},
              {"Set up tents and take down signs", "take", ""},
              {"Coached and scout for a club", "scout", "Coached"},
-             {"Greeted guests, answered phones, and sort mail", "sort", "Greeted"},
-             {"Greeted guests, answered phones and mail", "", "Greeted"},
+             {"Greeted guests, answered phones, and sort mail", "sort", "answered"},
+             {"Greeted guests, answered phones and mail", "", "answered"},
              {"Feed owls and cleaned soiled cages", "Feed", "cleaned"},
              {"Feed owls and frozen fish", "Feed", ""},
              {"Lead hikes and taught map skills", "Lead", "taught"},
@@ -359,6 +359,34 @@ TEST_CASE("joined verbs, and those that are not") {
     }
 }
 
+// English grammar: a verb agrees in number with its subject.
+TEST_CASE("verbs that do not agree with a subject beside them") {
+    struct Case {
+        std::string text;
+        std::string verb, meant; // empty: all agree
+    };
+    for (const Case& one :
+         std::initializer_list<Case>{{"Flagged 3 claims that was paid twice", "was", "were"},
+                                     {"Taught students who needs a second try", "needs", "need"},
+                                     {"Wrote a guide that were used by 4 clubs", "were", "was"},
+                                     {"Fixed gate; calls was answered within a day", "was", "were"},
+                                     {"The reports was filed on time", "was", "were"},
+                                     {"Saw that there was 9 errors", "was", "were"},
+                                     {"Sort mail and answers phones", "answers", "answer"},
+                                     {"Kept list of claims that was read weekly", "", ""},
+                                     {"Led a crew that were new to boats", "", ""},
+                                     {"Read news that was new to 9 editors", "", ""},
+                                     {"Spent 20 minutes was enough", "", ""},
+                                     {"Sort mail and letters", "", ""}}) {
+        CAPTURE(one.text);
+        const auto found = language().read_bullet(one.text).disagreements;
+        CHECK(found.empty() == one.verb.empty());
+        if (found.empty()) continue;
+        CHECK(word_of(one.text, found.front().verb) == one.verb);
+        CHECK(found.front().meant == one.meant);
+    }
+}
+
 TEST_CASE("stronger verbs for a weak opening's object") {
     struct Case {
         std::string text;
@@ -368,7 +396,11 @@ TEST_CASE("stronger verbs for a weak opening's object") {
          std::initializer_list<Case>{{"Responsible for training volunteers", "Trained"},
                                      {"Responsible for stocking crash carts", "Stocked"},
                                      {"Helped count 5,000 smolt", "Counted"},
-                                     {"Worked on the budget", "Managed"},
+                                     {"Responsible for annual fire inspection", "Inspected"},
+                                     {"Responsible for the budget", "Managed"},
+                                     {"Worked on the budget", ""},
+                                     {"Helped with menu for 90 guests", ""},
+                                     {"Participated in team of 9", ""},
                                      {"Was able to keep the lounge open", "Kept"},
                                      {"Counted seals", ""}}) {
         CAPTURE(one.text);
