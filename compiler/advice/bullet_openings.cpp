@@ -61,17 +61,35 @@ bool speaks_of_habit(std::string_view text) {
     return false;
 }
 
+// `Cleaned 14 rooms a day`: so many over and over; but `Saved 12 hours a week` by one deed.
+bool counts_by_turn(const WordedBullet& bullet) {
+    const std::string verb = lower_case(bullet.words(bullet.reading.verb));
+    if (is_one_of(verb, List::once_gained)) return false;
+    const std::string_view text = bullet.text;
+    const auto words = words_in(text.substr(0, text.find_first_of(",;")));
+    constexpr std::size_t reach = 7; // words
+    for (std::size_t i = 1; i + 1 < words.size() && i < reach; ++i) {
+        const std::string word = lower_case(words[i].word);
+        const bool per = word == "a" || word == "an" || word == "per";
+        if (per && is_one_of(lower_case(words[i + 1].word), List::turns))
+            return bullet.reading.has_figure;
+        if (i > 1 && is_one_of(word, List::needed_words)) return false; // what it is of or for
+    }
+    return false;
+}
+
 // In work that goes on a finished deed is rightly in the past: won, built, rewritten once. A slip
 // is what is done over and over, what is joined to a verb in the present, and what has no tense.
 bool may_be_finished(const WordedBullet& bullet, WhenDone when) {
     if (when != WhenDone::current) return false;
     const std::string_view verb = bullet.words(bullet.reading.wrong_for_current.front());
     return !is_gerund(verb) && bullet.reading.wrong_for_ended.empty() &&
-           !speaks_of_habit(bullet.text);
+           !speaks_of_habit(bullet.text) && !counts_by_turn(bullet);
 }
 
-// A weak opening is to go, in whatever tense it stands.
+// A weak opening is to go, in whatever tense it stands; but to deal with something is a deed.
 bool is_weak_opening(const WordedBullet& bullet, const english::Extent& verb) {
+    if (lower_case(bullet.words(verb)).starts_with("deal")) return false;
     const english::Extent& opening = bullet.reading.verb;
     return bullet.reading.opening == Opening::weak && verb.offset >= opening.offset &&
            verb.offset < opening.offset + opening.length;

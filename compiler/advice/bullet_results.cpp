@@ -33,7 +33,7 @@ bool has_second_clause(const WordedBullet& bullet) {
 bool is_task(const WordedBullet& bullet) {
     const Opening opening = bullet.reading.opening;
     const bool verb = opening == Opening::past_verb || opening == Opening::present_verb ||
-                      opening == Opening::either_tense || opening == Opening::weak;
+                      opening == Opening::either_tense;
     return verb && bullet.bullet->level == 1 && !tells_outcome(bullet) &&
            !has_second_clause(bullet);
 }
@@ -50,6 +50,17 @@ bool is_to_come(const model::Entry& entry, const ProofContext& context) {
     return dates != nullptr && is_incoming(*dates, context.today);
 }
 
+bool has_figure(const model::Entry& entry, const ProofContext& context) {
+    return std::ranges::any_of(context.bullets, [&](const WordedBullet& bullet) {
+        return bullet.position.entry == &entry && bullet.reading.has_figure;
+    });
+}
+
+// An activity of a line or two may be told without.
+bool is_minor(const Position& position) {
+    return position.section->holds == activities && position.entry->bullets.size() < 2;
+}
+
 void report_tasks(const model::Entry& entry, const std::vector<Place>& places,
                   std::vector<Finding>& findings) {
     if (places.size() == 1)
@@ -63,13 +74,10 @@ void report_tasks(const model::Entry& entry, const std::vector<Place>& places,
 }
 
 void no_figure(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const Position& position : positions(context.resume, {experience, projects})) {
+    for (const Position& position : positions(context.resume, {experience, projects, activities})) {
         const model::Entry& entry = *position.entry;
         if (entry.bullets.empty() || is_to_come(entry, context)) continue;
-        const auto measures = [&](const WordedBullet& bullet) {
-            return bullet.position.entry == &entry && bullet.reading.has_figure;
-        };
-        if (std::ranges::any_of(context.bullets, measures)) continue;
+        if (has_figure(entry, context) || is_minor(position)) continue;
         report<messages::no_figure>(findings, place_of(entry), called(entry));
     }
 }

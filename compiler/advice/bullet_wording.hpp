@@ -31,6 +31,9 @@ void little_words(const ProofContext& context, std::vector<Finding>& findings);
 // empty_phrases.cpp
 void empty_phrases(const ProofContext& context, std::vector<Finding>& findings);
 
+// impossible_figures.cpp
+void impossible_figure(const ProofContext& context, std::vector<Finding>& findings);
+
 // bullet_results.cpp
 void no_figure(const ProofContext& context, std::vector<Finding>& findings);
 void task_without_result(const ProofContext& context, std::vector<Finding>& findings);

@@ -54,20 +54,25 @@ struct Check {
     std::string_view bad, good; // an example of each, as typed
     void (*run)(const ProofContext&, std::vector<Finding>&);
     std::string_view caution = {}; // where the work can hurt someone
+    bool reminder = false;         // of what no page shows: it is no finding about this one
 };
 
 // Every check there is, in the order of the reference page. Each group's table stands in the file
 // of its checks.
 std::span<const Check> contact_checks();
+std::span<const Check> person_checks(); // whose name and details these are
 std::span<const Check> page_checks();
 std::span<const Check> date_checks();
 std::span<const Check> education_checks();
 std::span<const Check> entry_checks();   // experience and projects: counts, order, fields
 std::span<const Check> wording_checks(); // tense, verbs, openings, person, passive, figures
+std::span<const Check> claim_checks();   // what is claimed against what the page bears out
+std::span<const Check> letter_checks();  // small openings, Latin names, agreement
 std::span<const Check> skill_checks();
 std::span<const Check> consistency_checks();
 std::span<const Check> spelling_checks();
 std::span<const Check> privacy_checks();
+std::span<const Check> discretion_checks(); // what belongs to others, or to an interview
 std::span<const Check> section_checks();
 std::span<const Check> acceptance_checks();
 std::vector<const Check*> all_checks();

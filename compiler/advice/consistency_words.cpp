@@ -5,6 +5,7 @@
 #include "compiler/base/message.hpp"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <map>
 #include <optional>
@@ -115,6 +116,15 @@ std::string counted_thing(std::string_view word) {
     return std::string(word.substr(0, word.size() - 1));
 }
 
+// What the number at `i` is of that ends `from 2 days a week to five`.
+std::string thing_left_out(const std::vector<WordAt>& words, std::size_t i) {
+    constexpr std::size_t near = 8;
+    if (i == 0 || words[i - 1].word != "to") return {};
+    for (std::size_t k = i - 1; k-- > 0 && k + near > i;)
+        if (words[k].word == "from" && k + 2 < i) return counted_thing(words[k + 2].word);
+    return {};
+}
+
 void words_and_figures(const ProofContext& context, std::vector<Finding>& findings) {
     std::map<std::string, std::optional<Spot>> in_figures;
     std::map<std::string, std::optional<Spot>> in_words;
@@ -122,15 +132,17 @@ void words_and_figures(const ProofContext& context, std::vector<Finding>& findin
         if (!is_wording(part)) return;
         const std::string text = part.text.plain();
         const auto words = words_in(text);
-        for (std::size_t i = 0; i + 1 < words.size(); ++i) {
-            const std::string thing = counted_thing(words[i + 1].word);
+        for (std::size_t i = 0; i < words.size(); ++i) {
+            const std::string after =
+                i + 1 < words.size() ? counted_thing(words[i + 1].word) : std::string{};
+            const std::string thing = after.empty() ? thing_left_out(words, i) : after;
             if (thing.empty()) continue;
             const std::string word(words[i].word);
             const bool spelled = is_one_of(lower_case(word), List::number_words);
             if (!spelled && !all_figures(word)) continue;
             auto& spot = (spelled ? in_words : in_figures)[thing];
             if (!spot)
-                spot = Spot{word + ' ' + std::string(words[i + 1].word),
+                spot = Spot{after.empty() ? word : word + ' ' + std::string(words[i + 1].word),
                             part.text.place(words[i].offset, word.size())};
         }
     });
@@ -146,7 +158,7 @@ void words_and_figures(const ProofContext& context, std::vector<Finding>& findin
 
 std::string without_hyphens(std::string_view word) {
     std::string letters = lower_case(word);
-    std::erase(letters, '-');
+    std::erase_if(letters, [](char c) { return c == '-' || c == ' '; });
     return letters;
 }
 
@@ -191,7 +203,35 @@ private:
 };
 
 bool may_hold_terms(const TextInResume& part) {
-    return is_wording(part) || (part.field && part.field->name == trade::FieldName::group);
+    constexpr std::array also{trade::FieldName::group, trade::FieldName::role,
+                              trade::FieldName::project};
+    return is_wording(part) ||
+           (part.field && std::ranges::find(also, part.field->name) != also.end());
+}
+
+// `After School Program`, where `after-school` stands elsewhere: two words before a third that they
+// describe. What ends in a particle is a verb as well, and is written apart as one.
+std::string apart_before_noun(const std::vector<WordAt>& words, std::size_t i) {
+    if (i + 2 >= words.size()) return {};
+    for (std::size_t k = i; k < i + 2; ++k) // nothing but a blank between
+        if (words[k].offset + words[k].word.size() + 1 != words[k + 1].offset) return {};
+    const std::string second = lower_case(words[i + 1].word), third = lower_case(words[i + 2].word);
+    if (is_one_of(second, List::verb_particles) || is_one_of(second, List::function_words))
+        return {};
+    if (is_one_of(third, List::function_words) || is_one_of(third, List::verb_particles)) return {};
+    return lower_case(words[i].word) + ' ' + second;
+}
+
+std::set<std::string> hyphenated_terms(const model::Resume& resume) {
+    std::set<std::string> terms;
+    visit_texts(resume, [&](const TextInResume& part) {
+        if (!may_hold_terms(part)) return;
+        const std::string text = lower_case(part.text.plain());
+        for (const WordAt& word : words_in(text))
+            if (std::ranges::count(word.word, '-') == 1 && !has_digit(word.word))
+                terms.insert(std::string(word.word));
+    });
+    return terms;
 }
 
 }
@@ -203,20 +243,30 @@ void number_forms(const ProofContext& context, std::vector<Finding>& findings) {
 
 void term_forms(const ProofContext& context, std::vector<Finding>& findings) {
     Terms terms(findings);
+    const std::set<std::string> hyphenated = hyphenated_terms(context.resume);
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!may_hold_terms(part)) return;
         const std::string text = part.text.plain();
         const auto words = words_in(text);
         for (std::size_t i = 0; i < words.size(); ++i) {
             const WordAt& word = words[i];
-            terms.add({std::string(word.word), &part.text, word.offset, word.word.size()});
+            // the capitals of a title tell nothing
+            terms.add({is_wording(part) ? std::string(word.word) : lower_case(word.word),
+                       &part.text, word.offset, word.word.size()});
             if (i + 1 == words.size()) continue;
             const WordAt& next = words[i + 1];
             const std::size_t length = next.offset + next.word.size() - word.offset;
-            if (is_one_of(lower_case(word.word) + lower_case(next.word), List::joined_terms) &&
-                length == word.word.size() + next.word.size() + 1)
+            const bool joined =
+                is_one_of(lower_case(word.word) + lower_case(next.word), List::joined_terms) &&
+                length == word.word.size() + next.word.size() + 1;
+            const std::string apart = apart_before_noun(words, i);
+            std::string term = apart;
+            std::ranges::replace(term, ' ', '-');
+            if (joined)
                 terms.add({lower_case(word.word) + '-' + lower_case(next.word), &part.text,
                            word.offset, length});
+            else if (!apart.empty() && hyphenated.contains(term))
+                terms.add({apart, &part.text, word.offset, length});
         }
     });
 }

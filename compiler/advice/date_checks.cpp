@@ -95,8 +95,11 @@ bool is_out_of_order(const model::DateRange& above, const model::DateRange& belo
 void compare(const model::Entry& above, const std::optional<model::DateRange>& above_range,
              const model::Entry& below, const std::optional<model::DateRange>& below_range,
              const model::Date& today, std::vector<Finding>& findings) {
-    if (!above_range || !below_range || !is_out_of_order(*above_range, *below_range, today)) return;
-    report<messages::out_of_order>(findings, place_of(below), called(below), called(above));
+    if (!above_range || !below_range || ends_before_start(*above_range)) return;
+    if (!is_out_of_order(*above_range, *below_range, today)) return;
+    const model::Field* dates = above.find(trade::FieldName::dates);
+    report<messages::out_of_order>(findings, dates ? dates->place : place_of(above), called(above),
+                                   called(below));
 }
 
 void order_entries(

@@ -56,8 +56,8 @@ void degree_order(const ProofContext& context, std::vector<Finding>& findings) {
             if (!range || !takes_rank(entry)) continue;
             const model::DateRange* before = above ? dates_in(date_field(*above)) : nullptr;
             if (before && out_of_order(*before, *range))
-                report<messages::degree_out_of_order>(findings, place_of(entry), called(entry),
-                                                      called(*above));
+                report<messages::degree_out_of_order>(findings, place_of(*above), called(*above),
+                                                      called(entry));
             above = &entry;
         }
     }
@@ -151,18 +151,6 @@ void gpa_low(const ProofContext& context, std::vector<Finding>& findings) {
     });
 }
 
-void gpa_unsaid(const ProofContext& context, std::vector<Finding>& findings) {
-    if (!is_student(*context.resume.settings.stage)) return;
-    bool asked = false;
-    visit_schools(context, [&](const model::Entry& entry) {
-        const model::Field* degree = entry.find(trade::FieldName::degree);
-        if (asked || !degree || !is_college(entry)) return;
-        asked = true; // of the first college alone
-        if (!entry.find(trade::FieldName::gpa))
-            report<messages::gpa_unsaid>(findings, degree->place, called(entry));
-    });
-}
-
 // What ended by the month of graduation from high school, in a section of activities.
 void report_school_activities(const ProofContext& context, const model::Date& graduation,
                               std::vector<Finding>& findings) {
@@ -197,6 +185,28 @@ bool is_first_year(const ProofContext& context) {
     if (!school) return degree && *degree >= most_of_a_degree;
     if (*school >= 0) return true; // still there
     return *school > -months_of_first_year && degree.value_or(least_to_degree) >= least_to_degree;
+}
+
+// A first term has no grades yet.
+bool is_first_term(const ProofContext& context) {
+    constexpr int after_school = 7; // months, to the end of January
+    const auto school = months_to_graduation(context, is_before_college);
+    return school && *school > -after_school && is_first_year(context);
+}
+
+// Asked of the first college alone, if none says it.
+void gpa_unsaid(const ProofContext& context, std::vector<Finding>& findings) {
+    if (!is_student(*context.resume.settings.stage) || is_first_term(context)) return;
+    const model::Entry* first = nullptr;
+    bool said = false;
+    visit_schools(context, [&](const model::Entry& entry) {
+        if (!is_college(entry)) return;
+        said = said || entry.find(trade::FieldName::gpa) != nullptr;
+        if (!first && entry.find(trade::FieldName::degree)) first = &entry;
+    });
+    if (first && !said)
+        report<messages::gpa_unsaid>(findings, first->find(trade::FieldName::degree)->place,
+                                     called(*first));
 }
 
 void high_school(const ProofContext& context, std::vector<Finding>& findings) {
@@ -267,10 +277,17 @@ constexpr std::array education_table{
     Check{"gpa-low", Weight::should, "education", "A GPA that is shown is 3.0 of 4 or over.",
           "Below 3.0 it says less for you than anything else that could stand in its place.",
           "common practice", "gpa: 2.5 / 4.0", "no 'gpa:' line", gpa_low},
-    Check{"gpa-unsaid", Weight::consider, "education",
+    Check{"gpa-unsaid",
+          Weight::consider,
+          "education",
           "A student's or recent graduate's degree without a GPA: a reminder of the thresholds.",
-          "From 3.5 it opens doors, and some employers ask for it first.", "common practice",
-          "a GPA of 3.7 that is not shown", "gpa: 3.70 / 4.00", gpa_unsaid},
+          "From 3.5 it opens doors, and some employers ask for it first.",
+          "common practice",
+          "a GPA of 3.7 that is not shown",
+          "gpa: 3.70 / 4.00",
+          gpa_unsaid,
+          {},
+          true},
     Check{"high-school", Weight::should, "education",
           "From the second year on there is no high school beside a college, and no activity that "
           "ended with it.",

@@ -80,6 +80,15 @@ std::set<std::string> stems(std::string_view text) {
 
 std::string goal_of(const model::Resume& resume) {
     std::string goal = plain_in(resume.find(trade::FieldName::headline));
+    for (const model::Section& section : resume.sections) {
+        if (section.holds == experience) goal += ' ' + section.title.plain();
+        if (section.holds != skills) continue;
+        for (const model::Entry& entry : section.entries)
+            for (const model::Field& field : entry.fields)
+                if (const auto* items = items_in(&field))
+                    for (const model::Text& item : *items)
+                        goal += ' ' + item.plain();
+    }
     for (const Position& position : positions(resume, {education})) {
         for (const trade::FieldName name :
              {trade::FieldName::degree, trade::FieldName::major, trade::FieldName::minor})
@@ -102,6 +111,16 @@ std::size_t shared_with(const std::set<std::string>& goal, const model::Entry& e
         std::ranges::count_if(own, [&](const std::string& stem) { return goal.contains(stem); }));
 }
 
+// Front Desk Supervisor, Front Desk Clerk: one line of work.
+bool are_akin(const model::Entry& a, const model::Entry& b) {
+    const std::string other = lower_case(plain_in(naming_field(b)));
+    const std::string name = lower_case(plain_in(naming_field(a)));
+    constexpr std::size_t shortest = 4;
+    return std::ranges::any_of(words_in(name), [&](const WordAt& word) {
+        return word.word.size() >= shortest && has_phrase(other, word.word);
+    });
+}
+
 // Only where a section of experience is the only one, and says nothing of relevance itself.
 void relevance_order(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t least_entries = 3, telling = 3;
@@ -117,7 +136,7 @@ void relevance_order(const ProofContext& context, std::vector<Finding>& findings
     for (const model::Entry& entry : section->entries) {
         const std::size_t shared = shared_with(goal, entry);
         if (shared == 0 && !far_from_it) far_from_it = &entry;
-        if (shared < telling || !far_from_it) continue;
+        if (shared < telling || !far_from_it || are_akin(*far_from_it, entry)) continue;
         report<messages::closer_to_goal>(findings, place_of(entry), called(entry),
                                          called(*far_from_it));
         return;
@@ -143,6 +162,13 @@ void single_day(const ProofContext& context, std::vector<Finding>& findings) {
                                          called(*position.entry));
 }
 
+// `Attended weekly meetings`: no more than that one was there.
+bool tells_attendance(const model::Bullet& bullet) {
+    const std::string text = lower_case(bullet.text.plain());
+    const auto words = words_in(text);
+    return words.empty() || (is_one_of(words.front().word, List::attending) && !has_digit(text));
+}
+
 void member_only(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::array<std::string_view, 5> plain_roles{
         "member", "general member", "active member", "club member", "participant"};
@@ -150,7 +176,7 @@ void member_only(const ProofContext& context, std::vector<Finding>& findings) {
         const model::Field* role = position.entry->find(trade::FieldName::role);
         const std::string name = lower_case(plain_in(role));
         if (!role || !is_one_of(name, plain_roles)) continue;
-        if (!position.entry->bullets.empty()) continue;
+        if (!std::ranges::all_of(position.entry->bullets, tells_attendance)) continue;
         const model::Field* activity = position.entry->find(trade::FieldName::activity);
         report<messages::member_only>(findings, role->place, in_quotes(plain_in(role)),
                                       activity ? in_quotes(plain_in(activity))

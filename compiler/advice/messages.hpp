@@ -73,12 +73,12 @@ inline constexpr Message join_sections =
     "join it to the one in line {}, or say in the title what sets it apart";
 inline constexpr FindingRow unknown_title{"a portal may not know what {} holds"};
 inline constexpr Message usual_title = "the usual title is '{}', alone or after a word of yours";
-inline constexpr FindingRow education_below{"{} stands below {}",
+inline constexpr FindingRow education_below{"{} stands above {}",
                                             "a student's education comes first"};
 
 // --- schools and degrees
 
-inline constexpr FindingRow degree_out_of_order{"{} is more recent than {}, which stands above it",
+inline constexpr FindingRow degree_out_of_order{"{} stands above {}, which is more recent",
                                                 "put the most recent degree first"};
 inline constexpr FindingRow unusual_degree{"{} is not how a degree is usually named: it has {}"};
 inline constexpr Message usual_degree = "the usual form is '{}'";
@@ -127,7 +127,7 @@ inline constexpr FindingRow one_year_for_two{"{} is read and printed as {} to {}
 inline constexpr Message give_both_years = "did it start in {}? then give both years";
 inline constexpr FindingRow day_given{
     "{} gives the day", "month and year are enough; the page shows no day in any case"};
-inline constexpr FindingRow out_of_order{"{} is more recent than {}, which stands above it",
+inline constexpr FindingRow out_of_order{"{} stands above {}, which is more recent",
                                          "put the most recent first"};
 inline constexpr std::string_view alike_on_page =
     "the page prints all alike; 'quoin mend' makes the source alike too";
@@ -204,6 +204,7 @@ inline constexpr FindingRow falls_by_more{
     "{} is more than there was; nothing falls by over 100 percent", see_figure};
 inline constexpr FindingRow upside_down{"{} runs from the greater figure down to the smaller",
                                         see_figure};
+inline constexpr FindingRow wrong_way{"{} runs the other way than its verb", see_figure};
 inline constexpr FindingRow more_than_whole{"{} is more than the whole", see_figure};
 inline constexpr std::string_view add_result = "add what changed, for how many, or what it was for";
 inline constexpr FindingRow one_task{"this bullet of {} tells a task and not what came of it",
@@ -355,5 +356,55 @@ inline constexpr FindingRow accepted_twice{"{} is set aside twice, first in line
 inline constexpr FindingRow idle_acceptance{"{} is accepted, and there is nothing of it",
                                             "take it out of 'accept'"};
 inline constexpr Message accepted_for = "{} (accepted: {})";
+
+// --- whose it is
+
+inline constexpr FindingRow name_in_two_forms{"{} stands here, and {} in the heading",
+                                              "write your name in one way everywhere"};
+inline constexpr FindingRow name_in_address{"the address has {}, and the heading has {}",
+                                            "see which of the two has the slip"};
+inline constexpr FindingRow name_in_small_letters{"{} begins with a small letter",
+                                                  "a name has its capitals, on a page before all"};
+inline constexpr FindingRow borrowed_contact{"{} says that somebody else answers",
+                                             "give a number and an address that are yours alone"};
+inline constexpr FindingRow contact_of_another{
+    "{} is not yours, and it stands on a page that goes through many hands",
+    "take it out; employers ask for references when they want them"};
+
+// --- claims
+
+inline constexpr FindingRow too_many_years{
+    "{} are claimed, and the dates below begin {} ago",
+    "claim what the page bears out, or list the work that the rest of them went by with"};
+inline constexpr FindingRow done_ahead{
+    "{} tells as done what the page dates {}",
+    "say what is planned and when, or leave it out until it is done"};
+inline constexpr FindingRow wants_alone{
+    "this says what you want, {}, and nothing of what the employer gets",
+    "name the post and the two or three things you bring to it, or use the lines otherwise"};
+inline constexpr FindingRow no_year{"{} has no year", "add a line such as 'dates: May 2026'"};
+inline constexpr FindingRow so_long_ago{
+    "{} ended {} years ago, and may only tell how old you are",
+    "leave it out if later work says as much, or put it in a line without dates"};
+inline constexpr FindingRow lapsed{"{} expired in {}",
+                                   "give the new date, or take it out until it is renewed"};
+inline constexpr FindingRow older_above{"{} stands above {}, which is years newer",
+                                        "put the most recent first, or what the post asks for"};
+inline constexpr FindingRow leaving_reason{"{} tells why you left",
+                                           "leave it out; it is asked in the interview, if at all"};
+inline constexpr FindingRow employers_secret{"{} looks like what an employer keeps to itself",
+                                             "say what you did without what is not public"};
+inline constexpr FindingRow person_in_care{"{} names a person who was in your care",
+                                           "say how many you served, and name nobody"};
+
+// --- small things
+
+inline constexpr FindingRow small_opening{"{} opens with a small letter, and {} with capitals",
+                                          "give it its capital"};
+inline constexpr FindingRow species_upright{"{} looks like the Latin name of a species",
+                                            "put it in italics, between slashes"};
+inline constexpr FindingRow disagreement{"{} and {} do not agree in number"};
+inline constexpr FindingRow no_apostrophe{"{} owns what follows, and has no apostrophe to say so"};
+inline constexpr Message write_instead = "write '{}'";
 
 }

@@ -68,6 +68,12 @@ bool is_measure(std::string_view value) {
            });
 }
 
+// Where a line is there for the label alone, its value need not be known: Health: mild asthma.
+bool tells_in_pair(const Labelled& labelled, std::string_view value) {
+    const bool certified = value.find("certif") != value.npos || value.find("cpr") != value.npos;
+    return labelled.value == ToldValue::words && !value.empty() && !certified;
+}
+
 bool tells(const Labelled& labelled, std::string_view value, bool is_list) {
     switch (labelled.value) {
     case ToldValue::any:
@@ -95,14 +101,17 @@ std::string_view after(std::string_view text, std::string_view phrase) {
     return text;
 }
 
-std::optional<std::string_view> labelled_detail(const Clause& clause) {
+std::optional<std::string_view> labelled_detail(const Clause& clause, WhereFrom from) {
     const std::size_t colon = clause.text.find(':');
     if (colon == std::string_view::npos) return std::nullopt;
     const std::string_view label = clause.text.substr(0, colon);
     const std::string_view value = after(clause.text, clause.text.substr(0, colon + 1));
     const bool is_list = clause.rest.find(',') != std::string_view::npos;
     for (const Labelled& labelled : told_labels)
-        if (label == labelled.label && tells(labelled, value, is_list)) return labelled.what;
+        if (label == labelled.label &&
+            (tells(labelled, value, is_list) ||
+             (from == WhereFrom::pair && tells_in_pair(labelled, value))))
+            return labelled.what;
     return std::nullopt;
 }
 
@@ -141,6 +150,26 @@ bool tells_family(const Clause& clause) {
                         begins_with(then, "no") || begins_with(then, "and");
     return joined && (has_phrase(start, "children") || has_phrase(start, "child") ||
                       has_phrase(start, "kids"));
+}
+
+Clause without_label(Clause clause, WhereFrom from) {
+    const std::size_t colon = clause.text.find(": ");
+    if (from != WhereFrom::pair || colon == clause.text.npos) return clause;
+    clause.text.remove_prefix(colon + 2);
+    clause.rest.remove_prefix(colon + 2);
+    return clause;
+}
+
+// A clause of its own: `single`, `in excellent health`, `age 46`.
+std::optional<std::string_view> told_alone(const Clause& clause) {
+    if (const auto what = said_of(clause.text, lines_of(List::told_alone))) return what;
+    for (const std::string_view opening : {"age", "aged"}) {
+        if (!begins_with(clause.text, opening)) continue;
+        const std::string_view value = after(clause.text, opening);
+        const bool figures = value.size() == 2 && is_figure(value[0]) && is_figure(value[1]);
+        if (figures) return "your age";
+    }
+    return std::nullopt;
 }
 
 // What stands behind the figure of an age: "-year-old student", " years old and over".
@@ -201,11 +230,18 @@ std::optional<std::string_view> personal_detail_in(std::string_view lower, Where
             begins_with(clause.text, "my") ? after(clause.text, "my") : clause.text;
         for (const ToldPhrase& phrase : told_phrases)
             if (begins_with(text, phrase.words)) return phrase.what;
-        if (const auto what = labelled_detail(clause)) return what;
-        if (from == WhereFrom::group || from == WhereFrom::field) continue;
-        if (tells_birth(clause.rest)) return "your date of birth";
-        if (tells_family(clause)) return "your family";
-        if (tells_own_age(clause, from)) return "your age";
+        if (const auto what = labelled_detail(clause, from)) return what;
+        if (from == WhereFrom::group) continue;
+        const Clause value = without_label(clause, from);
+        const bool prose = from == WhereFrom::text || from == WhereFrom::heading;
+        const bool closes = value.rest.size() <= value.text.size() + 1; // Single, double entries
+        if (const auto what = told_alone(value);
+            what && (closes || !prose || has_digit(value.text)))
+            return what;
+        if (from == WhereFrom::field) continue;
+        if (tells_birth(value.rest)) return "your date of birth";
+        if (tells_family(value)) return "your family";
+        if (tells_own_age(value, from)) return "your age";
     }
     return std::nullopt;
 }

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <set>
 
 namespace quoin::advice {
 
@@ -29,8 +30,9 @@ struct LineInResume {
 
     // Of bytes of `text`; all of a group, whose pieces stand apart.
     Place place(english::Extent extent) const {
-        return from == WhereFrom::group ? part.field->place
-                                        : part.text.place(extent.offset, extent.length);
+        return from == WhereFrom::group || from == WhereFrom::pair
+                   ? part.field->place
+                   : part.text.place(extent.offset, extent.length);
     }
     Place whole() const { return place({0, text.size()}); }
     std::string words(english::Extent extent) const {
@@ -54,10 +56,41 @@ std::string whole_group(const model::Field& group) {
     return text;
 }
 
+bool has_pair(const model::Entry& entry) {
+    return entry.find(trade::FieldName::title) && entry.find(trade::FieldName::detail);
+}
+
+// `title: Marital status` above `detail: Engaged` is one line with its label.
+void visit_pairs(const model::Resume& resume,
+                 const std::function<void(const LineInResume&)>& visit) {
+    for (const Position& position : positions(resume, {trade::Holds::other})) {
+        if (!has_pair(*position.entry)) continue;
+        const model::Field* detail = position.entry->find(trade::FieldName::detail);
+        const model::Text* text = text_in(detail);
+        if (!text) continue;
+        const TextInResume part{*text, detail, nullptr, false};
+        visit(LineInResume(plain_in(position.entry->find(trade::FieldName::title)) + ": " +
+                               text->plain(),
+                           part, WhereFrom::pair));
+    }
+}
+
+std::set<const model::Field*> fields_in_pairs(const model::Resume& resume) {
+    std::set<const model::Field*> fields;
+    for (const Position& position : positions(resume, {trade::Holds::other}))
+        if (has_pair(*position.entry))
+            for (const trade::FieldName name : {trade::FieldName::title, trade::FieldName::detail})
+                fields.insert(position.entry->find(name));
+    return fields;
+}
+
 void visit_lines(const model::Resume& resume,
                  const std::function<void(const LineInResume&)>& visit) {
+    visit_pairs(resume, visit);
+    const std::set<const model::Field*> paired = fields_in_pairs(resume);
     visit_texts(resume, [&](const TextInResume& part) {
         const WhereFrom from = where_from(part);
+        if (paired.contains(part.field)) return;
         if (from != WhereFrom::group) return visit(LineInResume(part.text.plain(), part, from));
         if (&part.text == &part.field->label)
             visit(LineInResume(whole_group(*part.field), part, from));

@@ -172,6 +172,7 @@ bool states_salary(std::string_view clause, WhereFrom from) {
     if (!is_one_of(noun, nouns) && !is_pay) return false;
     std::string_view after = skipped(rest.substr(noun.size()), " ");
     const bool labels = after.starts_with(':');
+    if (is_pay && from != WhereFrom::bullet && is_amount(after)) return true; // Final pay $14.20
     if (from == WhereFrom::bullet || is_pay) return labels && tells_amount(after);
     const std::string_view next = first_word(after);
     if (is_one_of(next, asked)) {
@@ -272,10 +273,23 @@ std::optional<english::Extent> identity_number_in(std::string_view lower) {
     return std::nullopt;
 }
 
+namespace {
+
+// `Paid $17 an hour`; but `Paid $17 an hour to pickers`, a deed.
+bool is_own_pay(const Clause& clause) {
+    constexpr std::array<std::string_view, 6> before{"paid",   "earned", "earning",
+                                                     "making", "made",   "wage"};
+    if (!clause.first || !is_one_of(first_word(clause.text), before)) return false;
+    const auto after = after_rate(without_leading(clause.text, before));
+    return after && first_word(*after) != "to";
+}
+
+}
+
 std::optional<english::Extent> salary_in(std::string_view lower, WhereFrom from) {
     for (const Clause& clause : clauses_in(lower)) {
         const bool told =
-            states_salary(clause.text, from) ||
+            states_salary(clause.text, from) || is_own_pay(clause) ||
             (from != WhereFrom::bullet && (asks_for_pay(clause.text) || is_pay_alone(clause.text)));
         if (told) return clause.extent;
     }

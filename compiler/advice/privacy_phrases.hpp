@@ -26,6 +26,7 @@ enum class WhereFrom {
     text,    // a summary
     group,   // "Label: items" of skills
     field,   // of an entry: a note, a detail
+    pair,    // "title: detail" of an entry
     bullet,  // of work
 };
 

@@ -1,6 +1,7 @@
 // Running the checks, and setting aside what is accepted.
 #include "compiler/advice/proof.hpp"
 
+#include "compiler/advice/one_cause.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/message.hpp"
 
@@ -68,6 +69,7 @@ std::vector<Finding> run_all(const ProofContext& context) {
         for (std::size_t i = before; i < findings.size(); ++i)
             findings[i].check = check->name;
     }
+    keep_one_of_a_cause(findings);
     return findings;
 }
 
@@ -80,9 +82,10 @@ std::span<const Check> acceptance_checks() {
 std::vector<const Check*> all_checks() {
     std::vector<const Check*> all;
     for (const auto& group :
-         {contact_checks(), section_checks(), education_checks(), date_checks(), entry_checks(),
-          wording_checks(), skill_checks(), consistency_checks(), spelling_checks(), page_checks(),
-          privacy_checks(), acceptance_checks()})
+         {contact_checks(), person_checks(), section_checks(), education_checks(), date_checks(),
+          entry_checks(), claim_checks(), wording_checks(), letter_checks(), skill_checks(),
+          consistency_checks(), spelling_checks(), page_checks(), privacy_checks(),
+          discretion_checks(), acceptance_checks()})
         for (const Check& check : group)
             all.push_back(&check);
     return all;
@@ -129,7 +132,8 @@ Proof run_proof(const ProofContext& context) {
     for (Finding& finding : run_all(context)) {
         const auto found = accepted.find(finding.check);
         if (found == accepted.end()) {
-            proof.findings.push_back(std::move(finding));
+            auto& kept = find_check(finding.check)->reminder ? proof.reminders : proof.findings;
+            kept.push_back(std::move(finding));
             continue;
         }
         used[finding.check] = true;
@@ -143,6 +147,7 @@ Proof run_proof(const ProofContext& context) {
                 .check = idle_name;
     }
     std::ranges::stable_sort(proof.findings, {}, finding_place);
+    std::ranges::stable_sort(proof.reminders, {}, finding_place);
     std::ranges::stable_sort(proof.set_aside, {},
                              [](const SetAside& one) { return finding_place(one.finding); });
     return proof;

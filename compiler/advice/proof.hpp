@@ -17,6 +17,7 @@ struct SetAside {
 struct Proof {
     std::vector<Finding> findings;   // by place
     std::vector<SetAside> set_aside; // by place
+    std::vector<Finding> reminders;  // by place; no findings about this page
 };
 
 // An acceptance that names no check, or one that found nothing, is a finding too.

@@ -107,7 +107,9 @@ void section_title(const ProofContext& context, std::vector<Finding>& findings) 
         const std::string title = section.title.plain();
         const std::string_view usual = usual_title(section.holds);
         if (usual.empty() || trade::usual_holds(title) || is_empty(section)) continue;
-        if (has_phrase(lower_case(title), "references")) continue; // for `references-line`
+        const std::string lower = lower_case(title);
+        if (has_phrase(lower, "references")) continue; // for `references-line`
+        if (section.holds == prose && has_phrase(lower, "personal")) continue; // no summary
         report<messages::unknown_title>(findings, section.place, in_quotes(title)).suggestion =
             fill<messages::usual_title>(usual);
     }
@@ -120,9 +122,9 @@ void education_first(const ProofContext& context, std::vector<Finding>& findings
     for (const model::Section& section : context.resume.sections) {
         if (section.holds == education) {
             if (above)
-                report<messages::education_below>(findings, section.place,
-                                                  in_quotes(section.title.plain()),
-                                                  in_quotes(above->title.plain()));
+                report<messages::education_below>(findings, above->place,
+                                                  in_quotes(above->title.plain()),
+                                                  in_quotes(section.title.plain()));
             return;
         }
         if (section.holds != prose && !is_empty(section) && !above) above = &section;

@@ -71,10 +71,13 @@ private:
         if (item.empty() || !is_item(between(comma, at), most_words)) return false;
         const auto after = words_in(text_.substr(next, longest_word));
         if (after.empty() || has_capital(item) || is_aside(item.front().word)) return false;
-        if (item.size() == 2 &&
-            !(item[1].word.ends_with('s') && after.size() > 1 && after[1].word.ends_with('s')))
-            return false;
+        const bool plurals =
+            item.back().word.ends_with('s') && after.size() > 1 && after[1].word.ends_with('s');
+        const bool among_plurals = text_[comma - 1] == 's' && after.front().word.ends_with('s');
+        if (item.size() == 2 && !plurals && !among_plurals) return false;
+        if (opens_with_verbs(comma, item, after.front().word)) return true;
         if (may_be_verb(item.front().word, after.front().word)) return false;
+        if (follows_fragment(comma, item.back().word, after.front().word)) return false;
         return !opens_with_adverbial(comma) && !goes_on(next);
     }
 
@@ -95,6 +98,30 @@ private:
         const std::string small = lower_case(word);
         if (base && *base != small && !small.ends_with('s')) return true; // a past
         return base && next && (*base == small || opens_in_third_person());
+    }
+
+    // History student, archives and exhibits: a pair of another kind than what stands before it.
+    bool follows_fragment(std::size_t comma, std::string_view item, std::string_view after) const {
+        const std::size_t begin = comma > longest_word ? comma - longest_word : 0;
+        const auto before = words_in(text_.substr(begin, comma - begin));
+        const auto plural = [](std::string_view word) {
+            return word.ends_with('s') && !word.ends_with("ss");
+        };
+        const bool listed = text_.substr(begin, comma - begin).find(", ") != text_.npos;
+        return !listed && !before.empty() && !plural(before.back().word) && plural(item) &&
+               plural(after);
+    }
+
+    // Greeted, seated and sorted filers: three verbs in one form, the first of them alone.
+    bool opens_with_verbs(std::size_t comma, const std::vector<WordAt>& item,
+                          std::string_view last) const {
+        if (item.size() != 1 || text_.substr(0, comma).find(' ') != std::string_view::npos)
+            return false;
+        const auto is_past = [&](std::string_view word) {
+            const auto past = language_.past_of(word);
+            return past && *past == lower_case(word);
+        };
+        return is_past(text_.substr(0, comma)) && is_past(item.front().word) && is_past(last);
     }
 
     bool opens_in_third_person() const { // Counts eels, sorts and weighs crabs
@@ -140,7 +167,7 @@ private:
 void serial_comma(const ProofContext& context, std::vector<Finding>& findings) {
     std::vector<std::pair<Place, bool>> all;
     visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part)) return;
+        if (!is_wording(part) || part.in_heading) return; // a headline is of fragments
         const std::string text = part.text.plain();
         for (const Conjunction& each : Lists(text, context.language).conjunctions())
             all.emplace_back(part.text.place(each.offset + 1, 3), each.serial);

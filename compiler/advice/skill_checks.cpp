@@ -100,12 +100,12 @@ void skill_twice(const ProofContext& context, std::vector<Finding>& findings) {
 
 // --- use
 
-constexpr std::size_t shortest_word = 4, stem_length = 5;
+constexpr std::size_t shortest_word = 3, stem_length = 5;
 
 // All words of the résumé but those of skills, to be asked often.
 class Corpus {
 public:
-    explicit Corpus(const model::Resume& resume) {
+    Corpus(const model::Resume& resume, const english::Language& language) : language_(language) {
         visit_texts(resume, [&](const TextInResume& part) {
             if (!part.field || part.field->name != trade::FieldName::group) add(part.text.plain());
         });
@@ -117,10 +117,9 @@ public:
         const std::string lower = lower_case(skill);
         bool found = false;
         each_word(lower, [&](std::string_view word) {
-            found = found || (word.size() >= shortest_word &&
-                              stems_.contains(std::string(word.substr(0, stem_length))));
+            found = found || (word.size() >= shortest_word && shows_form(word));
         });
-        return found;
+        return found || shows_name(skill);
     }
 
 private:
@@ -131,6 +130,31 @@ private:
                 visit(part);
     }
 
+    // `pruning` by Pruned, `jigs` by jig; `bookkeeping` by books.
+    bool shows_form(std::string_view word) const {
+        if (stems_.contains(std::string(word.substr(0, stem_length)))) return true;
+        if (stems_.contains(stem_of(word))) return true;
+        constexpr std::size_t shortest_compound = 9, shortest_part = 4;
+        for (std::size_t part = shortest_part;
+             word.size() >= shortest_compound && part + shortest_part <= word.size(); ++part)
+            if (stems_.contains(std::string(word.substr(0, part)))) return true;
+        return false;
+    }
+
+    // `MIG brazing` by MIG
+    bool shows_name(std::string_view skill) const {
+        return std::ranges::any_of(words_in(skill), [&](const WordAt& word) {
+            const bool capitals = std::ranges::all_of(word.word, is_capital_letter);
+            return capitals && word.word.size() > 1 && tokens_.contains(std::string(word.word));
+        });
+    }
+
+    // Of a verb its base, of a plural its singular: what its forms have in common.
+    std::string stem_of(std::string_view word) const {
+        if (const auto base = language_.base_of(word)) return *base;
+        return std::string(word.substr(0, word.size() - (word.ends_with('s') ? 1 : 0)));
+    }
+
     void add(const std::string& text) {
         constexpr std::string_view around = " ,;.:()\"'";
         for (const std::string_view token : pieces_of(text, " "))
@@ -138,22 +162,25 @@ private:
         const std::string lower = lower_case(text);
         each_word(lower, [&](std::string_view word) {
             stems_.insert(std::string(word.substr(0, stem_length)));
+            stems_.insert(stem_of(word));
         });
     }
 
+    const english::Language& language_;
     std::set<std::string> tokens_, stems_;
 };
 
 void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t most_named = 4;
-    const Corpus corpus(context.resume);
+    const Corpus corpus(context.resume, context.language);
     std::vector<std::string> unused;
     std::optional<Place> first;
     for (const Skill& skill : all_skills(context.resume)) {
         const std::string name = before_parenthesis(skill.text());
         if (skill.spoken || name.empty() || corpus.shows(name)) continue;
+        if (is_one_of(lower_case(name), List::broad_skills)) continue; // told already
         if (!first) first = skill.place();
-        unused.push_back(name);
+        add_once(unused, name, all_of_them);
     }
     if (!first) return;
     report<messages::unused_skills>(findings, *first, some_of(unused, most_named));

@@ -73,6 +73,7 @@ struct RegionalWords {
 void add_word(const WordAt& word, const model::Text& text, const english::Language& language,
               RegionalWords& found) {
     const std::string lower = lower_case(word.word);
+    if (lower == "cancelled" || lower == "cancelling") return; // either, by US dictionaries
     const auto add = [&](std::vector<Regional>& where, std::string_view other, bool variant) {
         where.push_back({std::string(word.word), text.place(word.offset, word.word.size()),
                          std::string(other), variant});

@@ -2,12 +2,9 @@
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
-#include "compiler/english/tokens.hpp"
 
 #include <algorithm>
 #include <array>
-#include <charconv>
-#include <iterator>
 #include <optional>
 
 namespace quoin::advice {
@@ -37,6 +34,23 @@ std::string without_pronoun(const WordedBullet& bullet) {
     return fill<messages::drop_pronoun>();
 }
 
+// An objective has no more need of `I` than a bullet.
+void first_person_in_prose(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.field || part.field->name != trade::FieldName::text) return;
+        const std::string text = part.text.plain();
+        std::vector<std::string> words;
+        const auto pronouns = read_wording(part.text, context.language).first_person;
+        for (const english::Extent& pronoun : pronouns)
+            add_once(words, std::string_view(text).substr(pronoun.offset, pronoun.length), 3);
+        if (words.empty()) return;
+        const english::Extent& first = pronouns.front();
+        report<messages::first_person>(findings, part.text.place(first.offset, first.length),
+                                       some_of(words, 3), words.size() == 1 ? "speaks" : "speak")
+            .suggestion = fill<messages::drop_pronoun>();
+    });
+}
+
 void first_person(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         const auto& pronouns = bullet.reading.first_person;
@@ -46,6 +60,7 @@ void first_person(const ProofContext& context, std::vector<Finding>& findings) {
                                        words.size() == 1 ? "speaks" : "speak")
             .suggestion = without_pronoun(bullet);
     }
+    first_person_in_prose(context, findings);
 }
 
 // A pronoun for subject is the first person's fault, and a passive the passive's.
@@ -70,95 +85,26 @@ std::string active_for(std::string_view passive) {
     return fill<messages::participle_alone>(in_quotes(capitalised(std::move(last))));
 }
 
+// `Trained in first aid; settled 3 fights`, `Requested by name for 19 of 31 days`: what others did
+// to the writer is credit, if the bullet goes on to tell of it.
+bool is_credit(const WordedBullet& bullet) {
+    const english::BulletReading& reading = bullet.reading;
+    if (reading.opening != Opening::participle) return false;
+    const auto first = words_in(bullet.text).front().word;
+    return reading.has_figure || bullet.text.find(';') != std::string::npos ||
+           is_one_of(lower_case(first), List::entrusted);
+}
+
 void passive(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities}))
-        for (const english::Extent& extent : bullet.reading.passive)
+        for (const english::Extent& extent : bullet.reading.passive) {
+            const bool opens = extent == bullet.reading.verb;
+            if (opens && is_credit(bullet)) continue;
             report<messages::passive>(findings, bullet.place(extent),
                                       in_quotes(bullet.words(extent)))
-                .suggestion = extent == bullet.reading.verb ? active_for(bullet.words(extent))
-                                                            : fill<messages::active_for_clause>();
-}
-
-// --- figures that cannot be
-
-constexpr std::array<std::string_view, 6> less_words{"reduction", "decrease", "decline",
-                                                     "less",      "fewer",    "lower"};
-constexpr std::array<std::string_view, 11> fall_words{
-    "cut",       "cutting",    "reduced", "reducing", "lowered", "lowering",
-    "decreased", "decreasing", "shrank",  "trimmed",  "slashed"};
-// Where what falls no longer reaches, and what a percentage may be of.
-constexpr std::array<std::string_view, 9> fall_bounds{"and",  "while", "but",    "to",  "at",
-                                                      "from", "than",  "target", "goal"};
-constexpr std::array<std::string_view, 7> fall_joins{"by",   "in", "with", "through",
-                                                     "over", "at", "for"};
-
-// Of `$1,200` and `118%`; none for a figure of another make.
-std::optional<double> value_of(std::string_view figure) {
-    std::string plain;
-    std::ranges::copy_if(figure, std::back_inserter(plain),
-                         [](char c) { return c != ',' && c != '$' && c != '%'; });
-    double value = 0;
-    const auto end = std::from_chars(plain.data(), plain.data() + plain.size(), value);
-    const bool whole = end.ec == std::errc{} && end.ptr == plain.data() + plain.size();
-    return whole ? std::optional(value) : std::nullopt;
-}
-
-// `12-8%`
-bool is_upside_down(std::string_view figure, bool percent) {
-    const std::size_t hyphen = std::min(figure.find('-'), figure.size() - 1);
-    const std::string_view start = figure.substr(0, hyphen), end = figure.substr(hyphen + 1);
-    return percent && value_of(end) && value_of(start) > value_of(end);
-}
-
-class Figures { // of a bullet, those that cannot be
-public:
-    explicit Figures(const WordedBullet& bullet)
-        : bullet_(bullet), tokens_(english::read_tokens(bullet.text, {})) {}
-
-    void report_to(std::vector<Finding>& findings) const {
-        for (std::size_t i = 0; i < tokens_.size(); ++i) {
-            if (tokens_[i].kind != english::TokenKind::figure) continue;
-            const bool percent = word(i).ends_with('%') || word(i + 1) == "percent";
-            const auto value = value_of(word(i));
-            if (percent && value > 100 && is_fall(i, word(i + 1) == "percent" ? i + 2 : i + 1))
-                tell<messages::falls_by_more>(i, i, findings);
-            if (is_upside_down(word(i), percent)) tell<messages::upside_down>(i, i, findings);
-            if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3)) &&
-                value > value_of(word(i + 3)))
-                tell<messages::more_than_whole>(i, i + 3, findings);
+                .suggestion =
+                opens ? active_for(bullet.words(extent)) : fill<messages::active_for_clause>();
         }
-    }
-
-private:
-    std::string_view word(std::size_t i) const {
-        return i < tokens_.size() ? std::string_view(tokens_[i].lower) : std::string_view{};
-    }
-
-    // `Cut entry time 118%`, `118% fewer slips`: a fall by so much, and of nothing else.
-    bool is_fall(std::size_t i, std::size_t next) const {
-        if (is_one_of(word(next), less_words)) return true;
-        const bool by = i > 0 && word(i - 1) == "by";
-        if (!by && !word(next).empty() && !is_one_of(word(next), fall_joins)) return false;
-        while (i-- > 0 && !word(i).empty() && !is_one_of(word(i), fall_bounds))
-            if (is_one_of(word(i), fall_words)) return true;
-        return false;
-    }
-
-    template<const messages::FindingRow& fault>
-    void tell(std::size_t first, std::size_t last, std::vector<Finding>& findings) const {
-        const std::size_t begin = tokens_[first].extent.offset;
-        const english::Extent all{begin, tokens_[last].extent.offset + tokens_[last].extent.length -
-                                             begin};
-        report<fault>(findings, bullet_.place(all), in_quotes(bullet_.words(all)));
-    }
-
-    const WordedBullet& bullet_;
-    english::Tokens tokens_;
-};
-
-void impossible_figure(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities}))
-        Figures(bullet).report_to(findings);
 }
 
 constexpr std::array wording_table{
@@ -182,11 +128,12 @@ constexpr std::array wording_table{
           "The third time it is no longer read.", "common practice",
           "three bullets that open with 'Managed'", "'Managed', 'Scheduled', 'Trained'",
           repeated_opening},
-    Check{"first-person", Weight::should, "wording",
-          "No bullet says I, me, my, we, us, our or their like; words in a quotation or a title "
-          "are passed over.",
-          "The page has your name on top; the pronouns only take room.", "common practice",
-          "- I trained our volunteers", "- Trained 4 volunteers", first_person},
+    Check{
+        "first-person", Weight::should, "wording",
+        "No bullet or summary says I, me, my, we, us, our or their like; words in a quotation or a "
+        "title are passed over.",
+        "The page has your name on top; the pronouns only take room.", "common practice",
+        "- I trained our volunteers", "- Trained 4 volunteers", first_person},
     Check{"little-words", Weight::consider, "wording",
           "A bullet does not spend three words or more, or a line, on articles and fillers.",
           "A line is room for another fact.", "common practice",

@@ -7,8 +7,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <functional>
 #include <map>
+#include <tuple>
 
 namespace quoin::commands {
 
@@ -22,7 +24,31 @@ struct Tally {
     std::size_t count = 0;
 };
 
-// The heaviest first; of equals those that are found most often.
+// What it does to the reading: whether a portal takes the page in, whether the first glance is
+// lost, what the content says, how it is written.
+std::size_t effect_of(const advice::Check& check) {
+    constexpr std::array<std::string_view, 16> groups{
+        "contact",     "dates",    "sections", "education", // a portal
+        "privacy",     "page",     "spelling", "claims",    // the first glance
+        "wording",     "entries",  "skills",   "",          // content
+        "consistency", "settings", "",         ""};         // form
+    constexpr std::size_t of_one_effect = 4;
+    const auto found = std::ranges::find(groups, check.group);
+    return static_cast<std::size_t>(found - groups.begin()) / of_one_effect;
+}
+
+// Never three of a kind among those that are named: the third waits behind one of another kind.
+void mix_kinds(std::vector<Tally>& order) {
+    if (order.size() <= most_named_places) return;
+    const auto kind = [](const Tally& tally) { return tally.check->group; };
+    const auto third = order.begin() + 2;
+    if (kind(order[0]) != kind(order[1]) || kind(order[1]) != kind(*third)) return;
+    const auto other = std::find_if(
+        third, order.end(), [&](const Tally& tally) { return kind(tally) != kind(order[0]); });
+    if (other != order.end()) std::rotate(third, other, other + 1);
+}
+
+// The heaviest first, of equals those of the most effect, then those that are found most often.
 std::vector<Tally> by_importance(const advice::Proof& proof) {
     std::map<std::string_view, Tally> tallies;
     for (const advice::Finding& finding : proof.findings) {
@@ -33,9 +59,10 @@ std::vector<Tally> by_importance(const advice::Proof& proof) {
     for (const auto& [name, tally] : tallies)
         if (tally.check) order.push_back(tally);
     std::ranges::stable_sort(order, [](const Tally& a, const Tally& b) {
-        if (a.check->weight != b.check->weight) return a.check->weight < b.check->weight;
-        return a.count > b.count;
+        return std::tuple(a.check->weight, effect_of(*a.check), b.count) <
+               std::tuple(b.check->weight, effect_of(*b.check), a.count);
     });
+    mix_kinds(order);
     return order;
 }
 
@@ -133,6 +160,12 @@ bool clean(const advice::Proof& proof, std::string_view group) {
     });
 }
 
+// Not a thing is written in two ways, be it only to consider.
+bool written_in_one_hand(const advice::Proof& proof) {
+    return !is_found(proof,
+                     [](const advice::Check& check) { return check.group == "consistency"; });
+}
+
 struct Material { // of what there is enough to be praised
     bool contact = false, dates = false, degree = false;
     std::size_t bullets = 0, with_figures = 0;
@@ -187,7 +220,7 @@ std::string what_is_good(const Proofread& one) {
         {good_in(there.contact, "contact"), "contact details that work"},
         {good_in(there.dates, "dates"), "every date in place and in order"},
         {good_in(there.degree, "education"), "a degree and its date as portals look for them"},
-        {good_in(there.bullets > 1, "consistency"), "one hand from top to bottom"},
+        {there.bullets > 1 && written_in_one_hand(one.proof), "one hand from top to bottom"},
         {good_in(there.bullets > 0, "spelling"), "no slip of spelling"}};
     constexpr std::size_t most_praised = 4;
     std::string text;

@@ -18,6 +18,15 @@ std::string finding_text(const advice::Finding& finding, const Sources& sources)
                        name_of(weight_of(finding)), finding.check, sentence_of(finding));
 }
 
+// Once, below the findings: what is to be thought of beside the page.
+std::string reminders_text(const Proofread& one) {
+    std::string out;
+    for (const advice::Finding& reminder : one.proof.reminders)
+        out += fmt::format("{} reminder [{}]: {}\n", location(reminder.place, one.sources),
+                           reminder.check, sentence_of(reminder));
+    return out;
+}
+
 std::string set_aside_text(const Proofread& one) {
     std::map<const model::Acceptance*, std::size_t> counts;
     std::vector<const model::Acceptance*> order;
@@ -54,6 +63,7 @@ std::string proof_text(const Proofread& one, bool excerpts) {
         if (first) out += fmt::format("  why: {}\n", check->why);
         if (first && !check->caution.empty()) out += fmt::format("  caution: {}\n", check->caution);
     }
+    out += reminders_text(one);
     out += set_aside_text(one);
     if (excerpts) out += fmt::format("{}: {}", one.input, total_text(one.proof));
     return out;

@@ -1,0 +1,304 @@
+// Checks of what is claimed of oneself against what the page bears out.
+#include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/date_order.hpp"
+#include "compiler/advice/date_spelling.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <optional>
+
+namespace quoin::advice {
+
+namespace {
+
+using enum trade::Holds;
+using Opening = english::BulletReading::Opening;
+
+// --- years of experience
+
+struct YearsClaimed {
+    int years = 0;
+    std::size_t offset = 0, length = 0;
+};
+
+std::optional<int> number_in(std::string_view word) {
+    constexpr std::array<std::string_view, 13> names{"zero", "one",    "two",   "three", "four",
+                                                     "five", "six",    "seven", "eight", "nine",
+                                                     "ten",  "eleven", "twelve"};
+    const auto named = std::ranges::find(names, word);
+    if (named != names.end()) return static_cast<int>(named - names.begin());
+    int value = 0;
+    const auto end = std::from_chars(word.data(), word.data() + word.size(), value);
+    const bool whole = end.ec == std::errc{} && end.ptr == word.data() + word.size();
+    return whole ? std::optional(value) : std::nullopt;
+}
+
+// `6 years of`, `15 years' experience`, `9+ years in`; not `in 3 years`.
+std::optional<YearsClaimed> years_claimed_in(std::string_view lower) {
+    constexpr std::array<std::string_view, 4> units{"year", "years", "yrs", "decades"};
+    constexpr std::array<std::string_view, 6> within{"in",   "within", "every",
+                                                     "each", "last",   "past"};
+    const auto words = words_in(lower);
+    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+        if (!is_one_of(words[i].word, units)) continue;
+        const auto count = number_in(words[i - 1].word);
+        const bool span = i > 1 && is_one_of(words[i - 2].word, within);
+        if (!count || span || !is_one_of(words[i + 1].word, List::after_years)) continue;
+        const int times = words[i].word == "decades" ? 10 : 1;
+        const std::size_t begin = words[i - 1].offset;
+        return YearsClaimed{*count * times, begin, words[i].offset + words[i].word.size() - begin};
+    }
+    return std::nullopt;
+}
+
+// Months from the first start among the entries to today.
+std::optional<int> months_on_page(const ProofContext& context) {
+    std::optional<int> most;
+    for (const Position& position :
+         positions(context.resume, {experience, projects, activities, other})) {
+        const model::DateRange* range = dates_in(position.entry->find(trade::FieldName::dates));
+        if (!range) continue;
+        const auto& first = range->start ? range->start : range->end;
+        if (!first) continue;
+        most = std::max(most.value_or(0), months(context.today).last - months(*first).first);
+    }
+    return most;
+}
+
+// A year is rounded up, and a tenth is no lie.
+bool is_too_much(int years, int months) {
+    constexpr double tolerance = 1.1;
+    return years * trade::months_of_year > tolerance * months + trade::months_of_year;
+}
+
+void years_claimed(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto there = months_on_page(context);
+    if (!there) return;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        const bool claims = part.field && (part.field->name == trade::FieldName::headline ||
+                                           part.field->name == trade::FieldName::text);
+        if (!claims) return;
+        const std::string lower = lower_case(part.text.plain());
+        const auto claimed = years_claimed_in(lower);
+        if (!claimed || !is_too_much(claimed->years, *there)) return;
+        const int years = std::max(1, *there / trade::months_of_year);
+        report<messages::too_many_years>(
+            findings, part.text.place(claimed->offset, claimed->length),
+            in_quotes(part.text.plain().substr(claimed->offset, claimed->length)),
+            counted(static_cast<std::size_t>(years), "year", "years"));
+    });
+}
+
+// --- what is still to come
+
+bool tells_as_done(const WordedBullet& bullet) {
+    return bullet.reading.opening == Opening::past_verb ||
+           bullet.reading.opening == Opening::participle;
+}
+
+struct DateInText {
+    model::Date date;
+    std::size_t offset = 0, length = 0;
+};
+
+// `in May 2027`, `in 2027`, as the words of a text have it.
+std::optional<DateInText> date_told(const std::string& text) {
+    const auto words = words_in(text);
+    for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+        const std::string small = lower_case(words[i].word);
+        if (is_one_of(small, List::until_words)) return std::nullopt;
+        if (small != "in") continue;
+        const auto month = trade::month_named(words[i + 1].word);
+        const std::size_t at = i + (month ? 2 : 1);
+        if (at >= words.size()) return std::nullopt;
+        const auto number = number_in(words[at].word);
+        constexpr int earliest = 1900, latest = 2100;
+        if (!number || *number < earliest || *number > latest) continue;
+        DateInText told{{*number, {}, {}, {}}, words[i].offset, 0};
+        if (month) told.date.month = month->month;
+        told.length = words[at].offset + words[at].word.size() - told.offset;
+        return told;
+    }
+    return std::nullopt;
+}
+
+void report_ahead(const WordedBullet& bullet, const std::string& when,
+                  std::vector<Finding>& findings) {
+    report<messages::done_ahead>(findings, bullet.place(bullet.reading.verb),
+                                 in_quotes(bullet.words(bullet.reading.verb)), when);
+}
+
+void done_ahead(const ProofContext& context, std::vector<Finding>& findings) {
+    const model::Entry* told_of = nullptr;
+    for (const WordedBullet& bullet : context.bullets) {
+        if (!tells_as_done(bullet) || bullet.position.entry == told_of) continue;
+        const model::DateRange* range =
+            dates_in(bullet.position.entry->find(trade::FieldName::dates));
+        const auto begins = !range ? std::nullopt : range->start ? range->start : range->end;
+        if (begins && surely_before(context.today, *begins)) {
+            report_ahead(bullet, "from " + spelled(*begins, trade::DateForm::short_month) + " on",
+                         findings);
+            told_of = bullet.position.entry;
+            continue;
+        }
+        const auto told = date_told(bullet.text);
+        if (told && surely_before(context.today, told->date))
+            report_ahead(bullet, bullet.text.substr(told->offset, told->length), findings);
+    }
+}
+
+// --- what is wanted
+
+std::size_t count_words(std::string_view lower, List list) {
+    std::size_t count = 0;
+    for (const std::string_view phrase : listed(list))
+        if (has_phrase(lower, phrase)) ++count;
+    return count;
+}
+
+std::string first_of(std::string_view lower, List list) {
+    std::size_t first = lower.size();
+    std::string found;
+    for (const std::string_view phrase : listed(list))
+        if (const std::size_t at = find_phrase(lower, phrase); at < first) {
+            first = at;
+            found = phrase;
+        }
+    return found;
+}
+
+// Read in sentences, for a summary may end with what is sought.
+void objective_wants(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.field || part.field->name != trade::FieldName::text) return;
+        const std::string lower = lower_case(part.text.plain());
+        if (count_words(lower, List::seeking) == 0) return;
+        if (count_words(lower, List::gives) > 0 || has_digit(lower)) return;
+        const std::string want = first_of(lower, List::wants);
+        if (want.empty()) return;
+        const std::size_t at = find_phrase(lower, want);
+        report<messages::wants_alone>(findings, part.text.place(at, want.size()), in_quotes(want));
+    });
+}
+
+// --- what has no year, and what is too old
+
+bool has_year(std::string_view text) {
+    return std::ranges::any_of(words_in(text), [](const WordAt& word) {
+        const auto number = number_in(word.word);
+        return word.word.size() == 4 && number && (*number / 100 == 19 || *number / 100 == 20);
+    });
+}
+
+void award_year(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {honors, credentials})) {
+        const model::Entry& entry = *position.entry;
+        const model::Field* name = naming_field(entry);
+        if (!name || entry.find(trade::FieldName::dates)) continue;
+        if (entry.find(trade::FieldName::expires)) continue;
+        const bool said = std::ranges::any_of(
+            entry.fields, [](const model::Field& field) { return has_year(plain_in(&field)); });
+        const bool in_bullet = std::ranges::any_of(entry.bullets, [](const model::Bullet& bullet) {
+            return has_year(bullet.text.plain());
+        });
+        if (!said && !in_bullet) report<messages::no_year>(findings, name->place, called(entry));
+    }
+}
+
+void credential_lapsed(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {credentials})) {
+        const model::Field* expires = position.entry->find(trade::FieldName::expires);
+        const model::DateRange* range = dates_in(expires);
+        if (range && range->end && is_over(*range->end, context.today))
+            report<messages::lapsed>(findings, expires->place, called(*position.entry),
+                                     spelled(*range->end, trade::DateForm::short_month));
+    }
+}
+
+// One that is years older stands above one that is newer.
+void credential_order(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr int much = 2 * trade::months_of_year;
+    const model::Entry* above = nullptr;
+    for (const Position& position : positions(context.resume, {credentials})) {
+        const model::Entry& entry = *position.entry;
+        const model::DateRange* range = dates_in(entry.find(trade::FieldName::dates));
+        if (!range || !range->end) continue;
+        const model::DateRange* before =
+            above ? dates_in(above->find(trade::FieldName::dates)) : nullptr;
+        if (before && months_between(*before->end, *range->end) >= much)
+            report<messages::older_above>(findings, place_of(*above), called(*above),
+                                          called(entry));
+        above = &entry;
+    }
+}
+
+std::optional<int> years_since_end(const model::Entry& entry, const model::Date& today) {
+    const model::Field* field = entry.find(trade::FieldName::graduation);
+    const model::DateRange* range = dates_in(field ? field : entry.find(trade::FieldName::dates));
+    if (!range || !range->end) return std::nullopt;
+    return (months(today).first - months(*range->end).last) / trade::months_of_year;
+}
+
+// The first of them is named: one decision settles them all.
+void long_ago(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr int job = 15, degree = 20; // years
+    for (const Position& position : positions(context.resume, {education, experience})) {
+        const auto years = years_since_end(*position.entry, context.today);
+        const int most = position.section->holds == education ? degree : job;
+        if (!years || *years < most) continue;
+        report<messages::so_long_ago>(findings, place_of(*position.entry), called(*position.entry),
+                                      *years);
+        return;
+    }
+}
+
+constexpr std::array claim_table{
+    Check{"years-claimed", Weight::must, "claims",
+          "Years of experience in headline and summary are no more than the dates of the entries "
+          "bear out, a year aside.",
+          "A reader subtracts, and believes the rest of the page no more than this.",
+          "common practice", "headline: Welder with 9 years of experience, first job in 2023",
+          "headline: Welder with 3 years of experience", years_claimed},
+    Check{"done-ahead", Weight::must, "claims",
+          "What is told as done is not dated after the day of the résumé.",
+          "What has not happened yet is found out with one question.", "common practice",
+          "- Presented findings in May 2027, updated in 2026",
+          "- Will present findings in May 2027", done_ahead},
+    Check{"objective-wants", Weight::should, "claims",
+          "An objective or summary says what the employer gets, not what the writer wants alone.",
+          "Employers hire for what they need, and wishes are the same on every page.",
+          "common practice", "text: Seeking a position where I can grow",
+          "text: Baker with 2 years of early shifts, for the morning team", objective_wants},
+    Check{"award-year", Weight::should, "claims", "An award or licence has its year.",
+          "Without one it may be from school, or have lapsed.", "common practice",
+          "award: Ellery Prize, and no 'dates:'", "dates: May 2026", award_year},
+    Check{"credential-lapsed", Weight::should, "claims",
+          "A licence or certificate has not expired by the day of the résumé.",
+          "An employer who needs it cannot hire on one that has lapsed.", "common practice",
+          "expires: May 2025, updated in 2026", "expires: May 2028", credential_lapsed},
+    Check{"credential-order", Weight::consider, "claims",
+          "No licence or certificate stands above one that is two years newer.",
+          "Readers look for the latest at the top.", "common practice",
+          "dates: May 2022 above dates: Jun 2026", "dates: Jun 2026 above dates: May 2022",
+          credential_order},
+    Check{"long-ago", Weight::consider, "claims",
+          "No job ended more than fifteen years ago and no degree was earned more than twenty "
+          "years ago.",
+          "Old dates take room from later work, and a reader counts back from them.",
+          "common practice", "dates: Jun 1998 - Aug 2001", "the later positions alone", long_ago,
+          "Age is no ground to hire or not (29 CFR 1625), and a page need not tell it."},
+};
+
+}
+
+std::span<const Check> claim_checks() {
+    return claim_table;
+}
+
+}

@@ -1,0 +1,174 @@
+// Figures that cannot be: a fall by more than there was, a share over the whole, a range or a
+// change that runs the wrong way.
+#include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
+#include "compiler/english/tokens.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <iterator>
+#include <optional>
+
+namespace quoin::advice {
+
+namespace {
+
+constexpr std::array<std::string_view, 6> less_words{"reduction", "decrease", "decline",
+                                                     "less",      "fewer",    "lower"};
+// Where what falls no longer reaches, and what a percentage may be of.
+constexpr std::array<std::string_view, 9> fall_bounds{"and",  "while", "but",    "to",  "at",
+                                                      "from", "than",  "target", "goal"};
+constexpr std::array<std::string_view, 7> fall_joins{"by",   "in", "with", "through",
+                                                     "over", "at", "for"};
+
+// Of `$1,200` and `118%`; none for a figure of another make.
+std::optional<double> value_of(std::string_view figure) {
+    std::string plain;
+    std::ranges::copy_if(figure, std::back_inserter(plain),
+                         [](char c) { return c != ',' && c != '$' && c != '%'; });
+    double value = 0;
+    const auto end = std::from_chars(plain.data(), plain.data() + plain.size(), value);
+    const bool whole = end.ec == std::errc{} && end.ptr == plain.data() + plain.size();
+    return whole ? std::optional(value) : std::nullopt;
+}
+
+// `12-8%`, `40-30 guests`; but `a 21-14 win`, `9-5 shifts`, `2024-25 seasons`.
+bool is_upside_down(std::string_view figure, bool percent, std::string_view next) {
+    constexpr double latest_hour = 12, first_year = 1500;
+    const std::size_t hyphen = std::min(figure.find('-'), figure.size() - 1);
+    const auto start = value_of(figure.substr(0, hyphen)),
+               end = value_of(figure.substr(hyphen + 1));
+    if (!start || !end || *start <= *end) return false;
+    if (percent) return true;
+    return *start > latest_hour && *start < first_year && next.size() > 3 && next.ends_with('s') &&
+           !is_one_of(next, List::of_scores);
+}
+
+// What the amount is of, and which way the change goes.
+struct Change {
+    double from = 0, to = 0;
+    std::size_t last = 0; // token
+};
+
+class Figures { // of a bullet, those that cannot be
+public:
+    explicit Figures(const WordedBullet& bullet)
+        : bullet_(bullet), tokens_(english::read_tokens(bullet.text, {})) {}
+
+    void report_to(std::vector<Finding>& findings) const {
+        for (std::size_t i = 0; i < tokens_.size(); ++i) {
+            if (tokens_[i].kind != english::TokenKind::figure) continue;
+            const bool percent = word(i).ends_with('%') || word(i + 1) == "percent";
+            const auto value = value_of(word(i));
+            if (percent && value > 100 && is_fall(i, word(i + 1) == "percent" ? i + 2 : i + 1))
+                tell<messages::falls_by_more>(i, i, findings);
+            if (is_upside_down(word(i), percent, word(i + 1)))
+                tell<messages::upside_down>(i, i, findings);
+            if (percent && value > 100 && is_share(i))
+                tell<messages::more_than_whole>(i, i, findings);
+            if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3)) &&
+                value > value_of(word(i + 3)))
+                tell<messages::more_than_whole>(i, i + 3, findings);
+        }
+        look_at_changes(findings);
+    }
+
+private:
+    std::string_view word(std::size_t i) const {
+        return i < tokens_.size() ? std::string_view(tokens_[i].lower) : std::string_view{};
+    }
+
+    // `Cut entry time 118%`, `118% fewer slips`: a fall by so much, and of nothing else.
+    bool is_fall(std::size_t i, std::size_t next) const {
+        if (is_one_of(word(next), less_words)) return true;
+        const bool by = i > 0 && word(i - 1) == "by";
+        if (!by && !word(next).empty() && !is_one_of(word(next), fall_joins)) return false;
+        while (i-- > 0 && !word(i).empty() && !is_one_of(word(i), fall_bounds))
+            if (is_one_of(word(i), List::verbs_of_cutting)) return true;
+        return false;
+    }
+
+    // `a capture rate of 104%`, `with 104% accuracy`; but `raised attendance 120%`.
+    bool is_share(std::size_t i) const {
+        if (i > 1 && word(i - 1) == "of" && is_one_of(word(i - 2), List::shares)) return true;
+        const std::size_t next = word(i + 1) == "percent" ? i + 2 : i + 1;
+        if (!is_one_of(word(next), List::shares)) return false;
+        constexpr std::array<std::string_view, 4> grows{"growth", "increase", "rise", "gain"};
+        return !is_one_of(word(next + 1), grows);
+    }
+
+    // `from 12 minutes to 19 a unit`, where both are of one kind.
+    std::optional<Change> change_at(std::size_t i) const {
+        const auto from = value_of(word(i + 1));
+        if (word(i) != "from" || !from) return std::nullopt;
+        std::size_t to = i + 2;
+        const std::string_view unit = word(to) == "to" ? std::string_view{} : word(to++);
+        if (word(to) != "to" && !unit.empty()) ++to; // two words of what it is
+        if (word(to) != "to") return std::nullopt;
+        constexpr std::array<std::string_view, 8> about{"under", "over", "about",  "nearly",
+                                                        "just",  "only", "almost", "below"};
+        while (is_one_of(word(to + 1), about))
+            ++to;
+        const auto reached = value_of(word(to + 1));
+        if (!reached || !is_same_unit(i + 1, to + 1, unit)) return std::nullopt;
+        return Change{*from, *reached, to + 1};
+    }
+
+    bool is_same_unit(std::size_t a, std::size_t b, std::string_view unit) const {
+        const auto sign = [&](std::size_t i, char c) { return word(i).find(c) != word(i).npos; };
+        if (sign(a, '%') != sign(b, '%') || sign(a, '$') != sign(b, '$')) return false;
+        const std::string_view next = word(b + 1);
+        if (unit.empty() || next.empty() || next == unit) return true;
+        constexpr std::array<std::string_view, 20> little{
+            "a",  "an",   "per",   "each",  "in", "by",   "with", "and", "for",    "at",
+            "on", "over", "after", "while", "as", "when", "or",   "so",  "within", "across"};
+        return is_one_of(next, little) || tokens_[b + 1].kind != english::TokenKind::word;
+    }
+
+    // The verb of change that is nearest before; a fall, a rise, or neither.
+    int direction_before(std::size_t i) const {
+        constexpr std::size_t near = 10;
+        for (std::size_t k = i; k > 0 && k + near > i; --k) {
+            if (word(k - 1) == ";") return 0;
+            if (is_one_of(word(k - 1), List::verbs_of_cutting) ||
+                is_one_of(word(k - 1), List::verbs_of_falling))
+                return -1;
+            if (is_one_of(word(k - 1), List::verbs_of_rising)) return 1;
+        }
+        return 0;
+    }
+
+    void look_at_changes(std::vector<Finding>& findings) const {
+        for (std::size_t i = 0; i < tokens_.size(); ++i) {
+            const auto change = change_at(i);
+            const int direction = change ? direction_before(i) : 0;
+            if (direction == 0) continue;
+            const bool wrong =
+                direction < 0 ? change->to > change->from : change->to < change->from;
+            if (wrong) tell<messages::wrong_way>(i, change->last, findings);
+        }
+    }
+
+    template<const messages::FindingRow& fault>
+    void tell(std::size_t first, std::size_t last, std::vector<Finding>& findings) const {
+        const std::size_t begin = tokens_[first].extent.offset;
+        const english::Extent all{begin, tokens_[last].extent.offset + tokens_[last].extent.length -
+                                             begin};
+        report<fault>(findings, bullet_.place(all), in_quotes(bullet_.words(all)));
+    }
+
+    const WordedBullet& bullet_;
+    english::Tokens tokens_;
+};
+
+}
+
+void impossible_figure(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : context.bullets)
+        Figures(bullet).report_to(findings);
+}
+
+}

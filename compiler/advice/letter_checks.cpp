@@ -1,0 +1,164 @@
+// Checks of letters: how bullets begin, names in Latin, and verbs that agree with their subjects.
+#include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/consistency.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+
+namespace quoin::advice {
+
+namespace {
+
+// --- small letters at the beginning
+
+// pH, iPad and ls are written so; a link or a figure has no capital.
+bool opens_small(const WordedBullet& bullet, const english::Language& language) {
+    const auto words = words_in(bullet.text);
+    if (words.empty() || words.front().offset != 0) return false;
+    const std::string_view word = words.front().word;
+    const bool plain = std::ranges::all_of(
+        word, [](char c) { return is_small_letter(c) || c == '-' || c == '\''; });
+    return plain && word.size() > 1 &&
+           (language.base_of(word).has_value() || language.spelled_right(word));
+}
+
+bool opens_large(const WordedBullet& bullet) {
+    return !bullet.text.empty() && is_capital_letter(bullet.text.front());
+}
+
+void small_opening(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::ptrdiff_t times = 3; // as many with capitals
+    const auto large = std::ranges::count_if(context.bullets, opens_large);
+    std::vector<const WordedBullet*> small;
+    for (const WordedBullet& bullet : context.bullets)
+        if (opens_small(bullet, context.language)) small.push_back(&bullet);
+    if (std::ssize(small) * times > large) return;
+    const std::string others = counted(static_cast<std::size_t>(large), "bullet", "bullets");
+    for (const WordedBullet* bullet : small) {
+        const english::Extent word{0, words_in(bullet->text).front().word.size()};
+        const std::string typed(bullet->words(word));
+        Finding& finding = report<messages::small_opening>(findings, bullet->place(word),
+                                                           in_quotes(typed), others);
+        if (source_at(context.sources, finding.place) == typed)
+            finding.safe_mend = {{finding.place, capitalised(typed)}};
+    }
+}
+
+// --- names in Latin
+
+bool ends_in_one_of(std::string_view word, std::string_view endings) {
+    return std::ranges::any_of(pieces_of(endings, " "), [&](std::string_view ending) {
+        return word.size() > ending.size() + 2 && word.ends_with(ending);
+    });
+}
+
+bool is_plain_word(std::string_view word) {
+    return word.size() > 3 && std::ranges::all_of(word.substr(1), is_small_letter);
+}
+
+// `Zostera`, `Z.`: what begins such a name.
+bool may_be_genus(std::string_view text, const WordAt& word, const english::Language& language) {
+    if (!is_capital_letter(word.word.front())) return false;
+    if (word.word.size() == 1) return text.substr(word.offset + 1).starts_with(". ");
+    return is_plain_word(word.word) &&
+           ends_in_one_of(word.word, "a us um is es on ys ops ax ix ium ella") &&
+           !language.spelled_right(word.word) && !language.spelled_right(lower_case(word.word));
+}
+
+// A word of Latin, and none of English but for those that are names of species too.
+bool may_be_epithet(std::string_view word, bool shortened, const english::Language& language) {
+    if (!is_small_letter(word.front()) || !is_plain_word(word)) return false;
+    const bool latin = ends_in_one_of(word, "us a um is ii i ae ensis ens ans oides alis anus");
+    const bool named = is_one_of(word, List::species_words);
+    return named || (latin && (!language.spelled_right(word) || (!shortened && word.size() > 5)));
+}
+
+void species_italics(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!is_wording(part)) return;
+        std::size_t begin = 0;
+        for (const model::Span& span : part.text.spans) {
+            const std::size_t at = begin;
+            begin += span.text.size();
+            if (span.marks.emphasis || span.link) continue;
+            const auto words = words_in(span.text);
+            for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+                const bool shortened = words[i].word.size() == 1;
+                // the dictionary is asked of what looks like Latin alone
+                if (!is_capital_letter(words[i].word.front()) ||
+                    !may_be_epithet(words[i + 1].word, shortened, context.language) ||
+                    !may_be_genus(span.text, words[i], context.language))
+                    continue;
+                const std::size_t end = words[i + 1].offset + words[i + 1].word.size();
+                report<messages::species_upright>(
+                    findings, part.text.place(at + words[i].offset, end - words[i].offset),
+                    in_quotes(span.text.substr(words[i].offset, end - words[i].offset)));
+                return;
+            }
+        }
+    });
+}
+
+// --- verb and subject
+
+void agreement(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto tell = [&](const model::Text& text, const english::BulletReading& reading,
+                          bool ended) {
+        const std::string plain = text.plain();
+        for (const english::Disagreement& one : reading.disagreements) {
+            if (one.joined && ended) continue; // their tense is wrong before their person
+            const auto words = [&](english::Extent extent) {
+                return plain.substr(extent.offset, extent.length);
+            };
+            if (one.meant.find('\'') != std::string::npos) {
+                report<messages::no_apostrophe>(findings,
+                                                text.place(one.verb.offset, one.verb.length),
+                                                in_quotes(words(one.verb)))
+                    .suggestion = fill<messages::write_instead>(one.meant);
+                continue;
+            }
+            report<messages::disagreement>(findings, text.place(one.verb.offset, one.verb.length),
+                                           in_quotes(words(one.subject)),
+                                           in_quotes(words(one.verb)))
+                .suggestion = fill<messages::write_instead>(one.meant);
+        }
+    };
+    for (const WordedBullet& bullet : context.bullets)
+        tell(bullet.bullet->text, bullet.reading,
+             when_done(*bullet.position.entry, context) == WhenDone::ended);
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (part.field && has(part.field->name, trade::Trait::writes) && !part.in_heading)
+            tell(part.text, read_wording(part.text, context.language), false);
+    });
+}
+
+constexpr std::array letter_table{
+    Check{"small-opening", Weight::should, "consistency",
+          "Bullets begin with a capital, where nearly all do.",
+          "A small letter among capitals is a line that was typed in haste.", "common practice",
+          "- stocked 480 part numbers", "- Stocked 480 part numbers", small_opening},
+    Check{"species-italics", Weight::consider, "consistency",
+          "The Latin names of species stand in italics.",
+          "Who reads such names for a living sees at once whether the writer does.",
+          "International Code of Zoological Nomenclature, Appendix B6; common practice",
+          "- Counted Zostera marina at 9 sites", "- Counted /Zostera marina/ at 9 sites",
+          species_italics},
+    Check{"agreement", Weight::must, "wording",
+          "Verbs agree in number with their subjects, where both stand side by side, and those who "
+          "own something have their apostrophe.",
+          "It is a slip of grammar, and no spelling checker finds it.", "common practice",
+          "- Flagged 3 claims that was paid twice", "- Flagged 3 claims that were paid twice",
+          agreement},
+};
+
+}
+
+std::span<const Check> letter_checks() {
+    return letter_table;
+}
+
+}
