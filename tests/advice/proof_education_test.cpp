@@ -63,11 +63,11 @@ const Case cases[] = {
     // still there, and at college beside it
     {"high-school", "graduation: May 2027 (expected)", "graduation: May 2027 (expected)\n\nschool: North Jetty High School\ngraduation: Jun 2027 (expected)", ""},
     // dates: the clean résumé has a position to the present above this one
-    {"date-order", "Jun 2025 - Aug 2025", "Sep 2026 - Jun 2027 (expected)", "'Hatchery Technician' is more recent"},
+    {"date-order", "Jun 2025 - Aug 2025", "Sep 2026 - Jun 2027 (expected)", "'Field Survey Intern' stands above 'Hatchery Technician'"},
     {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Sep 2026 - Jun 2027 (expected)\n\nrole: Research Assistant", ""},
     {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2027 - Aug 2027\n\nrole: Research Assistant", ""},
     {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2026 - Nov 2026\n\nrole: Research Assistant", ""},
-    {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2026 - Oct 2026\n\nrole: Research Assistant", "'Research Assistant' is more recent"},
+    {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2026 - Oct 2026\n\nrole: Research Assistant", "'Student Teacher' stands above 'Research Assistant'"},
     {"end-before-start", intern, "dates: Nov-Jan 2026", "did it start in Nov 2025? then give both years"},
     {"end-before-start", intern, "dates: Nov 2025 - Jan 2026", ""},
     {"end-before-start", intern, "dates: Nov 2026 - Jan 2026", "see which of the two dates"},

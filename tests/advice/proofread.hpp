@@ -62,8 +62,9 @@ struct ProofOf {
 
     std::vector<advice::Finding> of(std::string_view check) const {
         std::vector<advice::Finding> found;
-        for (const advice::Finding& finding : proof.findings)
-            if (finding.check == check) found.push_back(finding);
+        for (const auto* all : {&proof.findings, &proof.reminders})
+            for (const advice::Finding& finding : *all)
+                if (finding.check == check) found.push_back(finding);
         return found;
     }
 };

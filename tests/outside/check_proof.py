@@ -42,7 +42,7 @@ def check_exit_codes(folder):
     must = CLEAN.replace("(360) 555-0142", "555-0142")
     error = CLEAN.replace("phone:", "phon:")
     cases = [  # text, options, exit code, a word on standard output, a word on standard error
-        (CLEAN, [], 0, "consider [voicemail]", ""),
+        (CLEAN, [], 0, "reminder [voicemail]", ""),
         (should, [], 0, "should [email-tone]", ""),
         (should, ["--strict"], 1, "should [email-tone]", ""),
         (must, [], 1, "must [phone-form]", ""),
