@@ -5,7 +5,6 @@
 #include "compiler/base/message.hpp"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <map>
 #include <optional>
@@ -202,11 +201,14 @@ private:
     std::set<std::string> told_;
 };
 
+bool has_title_case(const TextInResume& part) {
+    return part.field && (part.field->name == trade::FieldName::role ||
+                          part.field->name == trade::FieldName::project);
+}
+
 bool may_hold_terms(const TextInResume& part) {
-    constexpr std::array also{trade::FieldName::group, trade::FieldName::role,
-                              trade::FieldName::project};
-    return is_wording(part) ||
-           (part.field && std::ranges::find(also, part.field->name) != also.end());
+    return is_wording(part) || has_title_case(part) ||
+           (part.field && part.field->name == trade::FieldName::group);
 }
 
 // `After School Program`, where `after-school` stands elsewhere: two words before a third that they
@@ -251,7 +253,7 @@ void term_forms(const ProofContext& context, std::vector<Finding>& findings) {
         for (std::size_t i = 0; i < words.size(); ++i) {
             const WordAt& word = words[i];
             // the capitals of a title tell nothing
-            terms.add({is_wording(part) ? std::string(word.word) : lower_case(word.word),
+            terms.add({has_title_case(part) ? lower_case(word.word) : std::string(word.word),
                        &part.text, word.offset, word.word.size()});
             if (i + 1 == words.size()) continue;
             const WordAt& next = words[i + 1];
