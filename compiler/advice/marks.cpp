@@ -1,5 +1,7 @@
 #include "compiler/advice/marks.hpp"
 
+#include "compiler/stages/composition/printed_words.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -11,70 +13,10 @@ namespace quoin::advice {
 
 namespace {
 
-struct TextBytes { // bytes [begin, end) of a paragraph's text
-    std::uint32_t paragraph = 0;
-    std::size_t begin = 0, end = 0;
-};
-
-struct LineBytes { // bytes of a source line
-    std::size_t begin = 0, end = 0;
-};
-
-LineBytes columns_of(const Place& place) {
-    if (place.column == 0) return {0, static_cast<std::size_t>(-1)}; // the whole line
-    return {place.column, std::size_t{place.column} + std::max(place.length, 1U)};
-}
-
-// What of a piece of a paragraph was made from `place`.
-std::optional<TextBytes> words_from(const Place& place, const composition::Origin& origin,
-                                    std::uint32_t paragraph) {
-    if (origin.place.file != place.file || origin.place.line != place.line ||
-        origin.place.line == 0)
-        return std::nullopt;
-    const LineBytes wanted = columns_of(place), piece = columns_of(origin.place);
-    if (wanted.end <= piece.begin || piece.end <= wanted.begin) return std::nullopt;
-    TextBytes words{paragraph, origin.begin, origin.end};
-    if (origin.place.length == origin.end - origin.begin) {
-        words.end = origin.begin + std::min(wanted.end, piece.end) - piece.begin;
-        words.begin = origin.begin + std::max(wanted.begin, piece.begin) - piece.begin;
-    }
-    return words;
-}
-
-// A place ends with its line. What holds all of a bullet's first line is about the whole bullet.
-void go_on_with_bullet(TextBytes& words, const composition::Paragraph& paragraph) {
-    if (paragraph.style != theme::StyleName::bullet || words.begin != 0) return;
-    const std::uint32_t first_line = paragraph.origins.front().place.line;
-    const bool holds_first_line =
-        std::ranges::none_of(paragraph.origins, [&](const composition::Origin& origin) {
-            const bool is_fold = origin.end - origin.begin == 1; // the space it is set as
-            return origin.end > words.end && origin.place.line == first_line && !is_fold;
-        });
-    if (holds_first_line) words.end = paragraph.origins.back().end;
-}
-
-// In the order of the page.
-std::vector<TextBytes> words_at(const Place& place, const composition::Composition& composition) {
-    std::vector<TextBytes> found;
-    for (std::uint32_t p = 0; p < composition.paragraphs.size(); ++p)
-        for (const composition::Origin& origin : composition.paragraphs[p].origins) {
-            if (origin.part == composition::TextPart::separator) continue;
-            const auto words = words_from(place, origin, p);
-            if (!words) continue;
-            if (!found.empty() && found.back().paragraph == p && words->begin <= found.back().end)
-                found.back().end = words->end;
-            else
-                found.push_back(*words);
-        }
-    for (TextBytes& words : found)
-        go_on_with_bullet(words, composition.paragraphs[words.paragraph]);
-    return found;
-}
-
 // The printed line nearest above a place in its file; none if there is none.
-std::optional<TextBytes> nearest_above(const Place& place,
-                                       const composition::Composition& composition) {
-    std::optional<TextBytes> nearest;
+std::optional<composition::TextBytes> nearest_above(const Place& place,
+                                                    const composition::Composition& composition) {
+    std::optional<composition::TextBytes> nearest;
     std::tuple<std::uint32_t, std::uint32_t> best{0, 0};
     for (std::uint32_t p = 0; p < composition.paragraphs.size(); ++p)
         for (const composition::Origin& origin : composition.paragraphs[p].origins) {
@@ -83,7 +25,7 @@ std::optional<TextBytes> nearest_above(const Place& place,
             if (from.line == 0 || from.file != place.file || from.line > place.line || at < best)
                 continue;
             best = at;
-            nearest = TextBytes{p, origin.begin, origin.end};
+            nearest = composition::TextBytes{p, origin.begin, origin.end};
         }
     return nearest;
 }
@@ -138,7 +80,8 @@ public:
     void add(const Finding& finding, std::size_t number) {
         const std::size_t before = notes_.size();
         const bool of_whole = is_name(finding.place);
-        for (const TextBytes& words : words_at(finding.place, composition_))
+        for (const composition::TextBytes& words :
+             composition::printed_words(finding.place, composition_))
             for (const pages::TextArea& area : areas(words))
                 note_on(area.page, before, words, finding, number).words.push_back(area);
         for (std::size_t i = before; i < notes_.size(); ++i) {
@@ -159,20 +102,20 @@ private:
             });
     }
 
-    std::vector<pages::TextArea> areas(const TextBytes& words) const {
+    std::vector<pages::TextArea> areas(const composition::TextBytes& words) const {
         return text_areas(composition_, pages_, words.paragraph, words.begin, words.end);
     }
 
     // The finding's note on a page, of those from `first` on.
-    pages::Note& note_on(std::size_t page, std::size_t first, const TextBytes& words,
+    pages::Note& note_on(std::size_t page, std::size_t first, const composition::TextBytes& words,
                          const Finding& finding, std::size_t number) {
         for (std::size_t i = first; i < notes_.size(); ++i)
             if (notes_[i].page == page) return notes_[i];
         return append(page, words, finding, number);
     }
 
-    pages::Note& append(std::size_t page, const TextBytes& words, const Finding& finding,
-                        std::size_t number) {
+    pages::Note& append(std::size_t page, const composition::TextBytes& words,
+                        const Finding& finding, std::size_t number) {
         pages::Note& note = notes_.emplace_back(blank_note(finding, number));
         note.page = page;
         note.element = composition_.paragraphs[words.paragraph].element;
@@ -180,8 +123,9 @@ private:
     }
 
     void add_beside(const Finding& finding, std::size_t number) {
-        const TextBytes words = nearest_above(finding.place, composition_)
-                                    .value_or(TextBytes{0, 0, static_cast<std::size_t>(-1)});
+        const composition::TextBytes words =
+            nearest_above(finding.place, composition_)
+                .value_or(composition::TextBytes{0, 0, static_cast<std::size_t>(-1)});
         const std::vector<pages::TextArea> found = areas(words);
         if (found.empty()) return; // nothing is on any page
         append(found.front().page, words, finding, number).beside = found.front();

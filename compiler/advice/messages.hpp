@@ -305,6 +305,10 @@ inline constexpr FindingRow many_pages{
     "this takes {}",
     "one page is the rule for a student; two are for applications to graduate school, 'stage: "
     "graduate applicant'"};
+inline constexpr FindingRow not_at_a_glance{
+    "a first look of {:.0f} seconds, by a model, does not reach {}",
+    "fewer or shorter entries above, or their order, bring it nearer; 'quoin glance' shows the "
+    "way"};
 inline constexpr FindingRow page_fill{
     "the text fills {:.0f} percent of the page",
     "courses, projects, service and more bullets can fill what is left"};

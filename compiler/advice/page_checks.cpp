@@ -1,5 +1,6 @@
 // Checks of the page as `set` makes it: its lines, its room, its look.
 #include "compiler/advice/check.hpp"
+#include "compiler/advice/first_look.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/advice/little_words.hpp"
 #include "compiler/advice/walk.hpp"
@@ -104,6 +105,20 @@ void page_fill(const ProofContext& context, std::vector<Finding>& findings) {
     const double filled = (pages.height - setting.top_margin - lowest) / room;
     if (filled >= enough) return;
     report<messages::page_fill>(findings, name_place(context), std::floor(filled * 100));
+}
+
+void first_look(const ProofContext& context, std::vector<Finding>& findings) {
+    const fit::Fit* fit = fit_of(context);
+    if (!fit) return;
+    const composition::Composition& composition = context.typeset->composition;
+    const auto looks = glance::looks(composition, make_pages(*context.typeset, *fit));
+    std::vector<std::string_view> missed;
+    for (const Landmark& landmark : landmarks(context.resume, looks, composition))
+        if (landmark.at != glance::never && landmark.at > glance::first_look)
+            missed.push_back(landmark.what);
+    if (missed.empty()) return;
+    report<messages::not_at_a_glance>(findings, name_place(context), glance::first_look,
+                                      joined(missed, " and "));
 }
 
 // --- lines
@@ -314,6 +329,14 @@ constexpr std::array page_table{
     Check{"page-fill", Weight::consider, "page", "A single page is at least two thirds full.",
           "An empty foot asks what else there is.", "common practice", "a page that ends half way",
           "a page that is full", page_fill},
+    Check{"first-look", Weight::consider, "page",
+          "By a model of how a page is taken in ('quoin glance' shows it), ten seconds reach the "
+          "name, the latest role with employer and dates, and school, degree and its date.",
+          "A first look decides whether there is a second one.",
+          "rate of skimming: Carver, Journal of Reading 36, 1992, from memory; the rest common "
+          "practice",
+          "the degree far down, behind long titles of six jobs", "the degree high on the page",
+          first_look, "The model is a guess at a usual reader, and promises nothing."},
     Check{
         "one-word-over", Weight::consider, "page",
         "No bullet takes a line more for one short word, in the layout that 'set' makes, on a page "

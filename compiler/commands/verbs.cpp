@@ -2,6 +2,7 @@
 #include "compiler/commands/verbs.hpp"
 
 #include "compiler/commands/checks/checks.hpp"
+#include "compiler/commands/glance/glance.hpp"
 #include "compiler/commands/help/help.hpp"
 #include "compiler/commands/mend/mend.hpp"
 #include "compiler/commands/proof/proof.hpp"
@@ -83,6 +84,16 @@ constexpr Verb verbs[] = {
      [](const Given& given) {
          return run_checks({.names = given.operands, .reference = given.has("reference")});
      }},
+    {"glance", "Tell what a reader takes in first, and when.", "FILE...", no_resume,
+     "By a model, which is no promise: what is large, heavy, high on the page and has white\n"
+     "above it comes first, and words are skimmed at 450 a minute.\n\n"
+     "Exit status: 0 done, 1 errors, 2 wrong use.",
+     [](const Given& given) {
+         return run_glance({.inputs = given.operands,
+                            .format = format_of(given),
+                            .choices = choices_of(given),
+                            .marked = given.text("marked")});
+     }},
     {"scan", "Tell what an applicant portal gets out of any PDF.", "FILE...",
      "a PDF file is required",
      "Prints the text in reading order, what is found in it, and what is wrong. Poppler's\n"
@@ -143,6 +154,11 @@ constexpr Option options[] = {
      .does = "print the reference page of all checks",
      .excludes = "operands",
      .refusal = "--reference is the page of all checks, and takes no names"},
+    {"glance", "--for TAG...", "look at the build for TAG; may be repeated"},
+    {"glance", "--theme NAME", "the theme to set the page in, as for set"},
+    {"glance", "--paper SIZE", "letter or a4", "paper size: letter, a4"},
+    {"glance", "--marked FILE", "write the page to FILE, a PDF, with the rest of it in grey"},
+    {"glance", "--format FORMAT", "text or json", "format: text, json"},
     {"scan", "--format FORMAT", "text, to be read, or json, for programs", "format: text, json"},
     {"themes", "--specimen NAME", "set a page that shows all of a theme: its name, or a path"},
     {.verb = "themes",

@@ -64,6 +64,25 @@ std::string first_over(const std::string& settings, const std::string& middle) {
 
 }
 
+TEST_CASE("proof: what a first look does not reach") {
+    std::string jobs = "section: Experience\n";
+    for (int i = 0; i < 9; ++i)
+        jobs += "\nrole: Senior Assistant to the Deputy Keeper of Tidal Survey Records\n"
+                "employer: Salish Tidal Trust, Office of Estuary and Foreshore Survey\n"
+                "dates: Jun 20" +
+                std::to_string(24 - i) + " - Aug 20" + std::to_string(24 - i) + '\n';
+    const std::string text =
+        "name: Ottoline Brandt\nemail: ottoline.brandt@ellerystate.example\n\n" + jobs +
+        "\nsection: Education\n\nschool: Ellery State College\n"
+        "degree: Bachelor of Science in Marine Biology\n"
+        "graduation: May 2027 (expected)\n";
+    const auto found = proof_of(text, {.with_page = true})->of("first-look");
+    REQUIRE(found.size() == 1);
+    CHECK(found.front().text ==
+          "a first look of 10 seconds, by a model, does not reach the school, "
+          "the degree and the degree's date");
+}
+
 TEST_CASE("proof: a short page, and a bullet that goes over its line by a word") {
     const std::string text = fixtures::clean_resume();
     const std::string half = text.substr(0, text.find("role: Hatchery Technician"));

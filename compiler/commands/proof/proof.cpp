@@ -3,9 +3,9 @@
 #include "compiler/base/json_text.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
+#include "compiler/commands/marked_targets.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/printing.hpp"
-#include "compiler/commands/proof/marked_targets.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
 
@@ -95,7 +95,9 @@ std::optional<std::string> wrong_together(const ProofRequest& request) {
 ExitCode run_proof_command(const ProofRequest& request) {
     std::vector<std::string> marked;
     if (const auto fault = wrong_together(request)) return wrong_use("proof", *fault);
-    if (const auto fault = plan_marked(request, marked)) return wrong_use("proof", *fault);
+    const bool prints_more = request.format != "text" || request.summary || request.roster;
+    const MarkedRequest pages{request.inputs, request.marked, ".marked.pdf", prints_more};
+    if (const auto fault = plan_marked(pages, marked)) return wrong_use("proof", *fault);
     std::optional<std::int64_t> epoch;
     if (!read_epoch(epoch)) return wrong_use("proof", fill<messages::epoch>());
 

@@ -13,6 +13,8 @@ namespace quoin::pages {
 // The paragraph of runs that belong to `Composition::running_head`: an artifact.
 constexpr std::uint32_t running_head_index = 0xFFFFFFFF;
 
+constexpr theme::Colour pale_colour{0xc6, 0xc6, 0xc6}; // of what is not to be looked at
+
 struct PlacedRun { // glyphs [begin, end) of one run on one line
     std::uint32_t paragraph = 0;
     std::uint32_t run = 0;
@@ -22,6 +24,7 @@ struct PlacedRun { // glyphs [begin, end) of one run on one line
     double word_space = 0; // pt, added at each space
     double width = 0;    // pt, advance, for links and underlines; without spaces at the line's end
     bool hyphen = false; // a hyphen (U+00AD) follows the last glyph
+    bool pale = false;   // in the pale colour, not its run's own
 };
 
 struct PlacedRule {                                // decoration: an artifact
@@ -33,6 +36,7 @@ struct PlacedIcon {         // decoration: an artifact
     std::uint32_t icon = 0; // of the composition
     double x = 0, y = 0;    // of its square's lower left corner
     double size = 0;        // of its square's side
+    bool pale = false;
 };
 
 struct Page {

@@ -9,17 +9,6 @@ namespace quoin::pages {
 
 namespace {
 
-// Where each run's text begins in the paragraph's; that of the label stands before it all.
-std::vector<std::size_t> run_begins(const composition::Paragraph& paragraph) {
-    std::vector<std::size_t> begins(paragraph.runs.size(), 0);
-    std::size_t at = 0;
-    for (std::size_t r = paragraph.label_runs; r < paragraph.runs.size(); ++r) {
-        begins[r] = at;
-        at += paragraph.runs[r].text.size();
-    }
-    return begins;
-}
-
 struct Stretch { // pt
     double left = 0, right = 0;
 };
@@ -62,10 +51,20 @@ void add_area(std::vector<TextArea>& areas, const TextArea& area) {
 
 }
 
+std::vector<std::size_t> text_begins(const composition::Paragraph& paragraph) {
+    std::vector<std::size_t> begins(paragraph.runs.size(), 0);
+    std::size_t at = 0;
+    for (std::size_t r = paragraph.label_runs; r < paragraph.runs.size(); ++r) {
+        begins[r] = at;
+        at += paragraph.runs[r].text.size();
+    }
+    return begins;
+}
+
 std::vector<TextArea> text_areas(const composition::Composition& composition, const Pages& pages,
                                  std::uint32_t paragraph, std::size_t begin, std::size_t end) {
     const composition::Paragraph& text = composition.paragraphs.at(paragraph);
-    const std::vector<std::size_t> begins = run_begins(text);
+    const std::vector<std::size_t> begins = text_begins(text);
     std::vector<TextArea> areas;
     for (std::size_t page = 0; page < pages.pages.size(); ++page)
         for (const PlacedRun& placed : pages.pages[page].runs) {

@@ -10,6 +10,9 @@
 
 namespace quoin::pages {
 
+// Where the text of each run begins in the paragraph's, that of its label left out.
+std::vector<std::size_t> text_begins(const composition::Paragraph& paragraph);
+
 struct TextArea { // of words on one line, pt
     std::size_t page = 0;
     double left = 0, bottom = 0, right = 0, top = 0;

@@ -85,7 +85,7 @@ void PageWriter::show(const ShownGlyph& glyph, const composition::Run& run,
 void PageWriter::show(const pages::PlacedRun& placed) {
     const composition::Paragraph& paragraph = paragraph_of(composition_, placed);
     const composition::Run& run = paragraph.runs.at(placed.run);
-    stream_.set_colour(run.colour);
+    stream_.set_colour(placed.pale ? pages::pale_colour : run.colour);
     stream_.move_to(placed.x, placed.y);
     wanted_ = pen_ = 0;
     std::uint32_t left_of_cluster = 0;
@@ -106,7 +106,7 @@ void PageWriter::underline(const pages::PlacedRun& placed) {
     const Underline line = underline_of(run, placed);
     const double height = line.thickness * placed.size;
     const double bottom = placed.y + line.middle * placed.size - height / 2;
-    stream_.set_colour(run.colour);
+    stream_.set_colour(placed.pale ? pages::pale_colour : run.colour);
     for (const Stretch& stretch : line.stretches)
         stream_.rectangle(placed.x + stretch.begin, bottom, stretch.end - stretch.begin, height);
 }
@@ -116,7 +116,7 @@ void PageWriter::draw(const pages::PlacedIcon& placed) {
     const double scale = placed.size / 100;
     const auto x = [&](double at) { return placed.x + scale * at; };
     const auto y = [&](double at) { return placed.y + placed.size - scale * at; };
-    stream_.set_colour(icon.colour);
+    stream_.set_colour(placed.pale ? pages::pale_colour : icon.colour);
     for (const theme::PathStep& step : icon.path) {
         const auto& at = step.at;
         switch (step.kind) {

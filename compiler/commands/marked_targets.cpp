@@ -1,4 +1,4 @@
-#include "compiler/commands/proof/marked_targets.hpp"
+#include "compiler/commands/marked_targets.hpp"
 
 #include "compiler/commands/messages.hpp"
 
@@ -17,13 +17,13 @@ bool is_folder(const std::string& path) {
     return fs::is_directory(path, none);
 }
 
-std::string marked_target(const ProofRequest& request, const std::string& input) {
+std::string marked_target(const MarkedRequest& request, const std::string& input) {
     if (!is_folder(request.marked)) return request.marked;
     const fs::path named = input == "-" ? fs::path("standard-input") : fs::path(input).filename();
-    return (fs::path(request.marked) / fs::path(named).replace_extension(".marked.pdf")).string();
+    return (fs::path(request.marked) / fs::path(named).replace_extension(request.suffix)).string();
 }
 
-bool is_source(const ProofRequest& request, const std::string& target) {
+bool is_source(const MarkedRequest& request, const std::string& target) {
     return std::ranges::any_of(request.inputs, [&](const std::string& input) {
         std::error_code none; // a file that is not there is not the source
         return fs::equivalent(target, input, none) && !none;
@@ -32,11 +32,10 @@ bool is_source(const ProofRequest& request, const std::string& target) {
 
 }
 
-std::optional<std::string> plan_marked(const ProofRequest& request,
+std::optional<std::string> plan_marked(const MarkedRequest& request,
                                        std::vector<std::string>& targets) {
     if (request.marked.empty()) return std::nullopt;
-    const bool prints_more = request.format != "text" || request.summary || request.roster;
-    if (request.marked == "-" && (prints_more || request.inputs.size() > 1))
+    if (request.marked == "-" && (request.prints_more || request.inputs.size() > 1))
         return fill<messages::marked_and_more>();
     if (request.inputs.size() > 1 && !is_folder(request.marked))
         return fill<messages::output_no_folder>(request.marked, "--marked");
