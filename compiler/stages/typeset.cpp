@@ -2,11 +2,13 @@
 
 #include "compiler/base/lists.hpp"
 #include "compiler/stages/composition/hyphenation.hpp"
+#include "compiler/stages/fit/side_choice.hpp"
 #include "compiler/stages/messages.hpp"
 #include "compiler/stages/model/build.hpp"
 #include "compiler/stages/selection/select.hpp"
 
 #include <algorithm>
+#include <functional>
 #include <utility>
 
 namespace quoin::stages {
@@ -47,13 +49,33 @@ struct Arranged {
     }
 };
 
+using Compose =
+    std::function<std::optional<composition::Composition>(const composition::SidePlan* plan)>;
+
+// Of two columns, with what the page is best off with at the side.
+std::optional<composition::Composition>
+with_best_side(const model::Resume& resume, const theme::Theme& theme, const Compose& compose_by) {
+    const composition::SidePlan widest = composition::widest_plan(resume, theme);
+    if (std::ranges::find(widest.at_side, true) == widest.at_side.end()) return compose_by(nullptr);
+    const composition::SidePlan none{std::vector<bool>(widest.at_side.size()), widest.width};
+    const auto main = compose_by(&none), side = compose_by(&widest);
+    if (!main || !side) return std::nullopt;
+    fit::SideOffer offer{*main, *side, widest.at_side, none.at_side};
+    for (std::size_t s = 0; s < offer.must.size(); ++s)
+        offer.must[s] = resume.sections[s].side;
+    const composition::SidePlan best = fit::best_side(offer, theme, resume.settings);
+    return compose_by(&best);
+}
+
 // All entries in one of the theme's ways: the roomiest that is comfortable, else the closest.
 std::optional<Arranged> in_best_way(const model::Resume& resume, const theme::Theme& theme,
                                     const std::filesystem::path& folder, fonts::Fonts& fonts,
                                     Diagnostics& diagnostics) {
     for (std::size_t way = std::max<std::size_t>(theme.ways.size(), 1); way-- > 0;) {
-        auto composition = compose(resume, theme, fonts, diagnostics,
-                                   &composition::english_hyphenation(folder), way);
+        auto composition = with_best_side(resume, theme, [&](const composition::SidePlan* plan) {
+            return compose(resume, theme, fonts, diagnostics,
+                           &composition::english_hyphenation(folder), way, plan);
+        });
         if (!composition) return std::nullopt;
         auto fitted = fit::fit(*composition, theme, resume.settings);
         Arranged arranged{std::move(*composition), std::move(fitted)};

@@ -268,6 +268,12 @@ bool figure_and_unit(Words before, Chunk after) {
            (trade::is_unit_symbol(unit) || is_one_of(unit, clock));
 }
 
+// `Spanish- or Portuguese-speaking`: at a line's end readers take the hyphen for one of division
+bool suspended_hyphen(Words before, Chunk after) {
+    const Chunk word = before.back();
+    return word.size() > 1 && word.ends_with('-') && is_letter_at(leading_character(after));
+}
+
 // `3.62 / 4.00`
 bool slash_between_figures(Words before, Chunk after) {
     return before.back() == "/" && starts_with_digit(after);
@@ -323,10 +329,10 @@ bool before_dash(const Halves& word) {
     return word.after.starts_with("–") || word.after.starts_with("—");
 }
 
-constexpr std::array between_words{lone_dash,        month_and_figure,     day_and_month,
-                                   day_and_year,     season_and_year,      phone_number,
-                                   initial_and_name, title_and_name,       abbreviation_and_figure,
-                                   figure_and_unit,  slash_between_figures};
+constexpr std::array between_words{lone_dash,        month_and_figure,      day_and_month,
+                                   day_and_year,     season_and_year,       phone_number,
+                                   initial_and_name, title_and_name,        abbreviation_and_figure,
+                                   figure_and_unit,  slash_between_figures, suspended_hyphen};
 
 constexpr std::array inside_words{
     email,      web_address, plus_or_number_sign, slash_by_short_word, hyphen_by_letter_or_figure,

@@ -19,7 +19,8 @@ namespace quoin::composition {
 class Composer {
 public:
     Composer(const model::Resume& resume, const theme::Theme& theme, fonts::Fonts& fonts,
-             Diagnostics& diagnostics, const Hyphenation* hyphenation, std::size_t way = 0);
+             Diagnostics& diagnostics, const Hyphenation* hyphenation, std::size_t way = 0,
+             const SidePlan* plan = nullptr);
 
     Composition run();                   // the résumé's
     Composition run(const Sheet& sheet); // the sheet's; of the résumé, the settings
@@ -30,8 +31,6 @@ private:
     void add_running_head();
 
     // sections.cpp
-    bool is_side(const model::Section& section) const;
-    ColumnSpan span_of(Region region) const;
     void add_section(const model::Section& section);
     void add_entry(const model::Entry& entry, const theme::Form& form, bool further,
                    std::uint32_t section, theme::GapName gap);
@@ -61,11 +60,13 @@ private:
     const model::Resume& resume_;
     const theme::Theme& theme_;
     std::size_t way_; // of the theme's, that entries are arranged in
+    SidePlan plan_;
     TextShaper shaper_;
     std::string name_;
     Composition out_;
     std::uint32_t entries_ = 0, lists_ = 0;
-    Region region_{};         // of what is being added
+    Region region_{}; // of what is being added
+    std::uint32_t section_ = 0;
     bool in_heading_ = false; // its links are the writer's own
 };
 

@@ -21,9 +21,20 @@ std::string name_in_heading(const model::Resume& resume) {
 
 }
 
+SidePlan widest_plan(const model::Resume& resume, const theme::Theme& theme) {
+    SidePlan plan{{}, theme.side_width.preferred};
+    for (const model::Section& section : resume.sections) {
+        const auto& kinds = theme.side_sections;
+        const bool may = section.side || std::ranges::find(kinds, section.holds) != kinds.end();
+        plan.at_side.push_back(theme.two_columns && may);
+    }
+    return plan;
+}
+
 Composer::Composer(const model::Resume& resume, const theme::Theme& theme, fonts::Fonts& fonts,
-                   Diagnostics& diagnostics, const Hyphenation* hyphenation, std::size_t way)
-    : resume_(resume), theme_(theme), way_(way),
+                   Diagnostics& diagnostics, const Hyphenation* hyphenation, std::size_t way,
+                   const SidePlan* plan)
+    : resume_(resume), theme_(theme), way_(way), plan_(plan ? *plan : widest_plan(resume, theme)),
       shaper_(theme, fonts, resume.settings, diagnostics,
               divides_words(resume.settings, theme) ? hyphenation : nullptr),
       name_(name_in_heading(resume)) {}
@@ -32,12 +43,14 @@ Composition Composer::run() {
     add_element(StructureType::document, 0);
     out_.character = character_width();
     add_heading();
-    const bool two_columns = std::ranges::any_of(
-        resume_.sections, [this](const model::Section& section) { return is_side(section); });
+    const bool two_columns = std::ranges::find(plan_.at_side, true) != plan_.at_side.end();
     for (const bool side : {false, true}) { // one whole column after the other
         region_ = !two_columns ? Region::whole : side ? Region::side : Region::main;
-        for (const model::Section& section : resume_.sections)
-            if (is_side(section) == side) add_section(section);
+        for (std::size_t section = 0; section < resume_.sections.size(); ++section) {
+            if (plan_.at_side[section] != side) continue;
+            section_ = static_cast<std::uint32_t>(section + 1);
+            add_section(resume_.sections[section]);
+        }
     }
     add_running_head();
     out_.title = name_ + ", " + theme_.words.resume;
@@ -48,9 +61,11 @@ Composition Composer::run() {
 
 std::optional<Composition> compose(const model::Resume& resume, const theme::Theme& theme,
                                    fonts::Fonts& fonts, Diagnostics& diagnostics,
-                                   const Hyphenation* hyphenation, std::size_t way) {
+                                   const Hyphenation* hyphenation, std::size_t way,
+                                   const SidePlan* plan) {
     const std::size_t errors_before = diagnostics.count(Severity::error);
-    Composition composition = Composer(resume, theme, fonts, diagnostics, hyphenation, way).run();
+    Composition composition =
+        Composer(resume, theme, fonts, diagnostics, hyphenation, way, plan).run();
     if (diagnostics.count(Severity::error) != errors_before) return std::nullopt;
     return composition;
 }

@@ -86,10 +86,11 @@ struct Paragraph {
     theme::Align align = theme::Align::left;
     Region region{};
     ColumnSpan span;
-    double size = 1;      // ratio: line height is leading × size
-    double indent = 0;    // em, of every line
-    double hang = 0;      // em: the first `label_runs` runs start at indent - hang
-    double turn_over = 0; // em, so much further left the first line begins
+    std::uint32_t section = 0; // of the résumé, from 1; 0: the heading
+    double size = 1;           // ratio: line height is leading × size
+    double indent = 0;         // em, of every line
+    double hang = 0;           // em: the first `label_runs` runs start at indent - hang
+    double turn_over = 0;      // em, so much further left the first line begins
     double most_room = std::numeric_limits<double>::infinity(); // em, that lines are no longer than
     bool hang_punctuation = false;
     std::uint32_t label_runs = 0;   // a bullet with its space: no part of the line's measure
@@ -142,11 +143,24 @@ struct Composition {
 
 class Hyphenation;
 
+// Where the sections of a résumé stand in a theme of two columns.
+struct SidePlan {
+    std::vector<bool> at_side; // one a section
+    double width = 0;          // of the narrow column, a share of both
+};
+
+// All that may stand at the side, there, at the width that the theme prefers.
+SidePlan widest_plan(const model::Resume& resume, const theme::Theme& theme);
+
+ColumnSpan span_of(const theme::Theme& theme, Region region, double side_width);
+
 // None if a character is in no font of the theme: reported at its place, by name. English words are
 // divided where `hyphenation` has it, if the résumé asks for that or, where it says nothing, the
-// theme. Entries are arranged in one `way` of the theme's.
+// theme. Entries are arranged in one `way` of the theme's, and sections as `plan` has it; without
+// one, by widest_plan.
 std::optional<Composition> compose(const model::Resume& resume, const theme::Theme& theme,
                                    fonts::Fonts& fonts, Diagnostics& diagnostics,
-                                   const Hyphenation* hyphenation = nullptr, std::size_t way = 0);
+                                   const Hyphenation* hyphenation = nullptr, std::size_t way = 0,
+                                   const SidePlan* plan = nullptr);
 
 }

@@ -29,7 +29,7 @@ constexpr double at_soft_hyphen = 150;
 constexpr double within_contact_field = 1000;
 constexpr double before_last_item = 600; // of a contact line: none stands alone on its second line
 constexpr double before_level = 400;     // of a skill: `Portuguese (conversational)`
-constexpr std::size_t longest_kept_item = 28; // bytes, of a skill with its level
+constexpr std::size_t longest_kept_item = 20; // bytes, of a skill with its level
 constexpr std::size_t longest_level = 30;
 
 // Words that lean on the next one (common practice).

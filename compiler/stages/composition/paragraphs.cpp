@@ -167,7 +167,8 @@ Paragraph& Composer::add_paragraph(const LineText& text, theme::StyleName style,
     Paragraph paragraph = make_paragraph(text, style, element);
     paragraph.gap = gap;
     paragraph.region = region_;
-    paragraph.span = span_of(region_);
+    paragraph.span = span_of(theme_, region_, plan_.width);
+    paragraph.section = section_;
     if (style != theme::StyleName::section && !in_heading_) paragraph.indent += theme_.body_indent;
     return out_.paragraphs.emplace_back(std::move(paragraph));
 }

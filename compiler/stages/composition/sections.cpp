@@ -53,21 +53,14 @@ std::vector<const theme::PatternLine*> entry_patterns(const theme::Form& form, b
 
 }
 
-bool Composer::is_side(const model::Section& section) const {
-    return theme_.two_columns &&
-           (section.side ||
-            std::ranges::find(theme_.side_sections, section.holds) != theme_.side_sections.end());
-}
-
-ColumnSpan Composer::span_of(Region region) const {
-    const double gap = theme_.column_gap, side = theme_.side_width;
+ColumnSpan span_of(const theme::Theme& theme, Region region, double side_width) {
+    const double gap = theme.column_gap, side = side_width;
     switch (region) {
     case Region::main:
-        return theme_.side_left ? ColumnSpan{gap, 1 - side, side, gap}
-                                : ColumnSpan{gap, 1 - side, 0, 0};
+        return theme.side_left ? ColumnSpan{gap, 1 - side, side, gap}
+                               : ColumnSpan{gap, 1 - side, 0, 0};
     case Region::side:
-        return theme_.side_left ? ColumnSpan{gap, side, 0, 0}
-                                : ColumnSpan{gap, side, 1 - side, gap};
+        return theme.side_left ? ColumnSpan{gap, side, 0, 0} : ColumnSpan{gap, side, 1 - side, gap};
     case Region::whole:
         break;
     }

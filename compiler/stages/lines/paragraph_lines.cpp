@@ -213,7 +213,7 @@ double MeasuredParagraph::cost(std::size_t from, std::size_t to, double room) co
         if (is_forced(to)) return 0;
         double penalty = stops_[to].penalty / 10;
         if (room <= 0) return penalty;
-        if (!stops_[to].hyphen) penalty *= std::max(1.0, wide_measure / room);
+        if (!stops_[to].hyphen) penalty *= std::sqrt(std::max(1.0, wide_measure / room));
         const double shortfall = std::max(0.0, room - width(from, to)) / room;
         return 100 * shortfall * shortfall + penalty;
     }

@@ -20,8 +20,8 @@ double advance(const composition::Run& run, const fonts::Glyph& glyph);
 
 // The cost of a ragged line is the sum of
 // - 100 × the square of its shortfall as a share of the measure, unless it is the last,
-// - a tenth of the penalty of the break it ends at; in a measure under `wide_measure` as much more
-//   as it is narrower, for there a shortfall is a larger share: hyphens apart,
+// - a tenth of the penalty of the break it ends at; in a measure under `wide_measure` so much more
+//   as the root of their ratio, for there a shortfall is a larger share: hyphens apart,
 // - if it is the last of several and shorter than a quarter of the measure: `runt_cost` for one
 //   word; for more, `short_cost` × what it lacks of that quarter, as a share of it.
 constexpr double runt_cost = 25;

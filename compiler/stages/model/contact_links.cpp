@@ -1,6 +1,7 @@
 // Reading phone numbers and addresses as far as a link needs.
 #include "compiler/stages/model/contact_links.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "grammar/contact.hpp"
 
 namespace quoin::model {

@@ -18,7 +18,6 @@ struct Measures {
     bool hang_punctuation = false; // at the margins, so that the edge of the letters is even
     bool two_columns = false;      // under the heading: a main one and a narrow one at its side
     bool side_left = false;
-    double side_width = 1.0 / 3; // of the two columns' width together
     double column_gap = 2;       // em, between them
 };
 
@@ -37,7 +36,6 @@ inline constexpr NumberSetting number_settings[] = {
     {"bullet-indent", &Measures::bullet_indent, {0, 3, "em"}},
     {"bullet-hang", &Measures::bullet_hang, {0.4, 3, "em"}},
     {"body-indent", &Measures::body_indent, {0, 8, "em"}},
-    {"side-width", &Measures::side_width, {0.2, 0.5, "of the columns' width"}},
     {"column-gap", &Measures::column_gap, {1, 6, "em"}},
     {"word-space", &Measures::word_space, {0.15, 0.5, "em"}},
     {"icon-gap", &Measures::icon_gap, {0, 2, "em"}},

@@ -115,6 +115,7 @@ struct Theme : Measures {
     Preference size;                                   // pt
     Preference side_margin, top_margin, bottom_margin; // pt
     Preference leading;                                // ratio of a line's size
+    Preference side_width{1.0 / 3, 1.0 / 3, 1.0 / 3};  // of the two columns' width together
     std::array<Preference, gap_count> gaps{};          // em of the text size
     std::array<Style, style_count> styles;
     std::string bullet = "•", inner_bullet = "–"; // first and second level

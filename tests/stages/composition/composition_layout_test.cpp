@@ -59,7 +59,8 @@ TEST_CASE("how gladly a line ends") {
     CHECK(ends("9 sites, 212 quadrats", bullet, true) == "2:40 9:0 13:40 ");
     CHECK(ends("GPA 3.62 · Fellow of Note; Prize (2026)", line, true) ==
           "4:100 12:0 19:100 22:140 28:0 ");
-    CHECK(ends("Portuguese (conversational), Spanish (native)", line, true) == "29:0 ");
+    CHECK(ends("Portuguese (conversational), Spanish (native)", line, true) == "11:400 29:0 ");
+    CHECK(ends("tidal- and river-fed", bullet, true) == "11:40 17:120 ");
     CHECK(ends("taken from the sea", bullet, true) == "6:0 11:40 15:40 ");
     CHECK(ends("a, Dublin Core, b", line, true) == "3:0 10:60 16:0 ");
     CHECK(ends("well-kept boats", bullet, true) == "5:120 10:0 ");

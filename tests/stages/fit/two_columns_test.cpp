@@ -3,6 +3,7 @@
 #include "compiler/stages/fit/fit.hpp"
 
 #include "compiler/stages/composition/composition.hpp"
+#include "compiler/stages/fit/side_choice.hpp"
 #include "compiler/stages/pages/pages.hpp"
 #include "tests/composed.hpp"
 #include "tests/stages/fit/fit_reference.hpp"
@@ -189,5 +190,92 @@ TEST_CASE("two columns over two pages: each goes on in its own column") {
             }
         for (const std::size_t count : lines)
             CHECK(count > 0); // nothing is lost
+    }
+}
+
+namespace {
+
+struct Parted { // of one plan
+    bool counts = false, in_order = false;
+    double tightness = fit_reference::nowhere;
+};
+
+// Read off the pages: how far down each column goes at the preferred setting.
+Parted parted_by_plan(const model::Resume& resume, const theme::Theme& theme,
+                      const composition::SidePlan& plan) {
+    Diagnostics diagnostics;
+    const auto page =
+        composition::compose(resume, theme, composed::fonts(), diagnostics, nullptr, 0, &plan);
+    const Fit preferred = preferred_fit(*page, theme, resume.settings);
+    std::vector<int> counts;
+    for (const auto& lines : preferred.lines)
+        counts.push_back(static_cast<int>(lines.size()));
+    const auto foot = [&](composition::Region other) {
+        const auto lines = lines_beside(*page, counts, other);
+        const PageSetting& at = preferred.setting;
+        return at.paper_height - at.top_margin - at.bottom_margin -
+               fit_reference::left_at_foot(lines, 0, lines.size(), at);
+    };
+    std::vector<PlainLine> heading = lines_beside(*page, counts, composition::Region::main);
+    std::erase_if(heading, [](const PlainLine& line) { return line.paragraph->section > 0; });
+    const PageSetting& at = preferred.setting;
+    const double head = at.paper_height - at.top_margin - at.bottom_margin -
+                        fit_reference::left_at_foot(heading, 0, heading.size(), at) -
+                        heading.back().paragraph->descent * at.size;
+    const double main = foot(composition::Region::side), side = foot(composition::Region::main);
+    const double offset =
+        at.size *
+        composition::span_of(theme, composition::Region::side, plan.width).begin(full_measure(at));
+    Parted parted{side - head >= least_side * (main - head), main - side <= 0.3 * offset};
+    const auto fitted = fit::fit(*page, theme, resume.settings);
+    if (const auto* fit = std::get_if<Fit>(&fitted)) parted.tightness = fit->tightness;
+    return parted;
+}
+
+}
+
+// Of the rules, every way is tried by itself.
+TEST_CASE("what stands at the side, and how wide it is, is the best of all ways") {
+    const std::string rules = "based-on: turnstone\ncolumns: two\nside-width: 0.32 (0.28..0.4)\n"
+                              "column-gap: 2\nside-sections: skills, honors, languages\n";
+    for (const std::pair<int, int>& size : {std::pair(26, 6), {12, 14}, {34, 4}, {8, 1}}) {
+        CAPTURE(size.first);
+        const std::string markup =
+            resume_of(size.first, size.second) +
+            "\nsection: Honors\n\naward: Tide Prize\nby: Port Ellery\n\n"
+            "award: Shore Medal\nby: Skerry County\ndates: 2025\n\n"
+            "section: Languages\n\nSpoken: Spanish (native), French (basic)\n";
+        Sources sources;
+        Diagnostics diagnostics;
+        const auto file = sources.add("test.resume", markup, diagnostics);
+        const auto resume = model::build_resume(sources, *file, diagnostics);
+        const Set page = set(markup, rules);
+        const composition::SidePlan widest = composition::widest_plan(*resume, page.theme);
+        const std::vector<bool> nowhere(widest.at_side.size());
+        const composition::SidePlan none{nowhere, widest.width};
+        const auto compose = [&](const composition::SidePlan& plan) {
+            return *composition::compose(*resume, page.theme, composed::fonts(), diagnostics,
+                                         nullptr, 0, &plan);
+        };
+        const composition::Composition main = compose(none), side = compose(widest);
+        const composition::SidePlan best =
+            best_side({main, side, widest.at_side, nowhere}, page.theme, resume->settings);
+        double in_order = fit_reference::nowhere, any = fit_reference::nowhere;
+        for (int bits = 1; bits < 8; ++bits)
+            for (int step = 0; step <= width_steps; ++step) {
+                composition::SidePlan plan{nowhere, 0.28 + 0.12 * step / width_steps};
+                for (std::size_t i = 0; i < 3; ++i)
+                    plan.at_side[i + 1] = (bits >> i & 1) != 0;
+                const Parted parted = parted_by_plan(*resume, page.theme, plan);
+                if (!parted.counts) continue;
+                any = std::min(any, parted.tightness);
+                if (parted.in_order) in_order = std::min(in_order, parted.tightness);
+            }
+        if (any == fit_reference::nowhere) {
+            CHECK(best.at_side == nowhere);
+            continue;
+        }
+        const double least = in_order == fit_reference::nowhere ? any : in_order;
+        CHECK(parted_by_plan(*resume, page.theme, best).tightness <= least + 3e-4);
     }
 }

@@ -1,0 +1,238 @@
+// Every way to part the sections, at every width.
+#include "compiler/stages/fit/side_choice.hpp"
+
+#include "compiler/stages/fit/column.hpp"
+#include "compiler/stages/fit/comfort.hpp"
+#include "compiler/stages/fit/page_breaks.hpp"
+#include "compiler/stages/lines/paragraph_lines.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <limits>
+#include <optional>
+#include <utility>
+
+namespace quoin::fit {
+
+namespace {
+
+struct Pile { // a section in one column, pt
+    double height = 0;
+    double below = 0; // its last baseline
+};
+
+struct Piles {
+    PageSetting setting;
+    double head = 0;
+    std::vector<Pile> main, side; // one a section
+};
+
+struct ColumnFeet { // of two columns, pt from the top margin
+    double head = 0, main = 0, side = 0;
+
+    double lower() const { return std::max(main, side); }
+    double unevenness() const { return std::abs(main - side) / lower(); }
+    double fullness() const { return (side - head) / std::max(main - head, 1.0); }
+};
+
+using AtSide = std::vector<bool>; // one a section
+
+double foot_of(const Piles& piles, const AtSide& at_side, bool side) {
+    double height = piles.head, below = 0;
+    const std::vector<Pile>& column = side ? piles.side : piles.main;
+    for (std::size_t s = 0; s < at_side.size(); ++s) {
+        if (at_side[s] != side || column[s].height == 0) continue;
+        height += column[s].height;
+        below = column[s].below;
+    }
+    return height + below;
+}
+
+ColumnFeet feet_of(const Piles& piles, const AtSide& at_side) {
+    return {piles.head, foot_of(piles, at_side, false), foot_of(piles, at_side, true)};
+}
+
+// All ways to part the sections, one whose writer asks for the side always there.
+std::vector<AtSide> ways_to_part(const SideOffer& offer) {
+    constexpr std::size_t most_free = 8; // the rest stay in the main column
+    std::vector<std::size_t> free;
+    for (std::size_t s = 0; s < offer.may.size(); ++s)
+        if (offer.may[s] && !offer.must[s] && free.size() < most_free) free.push_back(s);
+    std::vector<AtSide> ways;
+    for (std::size_t bits = 0; bits < std::size_t{1} << free.size(); ++bits) {
+        AtSide way = offer.must;
+        for (std::size_t i = 0; i < free.size(); ++i)
+            way[free[i]] = (bits >> i & 1) != 0;
+        if (std::ranges::find(way, true) != way.end() && std::ranges::find(way, false) != way.end())
+            ways.push_back(std::move(way));
+    }
+    return ways;
+}
+
+// A composition whose columns can be given another width.
+class WidthPages {
+public:
+    WidthPages(const SideOffer& offer, const theme::Theme& theme, const model::Settings& settings)
+        : theme_(theme), settings_(settings), main_(offer.main), side_(offer.side),
+          sections_(offer.may.size()) {}
+
+    void set_width(double width) {
+        for (composition::Composition* each : {&main_, &side_})
+            for (composition::Paragraph& paragraph : each->paragraphs)
+                if (paragraph.section > 0)
+                    paragraph.span = composition::span_of(
+                        theme_, each == &main_ ? composition::Region::main : paragraph.region,
+                        width);
+        choices_ = choices_of(theme_, settings_, characters_in_em(main_));
+        const double narrowest = full_measure(setting_at(choices_, roomiest));
+        measured_.clear();
+        for (const composition::Composition* each : {&main_, &side_}) {
+            measured_.emplace_back();
+            for (const composition::Paragraph& paragraph : each->paragraphs)
+                measured_.back().emplace_back(paragraph, narrowest);
+        }
+    }
+
+    Piles at(double tightness) const {
+        Piles piles{setting_at(choices_, tightness), 0, {}, {}};
+        piles.main = pile_up(main_, measured_[0], piles, false);
+        piles.side = pile_up(side_, measured_[1], piles, true);
+        return piles;
+    }
+
+    // How far the narrow column stands to the right of the main one, pt.
+    double offset(const PageSetting& setting, double width) const {
+        const double measure = full_measure(setting);
+        const auto begin = [&](composition::Region region) {
+            return composition::span_of(theme_, region, width).begin(measure);
+        };
+        return setting.size * (begin(composition::Region::side) - begin(composition::Region::main));
+    }
+
+private:
+    std::vector<Pile> pile_up(const composition::Composition& composition,
+                              const std::vector<lines::MeasuredParagraph>& measured, Piles& piles,
+                              bool side) const {
+        const double measure = full_measure(piles.setting);
+        std::vector<int> counts;
+        for (const lines::MeasuredParagraph& paragraph : measured)
+            counts.push_back(paragraph.line_count(measure));
+        const Column column = make_columns(composition, counts).back();
+        std::vector<Pile> sections(sections_);
+        double head = 0;
+        for (std::size_t i = 0; i < column.lines.size(); ++i) {
+            const Height step = i == 0 ? to_first_baseline(column, 0, 0) : to_baseline(column, i);
+            const std::uint32_t section = column.lines[i].paragraph->section;
+            if (section == 0) {
+                head += step.at(piles.setting);
+                continue;
+            }
+            sections[section - 1].height += step.at(piles.setting);
+            sections[section - 1].below = below_baseline(column, i).at(piles.setting);
+        }
+        if (!side) piles.head = head;
+        return sections;
+    }
+
+    const theme::Theme& theme_;
+    const model::Settings& settings_;
+    composition::Composition main_, side_;
+    std::size_t sections_;
+    SettingChoices choices_;
+    std::vector<std::vector<lines::MeasuredParagraph>> measured_; // of the one and of the other
+};
+
+class SideSearch {
+public:
+    SideSearch(const SideOffer& offer, const theme::Theme& theme, const model::Settings& settings)
+        : theme_(theme), pages_(offer, theme, settings), ways_(ways_to_part(offer)) {
+        nothing_.plan = {offer.must, theme.side_width.preferred};
+    }
+
+    composition::SidePlan run() {
+        const theme::Preference& width = theme_.side_width;
+        for (int step = 0; step <= width_steps; ++step) {
+            const double share = static_cast<double>(step) / width_steps;
+            try_width(std::lerp(width.least, width.most, share));
+            if (width.least == width.most) break;
+        }
+        for (const Found* found : {&in_order_, &any_, &lowest_})
+            if (!found->plan.at_side.empty()) return found->plan;
+        return nothing_.plan;
+    }
+
+private:
+    struct Found {
+        composition::SidePlan plan;
+        double tightness = tightest;
+        double unevenness = std::numeric_limits<double>::infinity();
+    };
+
+    void try_width(double width) {
+        pages_.set_width(width);
+        const Piles preferred = pages_.at(0), least = pages_.at(tightest);
+        std::vector<const AtSide*> in_order, all;
+        for (const AtSide& way : ways_) {
+            const ColumnFeet feet = feet_of(preferred, way);
+            if (feet.fullness() < least_side) continue;
+            all.push_back(&way);
+            if (reads_in_order(feet, pages_.offset(preferred.setting, width)))
+                in_order.push_back(&way);
+            const double height = feet_of(least, way).lower();
+            if (height < lowest_.unevenness) lowest_ = {{way, width}, tightest, height};
+        }
+        search(in_order, width, in_order_);
+        search(all, width, any_);
+    }
+
+    // pdfminer takes the box first whose left edge counts a third of its middle's height.
+    static bool reads_in_order(const ColumnFeet& feet, double offset) {
+        constexpr double share = 0.9; // for what leading and accents add to a box
+        return offset < 0 || feet.main - feet.side <= share * offset / 3;
+    }
+
+    const AtSide* evenest(const std::vector<const AtSide*>& ways, const Piles& piles) const {
+        const PageSetting& at = piles.setting;
+        const double room = at.paper_height - at.top_margin - at.bottom_margin + rounding_slack;
+        const AtSide* best = nullptr;
+        double least = std::numeric_limits<double>::infinity();
+        for (const AtSide* way : ways) {
+            const ColumnFeet feet = feet_of(piles, *way);
+            if (feet.lower() > room || feet.unevenness() >= least) continue;
+            least = feet.unevenness();
+            best = way;
+        }
+        return best;
+    }
+
+    void search(const std::vector<const AtSide*>& ways, double width, Found& found) const {
+        constexpr double precision = 1e-4;
+        double low = roomiest, high = found.tightness;
+        if (ways.empty() || !evenest(ways, pages_.at(high))) return;
+        if (evenest(ways, pages_.at(low))) high = low;
+        while (high - low > precision) {
+            const double middle = (low + high) / 2;
+            (evenest(ways, pages_.at(middle)) ? high : low) = middle;
+        }
+        const Piles piles = pages_.at(high);
+        const AtSide* way = evenest(ways, piles);
+        const double uneven = feet_of(piles, *way).unevenness();
+        if (found.tightness - high > precision || uneven < found.unevenness)
+            found = {{*way, width}, high, uneven};
+    }
+
+    const theme::Theme& theme_;
+    WidthPages pages_;
+    std::vector<AtSide> ways_;
+    Found in_order_, any_, lowest_, nothing_; // of the lowest, its height for unevenness
+};
+
+}
+
+composition::SidePlan best_side(const SideOffer& offer, const theme::Theme& theme,
+                                const model::Settings& settings) {
+    return SideSearch(offer, theme, settings).run();
+}
+
+}

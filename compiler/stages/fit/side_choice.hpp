@@ -1,0 +1,36 @@
+// Which sections stand in the narrow column, and how wide it is: of all that a theme allows, what
+// lets the page be set roomiest.
+//
+// Both columns are piles of sections, and a section is as high in one company as in another. So at
+// one place of the road and one width, all ways to part the sections are weighed by sums; heights
+// only fall along the road, and the first place where some way holds is found by halves. Widths are
+// those of `width_steps` even steps from the theme's least to its most. Of ways that are equally
+// roomy the one with the evenest feet is taken.
+//
+// Not considered are ways that fill the narrow column to less than `least_side` of the main one at
+// the preferred setting; and those that have its foot so far above the other's that a reader which
+// weighs places, as pdfminer does, takes it first, unless no other holds.
+#pragma once
+
+#include "compiler/stages/composition/composition.hpp"
+#include "compiler/stages/model/resume.hpp"
+#include "compiler/stages/theme/theme.hpp"
+
+#include <vector>
+
+namespace quoin::fit {
+
+constexpr double least_side = 0.4;
+constexpr int width_steps = 4;
+
+struct SideOffer {
+    const composition::Composition& main; // every section in the one column
+    const composition::Composition& side; // all that may stand at the side, there
+    std::vector<bool> may, must;          // one a section
+};
+
+// With nothing at the side where one column is better.
+composition::SidePlan best_side(const SideOffer& offer, const theme::Theme& theme,
+                                const model::Settings& settings);
+
+}
