@@ -13,6 +13,15 @@ inline constexpr Message unreadable = "cannot be read: {}";
 inline constexpr Message folder = "is a folder; a text file was expected";
 inline constexpr Message too_large =
     "is larger than 1 MiB; a résumé is a few kilobytes of text, so this looks like another file";
+inline constexpr Message is_pdf =
+    "is a PDF, and the text that one is made from was expected, such as 'draft.resume'; 'quoin "
+    "scan' reads a PDF";
+inline constexpr Message is_word_processing =
+    "is a word processor's file: save it from there as plain text, with the encoding UTF-8";
+inline constexpr Message is_archive = "is a ZIP archive; a text file was expected";
+inline constexpr Message is_web_page =
+    "is a web page; a text file was expected, in the markup that 'quoin help markup' tells of";
+inline constexpr Message is_image = "is an image; a text file was expected";
 
 // Bytes
 inline constexpr Message utf16 = "looks like UTF-16, and UTF-8 was expected: in the editor that "

@@ -3,6 +3,7 @@
 
 #include "compiler/base/descriptor.hpp"
 #include "compiler/base/encoding.hpp"
+#include "compiler/base/file_kinds.hpp"
 #include "compiler/base/messages.hpp"
 #include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
@@ -52,9 +53,11 @@ ReadBytes read_bounded(int descriptor) {
         const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
         if (count < 0 && errno == EINTR) continue;
         if (count < 0) return {{}, open_fault(errno)};
-        if (count == 0) return reading;
+        if (count == 0) break;
         reading.bytes.append(buffer.data(), static_cast<std::size_t>(count));
     }
+    if (std::string other = other_kind(reading.bytes); !other.empty()) return {{}, other};
+    if (reading.bytes.size() <= Sources::most_bytes) return reading;
     return {{}, fill<messages::too_large>()};
 }
 

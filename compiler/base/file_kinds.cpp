@@ -1,0 +1,33 @@
+// By what the formats' own specifications have a file begin with: ISO 32000-2, section 7.5.2 (PDF);
+// APPNOTE.TXT 4.3.7 (ZIP), and of what is in one ECMA-376 part 2 and OpenDocument 1.3 part 2; the
+// Compound File Binary and Rich Text formats; ISO/IEC 15948 (PNG) and ISO/IEC 10918-5 (JPEG).
+#include "compiler/base/file_kinds.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/message.hpp"
+#include "compiler/base/messages.hpp"
+
+namespace quoin {
+
+std::string other_kind(std::string_view bytes) {
+    using namespace std::string_view_literals;
+    constexpr std::size_t looked_at = 4096;
+    const std::string_view start = bytes.substr(0, looked_at);
+    const auto holds = [&](std::string_view words) { return start.find(words) != start.npos; };
+    if (start.starts_with("%PDF-")) return fill<messages::is_pdf>();
+    if (start.starts_with("PK\x03\x04"sv)) {
+        const bool text =
+            holds("[Content_Types].xml") || holds("word/") || holds("opendocument.text");
+        return text ? fill<messages::is_word_processing>() : fill<messages::is_archive>();
+    }
+    if (start.starts_with("\xD0\xCF\x11\xE0"sv) || start.starts_with("{\\rtf"))
+        return fill<messages::is_word_processing>();
+    if (start.starts_with("\x89PNG") || start.starts_with("\xFF\xD8\xFF"))
+        return fill<messages::is_image>();
+    const std::string page = lower_case(start.substr(0, 64));
+    if (page.starts_with("<!doctype html") || page.starts_with("<html"))
+        return fill<messages::is_web_page>();
+    return {};
+}
+
+}

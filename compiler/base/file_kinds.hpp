@@ -1,0 +1,12 @@
+// Files of other kinds, told by how their bytes begin.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace quoin {
+
+// What is said of a file that is plainly none of text; empty if it may be one.
+std::string other_kind(std::string_view bytes);
+
+}
