@@ -6,7 +6,7 @@
 
 namespace quoin::commands {
 
-// Of two texts with as many lines, for a mend makes and takes no line. Empty if they are the same.
+// Of two texts that differ here and there, as a mend has it. Empty if they are the same.
 std::string line_diff(const std::string& name, std::string_view before, std::string_view after);
 
 }
