@@ -18,6 +18,10 @@ struct figures_end : pegtl::not_at<pegtl::digit> {};
 template<char... Letters>
 struct word : pegtl::seq<pegtl::istring<Letters...>, word_end> {};
 
+template<char... Letters>
+struct some_word
+    : pegtl::seq<pegtl::istring<Letters...>, pegtl::opt<pegtl::one<'s', 'S'>>, word_end> {};
+
 // `Jan`, `Jan.`, `January`: the start, and the rest or none
 template<typename Start, typename Rest>
 struct name : pegtl::seq<Start, pegtl::opt<Rest>, word_end, pegtl::opt<pegtl::one<'.'>>> {};
@@ -36,18 +40,28 @@ struct month_name
           name<part<'n', 'o', 'v'>, part<'e', 'm', 'b', 'e', 'r'>>,
           name<part<'d', 'e', 'c'>, part<'e', 'm', 'b', 'e', 'r'>>> {};
 
-struct spring : word<'s', 'p', 'r', 'i', 'n', 'g'> {};
-struct summer : word<'s', 'u', 'm', 'm', 'e', 'r'> {};
-struct autumn : pegtl::sor<word<'f', 'a', 'l', 'l'>, word<'a', 'u', 't', 'u', 'm', 'n'>> {};
-struct winter : word<'w', 'i', 'n', 't', 'e', 'r'> {};
+struct spring : some_word<'s', 'p', 'r', 'i', 'n', 'g'> {};
+struct summer : some_word<'s', 'u', 'm', 'm', 'e', 'r'> {};
+struct autumn : pegtl::sor<some_word<'f', 'a', 'l', 'l'>, some_word<'a', 'u', 't', 'u', 'm', 'n'>> {
+};
+struct winter : some_word<'w', 'i', 'n', 't', 'e', 'r'> {};
 struct season : pegtl::sor<spring, summer, autumn, winter> {};
 struct term : pegtl::sor<word<'s', 'e', 'm', 'e', 's', 't', 'e', 'r'>, word<'t', 'e', 'r', 'm'>,
                          word<'q', 'u', 'a', 'r', 't', 'e', 'r'>> {}; // `Fall Semester 2024`
-struct academic_year
+struct each                                                           // `each summer 2022-2025`
+    : pegtl::sor<word<'e', 'a', 'c', 'h'>, word<'e', 'v', 'e', 'r', 'y'>> {};
+struct year_of_study
+    : pegtl::sor<word<'a', 'y'>, pegtl::seq<pegtl::sor<word<'a', 'c', 'a', 'd', 'e', 'm', 'i', 'c'>,
+                                                       word<'s', 'c', 'h', 'o', 'o', 'l'>>,
+                                            pegtl::plus<blank>, word<'y', 'e', 'a', 'r'>>> {};
+struct academic_year : pegtl::seq<year_of_study, blanks> {};
+struct class_of // `Class of 2027`, `Graduated May 2026`
     : pegtl::seq<
-          pegtl::sor<word<'a', 'y'>, pegtl::seq<word<'a', 'c', 'a', 'd', 'e', 'm', 'i', 'c'>,
-                                                pegtl::plus<blank>, word<'y', 'e', 'a', 'r'>>>,
-          blanks> {};
+          pegtl::sor<pegtl::seq<word<'c', 'l', 'a', 's', 's'>, pegtl::plus<blank>, word<'o', 'f'>>,
+                     word<'g', 'r', 'a', 'd', 'u', 'a', 't', 'e', 'd'>>,
+          pegtl::plus<blank>> {};
+struct closing_term // `2025-26 academic year`, `Fall 2026 semester`
+    : pegtl::seq<pegtl::plus<blank>, pegtl::sor<year_of_study, term>> {};
 
 struct present
     : pegtl::sor<word<'p', 'r', 'e', 's', 'e', 'n', 't'>, word<'o', 'n', 'g', 'o', 'i', 'n', 'g'>,
@@ -58,11 +72,14 @@ struct present
                  word<'t', 'o', 'd', 'a', 'y'>> {};
 
 struct expected_word
-    : pegtl::seq<pegtl::sor<word<'e', 'x', 'p', 'e', 'c', 't', 'e', 'd'>,
-                            word<'a', 'n', 't', 'i', 'c', 'i', 'p', 'a', 't', 'e', 'd'>,
-                            word<'p', 'r', 'o', 'j', 'e', 'c', 't', 'e', 'd'>,
-                            word<'p', 'l', 'a', 'n', 'n', 'e', 'd'>, word<'e', 'x', 'p'>>,
-                 pegtl::opt<pegtl::one<'.', ':'>>> {};
+    : pegtl::seq<
+          pegtl::sor<word<'e', 'x', 'p', 'e', 'c', 't', 'e', 'd'>,
+                     word<'a', 'n', 't', 'i', 'c', 'i', 'p', 'a', 't', 'e', 'd'>,
+                     word<'p', 'r', 'o', 'j', 'e', 'c', 't', 'e', 'd'>,
+                     word<'p', 'l', 'a', 'n', 'n', 'e', 'd'>,
+                     word<'g', 'r', 'a', 'd', 'u', 'a', 't', 'i', 'n', 'g'>, word<'e', 'x', 'p'>>,
+          pegtl::opt<pegtl::one<'.', ':'>>,
+          pegtl::opt<blanks, word<'g', 'r', 'a', 'd', 'u', 'a', 't', 'i', 'o', 'n'>>> {};
 struct expected
     : pegtl::sor<expected_word,
                  pegtl::seq<pegtl::one<'('>, blanks, expected_word, blanks, pegtl::one<')'>>> {};
@@ -94,20 +111,21 @@ struct past_months                                                    // a day t
 struct day_slash // 15/08/2024
     : pegtl::seq<pegtl::at<past_months>, day, slash, month, slash, any_year> {};
 struct dot : pegtl::one<'.'> {};
-struct dot_day : pegtl::seq<day, dot, month, dot, any_year> {};                   // 15.08.2024
-struct dot_month : pegtl::seq<month, dot, year> {};                               // 08.2024
-struct year_month : pegtl::seq<year, pegtl::sor<hyphen, slash>, iso_month> {};    // 2026-06
-struct month_year : pegtl::seq<month, pegtl::sor<hyphen, slash>, year> {};        // 06/2026
-struct month_two : pegtl::seq<month, slash, wrong_year> {};                       // 06/26
-struct name_day : pegtl::seq<month_name, gap, named_day, gap, any_year> {};       // Jun 1, 2026
-struct day_name : pegtl::seq<named_day, gap, month_name, gap, any_year> {};       // 1 Jun 2026
-struct name_year : pegtl::seq<month_name, gap, any_year> {};                      // Jun 2026
-struct season_year : pegtl::seq<season, gap, pegtl::opt<term, gap>, any_year> {}; // Summer 2026
+struct dot_day : pegtl::seq<day, dot, month, dot, any_year> {};                     // 15.08.2024
+struct dot_month : pegtl::seq<month, dot, year> {};                                 // 08.2024
+struct year_month : pegtl::seq<year, pegtl::sor<hyphen, slash, dot>, iso_month> {}; // 2026-06
+struct month_year : pegtl::seq<month, pegtl::sor<hyphen, slash>, year> {};          // 06/2026
+struct month_two : pegtl::seq<month, slash, wrong_year> {};                         // 06/26
+struct name_day : pegtl::seq<month_name, gap, named_day, gap, any_year> {};         // Jun 1, 2026
+struct day_name : pegtl::seq<named_day, gap, month_name, gap, any_year> {};         // 1 Jun 2026
+struct name_year : pegtl::seq<month_name, gap, any_year> {};                        // Jun 2026
+struct season_year                                                                  // Summer 2026
+    : pegtl::seq<pegtl::opt<each, blanks>, season, gap, pegtl::opt<term, gap>, any_year> {};
 struct date : pegtl::sor<iso_day, day_slash, slash_day, dot_day, dot_month, year_month, month_year,
                          month_two, name_day, day_name, name_year, season_year, any_year> {};
 
 // Between the dates of a range
-struct dash : pegtl::sor<pegtl::two<'-'>, hyphen,
+struct dash : pegtl::sor<pegtl::two<'-'>, hyphen, pegtl::one<'~'>,
                          pegtl::utf8::one<0x2010, 0x2011, 0x2012, 0x2013, 0x2014, 0x2015, 0x2212>> {
 };
 struct until : pegtl::sor<word<'u', 'n', 't', 'i', 'l'>, word<'t', 'i', 'l', 'l'>> {};
@@ -130,6 +148,9 @@ struct range_tail : pegtl::not_at<pegtl::sor<hyphen, slash>, pegtl::digit> {};
 struct only_year : year {};
 struct years
     : pegtl::seq<only_year, pegtl::sor<close_between, wide_between>, short_end, range_tail> {};
+struct iso_date : pegtl::sor<iso_day, pegtl::seq<year, hyphen, iso_month>> {};
+struct iso_interval // 2025-09-01/2026-05-15, as ISO 8601-1, section 5.5, has it
+    : pegtl::seq<iso_date, slash, iso_date> {};
 struct whole_years : pegtl::seq<only_year, slash, only_year> {}; // 2025/2026
 struct start_day : pegtl::seq<gap, named_day> {};
 struct part_month : pegtl::seq<month_name, pegtl::opt<start_day>> {};
@@ -142,15 +163,23 @@ struct one_month : pegtl::seq<start_of_month, between, end_day> {}; // June 3-14
 
 // Faults
 struct letters : pegtl::plus<letter> {};
+struct vague_word
+    : pegtl::sor<word<'e', 'a', 'r', 'l', 'y'>, word<'l', 'a', 't', 'e'>, word<'m', 'i', 'd'>,
+                 word<'c', 'i', 'r', 'c', 'a'>, word<'a', 'b', 'o', 'u', 't'>,
+                 word<'a', 'r', 'o', 'u', 'n', 'd'>, word<'a', 'p', 'p', 'r', 'o', 'x'>> {};
+struct words_within // `Spring Break 2026`
+    : pegtl::seq<season, pegtl::plus<blank>, letters, pegtl::plus<blank>, year> {};
+struct short_of_century : wrong_year {};
 struct no_year : part_start {};
 struct unknown_word : letters {};
 struct misspelt_word : letters {};
 struct no_date : pegtl::plus<pegtl::any> {};
-struct wrong_date : pegtl::sor<no_year, unknown_word, no_date> {};
+struct wrong_date : pegtl::sor<words_within, vague_word, no_year, unknown_word, no_date> {};
 struct no_end : separator {};
 struct no_start : separator {};
 struct only_present : present {};
 struct nothing : pegtl::eof {};
+struct open_question : pegtl::one<'?'> {};
 struct left_over : pegtl::plus<pegtl::any> {};
 struct year_bounds : year {};
 struct day_of_month : day {};
@@ -162,15 +191,16 @@ struct range : pegtl::seq<date, pegtl::sor<cut_off, pegtl::seq<between, end>>> {
 struct since_range : pegtl::seq<since, pegtl::sor<date, wrong_date>> {};
 struct from_range : pegtl::seq<from, range> {};
 struct wrong_start : pegtl::sor<nothing, no_start, only_present, wrong_date> {};
-struct body
-    : pegtl::sor<years, whole_years, pegtl::seq<academic_year, pegtl::sor<years, whole_years>>,
-                 one_month, one_year, from_range, since_range, range, date, wrong_start> {};
+struct body : pegtl::sor<years, iso_interval, whole_years,
+                         pegtl::seq<academic_year, pegtl::sor<years, whole_years>>, one_month,
+                         one_year, from_range, since_range, range, date, wrong_start> {};
 
 struct closing : pegtl::seq<gap, expected> {};
 struct in_parentheses
     : pegtl::seq<pegtl::one<'('>, blanks, expected, blanks, date, blanks, pegtl::one<')'>> {};
-struct text
-    : pegtl::seq<blanks, pegtl::sor<in_parentheses, pegtl::seq<pegtl::opt<expected, blanks>, body>>,
-                 pegtl::opt<closing>, blanks, pegtl::opt<left_over>> {};
+struct text : pegtl::seq<blanks, pegtl::opt<class_of>,
+                         pegtl::sor<in_parentheses, pegtl::seq<pegtl::opt<expected, blanks>, body>>,
+                         pegtl::opt<closing_term>, pegtl::opt<closing>, blanks,
+                         pegtl::opt<open_question>, blanks, pegtl::opt<left_over>> {};
 
 }

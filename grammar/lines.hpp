@@ -34,8 +34,9 @@ struct value_end : pegtl::seq<pegtl::not_at<folding>, pegtl::star<space>, line_e
 struct node_end : value_end {};
 
 // An indented bullet is only a fold; its sign betrays what was meant.
-struct bullet_sign : pegtl::utf8::one<U'•', U'◦', U'▪', U'▫', U'‣', U'·', U'●', U'○', U'■', U'□',
-                                      U'►', U'➢', U'\uF0B7'> {};
+struct bullet_sign
+    : pegtl::utf8::one<U'•', U'◦', U'▪', U'▫', U'‣', U'·', U'●', U'○', U'■', U'□', U'►', U'➢', U'➤',
+                       U'➔', U'→', U'»', U'✓', U'✔', U'❖', U'◆', U'\uF0B7'> {};
 struct indented_bullet : pegtl::at<pegtl::sor<pegtl::one<'-', '*'>, bullet_sign>, space> {};
 
 // `{lab !field}` at the end of a value
@@ -122,19 +123,32 @@ struct nothing_tagged
 };
 
 // Bullets mistyped
+template<char Sign>
+struct ruler : pegtl::seq<pegtl::rep<3, pegtl::one<Sign>>, pegtl::star<pegtl::one<Sign>>> {};
 struct line_of_dashes
-    : pegtl::seq<pegtl::string<'-', '-', '-'>, pegtl::star<pegtl::one<'-'>>, pegtl::at<value_end>> {
-};
+    : pegtl::seq<pegtl::sor<ruler<'-'>, ruler<'='>, ruler<'_'>, ruler<'*'>, ruler<'~'>,
+                            pegtl::plus<pegtl::utf8::one<U'—', U'–'>>>,
+                 pegtl::at<value_end>> {};
 struct bullet_too_deep : pegtl::seq<pegtl::string<'-', '-', '-'>, pegtl::star<pegtl::one<'-'>>> {};
 struct bullet_without_space
-    : pegtl::seq<pegtl::rep_min_max<1, 2, pegtl::one<'-'>>, pegtl::plus<visible>> {};
-struct foreign_bullet : pegtl::sor<bullet_sign, pegtl::utf8::one<U'–', U'—'>,
-                                   pegtl::seq<pegtl::one<'*', '+'>, pegtl::at<label_space>>> {};
+    : pegtl::seq<pegtl::rep_min_max<1, 2, pegtl::one<'-'>>, pegtl::at<visible>> {};
+struct numeral // `1.`, `2)`
+    : pegtl::seq<pegtl::rep_min_max<1, 2, pegtl::digit>, pegtl::one<'.', ')'>> {};
+struct round_letter : pegtl::seq<pegtl::one<'o'>, pegtl::at<label_space, pegtl::upper>> {};
+struct foreign_bullet
+    : pegtl::sor<
+          bullet_sign, pegtl::utf8::one<U'–', U'—'>, round_letter,
+          pegtl::seq<pegtl::sor<pegtl::one<'*', '+', '>', '~'>, numeral>, pegtl::at<label_space>>> {
+};
 
 // Fields mistyped
 struct equals_for_colon : pegtl::seq<label, pegtl::star<label_space>, pegtl::one<'='>> {};
 struct foreign_colon : pegtl::seq<label, pegtl::star<label_space>,
                                   pegtl::utf8::one<U'\uFF1A', U'\u2236', U'\uA789'>> {};
+struct foreign_comment // `// …`, `/* … */`, `<!-- … -->`, `; …`
+    : pegtl::sor<pegtl::string<'/', '/'>, pegtl::string<'/', '*'>,
+                 pegtl::string<'<', '!', '-', '-'>,
+                 pegtl::seq<pegtl::one<';', '%'>, pegtl::at<label_space>>> {};
 struct fold_of_nothing : words {};
 struct indented_line : pegtl::seq<pegtl::plus<space>, fold_of_nothing> {};
 struct unknown_line : words {};
@@ -150,16 +164,29 @@ struct conflict_line
 struct skipped : pegtl::disable<pegtl::star<pegtl::sor<gap, pegtl::plus<visible>>>, value_end> {};
 template<typename... Wrong>
 struct wrong : pegtl::seq<pegtl::sor<Wrong...>, skipped> {};
+struct empty_or_ruler : wrong<section_without_title, field_without_value, bullet_without_text,
+                              line_of_dashes, bullet_too_deep> {};
 struct untagged_wrong
-    : wrong<section_without_title, field_without_value, bullet_without_text, line_of_dashes,
-            bullet_too_deep, foreign_bullet, equals_for_colon, foreign_colon, indented_line> {};
-struct tagged_wrong : pegtl::sor<untagged_wrong, wrong<nothing_tagged>> {};
+    : pegtl::sor<empty_or_ruler,
+                 wrong<foreign_bullet, equals_for_colon, foreign_colon, indented_line>> {};
 struct unlabelled_wrong : wrong<bullet_without_space, unknown_line> {};
+
+// What is plainly a bullet or a field all the same is read as one, once it is reported.
+template<typename Start>
+struct mistyped : pegtl::seq<pegtl::at<Start, pegtl::not_at<value_end>>, Start, tagged, node_end> {
+};
+struct mistyped_bullet : mistyped<foreign_bullet> {};
+struct close_bullet : mistyped<bullet_without_space> {};
+struct mistyped_field : pegtl::sor<mistyped<equals_for_colon>, mistyped<foreign_colon>> {};
+struct tagged_wrong
+    : pegtl::sor<empty_or_ruler, wrong<nothing_tagged, foreign_comment>, mistyped_bullet,
+                 mistyped_field,
+                 wrong<foreign_bullet, equals_for_colon, foreign_colon, indented_line>> {};
 
 // A line of a résumé with neither label nor dash. What it is tells what stands around it.
 struct bare_start : pegtl::at<visible> {};
 struct bare_line
-    : pegtl::sor<wrong<bullet_without_space>,
+    : pegtl::sor<close_bullet,
                  pegtl::seq<pegtl::not_at<tail>, bare_start, slice<tagged_piece>, tagged, node_end>,
                  wrong<unknown_line>> {};
 

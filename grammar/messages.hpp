@@ -28,11 +28,13 @@ inline constexpr std::tuple messages{
         "{} has no text: write the bullet after it, or take the line out"},
     Wrong<lines::nothing_tagged>{
         "{} has tags and nothing else: write the text that they are for before them"},
-    Wrong<lines::line_of_dashes>{"a line of dashes is no part of the markup: a blank line ends an "
-                                 "entry, and 'section: TITLE' opens a section"},
+    Wrong<lines::foreign_comment>{"{} is no comment here: a line that begins with '#' is one"},
+    Wrong<lines::line_of_dashes>{"a line that only rules off is no part of the markup: a blank "
+                                 "line ends an entry, and 'section: TITLE' opens a section"},
     Wrong<lines::bullet_too_deep>{
         "{} is one level too many: a bullet is '- text' or, one level deeper, '-- text'"},
-    Wrong<lines::bullet_without_space>{"{} needs a space after its dash, as in '- text'"},
+    Wrong<lines::bullet_without_space>{
+        "{} needs a space after it to open a bullet, as in '- text'"},
     Wrong<lines::foreign_bullet>{"{} opens no bullet: write '- text'"},
     Wrong<lines::indented_bullet>{"an indented line goes on with the line above: a bullet starts "
                                   "in the first column, and '-- text' is one level deeper"},
@@ -95,6 +97,12 @@ inline constexpr std::tuple messages{
     Wrong<dates::month>{"{} is no month; expected 01 to 12"},
     Wrong<dates::short_end>{"{} is no month; expected 01 to 12, or a later year as in '2023-24'"},
     Wrong<dates::day_of_month>{"{} is no day of {}; expected 1 to {}"},
+    Wrong<dates::short_of_century>{"{} is no year of four figures: write '20{}' if it is the year"},
+    Wrong<dates::vague_word>{"{} cannot stand in a date: leave it out, as in 'Jun 2026'"},
+    Wrong<dates::words_within>{"{} is no date: leave out the word between the season and the year, "
+                               "or name the month, as in 'Mar 2026'"},
+    Wrong<dates::open_question>{"{} leaves the date open: write '(expected)' after a date to come, "
+                                "as in 'May 2027 (expected)', or take it out"},
     Wrong<dates::no_year>{"no year after {}; expected one, as in 'Jun 2026'"},
     Wrong<dates::unknown_word>{"{} is no month or season; expected a date such as 'Jun 2026', "
                                "'06/2026', 'Summer 2026' or '2026'"},

@@ -1,4 +1,5 @@
 // Checks of the heading: who it is, and whether a reader or a portal can write, call and look.
+#include "compiler/advice/address_faults.hpp"
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/contact_forms.hpp"
 #include "compiler/advice/lists.hpp"
@@ -10,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <set>
+#include <utility>
 
 namespace quoin::advice {
 
@@ -55,12 +57,13 @@ bool has_lone_domain(std::string_view address) {
 void email_form(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Field* field : contacts(context, trade::FieldName::email)) {
         const std::string address = plain_in(field);
-        if (address.find('@') == std::string::npos)
-            report<messages::no_at_sign>(findings, field->place, in_quotes(address));
-        else if (!is_addr_spec(address))
-            report<messages::no_address>(findings, field->place, in_quotes(address));
-        else if (has_lone_domain(address))
+        if (!is_addr_spec(address)) {
+            AddressFault fault = fault_of_address(address);
+            report<messages::no_address>(findings, field->place, in_quotes(address), fault.found)
+                .suggestion = std::move(fault.mend);
+        } else if (has_lone_domain(address)) {
             report<messages::no_domain>(findings, field->place, in_quotes(address));
+        }
     }
 }
 

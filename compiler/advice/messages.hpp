@@ -19,10 +19,9 @@ inline constexpr FindingRow address_details{"the address gives {}",
                                             "city and state are enough, such as 'Port Ellery, WA'"};
 inline constexpr FindingRow no_domain{"{} has no dot after its @, and mail goes to a domain",
                                       "add the end of the domain, such as '.com' or '.edu'"};
-inline constexpr FindingRow no_address{"{} is no address that mail can reach",
-                                       "check it letter by letter; it has the form name@domain"};
-inline constexpr FindingRow no_at_sign{"{} is no address that mail can reach: it has no @",
-                                       "check it letter by letter; it has the form name@domain"};
+inline constexpr FindingRow no_address{"{} is no address that mail can reach: {}"};
+inline constexpr Message write_address = "write '{}'";
+inline constexpr Message odd_sign_in_address = "it has '{}' in it";
 inline constexpr FindingRow odd_address{"this address has {}",
                                         "one made of your name is read without a second thought"};
 inline constexpr Message year_of_birth = "the year '{}', which reads as a year of birth";

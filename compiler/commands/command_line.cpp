@@ -1,5 +1,6 @@
 #include "compiler/commands/command_line.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/suggest.hpp"
 #include "compiler/commands/printing.hpp"
@@ -12,9 +13,11 @@
 #include <algorithm>
 #include <cstdio>
 #include <exception>
+#include <filesystem>
 #include <memory>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace quoin::commands {
@@ -54,8 +57,9 @@ CLI::Validator one_of(const std::string& words) {
     return CLI::Validator(
         [kind = words.substr(0, colon),
          known = CLI::detail::split(words.substr(colon + 2), ',')](std::string& given) {
+            const std::string small = lower_case(given);
             for (std::string word : known)
-                if (CLI::detail::trim(word) == given) return std::string{};
+                if (CLI::detail::trim(word) == small) return given = small, std::string{};
             return fmt::format("unknown {} '{}'; expected {}", kind, given,
                                fmt::join(known, " or"));
         },
@@ -140,12 +144,24 @@ std::string unknown_option(const CLI::App& verb, const std::string& word) {
                        operand_of(*meant));
 }
 
+// `quoin draft.resume`, `quoin draft`: a file where the verb should be; empty if it is none.
+std::string file_for_verb(const std::string& word) {
+    for (const std::string& name : {word, word + ".resume"})
+        if (name.ends_with(".resume") && std::filesystem::exists(name))
+            return fmt::format("'{0}' is a file, and a verb is required; write 'quoin set {0}'",
+                               name);
+    if (!word.ends_with(".resume")) return {};
+    return fmt::format("'{0}' is no verb; write 'quoin set {0}' to typeset a file", word);
+}
+
 std::string describe_extra(const CLI::App& app, const CLI::App* verb, const std::string& word) {
     const std::vector<std::string> known = known_words(verb ? *verb : app);
     const std::vector<std::string_view> candidates(known.begin(), known.end());
     const auto meant = nearest(word, candidates);
     if (verb && !meant && word.starts_with("--"))
         if (std::string answer = unknown_option(*verb, word); !answer.empty()) return answer;
+    if (!verb && !word.starts_with('-'))
+        if (std::string answer = file_for_verb(word); !answer.empty()) return answer;
     const char* kind = word.starts_with('-') ? "option" : verb ? "argument" : "verb";
     return fmt::format("unknown {} '{}'{}", kind, word,
                        meant ? fmt::format("; did you mean '{}'?", *meant) : "");
@@ -183,11 +199,39 @@ std::string contradiction(const Verb& verb, const Given& given) {
     return {};
 }
 
+// The one long option of the verb that begins so; the word itself if none does, or several.
+std::string whole_option(const CLI::App& verb, const std::string& word) {
+    const std::size_t end = std::min(word.find('='), word.size());
+    std::vector<std::string> meant;
+    for (const CLI::Option* option : verb.get_options())
+        for (const std::string& name : option->get_lnames())
+            if (("--" + name).starts_with(word.substr(0, end))) meant.push_back("--" + name);
+    const bool is_whole = std::ranges::find(meant, word.substr(0, end)) != meant.end();
+    return meant.size() == 1 && !is_whole ? meant.front() + word.substr(end) : word;
+}
+
+// What was given, its options whole: `--ver` is `--verify` of `set` (POSIX leaves long options to
+// programs; GNU ones take any beginning that tells them apart).
+std::vector<std::string> whole_words(const CLI::App& app, int argc, char** argv) {
+    std::vector<std::string> words(argv + std::min(argc, 1), argv + argc);
+    const CLI::App* verb = &app;
+    for (std::string& word : words) {
+        if (word == "--") break;
+        if (word.starts_with("--"))
+            word = whole_option(*verb, word);
+        else if (verb == &app && find_verb(word))
+            verb = app.get_subcommand(word);
+    }
+    return words;
+}
+
 int parse_and_run(int argc, char** argv) {
     Given given;
     const auto app = make_app(given);
     try {
-        app->parse(argc, argv);
+        auto words = whole_words(*app, argc, argv);
+        std::ranges::reverse(words); // as CLI11 takes a list of them
+        app->parse(std::move(words));
     } catch (const CLI::Success& success) {
         return app->exit(success);
     } catch (const CLI::ParseError& fault) {

@@ -53,6 +53,13 @@ inline constexpr Message summary_or_roster = "--roster is a line, --summary is s
 inline constexpr Message left_to_mend = "left for you to mend, for made by itself the change would "
                                         "have the file read in another way";
 
+inline constexpr Message no_entry =
+    "no entry {}; expected its number on the page, or words of it, as in '--entry 2' or '--entry "
+    "\"Salish Tidal Trust\"'";
+inline constexpr Message deps_cannot_hold =
+    "make has no way to read {}, for the {} in it; give it another name";
+inline constexpr Message no_scan_of_input =
+    "a PDF is read back and forth, so that standard input cannot be scanned; name a file";
 inline constexpr Message not_scanned = "it could not be scanned: {}";
 
 }

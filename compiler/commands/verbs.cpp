@@ -38,9 +38,11 @@ ExitCode do_set(const Given& given) {
                     .output = given.text("output"),
                     .plain = given.text("plain"),
                     .deps = given.text("deps"),
+                    .entry = given.text("entry"),
                     .choices = choices_of(given),
                     .verify = given.has("verify"),
                     .explain = given.has("explain"),
+                    .ascii = given.has("ascii"),
                     .draft = given.has("draft")});
 }
 
@@ -126,6 +128,14 @@ constexpr Option options[] = {
     {"set", "--paper SIZE", "letter or a4", "paper size: letter, a4"},
     {"set", "--plain FILE",
      "write the text for a portal's form to FILE; without -o, no PDF is written"},
+    {.verb = "set",
+     .form = "--entry WHICH",
+     .does = "of --plain, one entry: by its number, or by words of it",
+     .needs = "plain"},
+    {.verb = "set",
+     .form = "--ascii",
+     .does = "of --plain, in ASCII alone, for a form that takes nothing else",
+     .needs = "plain"},
     {.verb = "set",
      .form = "--explain",
      .does = "print why the page is set as it is, and what the next better setting lacks",

@@ -14,7 +14,7 @@ namespace quoin::portal {
 
 namespace {
 
-constexpr std::size_t most_words_of_dates = 8;
+constexpr std::size_t most_words_of_dates = 12; // two ranges, a remark on them
 constexpr std::size_t most_lines_of_heading = 3;
 
 struct ByteStretch {

@@ -46,6 +46,10 @@ bool means_section(std::string_view guess) {
     return is_section_title(title);
 }
 
+std::string_view has_no_place(std::string_view guess) {
+    return said_of(guess, lines_of(List::labels_without_place)).value_or("");
+}
+
 bool begins_range(std::string_view guess) {
     return is_one_of(guess, List::range_begins);
 }

@@ -23,6 +23,10 @@ bool means_bullets(std::string_view guess);
 // A label that wants a section of its own, such as `summary` or `skills`.
 bool means_section(std::string_view guess);
 
+// What to do with a label that stands for what no résumé has a field for, such as `photo`; empty if
+// nothing is known of it.
+std::string_view has_no_place(std::string_view guess);
+
 // The two ends of a range on two lines: `from`, `start`; `to`, `end`.
 bool begins_range(std::string_view guess);
 bool ends_range(std::string_view guess);

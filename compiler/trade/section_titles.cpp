@@ -24,6 +24,7 @@ constexpr std::array title_words{
     TitleWord{"academics", education},
     TitleWord{"coursework", education},
     TitleWord{"schooling", education},
+    TitleWord{"courses", education},
     TitleWord{"training", education},
     TitleWord{"experience", experience},
     TitleWord{"experiences", experience},
@@ -66,6 +67,9 @@ constexpr std::array title_words{
     TitleWord{"competencies", skills},
     TitleWord{"proficiencies", skills},
     TitleWord{"interests", skills},
+    TitleWord{"hobbies", skills},
+    TitleWord{"strengths", skills},
+    TitleWord{"abilities", skills},
     TitleWord{"hours", skills}, // of practice, a group a place: Pediatrics: 120 hours
     TitleWord{"honor", Holds::honors},
     TitleWord{"honors", Holds::honors},
@@ -87,11 +91,17 @@ constexpr std::array title_words{
     TitleWord{"publications", publications},
     TitleWord{"presentations", publications},
     TitleWord{"posters", publications},
+    TitleWord{"papers", publications},
+    TitleWord{"articles", publications},
     TitleWord{"summary", prose},
     TitleWord{"objective", prose},
     TitleWord{"profile", prose},
     TitleWord{"about", prose},
     TitleWord{"statement", prose},
+    TitleWord{"bio", prose},
+    TitleWord{"introduction", prose},
+    TitleWord{"goals", prose},
+    TitleWord{"goal", prose},
 };
 
 // Words that stand in titles beside those that tell.

@@ -188,4 +188,18 @@ TEST_CASE("command line: checks are listed, and explained in the order they are 
     CHECK(say({"checks", "--reference"}).out.starts_with("# What proof checks\n"));
 }
 
+TEST_CASE("command line: beginnings of options, a file where the verb should be") {
+    CHECK(say({"checks", "--ref"}).out == say({"checks", "--reference"}).out);
+    CHECK(say({"set", "--ver"}).err == "quoin set: a résumé file is required; use - for standard "
+                                       "input\nTry 'quoin set --help' for more information.\n");
+    CHECK(
+        say({"set", "--p", "a"}).err.starts_with("quoin set: unknown option '--p'")); // of several
+    CHECK(say({"draft.resume"})
+              .err.starts_with("quoin: 'draft.resume' is no verb; write 'quoin set draft.resume' "
+                               "to typeset a file\n"));
+    CHECK(say({"scan", "-"}).err.starts_with("quoin scan: a PDF is read back and forth"));
+    CHECK(say({"set", "--paper", "A4", "no.resume"}).err == "no.resume: error: no such file\n");
+    CHECK(say({"set", "--entry", "1", "no.resume"}).err.starts_with("quoin set: --entry requires"));
+}
+
 }

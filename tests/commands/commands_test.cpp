@@ -29,8 +29,9 @@ TEST_CASE("depfile: GNU make reads back each name") {
     const auto folder = std::filesystem::temp_directory_path() /
                         ("quoin depfile test " + std::to_string(::getpid()));
     std::filesystem::create_directories(folder);
-    for (const std::string name : {"plain", "two words", "hash#mark", "dollar$sign", "back\\slash",
-                                   "back\\ space", "é — ü", "per%cent"}) {
+    for (const std::string name :
+         {"plain", "two words", "hash#mark", "dollar$sign", "back\\slash", "back\\ space", "é — ü",
+          "co:lon", "back\\:colon", "*?[x]", "a&b", "a`b`"}) {
         const std::string targets[] = {"out.pdf"};
         const std::filesystem::path prerequisites[] = {name};
         std::ofstream(folder / name) << "x";
@@ -40,6 +41,15 @@ TEST_CASE("depfile: GNU make reads back each name") {
         CHECK(run("make -s -C '" + folder.string() + "' out.pdf 2>&1") == "x");
     }
     std::filesystem::remove_all(folder);
+}
+
+TEST_CASE("depfile: names that make cannot read are told by their sign") {
+    const struct {
+        std::string name, sign;
+    } cases[] = {{"a;b", ";"},   {"a|b", "|"},  {"a%b", "%"}, {"a=b", "="},  {"a\tb", "\t"},
+                 {"a\nb", "\n"}, {"a\\", "\\"}, {"a&", "&"},  {"a b.c", ""}, {"a:b", ""}};
+    for (const auto& one : cases)
+        CHECK(unholdable(one.name) == one.sign);
 }
 
 TEST_CASE("outputs: where they go") {

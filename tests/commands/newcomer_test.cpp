@@ -95,7 +95,7 @@ TEST_CASE("newcomer: lines of another form") {
          "5:1: error: '\xE2\x80\xA2' opens no bullet: write '- text'",
          "section: Experience\n\nrole: A\n- Sold 90 tickets\n"},
         {"section: Experience\n\nrole: A\n-Sold 90 tickets\n",
-         "5:1: error: '-Sold' needs a space after its dash, as in '- text'",
+         "5:1: error: '-' needs a space after it to open a bullet, as in '- text'",
          "section: Experience\n\nrole: A\n- Sold 90 tickets\n"},
         {"section: Experience\n\nrole = A\n",
          "4:1: error: 'role =' was found where a label and a colon were expected, as in 'label: "
@@ -108,6 +108,35 @@ TEST_CASE("newcomer: lines of another form") {
          "6:1: error: 'in two summers' goes on with the line above: begin it with a space, or with "
          "'- ' if it is a bullet of its own",
          "section: Experience\n\nrole: A\n- Sold 90 tickets\n  in two summers\n"},
+        {"section: Experience\n\nrole: A\n1. Sold 90 tickets\nin two summers\n",
+         "5:1: error: '1.' opens no bullet: write '- text'\ndraft.resume:6:1: error: 'in two "
+         "summers' goes on with the line above: begin it with a space, or with '- ' if it is a "
+         "bullet of its own",
+         "section: Experience\n\nrole: A\n- Sold 90 tickets\n  in two summers\n"},
+        {"section Experience\n\nrole: A\n",
+         "2:1: error: 'section Experience' opens no section: write 'section: Experience'",
+         "section: Experience\n\nrole: A\n"},
+        {"\n// the short form\n",
+         "3:1: error: '//' is no comment here: a line that begins with '#' is one",
+         "\n# the short form\n"},
+        {"(360) 555-0142 | ob@ellerystate.example\n",
+         "2:1: error: '(360) 555-0142 | ob@ellerystate.example' says several things: give each a "
+         "line of its own: 'phone: (360) 555-0142' and 'email: ob@ellerystate.example'",
+         "phone: (360) 555-0142\nemail: ob@ellerystate.example\n"},
+        {"section: Coursework\n\nEcology, GIS, Statistics\n",
+         "4:1: error: 'Ecology, GIS, Statistics' has no label: write 'courses: Ecology; GIS; "
+         "Statistics'",
+         "section: Coursework\n\ncourses: Ecology; GIS; Statistics\n"},
+        {"section: Awards\n\nTide Prize: May 2026\n",
+         "4:1: error: 'Tide Prize' is no label here: write 'award: Tide Prize', and below it "
+         "'dates: May 2026'",
+         "section: Awards\n\naward: Tide Prize\ndates: May 2026\n"},
+        {"margins: 1 inch\n",
+         "2:10: error: '1 inch' is not how the markup has it: write 'margins: 1'", "margins: 1\n"},
+        {"link: [Maps](https://maps.example)\n",
+         "2:7: error: '[Maps](https://maps.example)' is no link: write 'link: Maps "
+         "<https://maps.example>'",
+         "link: Maps <https://maps.example>\n"},
         {"(360) 555-0142\n",
          "2:1: error: '(360) 555-0142' has no label: write 'phone: (360) "
          "555-0142'",
@@ -190,6 +219,10 @@ TEST_CASE("newcomer: bare lines are markup where their kind has a use for them")
         {"section: Awards\nPresident's List\ndates: Fall 2025\nTide Prize\n", 2,
          "President’s List"},
         {"section: Publications\nEelgrass at Nine Sites\n", 1, "Eelgrass at Nine Sites"},
+        {"section: Publications\n- Eelgrass at Nine Sites\n- Kelp\n", 2, "Eelgrass at Nine Sites"},
+        {"section: Skills\n- C++\n- Excel\n", 1, "C++ | Excel"},
+        {"section: Skills\n- Office: Excel\n- Code: C++\n", 1, "Excel"},
+        {"section: Objective\nTo find work: at sea.\n", 1, "To find work: at sea."},
     };
     for (const auto& one : cases) {
         CAPTURE(one.lines);
@@ -236,6 +269,18 @@ TEST_CASE("newcomer: dates that life has") {
         {"AY 2024-25", "2024/2025"},
         {"Academic Year 2024-25", "2024/2025"},
         {"Jun 2024 - in progress", "2024-06/.."},
+        {"Summers 2024, 2025", "2024-22/2025-22"},
+        {"Summers 2022-2025", "2022-22/2025-22"},
+        {"Jun 2024, Aug 2025", "2024-06/2025-08"},
+        {"Jun-Aug 2024, Jun-Aug 2025", "2024-06/2025-08"},
+        {"Aug 2025, June, 2024", "2024-06/2025-08"},
+        {"Fall 2024/Spring 2025", "2024-23/2025-21"},
+        {"2025-09-01/2026-05-15", "2025-09-01/2026-05-15"},
+        {"2025/2026 academic year", "2025/2026"},
+        {"Fall 2024 semester", "2024-23"},
+        {"Class of 2027", "2027"},
+        {"Graduating May 2027", "2027-05"},
+        {"2024 (6 weeks)", "2024"},
         {"01/02/2025", "2025-01-02"}, // month first, as the United States have it
     };
     for (const auto& one : cases) {
@@ -249,6 +294,42 @@ TEST_CASE("newcomer: dates that life has") {
                                          "dates: 01/02/2025 - 15/08/2025\n");
     CHECK(reading.messages() == "draft.resume:6:8: error: '01/02/2025' can be read month first or "
                                 "day first: write '2025-01' or '2025-02', whichever is meant");
+}
+
+TEST_CASE("newcomer: signs that would leave the page, or be printed, are warned of") {
+    const struct {
+        std::string typed, message;
+    } cases[] = {
+        {"- Wrote a parser for {JSON}", "23: warning: '{JSON}' is a tag, which is not printed: it "
+                                        "keeps the line for builds that ask for it; braces that "
+                                        "are text are typed '\\{JSON}'"},
+        {"- Wrote a parser for \\{JSON}", ""},
+        {"- Moved /etc/tides to one w/", "9: warning: '/etc/tides to one w/' is set in italics "
+                                         "without its slashes: write '\\/' for a slash that is to "
+                                         "be printed"},
+        {"- Moved \\/etc/tides to one w/ notes", ""},
+        {"- Counted /Zostera marina/ and/or kelp", ""},
+        {"- Cleared C:\\Temp", "13: warning: a backslash before 'T' is not printed: write '\\\\' "
+                               "for one that is"},
+        {"- Wrote C#, F# and x^2", ""},
+        {"- Cut `make` time", "7: warning: backquotes are no marks and are printed: take them out, "
+                              "or write '*text*' for strong"},
+        {"- A &amp; B", "5: warning: '&amp;' is set as typed: type the character itself, and "
+                        "'*strong*' or '/emphasis/' for marks"},
+        {"- Cut time 9%  # ask", "16: warning: '#' opens no comment within a line, so it is "
+                                 "printed: a comment stands on a line of its own, with '#' in the "
+                                 "first column"},
+    };
+    for (const auto& one : cases) {
+        CAPTURE(one.typed);
+        const std::string messages =
+            read_below_name("section: Experience\n\nrole: A\n" + one.typed + "\n").messages();
+        CHECK(messages == (one.message.empty() ? "" : "draft.resume:5:" + one.message));
+    }
+    // where tags are at work, one more is no slip
+    CHECK(read_below_name("section: Experience\n\nrole: A\n- B {lab}\n- C {lab}\n- D {sea}\n")
+              .messages()
+              .empty());
 }
 
 }

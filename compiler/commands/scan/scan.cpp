@@ -34,6 +34,8 @@ bool has_faults(const std::variant<portal::Scan, std::string>& result) {
 }
 
 ExitCode run_scan(const ScanRequest& request) {
+    if (std::ranges::count(request.inputs, "-") > 0)
+        return wrong_use("scan", fill<messages::no_scan_of_input>());
     const bool json = request.format == "json";
     portal::JsonReport report;
     ExitCode code = ExitCode::done;

@@ -47,7 +47,9 @@ struct Written { // what one input's outputs hold
     std::optional<std::string> pdf, plain, deps;
 };
 
-std::string deps_of(const stages::Typeset& typeset, const Outputs& outputs) {
+// What depends, and on what; an error for a name that make cannot read.
+std::optional<std::string> deps_of(const stages::Typeset& typeset, const Outputs& outputs,
+                                   std::uint32_t file, Diagnostics& diagnostics) {
     std::vector<std::filesystem::path> prerequisites = typeset.resume.files;
     prerequisites.insert(prerequisites.end(), typeset.theme.files.begin(),
                          typeset.theme.files.end());
@@ -55,6 +57,16 @@ std::string deps_of(const stages::Typeset& typeset, const Outputs& outputs) {
     std::vector<std::string> targets;
     for (const std::string& target : {outputs.pdf, outputs.plain})
         if (!target.empty() && target != "-") targets.push_back(target);
+    std::vector<std::string> names = targets;
+    for (const auto& path : prerequisites)
+        names.push_back(path.string());
+    for (const std::string& name : names) {
+        const std::string_view sign = unholdable(name);
+        if (sign.empty()) continue;
+        diagnostics.error({file, 0, 0, 0},
+                          fill<messages::deps_cannot_hold>(in_quotes(name), in_quotes(sign)));
+        return std::nullopt;
+    }
     return depfile(targets, prerequisites);
 }
 
@@ -66,6 +78,23 @@ std::optional<std::string> write_all(const Written& written, const Outputs& outp
         if (bytes)
             if (auto fault = write_file(target, *bytes)) return fault;
     return std::nullopt;
+}
+
+// The text for a form and the depfile, as far as they are asked for; false after an error.
+bool write_texts(const stages::Typeset& typeset, const Outputs& outputs, const SetRequest& request,
+                 std::uint32_t file, Written& written, Diagnostics& diagnostics) {
+    if (!outputs.plain.empty()) {
+        written.plain = request.entry.empty()
+                            ? plain::plain_text(typeset.composition)
+                            : plain::entry_text(typeset.composition, request.entry);
+        if (!written.plain) {
+            diagnostics.error({file, 0, 0, 0}, fill<messages::no_entry>(in_quotes(request.entry)));
+            return false;
+        }
+        if (request.ascii) written.plain = plain::in_ascii(*written.plain);
+    }
+    if (!outputs.deps.empty()) written.deps = deps_of(typeset, outputs, file, diagnostics);
+    return outputs.deps.empty() || written.deps;
 }
 
 ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context,
@@ -92,8 +121,8 @@ ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context
             !portal::verify_pdf(typeset->composition, *written.pdf, {file, 0, 0, 0}, diagnostics))
             return ExitCode::errors;
     }
-    if (!outputs.plain.empty()) written.plain = plain::plain_text(typeset->composition);
-    if (!outputs.deps.empty()) written.deps = deps_of(*typeset, outputs);
+    if (!write_texts(*typeset, outputs, context.request, file, written, diagnostics))
+        return ExitCode::errors;
     if (auto fault = write_all(written, outputs)) {
         diagnostics.error({file, 0, 0, 0}, *fault);
         return ExitCode::errors;

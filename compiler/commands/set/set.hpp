@@ -13,9 +13,11 @@ struct SetRequest {
     std::vector<std::string> inputs; // `-` is standard input
     std::string output;              // empty: beside the input; for several inputs a folder
     std::string plain, deps;         // empty: not asked for; for several inputs folders
+    std::string entry;               // the one that `plain` holds; empty: all
     stages::Choices choices;
     bool verify = false;  // read each PDF back before it takes its target's place
     bool explain = false; // print the proof of each fit
+    bool ascii = false;   // of `plain`
     bool draft = false;   // set also what does not fit, on as many pages as it takes
 };
 

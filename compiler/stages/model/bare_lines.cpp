@@ -1,24 +1,19 @@
-// Lines with neither label nor dash: what they are where a section's kind has a use for them, and
-// what to write where it has none.
+// Lines with neither label nor dash: what they are where a section's kind has a use for them.
+// What to write where it has none is said in bare_advice.cpp.
 #include "compiler/stages/model/settle_blocks.hpp"
 
 #include "compiler/base/ascii.hpp"
-#include "compiler/stages/model/contact_links.hpp"
-#include "compiler/stages/model/dates.hpp"
-#include "compiler/stages/model/messages.hpp"
-#include "compiler/stages/model/text_pieces.hpp"
+#include "compiler/base/suggest.hpp"
+#include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <string>
 #include <utility>
 
 namespace quoin::model {
-namespace {
-
-using Kind = syntax::Node::Kind;
-
 // The label that a bare line of such a section goes without; none: it needs one.
 std::optional<std::string_view> label_of_bare(trade::Holds holds) {
     switch (holds) {
@@ -42,6 +37,18 @@ std::optional<std::string_view> label_of_bare(trade::Holds holds) {
     }
 }
 
+// A line that has lost its indentation goes on with the one above.
+bool goes_on(const syntax::Node& node, const syntax::Node* above) {
+    const std::string& text = node.value.slices.front().text;
+    const bool begins_small = is_small_letter(text.front()) || text.front() == '&';
+    return above && above->kind != syntax::Node::Kind::bare &&
+           (above->kind == syntax::Node::Kind::bullet || begins_small);
+}
+
+namespace {
+
+using Kind = syntax::Node::Kind;
+
 Place start_of(const syntax::Node& node) {
     return {node.place.file, node.place.line, 1, 0};
 }
@@ -52,19 +59,8 @@ void give_label(syntax::Node& node, std::string_view label) {
     node.label = {std::string(label), start_of(node)};
 }
 
-bool begins_small(const syntax::Node& node) {
-    const std::string& text = node.value.slices.front().text;
-    return is_small_letter(text.front()) || text.front() == '&';
-}
-
 bool is_comment_node(const syntax::Node& node) {
     return node.kind == Kind::comment;
-}
-
-// A line that has lost its indentation goes on with the one above.
-bool goes_on(const syntax::Node& node, const syntax::Node* above) {
-    return above && above->kind != Kind::bare &&
-           (above->kind == Kind::bullet || begins_small(node));
 }
 
 // Each bare line opens an entry of its own, with the labelled lines below it.
@@ -82,11 +78,16 @@ std::vector<syntax::Block> entries_of(syntax::Block block, std::string_view labe
     return blocks;
 }
 
+// Paragraphs that had dashes stay apart.
+bool had_dash(const syntax::Node& node) {
+    return node.place.column == 1 && node.value.place().column > 1;
+}
+
 // Lines of a paragraph need no indentation.
 syntax::Block paragraphs_of(syntax::Block block) {
     syntax::Block joined;
     for (syntax::Node& node : block) {
-        const bool further = node.kind == Kind::bare && !joined.empty() &&
+        const bool further = node.kind == Kind::bare && !joined.empty() && !had_dash(node) &&
                              joined.back().kind == Kind::field && joined.back().tags.empty() &&
                              joined.back().label.text == "text";
         if (further) {
@@ -101,72 +102,67 @@ syntax::Block paragraphs_of(syntax::Block block) {
 }
 
 // Where every group has a label, a line without one has lost its indentation or its label.
-bool has_labelled_group(const std::vector<syntax::Block>& blocks) {
-    return std::ranges::any_of(blocks, [](const syntax::Block& block) {
-        return std::ranges::any_of(block, [](const syntax::Node& node) {
-            return node.kind == Kind::field && !trade::find_word(node.label.text);
-        });
-    });
+bool is_group(const syntax::Node& node) {
+    return node.kind == Kind::field && !trade::find_word(node.label.text);
 }
 
-struct Advice {
-    std::string text;
-    Edits mend;
-};
-
-Advice advise_label(const syntax::Node& node, std::string_view label) {
-    const std::string text = node.value.joined();
-    return {fill<messages::bare_field>(in_quotes(text), label, text),
-            {{start_of(node), std::string(label) + ": "}}};
+bool has_labelled_group(const syntax::Block& block) {
+    return std::ranges::any_of(block, is_group);
 }
 
-// `Role Lab assistant`: a label whose colon was forgotten.
-std::optional<Advice> advise_colon(const syntax::Node& node, const auto& fits) {
-    const syntax::Slice& line = node.value.slices.front();
-    const std::size_t end = line.text.find(' ');
-    const std::string first = line.text.substr(0, end);
-    const trade::Word* word = trade::find_word(lower_case(first));
-    if (!word || !fits(*word)) return std::nullopt;
-    const Place after{line.place.file, line.place.line,
-                      line.place.column + static_cast<std::uint32_t>(first.size()), 0};
-    return Advice{fill<messages::colon_forgotten>(first, word->label), {{after, ":"}}};
+// From the first character of the line to the end of the first slice, as one slice without a label.
+void take_label_off(syntax::Node& node, const Sources& sources) {
+    syntax::Slice whole{{}, node.label.place};
+    syntax::Slice& first = node.value.slices.front();
+    const bool same_line = first.place.line == whole.place.line;
+    const std::uint32_t end =
+        same_line ? first.place.column + first.place.length : node.place.length + 1;
+    whole.place.length = end - whole.place.column;
+    whole.text = sources.file(whole.place.file)
+                     .line(whole.place.line)
+                     .substr(whole.place.column - 1, whole.place.length);
+    if (same_line)
+        first = std::move(whole);
+    else
+        node.value.slices.insert(node.value.slices.begin(), std::move(whole));
+    node.kind = Kind::bare;
+    node.label = {};
 }
 
-bool reads_as_dates(const std::string& text) {
-    return std::holds_alternative<DateRange>(read_dates(text));
+// A sentence with a colon in it; but a label that is known, guessed or near to one is a label.
+bool is_sentence(const syntax::Node& node) {
+    constexpr std::array<std::string_view, 1> own{"text"};
+    const std::string& label = node.label.text;
+    return node.kind == Kind::field && !trade::find_word(label) && !nearest(label, own) &&
+           trade::meant_by(label).empty() && !trade::means_bullets(label) &&
+           !trade::means_section(label);
 }
 
-Advice advice_in_entry(const syntax::Node& node, const syntax::Node* above, trade::Holds holds) {
-    const std::string text = node.value.joined();
-    if (auto advice =
-            advise_colon(node, [&](const trade::Word& word) { return word.kinds.has(holds); }))
-        return *std::move(advice);
-    if (trade::has_groups(holds)) return {fill<messages::bare_group>(in_quotes(text), text), {}};
-    if (goes_on(node, above))
-        return {fill<messages::fold_not_indented>(in_quotes(text)), {{start_of(node), "  "}}};
-    if (reads_as_dates(text))
-        return advise_label(node, holds == trade::Holds::education ? "graduation" : "dates");
-    const auto labels = labels_of(holds);
-    return {fill<messages::bare_in_entry>(in_quotes(text), text, labels.front(), text), {}};
+// `- Software: R, QGIS` among groups
+void take_out_dash(syntax::Node& node, bool in_groups) {
+    syntax::Slice& first = node.value.slices.front();
+    const std::size_t colon = first.text.find(": ");
+    constexpr std::size_t longest_label = 60;
+    node.kind = Kind::bare;
+    if (!in_groups || colon == 0 || colon == std::string::npos || colon > longest_label) return;
+    node.kind = Kind::field;
+    node.spelled = first.text.substr(0, colon);
+    node.label = {lower_case(node.spelled), first.place};
+    node.label.place.length = static_cast<std::uint32_t>(colon);
+    const std::size_t value = first.text.find_first_not_of(' ', colon + 1);
+    first.text.erase(0, value);
+    first.place.column += static_cast<std::uint32_t>(value);
+    first.place.length -= static_cast<std::uint32_t>(value);
 }
 
-bool is_address_of_web(const std::string& text) {
-    return text.find(' ') == std::string::npos && text.find('.') != std::string::npos;
-}
-
-// What a line of the heading surely is.
-std::optional<std::string_view> contact_label(const std::string& text, bool has_name) {
-    constexpr std::size_t longest_address = 60;
-    if (email_uri(text)) return "email";
-    if (phone_uri(text)) return "phone";
-    if (is_address_of_web(text)) return "link";
-    if (text.find(", ") != std::string::npos && text.size() < longest_address) return "address";
-    if (!has_name && !has_digit(text)) return "name";
-    return std::nullopt;
-}
-
-void report(const syntax::Node& node, Advice advice, Diagnostics& diagnostics) {
-    diagnostics.error(node.value.place(), std::move(advice.text), std::move(advice.mend));
+// In a list, a dash before a line says nothing, but below the labelled lines of an entry.
+void pass_over_dashes(syntax::Block& block, trade::Holds holds) {
+    if (trade::has_bullets(holds)) return;
+    bool labelled = false;
+    for (syntax::Node& node : block) {
+        labelled = labelled || (node.kind == Kind::field && !trade::has_groups(holds));
+        if (node.kind == Kind::bullet && !labelled) take_out_dash(node, trade::has_groups(holds));
+    }
 }
 
 }
@@ -174,7 +170,7 @@ void report(const syntax::Node& node, Advice advice, Diagnostics& diagnostics) {
 std::vector<syntax::Block> with_labels(std::vector<syntax::Block> blocks, trade::Holds holds) {
     const auto label = label_of_bare(holds);
     if (!label) return blocks;
-    if (trade::has_groups(holds) && has_labelled_group(blocks)) return blocks;
+    if (trade::has_groups(holds) && std::ranges::any_of(blocks, has_labelled_group)) return blocks;
     std::vector<syntax::Block> settled;
     for (syntax::Block& block : blocks) {
         if (holds == trade::Holds::prose) {
@@ -192,30 +188,15 @@ std::vector<syntax::Block> with_labels(std::vector<syntax::Block> blocks, trade:
 
 std::vector<syntax::Block> settled_blocks(std::span<const Nodes> blocks, trade::Holds holds,
                                           const Sources& sources, Diagnostics& diagnostics) {
-    return with_labels(closed_up(blocks, holds, sources, diagnostics), holds);
-}
-
-void report_bare_line(const syntax::Node& node, const syntax::Node* above, trade::Holds holds,
-                      Diagnostics& diagnostics) {
-    report(node, advice_in_entry(node, above, holds), diagnostics);
-}
-
-std::optional<std::string_view> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
-                                                            Diagnostics& diagnostics) {
-    const std::string text = node.value.joined();
-    const auto fits = [](const trade::Word& word) {
-        return word.heading || word.label == "section";
-    };
-    if (auto advice = advise_colon(node, fits)) {
-        report(node, *std::move(advice), diagnostics);
-        return std::nullopt;
+    std::vector<syntax::Block> settled;
+    for (const Nodes block : blocks) {
+        pass_over_dashes(settled.emplace_back(block.begin(), block.end()), holds);
+        if (holds != trade::Holds::prose) continue;
+        for (syntax::Node& node : settled.back())
+            if (is_sentence(node)) take_label_off(node, sources);
     }
-    const auto label = contact_label(text, has_name);
-    report(node,
-           label ? advise_label(node, *label)
-                 : Advice{fill<messages::bare_in_heading>(in_quotes(text), text), {}},
-           diagnostics);
-    return label;
+    const std::vector<Nodes> read(settled.begin(), settled.end());
+    return with_labels(closed_up(read, holds, sources, diagnostics), holds);
 }
 
 }

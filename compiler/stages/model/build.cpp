@@ -4,6 +4,7 @@
 #include "compiler/base/suggest.hpp"
 #include "compiler/stages/model/build_steps.hpp"
 #include "compiler/stages/model/messages.hpp"
+#include "compiler/stages/model/odd_values.hpp"
 #include "compiler/stages/syntax/parse.hpp"
 
 #include <algorithm>
@@ -100,6 +101,7 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file, Diagnos
     open_first(build, file);
     build_heading(build, tree);
     build_sections(build, tree);
+    warn_of_lone_tags(tree, diagnostics);
     if (heading_was_read) require_name(build, tree);
     refuse_either_order(build.resume, diagnostics);
     settle_defaults(build.resume.settings);

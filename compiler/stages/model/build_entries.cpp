@@ -1,31 +1,33 @@
 // A block of lines as an entry: its fields, its bullets, its further positions.
 #include "compiler/stages/model/build_steps.hpp"
 
+#include "compiler/stages/model/bare_advice.hpp"
 #include "compiler/stages/model/guesses.hpp"
 #include "compiler/stages/model/messages.hpp"
-#include "compiler/stages/model/settle_blocks.hpp"
+#include "compiler/stages/model/odd_values.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 
 #include <algorithm>
 #include <array>
+#include <string>
 #include <utility>
+#include <vector>
 
 namespace quoin::model {
 namespace {
 
-// What takes the place of a bullet in a section without bullets.
-std::string_view instead_of_bullet(trade::Holds holds) {
+// The line that takes the place of a bullet in a section without bullets.
+std::string instead_of_bullet(trade::Holds holds, const std::string& text) {
     switch (holds) {
     case trade::Holds::skills:
-        return "'Laboratory: pH meter, titration'";
     case trade::Holds::languages:
-        return "'Languages: Portuguese (professional)'";
+        return "Label: " + text;
     case trade::Holds::credentials:
-        return "'credential: First Aid and CPR'";
+        return "credential: " + text;
     case trade::Holds::publications:
-        return "'publication: Eelgrass at Nine Sites'";
+        return "publication: " + text;
     default:
-        return "'text: Two sentences about you'";
+        return "text: " + text;
     }
 }
 
@@ -41,7 +43,10 @@ public:
         const syntax::Node* above = std::exchange(above_, &node);
         if (node.kind == syntax::Node::Kind::bare) {
             faulty_ = true;
-            return report_bare_line(node, above, holds_, diagnostics_);
+            const auto stands = [this](std::string_view label) { return is_taken(label); };
+            if (const auto label = report_bare_line(node, {holds_, above, stands}, diagnostics_))
+                taken_.push_back(*label);
+            return;
         }
         if (node.kind == syntax::Node::Kind::bullet) return add_bullet(node);
         if (is_label(node, "for")) return add_for(node);
@@ -65,8 +70,9 @@ private:
     void add_bullet(const syntax::Node& node) {
         if (!has_bullets(holds_))
             return fault(node.place,
-                         fill<messages::no_bullets>(section_of(holds_), instead_of_bullet(holds_)),
-                         without_dash(node));
+                         fill<messages::no_bullets>(
+                             section_of(holds_), instead_of_bullet(holds_, node.value.joined())));
+        warn_of_odd_bullet(node, holds_, diagnostics_);
         auto& bullets = current().bullets;
         if (node.level == 2 && bullets.empty())
             return fault(node.place, fill<messages::second_level_alone>());
@@ -85,6 +91,7 @@ private:
     }
 
     void add_group(const syntax::Node& node) {
+        warn_of_odd_field(node, diagnostics_);
         auto field = read_group(node, diagnostics_);
         if (!field)
             faulty_ = true;
@@ -102,12 +109,8 @@ private:
         return true;
     }
 
-    static Edits without_dash(const syntax::Node& node) {
-        const Place value = node.value.place();
-        return {{{value.file, value.line, 1, value.column - 1}, ""}};
-    }
-
     void add_field(const trade::Word& word, const syntax::Node& node) {
+        warn_of_odd_field(node, diagnostics_);
         auto field = read_field(word, node, diagnostics_);
         if (!field) {
             faulty_ = true;
@@ -138,7 +141,10 @@ private:
 
     void report_misplaced(const syntax::Node& node, const trade::Word* word) {
         const std::string label = in_quotes(node.label.text);
-        if (const auto meant = trade::meant_in(holds_, node.label.text)) {
+        const auto meant = trade::meant_in(holds_, node.label.text);
+        if (meant && is_taken(*meant) && !trade::find_word(*meant)->repeats)
+            return report_unknown(node);
+        if (meant) {
             report_guess(node, *meant, diagnostics_);
             return add_field(*trade::find_word(*meant), node);
         }
@@ -159,11 +165,17 @@ private:
 
     void report_unknown(const syntax::Node& node) {
         faulty_ = true;
-        if (report_other_meaning(node, diagnostics_)) return;
+        if (report_other_meaning(node, holds_, diagnostics_)) return;
         auto candidates = labels_of(holds_);
         std::string mend = did_you_mean(node.label.text, candidates);
         if (mend.empty()) mend = did_you_mean(node.label.text, other_labels);
-        if (mend.empty()) mend = fill<messages::expected_labels>(listed(candidates));
+        if (mend.empty() && report_own_label(node, holds_, diagnostics_)) return;
+        if (mend.empty()) {
+            const bool noted = holds_ == trade::Holds::experience && is_taken("note");
+            mend = fill<messages::expected_labels>(listed(candidates)) +
+                   instead_of_label(node, noted ? trade::Holds::other : holds_);
+            taken_.push_back("note");
+        }
         fault(node.label.place, fill<messages::unknown_label_in>(in_quotes(node.label.text),
                                                                  section_of(holds_), mend));
     }
@@ -173,13 +185,19 @@ private:
         diagnostics_.error(place, std::move(text), std::move(mend));
     }
 
+    bool is_taken(std::string_view label) const {
+        const trade::Word* word = trade::find_word(label);
+        return std::ranges::find(taken_, label) != taken_.end() || standing_.has(*word);
+    }
+
     static constexpr std::array<std::string_view, 5> other_labels{"section", "holds", "column",
                                                                   "for", "include"};
 
     trade::Holds holds_;
     Diagnostics& diagnostics_;
     Entry entry_;
-    Standing standing_; // of the position that is being read
+    Standing standing_;                   // of the position that is being read
+    std::vector<std::string_view> taken_; // by lines that go without their label
     const syntax::Node* tags_line_ = nullptr;
     const syntax::Node* above_ = nullptr; // the line before, but for comments
     bool has_role_ = false;

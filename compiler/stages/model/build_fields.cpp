@@ -160,6 +160,11 @@ void refuse_tags(const syntax::Node& node, Diagnostics& diagnostics) {
                       fill<messages::takes_no_tags>(in_quotes(node.label.text)));
 }
 
+bool Standing::has(const trade::Word& word) const {
+    const auto* name = std::get_if<trade::FieldName>(&word.means);
+    return name && before_.contains(*name);
+}
+
 bool Standing::add(const trade::Word& word, const Tags& tags, const syntax::Node& node,
                    std::string_view mend, Diagnostics& diagnostics) {
     if (word.repeats) return true;

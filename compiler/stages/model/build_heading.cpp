@@ -1,9 +1,10 @@
 // The heading block: contact fields, settings, and files whose sections come first.
 #include "compiler/stages/model/build_steps.hpp"
 
+#include "compiler/stages/model/bare_advice.hpp"
 #include "compiler/stages/model/guesses.hpp"
 #include "compiler/stages/model/messages.hpp"
-#include "compiler/stages/model/settle_blocks.hpp"
+#include "compiler/stages/model/odd_values.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 
 #include <utility>
@@ -14,7 +15,7 @@ namespace {
 void report_misplaced(const syntax::Node& node, const trade::Word* word, Diagnostics& diagnostics) {
     const std::string label = in_quotes(node.label.text);
     if (!word) {
-        if (report_other_meaning(node, diagnostics)) return;
+        if (report_in_heading(node, diagnostics)) return;
         auto candidates = trade::heading_labels();
         candidates.push_back("section");
         std::string mend = did_you_mean(node.label.text, candidates);
@@ -31,6 +32,7 @@ void report_misplaced(const syntax::Node& node, const trade::Word* word, Diagnos
 }
 
 void add_contact(const trade::Word& word, const syntax::Node& node, Build& build) {
+    warn_of_odd_field(node, build.diagnostics);
     auto field = read_field(word, node, build.diagnostics);
     if (!field) return;
     if (build.contact.add(word, field->tags, node, fill<messages::keep_one_contact>(),
@@ -52,6 +54,7 @@ void add_node(const syntax::Node& node, Build& build) {
     if (!word || !word->heading) {
         const auto meant = trade::meant_in_heading(node.label.text);
         if (!meant) return report_misplaced(node, word, build.diagnostics);
+        if (*meant == "link" && report_no_address(node, build.diagnostics)) return;
         report_guess(node, *meant, build.diagnostics);
         word = trade::find_word(*meant);
     }

@@ -2,6 +2,7 @@
 #include "compiler/stages/model/build_steps.hpp"
 
 #include "compiler/stages/model/messages.hpp"
+#include "compiler/stages/model/odd_values.hpp"
 #include "compiler/stages/model/settle_blocks.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
 
@@ -79,6 +80,7 @@ Nodes read_first_lines(Nodes block, SectionOpening& opening, Diagnostics& diagno
 SectionOpening open_section(const syntax::Node& node, Diagnostics& diagnostics) {
     SectionOpening opening;
     Section& section = opening.section;
+    warn_of_odd_title(node, diagnostics);
     section.title = read_text(node.value, diagnostics);
     section.tags = read_tags(node.tags);
     section.place = node.value.place();

@@ -4,6 +4,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/stages/model/language_tag.hpp"
 #include "compiler/stages/model/messages.hpp"
+#include "compiler/stages/model/setting_guesses.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
 #include "grammar/messages.hpp"
 #include "grammar/settings.hpp"
@@ -36,6 +37,10 @@ struct Asked { // one line that sets something
     std::string label() const { return in_quotes(node.label.text); }
     std::string found() const { return in_quotes(text()); }
     void error(std::string message) const { diagnostics.error(place(), std::move(message)); }
+    void guide(const std::string& right) const {
+        diagnostics.error(place(), fill<messages::setting_meant>(found(), node.label.text, right),
+                          {{place(), right}});
+    }
 };
 
 // Beyond what a double holds is far out of any bounds.
@@ -142,11 +147,16 @@ struct SettingAction<setting_rules::gloss_text> {
     }
 };
 
-// Matches the whole value, or says what was expected of it.
+// Matches the whole value, or says what was meant by it, or else what was expected.
 template<typename Rule, typename... Parts>
 bool match(const Asked& asked, Parts&... parts) {
     pegtl::memory_input in(asked.text(), "");
     if (pegtl::parse<Rule, SettingAction>(in, parts...)) return true;
+    const std::string right = meant_by_setting(asked.node.label.text, asked.text());
+    if (pegtl::memory_input meant(right, ""); pegtl::parse<Rule>(meant)) {
+        asked.guide(right);
+        return false;
+    }
     asked.error(worded<grammar::message<Rule>>(asked.text()));
     return false;
 }
@@ -192,8 +202,11 @@ void read_margins(const Asked& asked, Setting<Interval>& setting) {
 template<typename T>
 void choose(const Asked& asked, std::optional<T> choice, const std::vector<std::string_view>& names,
             Setting<T>& setting) {
+    const std::string right = choice ? "" : meant_by_setting(asked.node.label.text, asked.text());
     if (choice)
         setting = {*choice, asked.place()};
+    else if (is_one_of(right, names))
+        asked.guide(right);
     else
         asked.error(fill<messages::cannot_be>(asked.label(), asked.found(), listed(names),
                                               did_you_mean(asked.text(), names)));
@@ -216,6 +229,8 @@ void read_hyphenate(const Asked& asked, Setting<bool>& setting) {
 }
 
 void read_language(const Asked& asked, Setting<std::string>& setting) {
+    const std::string right = meant_by_setting("language", asked.text());
+    if (!right.empty()) return asked.guide(right);
     if (match<setting_rules::language_value>(asked))
         setting = {recommended_case(asked.text()), asked.place()};
 }

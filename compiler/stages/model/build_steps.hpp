@@ -28,6 +28,8 @@ public:
     bool add(const trade::Word& word, const Tags& tags, const syntax::Node& node,
              std::string_view mend, Diagnostics& diagnostics);
 
+    bool has(const trade::Word& word) const;
+
 private:
     struct Before {
         std::uint32_t first_line = 0;

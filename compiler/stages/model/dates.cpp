@@ -48,6 +48,15 @@ std::string edtf(const DateRange& range) {
 
 std::string print(const DateRange& range, trade::DateForm form, const DateWords& words) {
     std::string text;
+    for (const DateRange& spell : range.spells)
+        text += (text.empty() ? "" : ", ") + print(spell, form, words);
+    if (!range.remark.empty() && range.spells.empty()) {
+        DateRange plain = range;
+        plain.remark.clear();
+        text = print(plain, form, words);
+    }
+    if (!range.remark.empty()) text += " (" + range.remark + ')';
+    if (!text.empty()) return text;
     if (range.start) text = print_date(*range.start, form, words) + "\u00A0–\u00A0";
     text += range.end ? print_date(*range.end, form, words) : words.present;
     if (range.expected) text += "\u00A0" + words.expected;

@@ -40,6 +40,9 @@ struct DateRange {
     std::optional<Date> start; // none: a single date, held in `end`
     std::optional<Date> end;   // none: to the present
     bool expected = false;     // the end lies in the future
+    // Of several spells (`Summer 2024, Summer 2025`) each; `start` and `end` are of all together.
+    std::vector<DateRange> spells = {};
+    std::string remark = {}; // `6 weeks`, in parentheses
     // How it was typed
     std::string typed = {};
     std::vector<WrittenDate> written = {};
@@ -49,7 +52,8 @@ struct DateRange {
 
     // As dates, however they were typed.
     bool operator==(const DateRange& other) const {
-        return start == other.start && end == other.end && expected == other.expected;
+        return start == other.start && end == other.end && expected == other.expected &&
+               spells == other.spells && remark == other.remark;
     }
 };
 

@@ -1,12 +1,16 @@
 #include "compiler/stages/model/guesses.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/stages/model/dates.hpp"
 #include "compiler/stages/model/messages.hpp"
+#include "compiler/stages/model/settle_blocks.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
 #include <string>
+#include <utility>
+#include <variant>
 
 namespace quoin::model {
 namespace {
@@ -27,6 +31,35 @@ bool is_guess(const syntax::Node& node) {
            node.value.slices.size() == 1;
 }
 
+// `major gpa: 3.7` is `gpa: 3.7 (major)`.
+void report_gpa(const syntax::Node& node, Diagnostics& diagnostics) {
+    constexpr std::size_t suffix = 4; // ` gpa`
+    const std::string which = lower_case(node.spelled.substr(0, node.spelled.size() - suffix));
+    const std::string text = node.value.joined();
+    Edits mend{{node.label.place, "gpa"}, {node.value.place(), text + " (" + which + ')'}};
+    diagnostics.error(node.label.place,
+                      fill<messages::gpa_of>(in_quotes(node.label.text), text, which),
+                      node.value.slices.size() == 1 ? std::move(mend) : Edits{});
+}
+
+// What a name is given with a colon after it: its dates, or more of it.
+void report_name(const syntax::Node& node, std::string_view label, Diagnostics& diagnostics) {
+    const std::string text = node.value.joined(), prefix = std::string(label) + ": ";
+    const Place start{node.place.file, node.place.line, 1, 0};
+    if (!std::holds_alternative<DateRange>(read_dates(text)))
+        return diagnostics.error(
+            node.label.place,
+            fill<messages::bare_label>(in_quotes(node.spelled), label, node.spelled + ": " + text),
+            {{start, prefix}});
+    Place between = node.label.place;
+    between.column += between.length;
+    between.length = node.value.place().column - between.column;
+    diagnostics.error(
+        node.label.place,
+        fill<messages::bare_dated>(in_quotes(node.spelled), label, node.spelled, "dates", text),
+        {{start, prefix}, {between, "\ndates: "}});
+}
+
 }
 
 void report_guess(const syntax::Node& node, std::string_view meant, Diagnostics& diagnostics) {
@@ -35,7 +68,8 @@ void report_guess(const syntax::Node& node, std::string_view meant, Diagnostics&
                       {{node.label.place, std::string(meant)}});
 }
 
-bool report_other_meaning(const syntax::Node& node, Diagnostics& diagnostics) {
+bool report_other_meaning(const syntax::Node& node, std::optional<trade::Holds> holds,
+                          Diagnostics& diagnostics) {
     const std::string& label = node.label.text;
     if (trade::means_bullets(label)) {
         const bool here = node.value.place().line == node.place.line;
@@ -43,10 +77,52 @@ bool report_other_meaning(const syntax::Node& node, Diagnostics& diagnostics) {
                           here ? Edits{{before_value(node), "- "}} : Edits{});
         return true;
     }
-    if (!trade::means_section(label)) return false;
+    if (const auto says = trade::has_no_place(label); !says.empty()) {
+        diagnostics.error(node.label.place, fill<messages::has_no_place>(in_quotes(label), says));
+        return true;
+    }
+    if (!trade::means_section(label) || (holds && *holds != trade::Holds::prose)) return false;
     diagnostics.error(node.label.place,
                       fill<messages::guessed_section>(in_quotes(label), title_of(label)));
     return true;
+}
+
+bool report_in_heading(const syntax::Node& node, Diagnostics& diagnostics) {
+    if (report_other_meaning(node, std::nullopt, diagnostics)) return true;
+    const auto meant = trade::meant_by(node.label.text);
+    if (meant.empty()) return false;
+    const trade::Word& word = *trade::find_word(meant.front());
+    diagnostics.error(
+        node.label.place,
+        fill<messages::guessed_below>(in_quotes(node.label.text), meant.front(), kinds_with(word)));
+    return true;
+}
+
+bool report_no_address(const syntax::Node& node, Diagnostics& diagnostics) {
+    const std::string text = node.value.joined();
+    if (text.find_first_of(".:<") != std::string::npos) return false;
+    diagnostics.error(node.label.place,
+                      fill<messages::guessed_address>(in_quotes(node.label.text)));
+    return true;
+}
+
+bool report_own_label(const syntax::Node& node, trade::Holds holds, Diagnostics& diagnostics) {
+    if (holds == trade::Holds::education && node.label.text.ends_with("-gpa")) {
+        report_gpa(node, diagnostics);
+        return true;
+    }
+    const auto label = label_of_bare(holds);
+    const bool one_line = node.value.place().line == node.place.line;
+    if (!label || !one_line || node.spelled.find(' ') == std::string::npos) return false;
+    report_name(node, *label, diagnostics);
+    return true;
+}
+
+std::string instead_of_label(const syntax::Node& node, trade::Holds holds) {
+    const std::string line = capitalised(node.spelled) + ": " + node.value.joined();
+    if (holds == trade::Holds::experience) return fill<messages::goes_into>("note: " + line);
+    if (trade::has_bullets(holds)) return fill<messages::goes_into>("- " + line);
+    return {};
 }
 
 bool are_range(const syntax::Node& from, const syntax::Node& to) {

@@ -5,6 +5,8 @@
 #include "compiler/stages/syntax/tree.hpp"
 #include "compiler/trade/kinds.hpp"
 
+#include <optional>
+#include <string>
 #include <string_view>
 
 namespace quoin::model {
@@ -12,8 +14,22 @@ namespace quoin::model {
 // "'company' is 'employer' here"
 void report_guess(const syntax::Node& node, std::string_view meant, Diagnostics& diagnostics);
 
-// Of labels that stand for bullets or for a section; false if this one does not.
-bool report_other_meaning(const syntax::Node& node, Diagnostics& diagnostics);
+// Of labels that stand for bullets, for what no résumé tells or for a section; false if this one
+// does not.
+bool report_other_meaning(const syntax::Node& node, std::optional<trade::Holds> holds,
+                          Diagnostics& diagnostics);
+
+// The same in the heading, and of labels that belong into an entry.
+bool report_in_heading(const syntax::Node& node, Diagnostics& diagnostics);
+
+// `linkedin: brandt`, which no link can be made of; false if one can.
+bool report_no_address(const syntax::Node& node, Diagnostics& diagnostics);
+
+// Of a label that is a name itself, such as `Tide Prize: May 2026` among awards, or `major gpa`.
+bool report_own_label(const syntax::Node& node, trade::Holds holds, Diagnostics& diagnostics);
+
+// The end of a message: where goes what has no field of its own.
+std::string instead_of_label(const syntax::Node& node, trade::Holds holds);
 
 // `from:` and `to:` one below the other, which are one line of dates.
 bool are_range(const syntax::Node& from, const syntax::Node& to);

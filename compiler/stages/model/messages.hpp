@@ -35,6 +35,7 @@ inline constexpr Message keep_one_contact = "keep one, or tag both for different
 inline constexpr Message new_entry = "a blank line starts a new entry";
 
 // Values
+inline constexpr Message setting_meant = "{} is not how the markup has it: write '{}: {}'";
 inline constexpr Message runs_backwards = "{} runs backwards; write {}";
 inline constexpr Message out_of_bounds = "{} {} is out of bounds; expected {}";
 inline constexpr Message cannot_be = "{} cannot be {}; expected {}{}";
@@ -63,7 +64,7 @@ inline constexpr Message cannot_tell_what_it_holds =
 inline constexpr Message no_column = "'column' cannot be {}; expected 'side', or no such line";
 inline constexpr Message bullet_in_heading =
     "a bullet belongs to an entry; expected a 'section:' line above it";
-inline constexpr Message no_bullets = "{} has no bullets; expected a line such as {}";
+inline constexpr Message no_bullets = "{} has no bullets: write '{}'";
 inline constexpr Message second_level_alone = "a bullet of the second level has none of the first "
                                               "above it; expected '- ' before its text";
 
@@ -91,6 +92,13 @@ inline constexpr Message included_too_often = "more than {} files are taken in; 
 
 // Labels that are guessed, and lines without one
 inline constexpr Message guessed_label = "{} is '{}' here";
+inline constexpr Message guessed_below =
+    "{} is '{}' here, a field of {}; expected a 'section:' line above it";
+inline constexpr Message guessed_address =
+    "{} is 'link' here, and its value a whole address, such as 'name.example/page'";
+inline constexpr Message has_no_place = "{} has no place here: {}";
+inline constexpr Message gpa_of = "{} is 'gpa' here: write 'gpa: {} ({})'";
+inline constexpr Message goes_into = "; what has no field of its own goes into '{}'";
 inline constexpr Message guessed_bullets = "{} go into bullets: write '- text', one a line";
 inline constexpr Message guessed_section =
     "{} has a section of its own: write 'section: {}' with a blank line above it, and the text on "
@@ -105,13 +113,40 @@ inline constexpr Message fold_not_indented =
     "{} goes on with the line above: begin it with a space, or with '- ' if it is a bullet of its "
     "own";
 inline constexpr Message bare_in_entry =
-    "{} has no label: write '- {}' if it is a bullet, or say what it is, as in '{}: {}'";
+    "{} has no label: write '{}: {}', or '- {}' if it is a bullet";
+inline constexpr Message bare_bullet = "{} has no dash: write '- {}'";
+inline constexpr Message bare_fields = "{} says several things: give each a line of its own: {}";
+inline constexpr Message bare_label =
+    "{} is no label here: write '{}: {}' if that is what it is called";
+inline constexpr Message bare_dated = "{} is no label here: write '{}: {}', and below it '{}: {}'";
 inline constexpr Message bare_in_heading = "{} has no label: write 'headline: {}' if it says who "
                                            "you are, or open a section above it, such "
                                            "as 'section: Summary'";
 
 inline constexpr Message either_order =
     "{} can be read month first or day first: write '{}' or '{}', whichever is meant";
+
+// Signs of other markups and programs
+inline constexpr Message ends_in_sign = "'{}' at the end of the value is printed: take it out";
+inline constexpr Message comment_in_line =
+    "'#' opens no comment within a line, so it is printed: a comment stands on a line of its own, "
+    "with '#' in the first column";
+inline constexpr Message other_link = "this is no link here and is set as typed: write {}";
+inline constexpr Message link_meant = "{} is no link: write 'link: {}'";
+inline constexpr Message html_sign =
+    "{} is set as typed: type the character itself, and '*strong*' or '/emphasis/' for marks";
+inline constexpr Message backquote =
+    "backquotes are no marks and are printed: take them out, or write '*text*' for strong";
+inline constexpr Message bullet_of_label =
+    "this is a bullet, and '{}:' is printed in it: a field starts in the first column, as "
+    "'{}: value'";
+inline constexpr Message tag_or_text =
+    "'{{{}}}' is a tag, which is not printed: it keeps the line for builds that ask for it; "
+    "braces that are text are typed '\\{{{}}}'";
+inline constexpr Message path_in_italics =
+    "{} is set in italics without its slashes: write '\\/' for a slash that is to be printed";
+inline constexpr Message backslash_left_out =
+    "a backslash before {} is not printed: write '\\\\' for one that is";
 
 // Entries torn apart
 inline constexpr Message torn_by_a_line =

@@ -12,6 +12,8 @@
 #include <array>
 #include <charconv>
 #include <chrono>
+#include <iterator>
+#include <optional>
 #include <utility>
 
 namespace quoin::model {
@@ -30,14 +32,15 @@ template<typename Rule>
 using Kept = pegtl::parse_tree::selector<
     Rule,
     pegtl::parse_tree::store_content::on<
-        date_rules::date, date_rules::only_year, date_rules::short_end, date_rules::part_start,
-        date_rules::part_end, date_rules::start_of_month, date_rules::end_day,
-        date_rules::since_range, date_rules::present, date_rules::expected, date_rules::year,
-        date_rules::short_year, date_rules::wrong_year, date_rules::month, date_rules::iso_month,
-        date_rules::month_name, date_rules::spring, date_rules::summer, date_rules::autumn,
-        date_rules::winter, date_rules::day, date_rules::no_year, date_rules::unknown_word,
-        date_rules::no_date, date_rules::no_end, date_rules::no_start, date_rules::only_present,
-        date_rules::nothing, date_rules::left_over>>;
+        date_rules::date, date_rules::iso_date, date_rules::only_year, date_rules::short_end,
+        date_rules::part_start, date_rules::part_end, date_rules::start_of_month,
+        date_rules::end_day, date_rules::since_range, date_rules::present, date_rules::expected,
+        date_rules::year, date_rules::short_year, date_rules::wrong_year, date_rules::month,
+        date_rules::iso_month, date_rules::month_name, date_rules::spring, date_rules::summer,
+        date_rules::autumn, date_rules::winter, date_rules::day, date_rules::no_year,
+        date_rules::unknown_word, date_rules::no_date, date_rules::no_end, date_rules::no_start,
+        date_rules::only_present, date_rules::nothing, date_rules::left_over, date_rules::each,
+        date_rules::vague_word, date_rules::words_within, date_rules::open_question>>;
 
 constexpr auto date_words = [] {
     std::array<std::string_view, 12 + trade::months_of_year> words{
@@ -108,6 +111,7 @@ public:
         if (fault_) return *fault_;
         if (parts_.size() == 2 || since_ || present_) range_.start = parts_.front().date;
         if (!since_ && !present_) range_.end = parts_.back().date;
+        if (each_) expand();
         range_.typed = text_;
         return range_;
     }
@@ -155,7 +159,9 @@ private:
         return fault_if<date_rules::no_year>(node) || fault_if<date_rules::no_date>(node) ||
                fault_if<date_rules::no_end>(node) || fault_if<date_rules::no_start>(node) ||
                fault_if<date_rules::only_present>(node) || fault_if<date_rules::nothing>(node) ||
-               fault_if<date_rules::left_over>(node);
+               fault_if<date_rules::left_over>(node) || fault_if<date_rules::vague_word>(node) ||
+               fault_if<date_rules::words_within>(node) ||
+               fault_if<date_rules::open_question>(node);
     }
 
     void unknown_word(std::string_view word) {
@@ -190,12 +196,25 @@ private:
                                       {}});
     }
 
+    void wrong_year(std::string_view digits) {
+        if (digits.size() == 2)
+            fault<date_rules::short_of_century>(digits, in_quotes(digits), digits);
+        else
+            fault<date_rules::wrong_year>(digits, in_quotes(digits));
+    }
+
+    static bool is_season(const DateNode& leaf) {
+        return leaf.is_type<date_rules::spring>() || leaf.is_type<date_rules::summer>() ||
+               leaf.is_type<date_rules::autumn>() || leaf.is_type<date_rules::winter>();
+    }
+
     void set(const DateNode& leaf, DatePart& part) {
         const std::string_view text = leaf.string_view();
         if (leaf.is_type<date_rules::year>()) set_year(text, part.date);
         if (leaf.is_type<date_rules::short_year>()) set_short_year(text, part.date);
-        fault_if<date_rules::wrong_year>(leaf);
+        if (leaf.is_type<date_rules::wrong_year>()) wrong_year(text);
         if (leaf.is_type<date_rules::month_name>()) part.date.month = month_of(text);
+        if (leaf.is_type<date_rules::each>() || (is_season(leaf) && is_plural(text))) each_ = true;
         if (leaf.is_type<date_rules::spring>()) part.date.season = Season::spring;
         if (leaf.is_type<date_rules::summer>()) part.date.season = Season::summer;
         if (leaf.is_type<date_rules::autumn>()) part.date.season = Season::autumn;
@@ -234,6 +253,24 @@ private:
         parts_.push_back({.date = {.year = end, .month = {}, .season = {}, .day = {}}, .day = {}});
     }
 
+    static bool is_plural(std::string_view season) {
+        return season.back() == 's' || season.back() == 'S';
+    }
+
+    // `Summers 2024-2026` are three, of one season.
+    void expand() {
+        constexpr int most_spells = 6;
+        if (!range_.start || !range_.end || range_.end->month) return;
+        const int first = range_.start->year, last = range_.end->year;
+        if (last <= first || last - first >= most_spells) return;
+        range_.end->season = range_.start->season;
+        for (int year = first; year <= last; ++year) {
+            DateRange spell;
+            spell.end = Date{year, {}, range_.start->season, {}};
+            range_.spells.push_back(std::move(spell));
+        }
+    }
+
     void share() {
         range_.one_year = parts_.front().takes_year;
         if (range_.one_year) parts_.front().date.year = parts_.back().date.year;
@@ -255,15 +292,126 @@ private:
     std::string_view expected_;
     bool present_ = false;
     bool since_ = false;
+    bool each_ = false; // of the seasons between
     std::optional<DateFault> fault_;
 };
+
+std::variant<DateRange, DateFault> read_spell(std::string_view text) {
+    pegtl::memory_input<pegtl::tracking_mode::lazy> in(text.data(), text.data() + text.size(), "");
+    const auto root = pegtl::parse_tree::parse<date_rules::text, Kept>(in);
+    return DateReader(text).read(*root);
+}
+
+// Several spells parted by the signs; none if a piece is no date, or there is but one. A comma may
+// stand within a date: what is no date by itself is tried with what follows it.
+class Spells {
+public:
+    Spells(std::string_view text, std::string_view signs) : text_(text), signs_(signs) {}
+
+    std::optional<DateRange> read() {
+        constexpr std::size_t longest = 200; // of what one could print on a line
+        if (text_.size() > longest) return std::nullopt;
+        std::size_t begin = 0, parted = 0;
+        for (std::size_t at = 0; at < text_.size(); ++at) {
+            const std::size_t sign = sign_at(at);
+            if (sign == 0) continue;
+            if (++parted > most_signs) return std::nullopt;
+            if (take(begin, at)) begin = at + sign;
+            at += sign - 1;
+        }
+        if (spells_.empty() || !take(begin, text_.size())) return std::nullopt;
+        return together();
+    }
+
+private:
+    static constexpr std::size_t most_signs = 12;
+
+    std::size_t sign_at(std::size_t at) const {
+        constexpr std::string_view between = " and ";
+        if (text_.substr(at).starts_with(between)) return between.size();
+        return signs_.find(text_[at]) == std::string_view::npos ? 0 : 1;
+    }
+
+    bool take(std::size_t begin, std::size_t end) {
+        auto read = read_spell(text_.substr(begin, end - begin));
+        auto* range = std::get_if<DateRange>(&read);
+        if (!range) return false;
+        for (auto* dates : {&range->written, &range->either_order})
+            for (WrittenDate& date : *dates)
+                date.offset += begin;
+        inherit_season(*range);
+        spells_.push_back(std::move(*range));
+        return true;
+    }
+
+    // `Summer 2024, 2025`
+    void inherit_season(DateRange& range) const {
+        if (spells_.empty() || range.start || !range.end || range.end->month) return;
+        const DateRange& before = spells_.back();
+        if (!range.end->season && !before.start && before.end)
+            range.end->season = before.end->season;
+    }
+
+    static Date first_of(const DateRange& spell) { return spell.start ? *spell.start : *spell.end; }
+
+    DateRange together() {
+        DateRange all;
+        all.typed = text_;
+        all.start = first_of(spells_.front());
+        all.end = spells_.front().end;
+        for (DateRange& spell : spells_) {
+            if (months(first_of(spell)).first < months(*all.start).first)
+                all.start = first_of(spell);
+            if (!spell.end || (all.end && months(*spell.end).last > months(*all.end).last))
+                all.end = spell.end;
+            all.expected = all.expected || spell.expected;
+            std::ranges::move(spell.written, std::back_inserter(all.written));
+            std::ranges::move(spell.either_order, std::back_inserter(all.either_order));
+            spell.written.clear();
+            spell.either_order.clear();
+            if (spell.spells.empty())
+                all.spells.push_back(std::move(spell));
+            else
+                std::ranges::move(spell.spells, std::back_inserter(all.spells));
+        }
+        return all;
+    }
+
+    std::string_view text_, signs_;
+    std::vector<DateRange> spells_;
+};
+
+std::variant<DateRange, DateFault> read_spells(std::string_view text) {
+    auto whole = read_spell(text);
+    if (std::holds_alternative<DateRange>(whole)) return whole;
+    for (const std::string_view signs : {",;&+", ",;&+/"})
+        if (auto spells = Spells(text, signs).read()) return *std::move(spells);
+    return whole;
+}
+
+// Where a remark in parentheses begins that ends the text; npos if none does.
+std::size_t remark_in(std::string_view text) {
+    constexpr std::size_t longest_remark = 40;
+    if (!text.ends_with(')')) return std::string_view::npos;
+    const std::size_t open = text.rfind('(');
+    const bool too_long = open != std::string_view::npos && text.size() - open > longest_remark;
+    return too_long || open == 0 ? std::string_view::npos : open;
+}
 
 }
 
 std::variant<DateRange, DateFault> read_dates(std::string_view text) {
-    pegtl::memory_input<pegtl::tracking_mode::lazy> in(text.data(), text.data() + text.size(), "");
-    const auto root = pegtl::parse_tree::parse<date_rules::text, Kept>(in);
-    return DateReader(text).read(*root);
+    auto whole = read_spells(text);
+    const std::size_t open = remark_in(text);
+    if (std::holds_alternative<DateRange>(whole) || open == std::string_view::npos) return whole;
+    const auto is_expected = read_spell("2026 " + std::string(text.substr(open)));
+    if (std::holds_alternative<DateRange>(is_expected)) return whole; // and cannot be so here
+    auto before = read_spells(text.substr(0, open));
+    auto* range = std::get_if<DateRange>(&before);
+    if (!range) return whole;
+    range->remark = text.substr(open + 1, text.size() - open - 2);
+    range->typed = text;
+    return before;
 }
 
 }

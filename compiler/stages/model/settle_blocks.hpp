@@ -26,11 +26,10 @@ std::vector<syntax::Block> closed_up(std::span<const Nodes> blocks, trade::Holds
 // bare_lines.cpp. Bare lines that stay are for EntryBuilder to report.
 std::vector<syntax::Block> with_labels(std::vector<syntax::Block> blocks, trade::Holds holds);
 
-// What is wrong with a bare line in an entry, `above` it in its block (null if nothing is), and in
-// the heading, where the label that it surely wants is given back.
-void report_bare_line(const syntax::Node& node, const syntax::Node* above, trade::Holds holds,
-                      Diagnostics& diagnostics);
-std::optional<std::string_view> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
-                                                            Diagnostics& diagnostics);
+// The label that a bare line of such a section goes without; none: it needs one.
+std::optional<std::string_view> label_of_bare(trade::Holds holds);
+
+// Whether it is the rest of the line above it, which has lost its indentation.
+bool goes_on(const syntax::Node& node, const syntax::Node* above);
 
 }

@@ -1,6 +1,7 @@
 // Inline text: values become spans; spans are asked for their places and split into items.
 #include "compiler/stages/model/text.hpp"
 
+#include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/text_links.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
 #include "grammar/inline.hpp"
@@ -135,6 +136,26 @@ struct Address {
     std::size_t end = 0;
 };
 
+// `[words](address)`, `Portfolio: name.example`, `Portfolio - https://name.example` as the markup
+// has them; empty if it is none of these.
+std::string link_meant(std::string_view text) {
+    std::string_view words, address;
+    const std::size_t middle = text.find("](");
+    if (text.starts_with('[') && text.ends_with(')') && middle != std::string_view::npos) {
+        words = text.substr(1, middle - 1);
+        address = text.substr(middle + 2, text.size() - middle - 3);
+    } else if (const std::size_t space = text.rfind(' '); space != std::string_view::npos) {
+        words = text.substr(0, space);
+        address = text.substr(space + 1);
+    }
+    while (!words.empty() && std::string_view{" -:|,\t"}.find(words.back()) != words.npos)
+        words.remove_suffix(1);
+    const bool one =
+        words.find_first_of(".@/") == words.npos; // not two addresses, nor one with a space
+    if (words.empty() || !one || !scheme_of(address)) return {};
+    return std::string(words) + " <" + std::string(address) + '>';
+}
+
 std::optional<Address> address_in(const JoinedValue& value, std::size_t begin, std::size_t end,
                                   Diagnostics& diagnostics) {
     const std::string_view typed = std::string_view{value.text()}.substr(begin, end - begin);
@@ -221,6 +242,12 @@ Text read_link(const syntax::Value& value, Diagnostics& diagnostics) {
     const JoinedValue joined(inner);
     const std::string& text = joined.text();
     if (!matches<inline_text::labelled_link>(text)) {
+        if (const std::string right = scheme_of(text) ? "" : link_meant(text); !right.empty()) {
+            diagnostics.error(joined.place(0, text.size()),
+                              fill<messages::link_meant>(in_quotes(text), right),
+                              {{joined.place(0, text.size()), right}});
+            return read_plain(value);
+        }
         auto address = address_in(joined, 0, text.size(), diagnostics);
         return address ? shown(joined, {0, text.size()}, std::move(address->uri))
                        : read_plain(value);

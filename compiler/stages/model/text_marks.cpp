@@ -2,6 +2,7 @@
 // linear time however many are left open.
 #include "compiler/stages/model/text_pieces.hpp"
 
+#include "compiler/stages/model/messages.hpp"
 #include "grammar/inline.hpp"
 #include "grammar/messages.hpp"
 
@@ -100,9 +101,22 @@ private:
         const std::size_t opening = stack_.back();
         stack_.pop_back();
         --open_[index_of(sign(closing))];
+        if (sign(closing) == '/') warn_of_path(pieces_[opening].begin, pieces_[closing].end);
         pieces_[opening].kind = pieces_[closing].kind = Piece::Kind::dropped;
         pieces_[opening].partner = closing;
         pieces_[closing].partner = opening;
+    }
+
+    // `/etc/passwd … w/`: the first word goes on with a slash, or the last is `w` or `c`.
+    void warn_of_path(std::size_t begin, std::size_t end) {
+        constexpr std::size_t longest_word = 64;
+        const std::string_view text = std::string_view{value_.text()}.substr(begin, end - begin);
+        const std::string_view first = text.substr(1, std::min(text.find(' '), longest_word));
+        const bool path = first.find('/') < first.size() && first.find('/') + 2 < text.size();
+        const std::string_view last = text.size() > 4 ? text.substr(text.size() - 3) : "";
+        if (path || last == " w/" || last == " c/")
+            diagnostics_.warning(value_.place(begin, end - begin),
+                                 fill<messages::path_in_italics>(in_quotes(text)));
     }
 
     Pieces& pieces_;

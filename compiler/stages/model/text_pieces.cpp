@@ -4,6 +4,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/model/figure_ranges.hpp"
+#include "compiler/stages/model/messages.hpp"
 #include "grammar/inline.hpp"
 #include "grammar/messages.hpp"
 
@@ -147,6 +148,9 @@ struct CutRule<inline_text::escape> {
         const std::string_view escaped =
             cutter.text().substr(begin_of(in, cutter) + 1, in.size() - 1);
         const bool space = escaped == " " || escaped == "\t";
+        if (is_ascii_letter(escaped.front()) || is_figure(escaped.front()))
+            cutter.diagnostics.warning(cutter.value.place(begin_of(in, cutter), in.size()),
+                                       fill<messages::backslash_left_out>(in_quotes(escaped)));
         cutter.add(Piece::Kind::sign, begin_of(in, cutter), end_of(in, cutter),
                    space ? no_break_space : escaped);
     }

@@ -1,11 +1,15 @@
 // Signs that forms mangle are written in ASCII; letters keep their accents.
 #include "compiler/stages/plain/plain.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <string_view>
+#include <system_error>
+#include <vector>
 
 namespace quoin::plain {
 
@@ -91,19 +95,64 @@ bool is_parted(const composition::Paragraph& paragraph, const composition::Parag
            (paragraph.gap == theme::GapName::heading && before.style != theme::StyleName::section);
 }
 
+using Paragraphs = std::vector<const composition::Paragraph*>;
+
+// What stands between two blank lines, under the first title: the entries of the page in order.
+std::vector<Paragraphs> entries_of(const composition::Composition& composition) {
+    std::vector<Paragraphs> entries;
+    bool titled = false;
+    const composition::Paragraph* before = nullptr;
+    for (const composition::Paragraph& paragraph : composition.paragraphs) {
+        const bool title = paragraph.style == theme::StyleName::section;
+        titled = titled || title;
+        const bool after_title = before && before->style == theme::StyleName::section;
+        if (titled && !title) {
+            if (entries.empty() || after_title || is_parted(paragraph, *before))
+                entries.emplace_back();
+            entries.back().push_back(&paragraph);
+        }
+        before = &paragraph;
+    }
+    return entries;
+}
+
+std::string text_of(const composition::Composition& composition, const Paragraphs& paragraphs) {
+    std::string text;
+    const composition::Paragraph* before = nullptr;
+    for (const composition::Paragraph* paragraph : paragraphs) {
+        if (before && is_parted(*paragraph, *before)) text += '\n';
+        if (const std::size_t depth = list_depth(composition, paragraph->element); depth > 0)
+            text += std::string(2 * (depth - 1), ' ') + "- ";
+        text += line_of(composition, *paragraph) + '\n';
+        before = paragraph;
+    }
+    return text;
+}
+
 }
 
 std::string plain_text(const composition::Composition& composition) {
-    std::string text;
-    const composition::Paragraph* before = nullptr;
-    for (const composition::Paragraph& paragraph : composition.paragraphs) {
-        if (before && is_parted(paragraph, *before)) text += '\n';
-        if (const std::size_t depth = list_depth(composition, paragraph.element); depth > 0)
-            text += std::string(2 * (depth - 1), ' ') + "- ";
-        text += line_of(composition, paragraph) + '\n';
-        before = &paragraph;
+    Paragraphs all;
+    for (const composition::Paragraph& paragraph : composition.paragraphs)
+        all.push_back(&paragraph);
+    return text_of(composition, all);
+}
+
+std::optional<std::string> entry_text(const composition::Composition& composition,
+                                      const std::string& which) {
+    const auto entries = entries_of(composition);
+    std::size_t number = 0;
+    const char* const end = which.data() + which.size();
+    const auto read = std::from_chars(which.data(), end, number);
+    if (read.ec == std::errc{} && read.ptr == end) {
+        if (number < 1 || number > entries.size()) return std::nullopt;
+        return text_of(composition, entries[number - 1]);
     }
-    return text;
+    for (const Paragraphs& entry : entries) {
+        std::string text = text_of(composition, entry);
+        if (lower_case(text).find(lower_case(which)) != std::string::npos) return text;
+    }
+    return std::nullopt;
 }
 
 }

@@ -17,22 +17,21 @@ bool blank_at(std::string_view line, std::size_t offset) {
     return offset < line.size() && (line[offset] == ' ' || line[offset] == '\t');
 }
 
-// The sign at `offset` made a dash with a space after it, and all before it taken out.
-Edits make_dash(std::string_view line, const Place& found, std::size_t offset) {
-    const std::size_t after = offset + first_character(line.substr(offset)).length;
+// All up to `after` made a dash with a space after it.
+Edits make_dash(std::string_view line, const Place& found, std::size_t after) {
     return {{part_of(found, 0, after), blank_at(line, after) ? "-" : "- "}};
 }
 
 }
 
 Edits mend_foreign_bullet(std::string_view line, const Place& found) {
-    return make_dash(line, found, found.column - 1);
+    return make_dash(line, found, found.column - 1 + found.length);
 }
 
 Edits mend_indented_bullet(std::string_view line, const Place& found) {
     const std::size_t sign = found.column - 1;
     if (line.substr(sign).starts_with("--")) return mend_indentation(line, found);
-    return make_dash(line, found, sign);
+    return make_dash(line, found, sign + first_character(line.substr(sign)).length);
 }
 
 Edits mend_bullet_without_space(std::string_view line, const Place& found) {
@@ -53,6 +52,23 @@ Edits mend_indentation(std::string_view, const Place& found) {
 
 Edits mend_line_of_dashes(std::string_view line, const Place& found) {
     return {{part_of(found, 0, line.size()), ""}};
+}
+
+Edits take_out_line(std::string_view line, const Place& found) {
+    return {{part_of(found, 0, line.size() + 1), ""}};
+}
+
+Edits mend_foreign_comment(std::string_view line, const Place& found) {
+    constexpr std::string_view openings[]{"//", "/*", "<!--", ";", "%"};
+    const auto* const opening =
+        std::ranges::find_if(openings, [&](auto sign) { return line.starts_with(sign); });
+    const std::string_view closing = *opening == "/*" ? "*/" : "-->";
+    Edits mend{{part_of(found, 0, opening->size()), "#"}};
+    if (opening->size() > 1 && line.ends_with(closing)) {
+        const std::size_t end = line.find_last_not_of(' ', line.size() - closing.size() - 1) + 1;
+        mend.push_back({part_of(found, end, line.size() - end), ""});
+    }
+    return mend;
 }
 
 }

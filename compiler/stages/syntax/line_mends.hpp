@@ -19,6 +19,8 @@ Edits mend_bullet_without_space(std::string_view line, const Place& found);
 Edits mend_colon(std::string_view line, const Place& found);
 Edits mend_indentation(std::string_view line, const Place& found);
 Edits mend_line_of_dashes(std::string_view line, const Place& found);
+Edits mend_foreign_comment(std::string_view line, const Place& found);
+Edits take_out_line(std::string_view line, const Place& found);
 
 template<typename Rule>
 inline constexpr MakeMend make_mend = nullptr;
@@ -34,6 +36,10 @@ template<>
 inline constexpr MakeMend make_mend<grammar::lines::equals_for_colon> = mend_colon;
 template<>
 inline constexpr MakeMend make_mend<grammar::lines::foreign_colon> = mend_colon;
+template<>
+inline constexpr MakeMend make_mend<grammar::lines::bullet_without_text> = take_out_line;
+template<>
+inline constexpr MakeMend make_mend<grammar::lines::foreign_comment> = mend_foreign_comment;
 template<>
 inline constexpr MakeMend make_mend<grammar::lines::fold_of_nothing> = mend_indentation;
 template<>

@@ -8,6 +8,11 @@ namespace quoin::syntax::messages {
 inline constexpr Message faults_left_out =
     "there are {} faults in all, of which the first {} are shown";
 inline constexpr Message title_alone = "{} opens no section: write 'section: {}'";
+inline constexpr Message bullets_need_no_label =
+    "{} is not needed: bullets stand right below the fields; take the line out";
+inline constexpr Message numbered_comment =
+    "this line is a comment, which is not printed: begin it with a space if it goes on with the "
+    "bullet above it";
 inline constexpr Message indented_label =
     "an indented line goes on with the line above: '{}:' starts in the first column";
 

@@ -2,8 +2,10 @@
 #include "compiler/stages/syntax/parse.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/utf8.hpp"
 #include "compiler/stages/syntax/line_mends.hpp"
 #include "compiler/stages/syntax/messages.hpp"
+#include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/section_titles.hpp"
 #include "compiler/trade/vocabulary.hpp"
 #include "grammar/lines.hpp"
@@ -37,6 +39,8 @@ std::string folded_label(std::string_view spelled) {
     return folded;
 }
 
+constexpr std::string_view section_word = "section";
+
 class TreeBuilder {
 public:
     TreeBuilder(const SourceFile& source, std::uint32_t file, Braces braces,
@@ -47,6 +51,7 @@ public:
 
     void comment(const Slice& text) {
         if (!node_ && opens_title(text)) titled_comment_ = text;
+        warn_of_numbered_comment(text);
         Node node = on_line(text.place, Node::Kind::comment);
         if (!text.text.empty()) node.value.slices.push_back(text);
         // Between a line and its fold it stands after both.
@@ -64,6 +69,23 @@ public:
         node_->kind = Node::Kind::bare;
     }
 
+    // `role = Tutor`: what the rule matched ends in the sign that should be a colon.
+    void begin_mistyped_field(const Slice& found) {
+        std::size_t sign = found.text.size() - 1;
+        while (sign > 0 && continues_character(found.text[sign]))
+            --sign;
+        const std::string_view label = trimmed(std::string_view{found.text}.substr(0, sign));
+        begin_field({std::string(label), found.place});
+        node_->label.place.length = static_cast<std::uint32_t>(label.size());
+    }
+
+    void begin_mistyped_bullet(const Slice& sign) {
+        node_ = on_line(sign.place, Node::Kind::bullet);
+        node_->level = sign.text == "--" ? 2 : 1;
+    }
+
+    void drop_node() { node_.reset(); }
+
     void begin_bullet(const Slice& dashes) {
         node_ = on_line(dashes.place, Node::Kind::bullet);
         node_->level = static_cast<int>(dashes.text.size());
@@ -76,6 +98,13 @@ public:
         else if (!node.value.empty())
             warn_of_indented_label(text);
         node.value.slices.push_back(std::move(text));
+    }
+
+    // A row of `=` is of a merge only if one began above it.
+    void conflict(const Slice& line) {
+        in_conflict_ = in_conflict_ || line.text.starts_with('<');
+        if (!in_conflict_ && line.text.starts_with('=')) return report<lines::line_of_dashes>(line);
+        report<lines::conflict_line>(line);
     }
 
     void tag(const Slice& word) {
@@ -115,12 +144,21 @@ public:
             diagnostics_.error(place, std::move(text), std::move(mend));
     }
 
-    // `Education:` with nothing behind it is a title; of another label the value is missing.
+    template<typename Rule>
+    void report(const Slice& found, Severity severity = Severity::error) {
+        fault(severity, found.place, worded<grammar::message<Rule>>(found.text), make_mend<Rule>);
+    }
+
+    // `Education:` with nothing behind it is a title, `Responsibilities:` opens bullets that need
+    // no label; of another label the value is missing.
     void field_without_value(const Slice& found) {
         const std::string label = folded_label(found.text.substr(0, found.text.find(':')));
+        if (trade::means_bullets(label))
+            return fault(Severity::error, found.place,
+                         fill<messages::bullets_need_no_label>(in_quotes(found.text)),
+                         take_out_line);
         if (!trade::find_word(label) && opens_title(found)) return open_titled(found);
-        fault(Severity::error, found.place,
-              worded<grammar::message<lines::field_without_value>>(found.text));
+        report<lines::field_without_value>(found);
     }
 
     Tree finish() {
@@ -154,17 +192,26 @@ private:
     bool opens_title(const Slice& line) const {
         const std::uint32_t number = line.place.line;
         const std::string_view title = bare_title(line.text);
-        if (braces_ == Braces::text || title.empty() || is_small_letter(title.front()))
-            return false;
+        if (braces_ == Braces::text || title.empty()) return false;
+        if (says_section(line.text) && title != line.text) return true;
+        if (is_small_letter(title.front())) return false;
         const bool stands_apart = tree_.sections.empty() || number == 1 ||
                                   trimmed(source_.line(number - 1)).empty() ||
                                   std::ranges::none_of(title, is_small_letter);
         return stands_apart && trade::is_section_title(title);
     }
 
-    // Of `# Education`, `**Education**`, `EDUCATION:` the title alone.
+    // Of `# Education`, `**Education**`, `EDUCATION:`, `section Education` the title alone.
     static std::string_view bare_title(std::string_view line) {
-        return trimmed(line, " \t#*=_:-[]<>");
+        constexpr std::string_view around = " \t#*=_:-[]<>|~\"";
+        line = trimmed(line, around);
+        return says_section(line) ? trimmed(line.substr(section_word.size()), around) : line;
+    }
+
+    // `section Education`, without its colon
+    static bool says_section(std::string_view line) {
+        return line.size() > section_word.size() && line[section_word.size()] == ' ' &&
+               lower_case(line.substr(0, section_word.size())) == section_word;
     }
 
     void open_titled(const Slice& line) {
@@ -196,6 +243,14 @@ private:
                              mend_indentation(text.text, text.place));
     }
 
+    // `# 1 seller`, below a bullet: what was folded has lost its indentation.
+    void warn_of_numbered_comment(const Slice& text) {
+        const Node* above = node_ ? &*node_ : block_.empty() ? nullptr : &block_.back();
+        if (above && above->kind == Node::Kind::bullet && !text.text.empty() &&
+            is_figure(trimmed(text.text).empty() ? ' ' : trimmed(text.text).front()))
+            diagnostics_.warning(text.place, fill<messages::numbered_comment>());
+    }
+
     Node on_line(const Place& place, Node::Kind kind) const {
         Node node;
         node.kind = kind;
@@ -213,6 +268,7 @@ private:
     std::optional<Slice> titled_comment_; // `# Education`, until a line says whether it is one
     std::vector<Node> comments_;          // that stand between the line being read and its folds
     std::size_t faults_ = 0;
+    bool in_conflict_ = false;
 };
 
 template<typename Rule>
@@ -243,9 +299,18 @@ template<typename Rule, Severity severity = Severity::error>
 struct Report {
     template<typename Input>
     static void apply(const Input& in, TreeBuilder& builder) {
+        builder.template report<Rule>(builder.matched(in), severity);
+    }
+};
+
+// Reports what the rule matched and goes on reading from it.
+template<typename Rule, void (TreeBuilder::*Member)(const Slice&)>
+struct ReportAndRead {
+    template<typename Input>
+    static void apply(const Input& in, TreeBuilder& builder) {
         const Slice found = builder.matched(in);
-        builder.fault(severity, found.place, worded<grammar::message<Rule>>(found.text),
-                      make_mend<Rule>);
+        builder.report<Rule>(found);
+        (builder.*Member)(found);
     }
 };
 
@@ -275,27 +340,35 @@ struct LineAction<lines::field_without_value> : ReadSlice<&TreeBuilder::field_wi
 template<>
 struct LineAction<lines::bullet_without_text> : Report<lines::bullet_without_text> {};
 template<>
+struct LineAction<lines::skipped> : CallMember<&TreeBuilder::drop_node> {};
+template<>
 struct LineAction<lines::nothing_tagged> : Report<lines::nothing_tagged> {};
 template<>
 struct LineAction<lines::line_of_dashes> : Report<lines::line_of_dashes> {};
 template<>
 struct LineAction<lines::bullet_too_deep> : Report<lines::bullet_too_deep> {};
 template<>
-struct LineAction<lines::bullet_without_space> : Report<lines::bullet_without_space> {};
+struct LineAction<lines::bullet_without_space>
+    : ReportAndRead<lines::bullet_without_space, &TreeBuilder::begin_mistyped_bullet> {};
 template<>
-struct LineAction<lines::foreign_bullet> : Report<lines::foreign_bullet> {};
+struct LineAction<lines::foreign_bullet>
+    : ReportAndRead<lines::foreign_bullet, &TreeBuilder::begin_mistyped_bullet> {};
+template<>
+struct LineAction<lines::foreign_comment> : Report<lines::foreign_comment> {};
 template<>
 struct LineAction<lines::indented_bullet> : Report<lines::indented_bullet, Severity::warning> {};
 template<>
-struct LineAction<lines::equals_for_colon> : Report<lines::equals_for_colon> {};
+struct LineAction<lines::equals_for_colon>
+    : ReportAndRead<lines::equals_for_colon, &TreeBuilder::begin_mistyped_field> {};
 template<>
-struct LineAction<lines::foreign_colon> : Report<lines::foreign_colon> {};
+struct LineAction<lines::foreign_colon>
+    : ReportAndRead<lines::foreign_colon, &TreeBuilder::begin_mistyped_field> {};
 template<>
 struct LineAction<lines::fold_of_nothing> : Report<lines::fold_of_nothing> {};
 template<>
 struct LineAction<lines::unknown_line> : Report<lines::unknown_line> {};
 template<>
-struct LineAction<lines::conflict_line> : Report<lines::conflict_line> {};
+struct LineAction<lines::conflict_line> : ReadSlice<&TreeBuilder::conflict> {};
 template<>
 struct LineAction<lines::tags_missing> : Report<lines::tags_missing> {};
 template<>

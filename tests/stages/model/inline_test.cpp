@@ -383,7 +383,8 @@ TEST_CASE("the value of a link field") {
     const Case wrong[] = {
         {"my site", "3:8+7 error: 'my site' is no address"},
         {"localhost", "3:8+9 error: 'localhost' is no address"},
-        {"Notes https://a.example", "3:8+23 error: 'Notes https://a.example' is no address"},
+        {"Notes https://a.example", "3:8+23 error: 'Notes https://a.example' is no link: write "
+                                    "'link: Notes <https://a.example>'"},
         {"Notes <ftp://a.example>", "3:15+15 error: 'ftp://a.example' is no address"},
         {"a.example/a b", "3:19+1 error: a space cannot stand"},
         {"a <https://a.example> b <https://b.example>", "3:8+1 error: a second address"},

@@ -57,8 +57,8 @@ TEST_CASE("faults in the heading block") {
     check_faults({
         {"adress: Port Ellery", "2:1: error: unknown label 'adress'; did you mean 'address'?"},
         {"sections: Skills", "2:1: error: unknown label 'sections'; did you mean 'section'?"},
-        {"birthday: 1 May", "2:1: error: unknown label 'birthday'; expected a contact field or a "
-                            "setting, or a 'section:' line above it"},
+        {"sunday: 1 May", "2:1: error: unknown label 'sunday'; expected a contact field or a "
+                          "setting, or a 'section:' line above it"},
         {"school: Ellery State College",
          "2:1: error: 'school' does not belong in the heading block; it is a field of education; "
          "expected a 'section:' line above it"},
@@ -101,7 +101,7 @@ TEST_CASE("faults in entries") {
          "5:1: error: unknown label 'degre' in an 'education' section; did you mean 'degree'?"},
         {"section: Awards\n\naward: A\nprestige: B",
          "5:1: error: unknown label 'prestige' in an 'honors' section; expected 'award', 'by' or "
-         "'dates'"},
+         "'dates'; what has no field of its own goes into '- Prestige: B'"},
         {"section: Awards\n\naward: A\nseciton: B",
          "5:1: error: unknown label 'seciton' in an 'honors' section; did you mean 'section'?"},
         {"section: Awards\n\naward: A\nemployer: B",
@@ -129,13 +129,12 @@ TEST_CASE("faults in entries") {
          "7:1: error: a bullet of the second level has none of the first above it; expected '- ' "
          "before its text"},
         {"section: Skills\n\nLaboratory: A\n- B",
-         "5:1: error: a 'skills' section has no bullets; expected a line such as 'Laboratory: pH "
-         "meter, titration'"},
-        {"section: Summary\n\n- B", "4:1: error: a 'prose' section has no bullets; expected a line "
-                                    "such as 'text: Two sentences about you'"},
-        {"section: Licenses\n\n- B",
-         "4:1: error: a 'credentials' section has no bullets; expected a line such as 'credential: "
-         "First Aid and CPR'"},
+         "5:3: error: 'B' has no label, and the other groups have one: write 'Label: B', or begin "
+         "the line with a space if it goes on with the one above"},
+        {"section: Summary\n\ntext: A\n- B",
+         "5:1: error: a 'prose' section has no bullets: write 'text: B'"},
+        {"section: Licenses\n\ncredential: A\n- B",
+         "5:1: error: a 'credentials' section has no bullets: write 'credential: B'"},
         {"section: Awards\n\nfor: lab", "4:1: error: 'for' has no entry to keep; to keep a whole "
                                         "section, write the tags after its "
                                         "title, such as 'section: Projects {lab}'"},

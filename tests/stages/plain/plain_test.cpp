@@ -10,6 +10,8 @@
 
 using quoin::composed::compose;
 using quoin::composed::example;
+using quoin::plain::entry_text;
+using quoin::plain::in_ascii;
 using quoin::plain::plain_text;
 
 TEST_CASE("the example as plain text") {
@@ -52,5 +54,39 @@ TEST_CASE("signs, links and levels in plain text") {
             compose(std::string("name: Ana Reyes\n\nsection: Experience\nholds: experience\n\n") +
                     lines + "\n"));
         CHECK(text == std::string("Ana Reyes\n\nExperience\n") + expected);
+    }
+}
+
+TEST_CASE("one entry in plain text, by its number or by words of it") {
+    const auto page = compose("name: Ana Reyes\n\nsection: Experience\n\nrole: Mate\n- Fed 8\n\n"
+                              "role: Cook\n- Sold 9\n\nsection: Skills\n\nTools: knots\n");
+    const std::pair<const char*, const char*> cases[] = {
+        {"1", "Mate\n- Fed 8\n"},
+        {"2", "Cook\n- Sold 9\n"},
+        {"3", "Tools: knots\n"},
+        {"cook", "Cook\n- Sold 9\n"},
+        {"fed 8", "Mate\n- Fed 8\n"},
+        {"4", "none"},
+        {"0", "none"},
+        {"Pilot", "none"},
+    };
+    for (const auto& row : cases) {
+        CAPTURE(row.first);
+        CHECK(entry_text(page, row.first).value_or("none") == row.second);
+    }
+}
+
+TEST_CASE("plain text in ASCII alone") {
+    const std::pair<const char*, const char*> cases[] = {
+        {"Café Zoë, Łódź", "Cafe Zoe, Lodz"},
+        {"Straße, Ærø, Þór", "Strasse, AEro, THor"},
+        {"20 °C", "20 deg C"},
+        {"½ at ﬁve", "1/2 at five"},
+        {"日本", "??"},
+    };
+    for (const auto& row : cases) {
+        CAPTURE(row.first);
+        CHECK(in_ascii(row.second) == row.second);
+        CHECK(in_ascii(row.first) == row.second);
     }
 }

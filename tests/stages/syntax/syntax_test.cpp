@@ -254,18 +254,26 @@ TEST_SUITE("syntax") {
              "a:1:1: error: '-' has tags and nothing else: write the text that they are for "
              "before them\n"},
             {"-----",
-             "a:1:1: error: a line of dashes is no part of the markup: a blank line ends an "
-             "entry, and 'section: TITLE' opens a section\n"},
+             "a:1:1: error: a line that only rules off is no part of the markup: a blank line "
+             "ends an entry, and 'section: TITLE' opens a section\n"},
             {"--- x",
              "a:1:1: error: '---' is one level too many: a bullet is '- text' or, one level "
              "deeper, '-- text'\n"},
-            {"-x y", "a:1:1: error: '-x' needs a space after its dash, as in '- text'\n"},
-            {"--x", "a:1:1: error: '--x' needs a space after its dash, as in '- text'\n"},
+            {"-x y", "a:1:1: error: '-' needs a space after it to open a bullet, as in '- text'\n"},
+            {"--x", "a:1:1: error: '--' needs a space after it to open a bullet, as in '- text'\n"},
             {"• x", "a:1:1: error: '•'" + dash},
             {"•x", "a:1:1: error: '•'" + dash},
             {"* x", "a:1:1: error: '*'" + dash},
             {"+ x", "a:1:1: error: '+'" + dash},
             {"– x", "a:1:1: error: '–'" + dash},
+            {"→ x", "a:1:1: error: '→'" + dash},
+            {"o Xs", "a:1:1: error: 'o'" + dash},
+            {"12. x", "a:1:1: error: '12.'" + dash},
+            {"2) x", "a:1:1: error: '2)'" + dash},
+            {"// x",
+             "a:1:1: error: '//' is no comment here: a line that begins with '#' is one\n"},
+            {"<!-- x -->",
+             "a:1:1: error: '<!--' is no comment here: a line that begins with '#' is one\n"},
             {"\uF0B7\tx", "a:1:1: error: '\uF0B7'" + dash},
             {"gpa = 3",
              "a:1:1: error: 'gpa =' was found where a label and a colon were expected, as in "

@@ -1,0 +1,267 @@
+#include "compiler/stages/model/bare_advice.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
+#include "compiler/stages/model/contact_links.hpp"
+#include "compiler/stages/model/dates.hpp"
+#include "compiler/stages/model/messages.hpp"
+#include "compiler/stages/model/settle_blocks.hpp"
+#include "compiler/trade/vocabulary.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace quoin::model {
+namespace {
+
+struct Advice {
+    std::string text;
+    Edits mend;
+    std::optional<std::string_view> label = {}; // that the line plainly wants
+};
+
+struct LabelledLine {
+    std::string_view label;
+    std::string text;
+
+    std::string whole() const { return std::string(label) + ": " + text; }
+};
+
+Place line_start(const syntax::Node& node) {
+    return {node.place.file, node.place.line, 1, 0};
+}
+
+Advice advise_label(const syntax::Node& node, std::string_view label) {
+    const std::string text = node.value.joined();
+    return {fill<messages::bare_field>(in_quotes(text), label, text),
+            {{line_start(node), std::string(label) + ": "}},
+            label};
+}
+
+// One line that says several things. The mend is left to the writer where a label is a guess.
+Advice advise_lines(const syntax::Node& node, const std::vector<LabelledLine>& lines, bool sure) {
+    const auto quoted = [](const LabelledLine& line) { return '\'' + line.whole() + '\''; };
+    std::string all;
+    for (const LabelledLine& line : lines)
+        all += (all.empty() ? "" : "\n") + line.whole();
+    return {fill<messages::bare_fields>(in_quotes(node.value.joined()),
+                                        joined(lines, " and ", all_of_them, quoted)),
+            sure && node.value.slices.size() == 1 ? Edits{{node.value.place(), all}} : Edits{}};
+}
+
+// `Role Lab assistant`, `role; Lab assistant`: a label whose colon was forgotten.
+std::optional<Advice> advise_colon(const syntax::Node& node, const auto& fits) {
+    const syntax::Slice& line = node.value.slices.front();
+    const std::size_t end = std::min(line.text.find(' '), line.text.size());
+    const std::string_view first = std::string_view{line.text}.substr(0, end);
+    const std::string_view label = trimmed(first, ";,.");
+    const trade::Word* word = trade::find_word(lower_case(label));
+    if (!word || end == line.text.size() || !fits(*word)) return std::nullopt;
+    const Place after{line.place.file, line.place.line,
+                      line.place.column + static_cast<std::uint32_t>(label.size()),
+                      static_cast<std::uint32_t>(first.size() - label.size())};
+    return Advice{fill<messages::colon_forgotten>(label, word->label), {{after, ":"}}};
+}
+
+bool reads_as_dates(const std::string& text) {
+    return std::holds_alternative<DateRange>(read_dates(text));
+}
+
+// `Port Ellery, WA`
+bool reads_as_place(std::string_view text) {
+    constexpr std::size_t longest = 40, state = 4; // `, WA`
+    return text.size() <= longest && text.size() > state &&
+           text.substr(text.size() - state, 2) == ", " && is_capital_letter(text.back()) &&
+           is_capital_letter(text[text.size() - 2]) && !has_digit(text);
+}
+
+bool has_any(std::string_view text, const auto& words) {
+    const std::string small = lower_case(text);
+    return std::ranges::any_of(words,
+                               [&](std::string_view word) { return has_phrase(small, word); });
+}
+
+// Common practice: words that schools, degrees and grades are known by.
+constexpr std::array<std::string_view, 7> school_words{
+    "college", "university", "school", "institute", "academy", "universidad", "polytechnic"};
+constexpr std::array<std::string_view, 14> degree_words{
+    "bachelor", "bachelors", "master", "masters", "associate", "doctor", "diploma",
+    "b.s.",     "b.a.",      "m.s.",   "m.a.",    "bs",        "ba",     "ged"};
+
+// What the text of a line of such an entry is by its form.
+std::optional<std::string_view> label_by_form(const std::string& text, trade::Holds holds) {
+    if (reads_as_dates(text)) return holds == trade::Holds::education ? "graduation" : "dates";
+    const trade::Word* place = trade::find_word("place");
+    if (reads_as_place(text) && place->kinds.has(holds) && !has_any(text, school_words))
+        return "place";
+    return std::nullopt;
+}
+
+// The same by its words too.
+std::optional<std::string_view> label_by_words(const std::string& text, trade::Holds holds) {
+    if (const auto label = label_by_form(text, holds)) return label;
+    if (holds != trade::Holds::education) return std::nullopt;
+    if (has_any(text, std::array<std::string_view, 1>{"gpa"})) return "gpa";
+    if (has_any(text, school_words)) return "school";
+    if (has_any(text, degree_words)) return "degree";
+    return std::nullopt;
+}
+
+// The labels that such an entry is called by and that it does not have yet.
+std::vector<std::string_view> names_wanted(const BarePlace& place) {
+    std::vector<std::string_view> wanted;
+    for (const trade::Word& word : trade::vocabulary())
+        if (word.kinds.has(place.holds) && trade::names_entry(word) && !place.stands(word.label))
+            wanted.push_back(word.label);
+    return wanted;
+}
+
+std::vector<std::string_view> split_at(std::string_view text, std::string_view sign) {
+    std::vector<std::string_view> parts;
+    for (const std::string_view part : pieces_of(text, sign)) {
+        const bool state =
+            sign == ", " && !parts.empty() &&
+            reads_as_place(std::string_view{
+                parts.back().data(), static_cast<std::size_t>(part.end() - parts.back().begin())});
+        if (state)
+            parts.back() = {parts.back().data(),
+                            static_cast<std::size_t>(part.end() - parts.back().begin())};
+        else if (!trimmed(part).empty())
+            parts.push_back(trimmed(part));
+    }
+    return parts;
+}
+
+// `Deckhand, Ferry Company, Jun 2025 - Aug 2025`, which has dates at its end.
+std::optional<Advice> advise_whole_entry(const syntax::Node& node, const BarePlace& place) {
+    constexpr std::array<std::string_view, 7> signs{" | ", "\t",       " \u2022 ", " \u2014 ",
+                                                    ", ",  " \u2013 ", " - "};
+    constexpr std::size_t most_parts = 5;
+    const std::string text = node.value.joined();
+    for (const std::string_view sign : signs) {
+        const auto parts = split_at(text, sign);
+        if (parts.size() < 2 || parts.size() > most_parts) continue;
+        auto wanted = names_wanted(place);
+        std::vector<LabelledLine> lines;
+        bool sure = false; // of one at least
+        for (const std::string_view part : parts) {
+            auto label = label_by_words(std::string(part), place.holds);
+            sure = sure || label_by_form(std::string(part), place.holds);
+            if (!label && !wanted.empty()) label = wanted.front();
+            if (!label) break;
+            std::erase(wanted, *label);
+            lines.push_back({*label, std::string(part)});
+        }
+        if (sure && lines.size() == parts.size()) return advise_lines(node, lines, false);
+    }
+    return std::nullopt;
+}
+
+// `Benthic Ecology, GIS, Statistics` in education
+std::optional<Advice> advise_courses(const syntax::Node& node, trade::Holds holds) {
+    const std::string text = node.value.joined();
+    const std::string_view sign = text.find(';') == std::string::npos ? ", " : "; ";
+    const auto parts = pieces_of(text, sign);
+    if (holds != trade::Holds::education || parts.size() < 3 || node.value.slices.size() > 1)
+        return std::nullopt;
+    std::string courses;
+    for (const std::string_view part : parts)
+        courses.append(courses.empty() ? "" : "; ").append(trimmed(part));
+    return Advice{fill<messages::bare_field>(in_quotes(text), "courses", courses),
+                  {{node.value.place(), "courses: " + courses}}};
+}
+
+// Above bullets an entry has lines that name it; a sentence is what was done.
+bool reads_as_bullet(const std::string& text) {
+    constexpr std::ptrdiff_t most_words_of_a_name = 6;
+    return text.back() == '.' || std::ranges::count(text, ' ') >= most_words_of_a_name;
+}
+
+Advice advice_in_entry(const syntax::Node& node, const BarePlace& place) {
+    const std::string text = node.value.joined();
+    const auto fits = [&](const trade::Word& word) { return word.kinds.has(place.holds); };
+    if (auto advice = advise_colon(node, fits)) return *std::move(advice);
+    if (trade::has_groups(place.holds))
+        return {fill<messages::bare_group>(in_quotes(text), text), {}};
+    if (goes_on(node, place.above))
+        return {fill<messages::fold_not_indented>(in_quotes(text)), {{line_start(node), "  "}}};
+    if (const auto label = label_by_form(text, place.holds); label && !place.stands(*label))
+        return advise_label(node, *label);
+    if (auto advice = advise_whole_entry(node, place)) return *std::move(advice);
+    if (const auto label = label_by_words(text, place.holds); label && !place.stands(*label))
+        return advise_label(node, *label);
+    if (auto advice = advise_courses(node, place.holds)) return *std::move(advice);
+    const auto wanted = names_wanted(place);
+    if (wanted.empty() || reads_as_bullet(text))
+        return {fill<messages::bare_bullet>(in_quotes(text), text), {{line_start(node), "- "}}};
+    return {fill<messages::bare_in_entry>(in_quotes(text), wanted.front(), text, text),
+            {},
+            wanted.front()};
+}
+
+bool is_address_of_web(std::string_view text) {
+    return text.find(' ') == std::string::npos && text.find('.') != std::string::npos;
+}
+
+// What a line of the heading surely is.
+std::optional<std::string_view> contact_label(const std::string& text, bool has_name) {
+    constexpr std::size_t longest_address = 60;
+    if (email_uri(text)) return "email";
+    if (phone_uri(text)) return "phone";
+    if (is_address_of_web(text)) return "link";
+    if (text.find(", ") != std::string::npos && text.size() < longest_address) return "address";
+    if (!has_name && !has_digit(text)) return "name";
+    return std::nullopt;
+}
+
+// `(360) 555-0142 | ottoline@ellerystate.example`
+std::optional<Advice> advise_contacts(const syntax::Node& node) {
+    constexpr std::array<std::string_view, 7> signs{"|",   "\u2022", "\u00B7", ";",
+                                                    " / ", "\t",     " - "};
+    const std::string text = node.value.joined();
+    for (const std::string_view sign : signs) {
+        std::vector<LabelledLine> lines;
+        const auto parts = split_at(text, sign);
+        for (const std::string_view part : parts)
+            if (const auto label = contact_label(std::string(part), true))
+                lines.push_back({*label, std::string(part)});
+        if (parts.size() > 1 && lines.size() == parts.size())
+            return advise_lines(node, lines, true);
+    }
+    return std::nullopt;
+}
+
+Advice advice_in_heading(const syntax::Node& node, bool has_name) {
+    const std::string text = node.value.joined();
+    const auto fits = [](const trade::Word& word) {
+        return word.heading || word.label == "section";
+    };
+    if (auto advice = advise_colon(node, fits)) return *std::move(advice);
+    if (const auto label = contact_label(text, has_name)) return advise_label(node, *label);
+    if (auto advice = advise_contacts(node)) return *std::move(advice);
+    return {fill<messages::bare_in_heading>(in_quotes(text), text), {}};
+}
+
+std::optional<std::string_view> report(const syntax::Node& node, Advice advice,
+                                       Diagnostics& diagnostics) {
+    diagnostics.error(node.value.place(), std::move(advice.text), std::move(advice.mend));
+    return advice.label;
+}
+
+}
+
+std::optional<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
+                                                 Diagnostics& diagnostics) {
+    return report(node, advice_in_entry(node, place), diagnostics);
+}
+
+std::optional<std::string_view> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
+                                                            Diagnostics& diagnostics) {
+    return report(node, advice_in_heading(node, has_name), diagnostics);
+}
+
+}

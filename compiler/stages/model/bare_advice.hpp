@@ -1,0 +1,28 @@
+// What to write for a line with neither label nor dash where its place has no use for one.
+#pragma once
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/stages/syntax/tree.hpp"
+#include "compiler/trade/kinds.hpp"
+
+#include <functional>
+#include <optional>
+#include <string_view>
+
+namespace quoin::model {
+
+struct BarePlace { // of a bare line in an entry
+    trade::Holds holds{};
+    const syntax::Node* above = nullptr;                // in its block, but for comments
+    std::function<bool(std::string_view label)> stands; // whether the entry has it already
+};
+
+// The label that the line is taken for, if it is plain which one.
+std::optional<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
+                                                 Diagnostics& diagnostics);
+
+// In the heading, where the label that it surely wants is given back.
+std::optional<std::string_view> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
+                                                            Diagnostics& diagnostics);
+
+}
