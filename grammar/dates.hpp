@@ -4,14 +4,36 @@
 
 #include <tao/pegtl.hpp>
 
+#include <cstddef>
+#include <string_view>
+
 namespace quoin::grammar::dates {
 
 namespace pegtl = tao::pegtl;
 
+// Words of the résumé's own language, which are known only when that is: the first state of a parse
+// says how much of the input is one.
+enum class Local { month, spring, summer, autumn, winter, present, expected, to, since, of };
+constexpr std::size_t local_count = 10;
+template<Local What>
+struct local {
+    using rule_t = local;
+    using subs_t = pegtl::empty_list;
+
+    template<pegtl::apply_mode, pegtl::rewind_mode, template<typename...> class,
+             template<typename...> class, typename Input, typename Words, typename... States>
+    static bool match(Input& in, const Words& words, States&&...) {
+        const std::size_t length =
+            words.length_at(std::string_view(in.current(), in.size(0)), What);
+        in.bump(length);
+        return length > 0;
+    }
+};
+
 // Blanks and words
 struct blank : pegtl::sor<pegtl::one<' ', '\t'>, pegtl::utf8::one<0xA0>> {};
 struct blanks : pegtl::star<blank> {};
-struct gap : pegtl::star<pegtl::sor<blank, pegtl::one<','>>> {};
+struct gap : pegtl::star<pegtl::sor<blank, pegtl::one<','>, local<Local::of>>> {};
 struct letter : pegtl::sor<pegtl::alpha, pegtl::utf8::range<0xC0, 0x24F>> {};
 struct word_end : pegtl::not_at<letter> {};
 struct figures_end : pegtl::not_at<pegtl::digit> {};
@@ -38,13 +60,13 @@ struct month_name
                pegtl::seq<part<'t'>, pegtl::opt<part<'e', 'm', 'b', 'e', 'r'>>>>,
           name<part<'o', 'c', 't'>, part<'o', 'b', 'e', 'r'>>,
           name<part<'n', 'o', 'v'>, part<'e', 'm', 'b', 'e', 'r'>>,
-          name<part<'d', 'e', 'c'>, part<'e', 'm', 'b', 'e', 'r'>>> {};
+          name<part<'d', 'e', 'c'>, part<'e', 'm', 'b', 'e', 'r'>>, local<Local::month>> {};
 
-struct spring : some_word<'s', 'p', 'r', 'i', 'n', 'g'> {};
-struct summer : some_word<'s', 'u', 'm', 'm', 'e', 'r'> {};
-struct autumn : pegtl::sor<some_word<'f', 'a', 'l', 'l'>, some_word<'a', 'u', 't', 'u', 'm', 'n'>> {
-};
-struct winter : some_word<'w', 'i', 'n', 't', 'e', 'r'> {};
+struct spring : pegtl::sor<some_word<'s', 'p', 'r', 'i', 'n', 'g'>, local<Local::spring>> {};
+struct summer : pegtl::sor<some_word<'s', 'u', 'm', 'm', 'e', 'r'>, local<Local::summer>> {};
+struct autumn : pegtl::sor<some_word<'f', 'a', 'l', 'l'>, some_word<'a', 'u', 't', 'u', 'm', 'n'>,
+                           local<Local::autumn>> {};
+struct winter : pegtl::sor<some_word<'w', 'i', 'n', 't', 'e', 'r'>, local<Local::winter>> {};
 struct season : pegtl::sor<spring, summer, autumn, winter> {};
 struct term : pegtl::sor<word<'s', 'e', 'm', 'e', 's', 't', 'e', 'r'>, word<'t', 'e', 'r', 'm'>,
                          word<'q', 'u', 'a', 'r', 't', 'e', 'r'>> {}; // `Fall Semester 2024`
@@ -69,17 +91,17 @@ struct present
                  word<'c', 'u', 'r', 'r', 'e', 'n', 't'>, word<'n', 'o', 'w'>,
                  pegtl::seq<word<'i', 'n'>, pegtl::plus<blank>,
                             word<'p', 'r', 'o', 'g', 'r', 'e', 's', 's'>>,
-                 word<'t', 'o', 'd', 'a', 'y'>> {};
+                 word<'t', 'o', 'd', 'a', 'y'>, local<Local::present>> {};
 
 struct expected_word
-    : pegtl::seq<
-          pegtl::sor<word<'e', 'x', 'p', 'e', 'c', 't', 'e', 'd'>,
-                     word<'a', 'n', 't', 'i', 'c', 'i', 'p', 'a', 't', 'e', 'd'>,
-                     word<'p', 'r', 'o', 'j', 'e', 'c', 't', 'e', 'd'>,
-                     word<'p', 'l', 'a', 'n', 'n', 'e', 'd'>,
-                     word<'g', 'r', 'a', 'd', 'u', 'a', 't', 'i', 'n', 'g'>, word<'e', 'x', 'p'>>,
-          pegtl::opt<pegtl::one<'.', ':'>>,
-          pegtl::opt<blanks, word<'g', 'r', 'a', 'd', 'u', 'a', 't', 'i', 'o', 'n'>>> {};
+    : pegtl::seq<pegtl::sor<word<'e', 'x', 'p', 'e', 'c', 't', 'e', 'd'>,
+                            word<'a', 'n', 't', 'i', 'c', 'i', 'p', 'a', 't', 'e', 'd'>,
+                            word<'p', 'r', 'o', 'j', 'e', 'c', 't', 'e', 'd'>,
+                            word<'p', 'l', 'a', 'n', 'n', 'e', 'd'>,
+                            word<'g', 'r', 'a', 'd', 'u', 'a', 't', 'i', 'n', 'g'>,
+                            word<'e', 'x', 'p'>, local<Local::expected>>,
+                 pegtl::opt<pegtl::one<'.', ':'>>,
+                 pegtl::opt<blanks, word<'g', 'r', 'a', 'd', 'u', 'a', 't', 'i', 'o', 'n'>>> {};
 struct expected
     : pegtl::sor<expected_word,
                  pegtl::seq<pegtl::one<'('>, blanks, expected_word, blanks, pegtl::one<')'>>> {};
@@ -92,7 +114,8 @@ struct short_year : pegtl::seq<apostrophe, two_figures> {}; // `'26`
 struct month : pegtl::seq<pegtl::rep_min_max<1, 2, pegtl::digit>, figures_end> {};
 struct iso_month : month {};
 struct day : pegtl::seq<pegtl::rep_min_max<1, 2, pegtl::digit>, figures_end> {};
-struct ordinal : pegtl::sor<word<'s', 't'>, word<'n', 'd'>, word<'r', 'd'>, word<'t', 'h'>> {};
+struct ordinal : pegtl::sor<word<'s', 't'>, word<'n', 'd'>, word<'r', 'd'>, word<'t', 'h'>,
+                            word<'e', 'r'>, pegtl::one<'.'>> {};
 struct named_day : pegtl::seq<day, pegtl::opt<ordinal>> {};
 struct wrong_year : pegtl::plus<pegtl::digit> {};
 struct any_year : pegtl::sor<year, short_year, wrong_year> {};
@@ -130,10 +153,10 @@ struct dash : pegtl::sor<pegtl::two<'-'>, hyphen, pegtl::one<'~'>,
 };
 struct until : pegtl::sor<word<'u', 'n', 't', 'i', 'l'>, word<'t', 'i', 'l', 'l'>> {};
 struct to : pegtl::sor<word<'t', 'o'>, word<'t', 'h', 'r', 'o', 'u', 'g', 'h'>,
-                       word<'t', 'h', 'r', 'u'>, until> {};
+                       word<'t', 'h', 'r', 'u'>, until, local<Local::to>> {};
 struct separator : pegtl::sor<dash, to> {};
 struct between : pegtl::seq<blanks, separator, blanks> {};
-struct from : pegtl::seq<word<'f', 'r', 'o', 'm'>, blanks> {};
+struct from : pegtl::seq<pegtl::sor<word<'f', 'r', 'o', 'm'>, local<Local::since>>, blanks> {};
 struct since : pegtl::sor<pegtl::seq<word<'s', 'i', 'n', 'c', 'e'>, blanks>, from> {};
 
 // Ranges. `2023-24` is two years, as 24 is no month; so is `2011–12`, as a month has a hyphen.

@@ -54,7 +54,8 @@ inline Result try_compose(const std::string& markup, const std::string& theme = 
     Result result;
     const auto file = sources.add("test.resume", markup, result.diagnostics);
     REQUIRE(file);
-    const auto resume = model::build_resume(sources, *file, result.diagnostics);
+    const auto resume =
+        model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", result.diagnostics);
     std::string faults;
     for (const Diagnostic& fault : result.diagnostics.all())
         faults += format(fault, sources) + '\n';

@@ -3,6 +3,7 @@
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/contact_forms.hpp"
 #include "compiler/advice/lists.hpp"
+#include "compiler/advice/other_languages.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
@@ -120,6 +121,7 @@ void school_email(const ProofContext& context, std::vector<Finding>& findings) {
 void phone_form(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Field* field : contacts(context, trade::FieldName::phone)) {
         const std::string number = plain_in(field);
+        if (!is_american(context.resume) && is_national_phone(number)) continue;
         if (const auto fault = phone_fault(number))
             report<messages::wrong_phone>(findings, field->place, in_quotes(number), *fault);
     }

@@ -343,6 +343,14 @@ std::optional<std::string> phone_fault(std::string_view typed) {
     return fill<messages::undialled>(figures_wrong(number));
 }
 
+// A plan has 8 to 12 figures within its country (E.164 allows 15 with the country's own).
+bool is_national_phone(std::string_view number) {
+    constexpr std::size_t least = 8, most = 12;
+    const std::size_t figures = only(is_figure, number).size();
+    return number.find_first_not_of("0123456789()-./ ") == std::string_view::npos &&
+           figures >= least && figures <= most;
+}
+
 std::string phone_pattern(std::string_view number) {
     std::string pattern;
     for (char c : without_extension(number)) {

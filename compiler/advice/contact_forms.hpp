@@ -22,6 +22,9 @@ std::optional<std::string> unprofessional_part(std::string_view address, std::st
 // before a colon, or in parentheses behind it, are no part of it.
 std::optional<std::string> phone_fault(std::string_view typed);
 // Figures as `0`, without the extension: numbers of one notation have one pattern.
+// As it may be dialled within another country than the United States: 020 7946 0958.
+bool is_national_phone(std::string_view number);
+
 std::string phone_pattern(std::string_view number);
 struct PhoneAt {
     std::size_t offset = 0, length = 0;

@@ -47,8 +47,10 @@ void dates_missing(const ProofContext& context, std::vector<Finding>& findings) 
 void end_before_start(const ProofContext& context, std::vector<Finding>& findings) {
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         if (!ends_before_start(range)) return;
-        const std::string start = spelled(*range.start, trade::DateForm::short_month);
-        const std::string end = spelled(*range.end, trade::DateForm::short_month);
+        const std::string start =
+            spelled(*range.start, trade::DateForm::short_month, context.resume.words.dates);
+        const std::string end =
+            spelled(*range.end, trade::DateForm::short_month, context.resume.words.dates);
         if (!range.one_year) {
             report<messages::ends_before_start>(findings, field.place, end, start);
             return;
@@ -57,8 +59,8 @@ void end_before_start(const ProofContext& context, std::vector<Finding>& finding
         --year_before.year;
         report<messages::one_year_for_two>(findings, field.place, in_quotes(range.typed), start,
                                            end)
-            .suggestion =
-            fill<messages::give_both_years>(spelled(year_before, trade::DateForm::short_month));
+            .suggestion = fill<messages::give_both_years>(
+            spelled(year_before, trade::DateForm::short_month, context.resume.words.dates));
     });
 }
 
@@ -181,9 +183,11 @@ void date_forms(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Spelled& each : all) {
         if (each.is_all(form)) continue;
         odd.push_back(each.place);
-        std::ranges::move(respellings(*each.range, form), std::back_inserter(edits));
+        std::ranges::move(respellings(*each.range, form, context.resume.words.dates),
+                          std::back_inserter(edits));
     }
-    const std::string usual = spelled(model::Date{2026, 6, std::nullopt, std::nullopt}, form);
+    const std::string usual =
+        spelled(model::Date{2026, 6, std::nullopt, std::nullopt}, form, context.resume.words.dates);
     const std::string lines = lines_listed(odd);
     Finding& finding =
         odd.size() == 1 ? report<messages::date_form_of_one>(findings, odd.front(), lines, usual)

@@ -9,10 +9,13 @@
 
 namespace quoin::advice {
 
-std::string spelled(const model::Date& date, trade::DateForm form); // with a plain space
+// With plain spaces, in the words of the résumé's language.
+std::string spelled(const model::Date& date, trade::DateForm form,
+                    const page_words::DateWords& words);
 
 // What brings every date to `form`; none if that is how they stand, or if they would then mean
 // other dates.
-std::vector<Edit> respellings(const model::DateRange& range, trade::DateForm form);
+std::vector<Edit> respellings(const model::DateRange& range, trade::DateForm form,
+                              const page_words::DateWords& words);
 
 }

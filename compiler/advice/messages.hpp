@@ -286,6 +286,7 @@ inline constexpr FindingRow doubled_word{"'{} {}' has one word twice", "take one
 // --- spelling
 
 inline constexpr FindingRow misspelt{"{} is not in the dictionary of US English"};
+inline constexpr FindingRow misspelt_elsewhere{"{} is not in the dictionary of {}"};
 inline constexpr Message near_words = "{}? If it is right as it is, add it to 'words'";
 inline constexpr FindingRow word_slip{"{} is a slip here for {}"};
 inline constexpr Message write_word = "write {}";
@@ -349,6 +350,16 @@ inline constexpr FindingRow public_repository{
     "git tracks this file and sends it to {}; if the repository is public, everybody can read this "
     "{}",
     "keep the repository private, and mind that its history keeps what was taken out"};
+
+// --- what is passed over in another language
+
+inline constexpr Message no_wording =
+    "in {} what the words say is not read: wording, degrees, places and titles of sections are for "
+    "a reader of that language to judge";
+inline constexpr Message no_dictionary =
+    "in {} spelling is not looked at: its dictionary is not installed (Debian's package {})";
+inline constexpr Message no_known_dictionary =
+    "in {} spelling is not looked at: quoin knows of no dictionary";
 
 // --- what is set aside
 

@@ -2,6 +2,7 @@
 #include "compiler/advice/proof.hpp"
 
 #include "compiler/advice/one_cause.hpp"
+#include "compiler/advice/other_languages.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/message.hpp"
 
@@ -63,7 +64,9 @@ bool looks_at_page(const Check& check) {
 
 std::vector<Finding> run_all(const ProofContext& context) {
     std::vector<Finding> findings;
+    const bool english = is_english(context.resume);
     for (const Check* check : all_checks()) {
+        if (!english && !reads_any_language(check->name)) continue;
         const std::size_t before = findings.size();
         check->run(context, findings);
         for (std::size_t i = before; i < findings.size(); ++i)
@@ -140,8 +143,9 @@ Proof run_proof(const ProofContext& context) {
         proof.set_aside.push_back({std::move(finding), found->second});
     }
     for (const auto& [name, acceptance] : accepted) {
-        const bool silent =
-            !context.everything || (!context.typeset && looks_at_page(*find_check(name)));
+        const bool silent = !context.everything ||
+                            (!is_english(context.resume) && !reads_any_language(name)) ||
+                            (!context.typeset && looks_at_page(*find_check(name)));
         if (!used.contains(name) && !silent)
             report<messages::idle_acceptance>(proof.findings, acceptance->place, in_quotes(name))
                 .check = idle_name;

@@ -4,10 +4,13 @@
 
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/consistency.hpp"
+#include "compiler/advice/installed_dictionary.hpp"
 #include "compiler/advice/lists.hpp"
+#include "compiler/advice/other_languages.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/suggest.hpp"
 #include "compiler/english/spelling.hpp"
 
 #include <algorithm>
@@ -36,11 +39,6 @@ void KnownWords::add(std::string_view phrase) {
     for (const WordAt& word : words_in(phrase))
         words_.insert(lower_case(word.word));
     words_.insert(lower_case(phrase));
-}
-
-bool is_judged(const model::Resume& resume) {
-    const std::string language = lower_case(*resume.settings.language);
-    return language == "en" || language == "en-us";
 }
 
 bool is_spelled(const TextInResume& part) {
@@ -109,9 +107,10 @@ bool is_in_foreign_phrase(const std::vector<WordAt>& words, std::size_t i,
     return false;
 }
 
-// Words of a text that is no link, without those in links, addresses and italics.
+// Words of a text that is no link, without those in links, addresses, italics and, beside the
+// English of `language`, phrases in another.
 std::vector<SpelledWord> words_to_check(const model::Text& text, bool bullet,
-                                        const english::Language& language) {
+                                        const english::Language* language) {
     std::vector<SpelledWord> words;
     std::size_t begin = 0;
     std::string plain = text.plain();
@@ -126,7 +125,7 @@ std::vector<SpelledWord> words_to_check(const model::Text& text, bool bullet,
     for (std::size_t i = 0; i < all.size(); ++i) {
         const WordAt& word = all[i];
         if (passed[word.offset] || has_digit(word.word) || is_address(plain, word)) continue;
-        if (is_in_foreign_phrase(all, i, language)) continue;
+        if (language && is_in_foreign_phrase(all, i, *language)) continue;
         words.push_back({straight(word.word), word.offset, bullet && word.offset == 0});
     }
     return words;
@@ -231,20 +230,54 @@ void check_parts(const SpelledWord& spelled, const model::Text& text, const Know
     }
 }
 
-void spelling(const ProofContext& context, std::vector<Finding>& findings) {
-    if (!is_judged(context.resume)) return;
-    const KnownWords known(context.resume);
+// Each word that is spelled in the résumé, once.
+template<typename Check>
+void each_word(const ProofContext& context, const english::Language* language,
+               const std::vector<Finding>& findings, const Check& check) {
     constexpr std::size_t most = 100; // of more words the language is another
     std::set<std::string> seen;
     const std::size_t before = findings.size();
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!is_spelled(part)) return;
         for (const SpelledWord& word :
-             words_to_check(part.text, part.bullet != nullptr, context.language)) {
+             words_to_check(part.text, part.bullet != nullptr, language)) {
             if (findings.size() - before >= most || seen.size() >= 50 * most) return;
-            if (!seen.insert(word.word).second) continue;
-            check_parts(word, part.text, known, context.language, findings);
+            if (seen.insert(word.word).second) check(word, part.text);
         }
+    });
+}
+
+// Of a word that some dictionary of another language lacks, only what is surely a slip is told: in
+// small letters, and a letter or two from a word that it has.
+void check_elsewhere(const SpelledWord& spelled, const model::Text& text, const KnownWords& known,
+                     const InstalledDictionary& dictionary, std::string_view language,
+                     std::vector<Finding>& findings) {
+    constexpr std::size_t shortest = 4;
+    std::string word = spelled.word; // without what is elided before it: l'enquête
+    if (const auto at = word.rfind('\''); at != std::string::npos && !known.holds(word))
+        word = dictionary.right(word) ? word : word.substr(at + 1);
+    if (word.size() < shortest || known.holds(word) || dictionary.right(word)) return;
+    if (has_capital(word) && !spelled.opens) return;
+    const auto near = dictionary.near(word);
+    const std::vector<std::string_view> candidates(near.begin(), near.end());
+    if (!nearest(word, candidates)) return;
+    report<messages::misspelt_elsewhere>(findings, text.place(spelled.offset, spelled.word.size()),
+                                         in_quotes(word), in_quotes(language))
+        .suggestion = suggestions(near);
+}
+
+void spelling(const ProofContext& context, std::vector<Finding>& findings) {
+    const KnownWords known(context.resume);
+    if (is_american(context.resume))
+        return each_word(context, &context.language, findings,
+                         [&](const SpelledWord& word, const model::Text& text) {
+                             check_parts(word, text, known, context.language, findings);
+                         });
+    const auto installed = installed_dictionary(context.resume);
+    if (!installed) return;
+    const InstalledDictionary dictionary(*installed);
+    each_word(context, nullptr, findings, [&](const SpelledWord& word, const model::Text& text) {
+        check_elsewhere(word, text, known, dictionary, *context.resume.settings.language, findings);
     });
 }
 

@@ -23,8 +23,6 @@ private:
     std::unordered_set<std::string> words_;
 };
 
-// The dictionary of another English may not be there, and other languages are not judged.
-bool is_judged(const model::Resume& resume);
 bool is_spelled(const TextInResume& part);   // worded by the writer, no name or contact
 std::string straight(std::string_view text); // with ' for typographic apostrophes
 

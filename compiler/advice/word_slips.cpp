@@ -1,4 +1,5 @@
 // Slips that are words of their own, as english/word_slips.hpp finds them.
+#include "compiler/advice/other_languages.hpp"
 #include "compiler/advice/spelling_checks.hpp"
 
 #include "compiler/base/message.hpp"
@@ -39,7 +40,7 @@ void report_slip(const english::WordSlip& slip, const TextInResume& part, std::s
 }
 
 void word_slips(const ProofContext& context, std::vector<Finding>& findings) {
-    if (!is_judged(context.resume)) return;
+    if (!is_american(context.resume)) return;
     const KnownWords known(context.resume);
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!is_spelled(part)) return;

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
+#include <memory>
 
 namespace quoin {
 
@@ -93,6 +95,18 @@ bool is_letter(char32_t code) {
     default:
         return false;
     }
+}
+
+std::string folded(std::string_view text) {
+    utf8proc_uint8_t* made = nullptr;
+    const auto length =
+        utf8proc_map(reinterpret_cast<const utf8proc_uint8_t*>(text.data()),
+                     static_cast<utf8proc_ssize_t>(text.size()), &made,
+                     static_cast<utf8proc_option_t>(UTF8PROC_STABLE | UTF8PROC_DECOMPOSE |
+                                                    UTF8PROC_STRIPMARK | UTF8PROC_CASEFOLD));
+    const std::unique_ptr<utf8proc_uint8_t, decltype(&std::free)> owner(made, std::free);
+    if (length < 0) return std::string(text);
+    return {made, made + length};
 }
 
 int terminal_columns(char32_t code) {

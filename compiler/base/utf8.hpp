@@ -36,6 +36,10 @@ std::size_t characters_in(std::string_view text); // likewise
 
 bool is_letter(char32_t code); // of any script
 
+// In small letters without accents, for comparing (Unicode case folding; nonspacing marks left
+// out).
+std::string folded(std::string_view text);
+
 int terminal_columns(char32_t code); // 0 for combining marks, 2 for wide characters
 
 }

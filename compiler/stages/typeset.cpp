@@ -87,8 +87,10 @@ std::optional<Arranged> in_best_way(const model::Resume& resume, const theme::Th
 }
 
 std::optional<model::Resume> selected_resume(Sources& sources, std::uint32_t file,
-                                             const Choices& choices, Diagnostics& diagnostics) {
-    auto resume = model::build_resume(sources, file, diagnostics);
+                                             const Choices& choices,
+                                             const std::filesystem::path& folder,
+                                             Diagnostics& diagnostics) {
+    auto resume = model::build_resume(sources, file, folder / "themes" / "words", diagnostics);
     if (!resume) return std::nullopt;
     warn_of_unused_tags(*resume, choices, file, diagnostics);
     if (choices.paper) resume->settings.paper.value = *choices.paper;
@@ -109,7 +111,7 @@ std::optional<Typeset> typeset_selected(model::Resume resume, Sources& sources, 
 std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,
                                const std::filesystem::path& folder, fonts::Fonts& fonts,
                                Diagnostics& diagnostics) {
-    auto resume = selected_resume(sources, file, choices, diagnostics);
+    auto resume = selected_resume(sources, file, choices, folder, diagnostics);
     if (!resume) return std::nullopt;
     return typeset_selected(std::move(*resume), sources, file, choices, folder, fonts, diagnostics);
 }

@@ -34,15 +34,18 @@ struct Typeset {
 };
 
 // The first half of the way, as far as the model: what the tags asked for leave of the résumé.
+// `folder` is data_folder().
 std::optional<model::Resume> selected_resume(Sources& sources, std::uint32_t file,
-                                             const Choices& choices, Diagnostics& diagnostics);
+                                             const Choices& choices,
+                                             const std::filesystem::path& folder,
+                                             Diagnostics& diagnostics);
 
 // The second half, from there to the page.
 std::optional<Typeset> typeset_selected(model::Resume resume, Sources& sources, std::uint32_t file,
                                         const Choices& choices, const std::filesystem::path& folder,
                                         fonts::Fonts& fonts, Diagnostics& diagnostics);
 
-// All of it. `folder` is data_folder(). None if there was an error; every error is reported.
+// All of it. None if there was an error; every error is reported.
 std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,
                                const std::filesystem::path& folder, fonts::Fonts& fonts,
                                Diagnostics& diagnostics);

@@ -23,7 +23,9 @@ const Page& page() {
         const auto file = made->sources.read(std::filesystem::path(QUOIN_SOURCE_FOLDER) /
                                                  "samples/career-change.resume",
                                              diagnostics);
-        made->resume = quoin::model::build_resume(made->sources, *file, diagnostics).value();
+        made->resume = quoin::model::build_resume(made->sources, *file,
+                                                  QUOIN_DATA_FOLDER "/themes/words", diagnostics)
+                           .value();
         return made;
     }();
     return *one;

@@ -30,7 +30,7 @@ std::optional<model::Resume> resume_of(Sources& sources, std::string bytes) {
     Diagnostics diagnostics;
     const auto file = sources.add("fuzz.resume", std::move(bytes), diagnostics);
     if (!file) return std::nullopt;
-    return model::build_resume(sources, *file, diagnostics);
+    return model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
 }
 
 bool read(Read& out, std::string bytes) {

@@ -6,6 +6,7 @@
 #include "compiler/advice/degree_names.hpp"
 #include "compiler/advice/gpa.hpp"
 #include "tests/advice/proofread.hpp"
+#include "tests/english_dates.hpp"
 
 #include <charconv>
 #include <sstream>
@@ -227,7 +228,7 @@ TEST_CASE("date spelling: the forms a value is written in, and its other forms")
             date.place.column = static_cast<std::uint32_t>(date.offset + 1);
             date.place.length = static_cast<std::uint32_t>(date.length);
         }
-        const auto changes = respellings(range, c.form);
+        const auto changes = respellings(range, c.form, english_dates());
         for (auto change = changes.rbegin(); change != changes.rend(); ++change)
             text.replace(change->place.column - 1, change->place.length, change->replacement);
         CHECK(text == (*c.after == '\0' ? c.text : c.after));

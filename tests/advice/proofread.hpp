@@ -85,7 +85,8 @@ inline std::unique_ptr<ProofOf> proof_of(const std::string& text, const HowRead&
     REQUIRE(file);
     stages::Choices choices;
     choices.tags = reading.tags;
-    one->resume = selected_resume(one->sources, *file, choices, one->diagnostics);
+    one->resume =
+        selected_resume(one->sources, *file, choices, QUOIN_DATA_FOLDER, one->diagnostics);
     if (!one->resume)
         for (const Diagnostic& diagnostic : one->diagnostics.all())
             MESSAGE(format(diagnostic, one->sources));

@@ -24,7 +24,8 @@ std::vector<Finding> findings_in(const std::string& markup, std::string_view che
     Diagnostics diagnostics;
     const auto file = sources.add("test.resume", markup, diagnostics);
     REQUIRE(file);
-    const auto resume = model::build_resume(sources, *file, diagnostics);
+    const auto resume =
+        model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
     REQUIRE(resume);
     const auto bullets = read_bullets(*resume, language());
     const ProofContext context{sources,    *resume, nullptr, model::Date{2026, 11, {}, {}},

@@ -1,7 +1,7 @@
 """What a theme prints beside the résumé's own words: separators, captions and bullet signs.
 
 A theme file is labelled lines; a line whose value holds `{field}` is a pattern, and what stands in it
-outside of `{…}` is printed as it stands (with `[…]` for what may be missing, `*…*` and `/…/` for looks,
+outside of `{…}` is printed as it stands, and `{page-word}` as a word of `themes/words` (with `[…]` for what may be missing, `*…*` and `/…/` for looks,
 and `\\` before a character that is meant itself).
 """
 
@@ -16,6 +16,15 @@ HOUSE_THEME = "turnstone"
 BETWEEN_ITEMS = {";", ","}
 
 
+WORDS = dict(line.split(": ", 1) for line in (THEMES / "words" / "en").read_text(encoding="utf-8").splitlines()
+             if ": " in line and not line.startswith("#"))
+
+
+def worded(pattern):
+    """With what the page says by itself: '{page-word} {page}' gives 'page {page}'."""
+    return re.sub(r"\{([a-z]+)-word\}", lambda m: WORDS[m.group(1)], pattern)
+
+
 def theme_path(source):
     """The theme file that a résumé asks for."""
     found = re.search(r"^theme:\s*(\S.*?)\s*$", source.read_text(encoding="utf-8"), re.M | re.I)
@@ -28,7 +37,7 @@ def theme_path(source):
 def literals(pattern):
     """The printed stretches of a pattern, in order: '*{role}*[, {place}]' gives [', ']."""
     kept = []
-    pattern = re.sub(r"\\(.)", lambda m: kept.append(m.group(1)) or chr(0xE000 + len(kept) - 1), pattern)
+    pattern = re.sub(r"\\(.)", lambda m: kept.append(m.group(1)) or chr(0xE000 + len(kept) - 1), worded(pattern))
     stretches = re.split(r"\{[^}]*\}|[\[\]]", re.sub(r"[*/]", "", pattern))
     return [re.sub("[\ue000-\uf8ff]", lambda m: kept[ord(m.group()) - 0xE000], s) for s in stretches if s]
 
@@ -50,7 +59,7 @@ class ThemeLiterals:
                 for stretch in literals(value):
                     self.fragments.update(normalise(stretch).split())
                 if label == "running-head":
-                    self.head = re.findall(r"\{([^}]*)\}", value)
+                    self.head = re.findall(r"\{([^}]*)\}", worded(value))
 
     def inherited(self, path):
         """The lines of the theme that this one is based on, and its own after them."""

@@ -40,7 +40,9 @@ struct SourceReading {
     std::optional<model::Resume> resume;
 
     void build() {
-        if (file) resume = model::build_resume(sources, *file, diagnostics);
+        if (file)
+            resume = model::build_resume(sources, *file, data_folder() / "themes" / "words",
+                                         diagnostics);
     }
     std::pair<std::size_t, std::size_t> faults() const { // what weighs more first
         return {diagnostics.count(Severity::error), diagnostics.count(Severity::warning)};

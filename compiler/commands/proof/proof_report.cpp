@@ -1,6 +1,8 @@
 // Proofreading one input, and what all printed forms share.
 #include "compiler/commands/proof/proof_report.hpp"
 
+#include "compiler/advice/other_languages.hpp"
+
 namespace quoin::commands {
 
 std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Choices& choices,
@@ -10,7 +12,8 @@ std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Cho
     one->file = input == "-" ? one->sources.read_standard_input(one->diagnostics)
                              : one->sources.read(input, one->diagnostics);
     if (one->file)
-        one->resume = selected_resume(one->sources, *one->file, choices, one->diagnostics);
+        one->resume =
+            selected_resume(one->sources, *one->file, choices, tools.data, one->diagnostics);
     if (one->resume) {
         one->typeset = typeset_selected(*one->resume, one->sources, *one->file, choices, tools.data,
                                         tools.fonts, one->diagnostics);
@@ -25,6 +28,8 @@ std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Cho
             .read_on = tools.read_on,
             .everything = choices.tags.empty()};
         one->proof = run_proof(context);
+        for (std::string& said : advice::passed_over(*one->resume))
+            one->diagnostics.note(one->resume->settings.language.place, std::move(said));
     }
     one->diagnostics.sort();
     return one;

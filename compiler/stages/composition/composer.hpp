@@ -55,7 +55,7 @@ private:
     std::uint32_t add_icon(const std::string& name, const theme::Style& style);
     std::string link_contents(const std::string& uri, const std::string& words) const;
     double size_of(theme::StyleName style) const;
-    DatesAs dates_as() const { return {*resume_.settings.dates_as, theme_.words.dates}; }
+    DatesAs dates_as() const { return {*resume_.settings.dates_as, resume_.words}; }
 
     const model::Resume& resume_;
     const theme::Theme& theme_;

@@ -53,7 +53,7 @@ Composition Composer::run() {
         }
     }
     add_running_head();
-    out_.title = name_ + ", " + theme_.words.resume;
+    out_.title = name_ + ", " + resume_.words.resume;
     out_.author = name_;
     out_.language = *resume_.settings.language;
     return std::move(out_);

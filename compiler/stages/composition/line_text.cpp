@@ -59,7 +59,8 @@ void move_to(LineText& out, LineText&& more) {
 void drop_leading_separators(std::span<const theme::PatternPiece> pattern,
                              std::vector<TextPiece>& pieces) {
     const auto begin = std::ranges::find_if_not(pattern, [](const theme::PatternPiece& piece) {
-        return piece.kind == theme::PatternPiece::Kind::literal;
+        return piece.kind == theme::PatternPiece::Kind::literal ||
+               piece.kind == theme::PatternPiece::Kind::word;
     });
     const auto first = begin - pattern.begin();
     while (first < std::ssize(pieces) &&
@@ -114,6 +115,8 @@ private:
     bool add(std::span<const theme::PatternPiece> pieces, std::optional<std::size_t> which,
              LineText& out);
     bool add_group(const theme::PatternPiece& group, LineText& out);
+    void add_literal(const std::string& words, const model::Marks& marks, std::size_t first,
+                     LineText& out);
     std::span<const theme::PatternPiece>
     from_group(std::span<const theme::PatternPiece> pieces) const;
     bool add_field(const theme::PatternPiece& piece, std::optional<std::size_t> which,
@@ -198,21 +201,35 @@ Expander::from_group(std::span<const theme::PatternPiece> pieces) const {
     return group == pieces.end() ? pieces : std::span(group, pieces.end());
 }
 
+// One piece with the words right before it, from `first` on.
+void Expander::add_literal(const std::string& words, const model::Marks& marks, std::size_t first,
+                           LineText& out) {
+    if (out.pieces.size() > first && out.pieces.back().kind == TextPiece::Kind::literal &&
+        out.pieces.back().pattern_marks == marks) {
+        out.pieces.back().text += words;
+        return;
+    }
+    out.pieces.push_back(plain_piece(TextPiece::Kind::literal, words, pattern_place_));
+    out.pieces.back().pattern_marks = marks;
+}
+
 bool Expander::add(std::span<const theme::PatternPiece> pieces, std::optional<std::size_t> which,
                    LineText& out) {
     bool any = false;
     pieces = from_group(pieces);
+    const std::size_t first = out.pieces.size();
     for (const theme::PatternPiece& piece : pieces) {
         switch (piece.kind) {
         case theme::PatternPiece::Kind::literal:
-        case theme::PatternPiece::Kind::page: {
-            const bool page = piece.kind == theme::PatternPiece::Kind::page;
-            auto text = plain_piece(page ? TextPiece::Kind::page : TextPiece::Kind::literal,
-                                    page ? "0123456789" : piece.literal, pattern_place_);
-            text.pattern_marks = piece.marks;
-            out.pieces.push_back(std::move(text));
+            add_literal(piece.literal, piece.marks, first, out);
             break;
-        }
+        case theme::PatternPiece::Kind::word:
+            add_literal(dates_as_.words.of_pattern(piece.literal), piece.marks, first, out);
+            break;
+        case theme::PatternPiece::Kind::page:
+            out.pieces.push_back(plain_piece(TextPiece::Kind::page, "0123456789", pattern_place_));
+            out.pieces.back().pattern_marks = piece.marks;
+            break;
         case theme::PatternPiece::Kind::icon:
             out.pieces.push_back(plain_piece(TextPiece::Kind::icon, "\u00A0", pattern_place_));
             out.pieces.back().icon = piece.literal;
@@ -302,7 +319,8 @@ LineText value_text(const model::Field& field, const DatesAs& dates_as) {
     } else {
         const auto& dates = std::get<model::DateRange>(field.value);
         out.pieces.push_back(plain_piece(TextPiece::Kind::value,
-                                         print(dates, dates_as.form, dates_as.words), field.place));
+                                         print(dates, dates_as.form, dates_as.words.dates),
+                                         field.place));
     }
     return out;
 }

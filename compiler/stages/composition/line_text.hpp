@@ -43,7 +43,7 @@ struct ExpandedLine {
 
 struct DatesAs {
     trade::DateForm form{};
-    const model::DateWords& words;
+    const page_words::Words& words;
 };
 
 bool has_value(const model::Field& field);

@@ -67,7 +67,7 @@ double Composer::size_of(theme::StyleName style) const {
 
 std::string Composer::link_contents(const std::string& uri, const std::string& words) const {
     const std::string whose = in_heading_ && !name_.empty() ? ' ' + name_ : std::string();
-    const theme::Words& said = theme_.words;
+    const page_words::Words& said = resume_.words;
     if (uri.starts_with("mailto:")) return said.email + whose + ": " + words;
     if (uri.starts_with("tel:")) return said.phone + whose + ": " + words;
     const std::string_view address = bare_address(uri);

@@ -80,6 +80,20 @@ void refuse_either_order(const Resume& resume, Diagnostics& diagnostics) {
         }
 }
 
+// Its line may stand below others that have dates in files they take in, so it is looked for first.
+// What is no tag at all is reported where settings are read.
+void take_words(Build& build, const syntax::Tree& tree, const std::filesystem::path& folder) {
+    Settings asked;
+    Diagnostics unheard;
+    for (const syntax::Block& block : tree.heading)
+        for (const syntax::Node& node : block)
+            if (is_label(node, "language") && !asked.language.stated())
+                read_setting(trade::SettingName::language, node, asked, unheard);
+    build.resume.words = page_words::read_words(build.sources, folder, *asked.language,
+                                                asked.language.place, build.diagnostics);
+    build.dates = LocalDates(build.resume.words.dates);
+}
+
 void settle_defaults(Settings& settings) {
     const bool longer = *settings.stage == trade::Stage::graduate_applicant ||
                         *settings.stage == trade::Stage::experienced;
@@ -88,7 +102,8 @@ void settle_defaults(Settings& settings) {
 
 }
 
-std::optional<Resume> build_resume(Sources& sources, std::uint32_t file, Diagnostics& diagnostics) {
+std::optional<Resume> build_resume(Sources& sources, std::uint32_t file,
+                                   const std::filesystem::path& words, Diagnostics& diagnostics) {
     const std::size_t errors_before = diagnostics.count(Severity::error);
     const syntax::Tree tree = syntax::parse(sources, file, diagnostics);
     const bool heading_was_read = !heading_has_fault(diagnostics, tree);
@@ -97,8 +112,9 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file, Diagnos
             diagnostics.error(Place{file, 1, 0, 0}, fill<messages::says_nothing>());
         return std::nullopt;
     }
-    Build build{sources, diagnostics, {}, {}, 0, {}};
+    Build build{sources, diagnostics, {}, {}, {}, 0, {}};
     open_first(build, file);
+    take_words(build, tree, words);
     build_heading(build, tree);
     build_sections(build, tree);
     warn_of_lone_tags(tree, diagnostics);

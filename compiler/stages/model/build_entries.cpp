@@ -33,8 +33,8 @@ std::string instead_of_bullet(trade::Holds holds, const std::string& text) {
 
 class EntryBuilder {
 public:
-    EntryBuilder(trade::Holds holds, Diagnostics& diagnostics)
-        : holds_(holds), diagnostics_(diagnostics) {}
+    EntryBuilder(trade::Holds holds, const LocalDates& dates, Diagnostics& diagnostics)
+        : holds_(holds), dates_(dates), diagnostics_(diagnostics) {}
 
     void add(const syntax::Node& node) {
         if (node.kind == syntax::Node::Kind::comment) return;
@@ -111,7 +111,7 @@ private:
 
     void add_field(const trade::Word& word, const syntax::Node& node) {
         warn_of_odd_field(node, diagnostics_);
-        auto field = read_field(word, node, diagnostics_);
+        auto field = read_field(word, node, dates_, diagnostics_);
         if (!field) {
             faulty_ = true;
             return;
@@ -194,6 +194,7 @@ private:
                                                                   "for", "include"};
 
     trade::Holds holds_;
+    const LocalDates& dates_;
     Diagnostics& diagnostics_;
     Entry entry_;
     Standing standing_;                   // of the position that is being read
@@ -207,8 +208,9 @@ private:
 
 }
 
-std::optional<Entry> build_entry(Nodes block, trade::Holds holds, Diagnostics& diagnostics) {
-    EntryBuilder builder{holds, diagnostics};
+std::optional<Entry> build_entry(Nodes block, trade::Holds holds, const LocalDates& dates,
+                                 Diagnostics& diagnostics) {
+    EntryBuilder builder{holds, dates, diagnostics};
     for (std::size_t i = 0; i < block.size(); ++i) {
         if (i + 1 < block.size() && are_range(block[i], block[i + 1])) {
             report_range(block[i], block[i + 1], holds, diagnostics);

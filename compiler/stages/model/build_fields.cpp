@@ -32,9 +32,10 @@ std::vector<Text> items(const Text& text, std::string_view separators) {
     return parts;
 }
 
-std::optional<DateRange> read_range(const syntax::Node& node, Diagnostics& diagnostics) {
+std::optional<DateRange> read_range(const syntax::Node& node, const LocalDates& dates,
+                                    Diagnostics& diagnostics) {
     const JoinedValue value{node.value};
-    auto result = read_dates(value.text());
+    auto result = read_dates(value.text(), dates);
     if (auto* range = std::get_if<DateRange>(&result)) {
         for (WrittenDate& date : range->written)
             date.place = value.place(date.offset, date.length);
@@ -47,7 +48,7 @@ std::optional<DateRange> read_range(const syntax::Node& node, Diagnostics& diagn
 
 // False after an error.
 bool read_value(trade::ValueKind kind, const syntax::Node& node, Field& field,
-                Diagnostics& diagnostics) {
+                const LocalDates& dates, Diagnostics& diagnostics) {
     switch (kind) {
     case trade::ValueKind::items:
         field.value = items(read_text(node.value, diagnostics), ";");
@@ -56,7 +57,7 @@ bool read_value(trade::ValueKind kind, const syntax::Node& node, Field& field,
         field.value = items(read_text(node.value, diagnostics), ";,");
         break;
     case trade::ValueKind::dates: {
-        const auto range = read_range(node, diagnostics);
+        const auto range = read_range(node, dates, diagnostics);
         if (!range) return false;
         field.value = *range;
         break;
@@ -80,13 +81,13 @@ bool read_value(trade::ValueKind kind, const syntax::Node& node, Field& field,
 }
 
 std::optional<Field> read(trade::FieldName name, trade::ValueKind kind, const syntax::Node& node,
-                          Diagnostics& diagnostics) {
+                          const LocalDates& dates, Diagnostics& diagnostics) {
     Field field;
     field.name = name;
     field.tags = read_tags(node.tags);
     field.label_place = node.label.place;
     field.place = node.value.place();
-    if (!read_value(kind, node, field, diagnostics)) return std::nullopt;
+    if (!read_value(kind, node, field, dates, diagnostics)) return std::nullopt;
     const auto* parts = std::get_if<std::vector<Text>>(&field.value);
     if (parts && parts->empty()) {
         diagnostics.error(field.place, fill<messages::no_items>(in_quotes(node.label.text)));
@@ -117,12 +118,12 @@ Tags read_tags(const std::vector<syntax::TagMark>& marks) {
 }
 
 std::optional<Field> read_field(const trade::Word& word, const syntax::Node& node,
-                                Diagnostics& diagnostics) {
-    return read(std::get<trade::FieldName>(word.means), word.value, node, diagnostics);
+                                const LocalDates& dates, Diagnostics& diagnostics) {
+    return read(std::get<trade::FieldName>(word.means), word.value, node, dates, diagnostics);
 }
 
 std::optional<Field> read_group(const syntax::Node& node, Diagnostics& diagnostics) {
-    auto field = read(trade::FieldName::group, trade::ValueKind::group, node, diagnostics);
+    auto field = read(trade::FieldName::group, trade::ValueKind::group, node, {}, diagnostics);
     if (field)
         field->label = read_plain(syntax::Value{{syntax::Slice{node.spelled, node.label.place}}});
     return field;

@@ -33,7 +33,7 @@ void report_misplaced(const syntax::Node& node, const trade::Word* word, Diagnos
 
 void add_contact(const trade::Word& word, const syntax::Node& node, Build& build) {
     warn_of_odd_field(node, build.diagnostics);
-    auto field = read_field(word, node, build.diagnostics);
+    auto field = read_field(word, node, build.dates, build.diagnostics);
     if (!field) return;
     if (build.contact.add(word, field->tags, node, fill<messages::keep_one_contact>(),
                           build.diagnostics))

@@ -93,8 +93,8 @@ void report_untold(const Section& section, Diagnostics& diagnostics) {
                                          listed(trade::names_of<trade::Holds>())));
 }
 
-void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, const Sources& sources,
-                 Diagnostics& diagnostics) {
+void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, const Build& build) {
+    Diagnostics& diagnostics = build.diagnostics;
     Section& section = opening.section;
     if (opening.faulty) return; // how its lines are to be read is not known
     if (!opening.stated) {
@@ -102,8 +102,9 @@ void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, const S
         if (!kind) return report_untold(section, diagnostics);
         section.holds = *kind;
     }
-    for (const syntax::Block& block : settled_blocks(blocks, section.holds, sources, diagnostics))
-        if (auto entry = build_entry(block, section.holds, diagnostics))
+    for (const syntax::Block& block :
+         settled_blocks(blocks, section.holds, build.sources, diagnostics))
+        if (auto entry = build_entry(block, section.holds, build.dates, diagnostics))
             section.entries.push_back(*std::move(entry));
 }
 
@@ -132,7 +133,7 @@ void build_section(Build& build, const syntax::SectionTree& tree) {
         blocks.front() = read_first_lines(blocks.front(), opening, build.diagnostics);
     const std::span<const Nodes> all{blocks};
     const std::size_t own = own_blocks(all);
-    add_entries(opening, all.first(own), build.sources, build.diagnostics);
+    add_entries(opening, all.first(own), build);
     build.resume.sections.push_back(std::move(opening.section));
     take_in_all(build, all.subspan(own));
 }

@@ -48,6 +48,7 @@ struct Build {
     Sources& sources;
     Diagnostics& diagnostics;
     Resume resume;
+    LocalDates dates; // of its language
     std::vector<OpenFile> open;
     std::size_t included = 0;
     Standing contact;
@@ -68,14 +69,15 @@ void read_setting(trade::SettingName name, const syntax::Node& node, Settings& s
 
 // build_fields.cpp. None after an error that leaves nothing to keep.
 std::optional<Field> read_field(const trade::Word& word, const syntax::Node& node,
-                                Diagnostics& diagnostics);
+                                const LocalDates& dates, Diagnostics& diagnostics);
 std::optional<Field> read_group(const syntax::Node& node, Diagnostics& diagnostics);
 Tags read_tags(const std::vector<syntax::TagMark>& marks);
 std::optional<Tags> read_tags_line(const syntax::Node& node, Diagnostics& diagnostics); // `for:`
 void refuse_tags(const syntax::Node& node, Diagnostics& diagnostics);
 
 // build_entries.cpp: one block of a section; none if it holds only comments.
-std::optional<Entry> build_entry(Nodes block, trade::Holds holds, Diagnostics& diagnostics);
+std::optional<Entry> build_entry(Nodes block, trade::Holds holds, const LocalDates& dates,
+                                 Diagnostics& diagnostics);
 
 // build_sections.cpp
 void build_sections(Build& build, const syntax::Tree& tree);

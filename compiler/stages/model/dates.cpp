@@ -1,6 +1,7 @@
 // Dates as the model has them: in EDTF, in print, and in months for ordering.
 #include "compiler/stages/model/dates.hpp"
 
+#include "compiler/base/utf8.hpp"
 #include "compiler/trade/months.hpp"
 
 #include <fmt/format.h>
@@ -10,19 +11,34 @@ namespace {
 
 constexpr int months_of_season = 3;
 
-std::string print_date(const Date& date, trade::DateForm form, const DateWords& words) {
-    const auto named = [&](const auto& names, int number) {
-        return names.at(static_cast<std::size_t>(number)) + fmt::format("\u00A0{:04}", date.year);
+// `{month}` and `{year}` put into a form, with no-break spaces.
+std::string in_form(std::string_view form, std::string_view month, std::string_view year) {
+    std::string text(form);
+    const auto put = [&](std::string_view what, std::string_view value) {
+        if (const auto at = text.find(what); at != std::string::npos)
+            text.replace(at, what.size(), value);
+    };
+    put("{month}", month);
+    put("{year}", year);
+    for (std::size_t at = text.find(' '); at != std::string::npos; at = text.find(' ', at))
+        text.replace(at, 1, no_break_space);
+    return text;
+}
+
+std::string print_date(const Date& date, trade::DateForm form, const page_words::DateWords& words) {
+    const auto named = [&](std::string_view as, const auto& names, int number) {
+        return in_form(as, names.at(static_cast<std::size_t>(number)),
+                       fmt::format("{:04}", date.year));
     };
     if (date.season)
-        return named(words.seasons,
+        return named(words.short_date, words.seasons,
                      static_cast<int>(*date.season) - static_cast<int>(Season::spring));
     if (!date.month) return edtf(date);
     switch (form) {
     case trade::DateForm::short_month:
-        return named(words.short_months, *date.month - 1);
+        return named(words.short_date, words.short_months, *date.month - 1);
     case trade::DateForm::long_month:
-        return named(words.months, *date.month - 1);
+        return named(words.long_date, words.months, *date.month - 1);
     case trade::DateForm::month_slash_year:
         return fmt::format("{:02}/{:04}", *date.month, date.year);
     case trade::DateForm::year_month:
@@ -46,7 +62,8 @@ std::string edtf(const DateRange& range) {
     return range.start ? edtf(*range.start) + "/" + end : end;
 }
 
-std::string print(const DateRange& range, trade::DateForm form, const DateWords& words) {
+std::string print(const DateRange& range, trade::DateForm form,
+                  const page_words::DateWords& words) {
     std::string text;
     for (const DateRange& spell : range.spells)
         text += (text.empty() ? "" : ", ") + print(spell, form, words);

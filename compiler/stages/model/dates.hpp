@@ -3,10 +3,11 @@
 #pragma once
 
 #include "compiler/base/place.hpp"
+#include "compiler/stages/model/local_dates.hpp"
+#include "compiler/stages/page_words/words.hpp"
 #include "compiler/trade/kinds.hpp"
 #include "compiler/trade/months.hpp"
 
-#include <array>
 #include <compare>
 #include <optional>
 #include <string>
@@ -63,19 +64,15 @@ struct DateFault {
     std::string text; // what was found and what was expected
 };
 
-std::variant<DateRange, DateFault> read_dates(std::string_view text);
+// In English, and with the words of another language.
+std::variant<DateRange, DateFault> read_dates(std::string_view text,
+                                              const LocalDates& local = LocalDates());
 
 std::string edtf(const Date& date);
 std::string edtf(const DateRange& range); // `2026-06/2026-08`, `2026-06/..`, `2026-22`
 
-struct DateWords { // in the language of a page
-    std::array<std::string, trade::months_of_year> months, short_months;
-    std::array<std::string, 4> seasons; // from spring on
-    std::string present, expected;
-};
-
 // With no-break spaces inside and an en dash between, so that a date never breaks over lines.
-std::string print(const DateRange& range, trade::DateForm form, const DateWords& words);
+std::string print(const DateRange& range, trade::DateForm form, const page_words::DateWords& words);
 
 // Months since year 0 of a date's first and last month, for ordering; a season has its three, a
 // year its twelve (winter is counted in the year it is named for: January to March).

@@ -63,12 +63,20 @@ int number(std::string_view digits) { // of four digits at most
     return value;
 }
 
-int month_of(std::string_view name) { // as the grammar has it
-    return trade::month_named(name.substr(0, 3))->month;
+// A month's name as the grammar has it: in English, or in the résumé's language.
+trade::NamedMonth month_of(std::string_view name, const LocalDates& local) {
+    const std::string_view word = name.substr(0, name.find('.'));
+    const auto english = trade::month_named(word);
+    return english ? *english : *local.month(word);
+}
+
+bool is_alike_short(const trade::NamedMonth& name, const LocalDates& local) { // May
+    const std::string_view whole = trade::month_names.at(static_cast<std::size_t>(name.month - 1));
+    return (name.whole && whole.size() == 3) || local.is_never_shortened(name.month);
 }
 
 // How a month and year are typed, if that tells of a form.
-std::optional<trade::DateForm> form_of(const DateNode& node) {
+std::optional<trade::DateForm> form_of(const DateNode& node, const LocalDates& local) {
     if (node.children.size() != 2) return std::nullopt; // there is a day, or one of them alone
     const DateNode& first = *node.children.front();
     const DateNode& second = *node.children.back();
@@ -78,11 +86,9 @@ std::optional<trade::DateForm> form_of(const DateNode& node) {
     if (first.is_type<date_rules::month>() && node.string_view()[first.string_view().size()] == '/')
         return trade::DateForm::month_slash_year;
     if (!first.is_type<date_rules::month_name>()) return std::nullopt;
-    const auto name =
-        trade::month_named(first.string_view().substr(0, first.string_view().find('.')));
-    const bool both = name && name->whole && name->month == 5; // May
-    if (!name || both) return std::nullopt;
-    return name->whole ? trade::DateForm::long_month : trade::DateForm::short_month;
+    const trade::NamedMonth name = month_of(first.string_view(), local);
+    if (is_alike_short(name, local)) return std::nullopt;
+    return name.whole ? trade::DateForm::long_month : trade::DateForm::short_month;
 }
 
 bool is_either_order(const DateNode& node, const Date& date) {
@@ -98,7 +104,7 @@ int days_of(const Date& date) {
 
 class DateReader {
 public:
-    explicit DateReader(std::string_view text) : text_(text) {}
+    DateReader(std::string_view text, const LocalDates& local) : text_(text), local_(local) {}
 
     std::variant<DateRange, DateFault> read(const DateNode& root) {
         for (const auto& node : root.children)
@@ -165,7 +171,9 @@ private:
     }
 
     void unknown_word(std::string_view word) {
-        if (const auto near = nearest(word, date_words))
+        std::vector<std::string_view> known(date_words.begin(), date_words.end());
+        known.insert(known.end(), local_.names().begin(), local_.names().end());
+        if (const auto near = nearest(word, known))
             fault<date_rules::misspelt_word>(word, in_quotes(word), in_quotes(*near));
         else
             fault<date_rules::unknown_word>(word, in_quotes(word));
@@ -188,7 +196,7 @@ private:
                  .date = part.date,
                  .form = {},
                  .place = {}});
-        if (const auto form = form_of(node))
+        if (const auto form = form_of(node, local_))
             range_.written.push_back({static_cast<std::size_t>(text.data() - text_.data()),
                                       text.size(),
                                       part.date,
@@ -213,7 +221,7 @@ private:
         if (leaf.is_type<date_rules::year>()) set_year(text, part.date);
         if (leaf.is_type<date_rules::short_year>()) set_short_year(text, part.date);
         if (leaf.is_type<date_rules::wrong_year>()) wrong_year(text);
-        if (leaf.is_type<date_rules::month_name>()) part.date.month = month_of(text);
+        if (leaf.is_type<date_rules::month_name>()) part.date.month = month_of(text, local_).month;
         if (leaf.is_type<date_rules::each>() || (is_season(leaf) && is_plural(text))) each_ = true;
         if (leaf.is_type<date_rules::spring>()) part.date.season = Season::spring;
         if (leaf.is_type<date_rules::summer>()) part.date.season = Season::summer;
@@ -287,6 +295,7 @@ private:
     }
 
     std::string_view text_;
+    const LocalDates& local_;
     std::vector<DatePart> parts_;
     DateRange range_;
     std::string_view expected_;
@@ -296,17 +305,18 @@ private:
     std::optional<DateFault> fault_;
 };
 
-std::variant<DateRange, DateFault> read_spell(std::string_view text) {
+std::variant<DateRange, DateFault> read_spell(std::string_view text, const LocalDates& local) {
     pegtl::memory_input<pegtl::tracking_mode::lazy> in(text.data(), text.data() + text.size(), "");
-    const auto root = pegtl::parse_tree::parse<date_rules::text, Kept>(in);
-    return DateReader(text).read(*root);
+    const auto root = pegtl::parse_tree::parse<date_rules::text, Kept>(in, local);
+    return DateReader(text, local).read(*root);
 }
 
 // Several spells parted by the signs; none if a piece is no date, or there is but one. A comma may
 // stand within a date: what is no date by itself is tried with what follows it.
 class Spells {
 public:
-    Spells(std::string_view text, std::string_view signs) : text_(text), signs_(signs) {}
+    Spells(std::string_view text, std::string_view signs, const LocalDates& local)
+        : text_(text), signs_(signs), local_(local) {}
 
     std::optional<DateRange> read() {
         constexpr std::size_t longest = 200; // of what one could print on a line
@@ -333,7 +343,7 @@ private:
     }
 
     bool take(std::size_t begin, std::size_t end) {
-        auto read = read_spell(text_.substr(begin, end - begin));
+        auto read = read_spell(text_.substr(begin, end - begin), local_);
         auto* range = std::get_if<DateRange>(&read);
         if (!range) return false;
         for (auto* dates : {&range->written, &range->either_order})
@@ -378,14 +388,15 @@ private:
     }
 
     std::string_view text_, signs_;
+    const LocalDates& local_;
     std::vector<DateRange> spells_;
 };
 
-std::variant<DateRange, DateFault> read_spells(std::string_view text) {
-    auto whole = read_spell(text);
+std::variant<DateRange, DateFault> read_spells(std::string_view text, const LocalDates& local) {
+    auto whole = read_spell(text, local);
     if (std::holds_alternative<DateRange>(whole)) return whole;
     for (const std::string_view signs : {",;&+", ",;&+/"})
-        if (auto spells = Spells(text, signs).read()) return *std::move(spells);
+        if (auto spells = Spells(text, signs, local).read()) return *std::move(spells);
     return whole;
 }
 
@@ -400,13 +411,13 @@ std::size_t remark_in(std::string_view text) {
 
 }
 
-std::variant<DateRange, DateFault> read_dates(std::string_view text) {
-    auto whole = read_spells(text);
+std::variant<DateRange, DateFault> read_dates(std::string_view text, const LocalDates& local) {
+    auto whole = read_spells(text, local);
     const std::size_t open = remark_in(text);
     if (std::holds_alternative<DateRange>(whole) || open == std::string_view::npos) return whole;
-    const auto is_expected = read_spell("2026 " + std::string(text.substr(open)));
+    const auto is_expected = read_spell("2026 " + std::string(text.substr(open)), local);
     if (std::holds_alternative<DateRange>(is_expected)) return whole; // and cannot be so here
-    auto before = read_spells(text.substr(0, open));
+    auto before = read_spells(text.substr(0, open), local);
     auto* range = std::get_if<DateRange>(&before);
     if (!range) return whole;
     range->remark = text.substr(open + 1, text.size() - open - 2);

@@ -4,6 +4,7 @@
 #include "compiler/base/place.hpp"
 #include "compiler/stages/model/dates.hpp"
 #include "compiler/stages/model/text.hpp"
+#include "compiler/stages/page_words/words.hpp"
 #include "compiler/trade/labels.hpp"
 #include "compiler/trade/limits.hpp"
 
@@ -107,6 +108,7 @@ struct Resume {
     Settings settings;
     std::vector<Field> heading; // name, pronouns, headline, address, phone, email, link
     std::vector<Section> sections;
+    page_words::Words words;                  // that a page in its language says by itself
     std::vector<std::filesystem::path> files; // all that were read, the first file first
 
     const Field* find(trade::FieldName name) const; // in the heading

@@ -43,10 +43,8 @@ inline constexpr Message unprinted = "{} does not print '{}': every field needs 
 inline constexpr Message lost_field =
     "'{}' would be lost where '{}' has no value: give each a group of its own";
 
-// The words of a page
-inline constexpr Message no_such_words = "no page says '{}': expected a label as in 'words/en'";
-inline constexpr Message count_of_words = "'{}' has {} words with commas between, found {}";
-inline constexpr Message words_missing = "there is no '{}' in these words of a page: add the line";
+inline constexpr Message no_word =
+    "no page says '{}' by itself: expected a word such as '{{courses-word}}', of {}{}";
 
 // Icons
 inline constexpr Message no_icon =

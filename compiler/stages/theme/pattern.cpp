@@ -1,6 +1,7 @@
 // Actions that make pieces of a pattern, and the check that no field is lost.
 #include "compiler/stages/theme/pattern.hpp"
 
+#include "compiler/stages/page_words/words.hpp"
 #include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/read_by_grammar.hpp"
 #include "compiler/stages/theme/values.hpp"
@@ -25,7 +26,7 @@ struct PatternState {
     std::span<const PatternName> names;
     std::vector<std::vector<PatternPiece>> levels{1}; // the pieces of each group that is open
     model::Marks marks;
-    std::vector<UnknownName> unknown;
+    std::vector<UnknownName> unknown, unknown_words;
 
     void add_literal(std::string_view text) {
         auto& pieces = levels.back();
@@ -40,20 +41,27 @@ struct PatternState {
         pieces.push_back(std::move(piece));
     }
 
-    void add_icon(std::string_view name) {
+    void add_named(PatternPiece::Kind kind, std::string_view name) {
         PatternPiece piece;
-        piece.kind = PatternPiece::Kind::icon;
+        piece.kind = kind;
         piece.literal = name;
+        piece.marks = kind == PatternPiece::Kind::word ? marks : model::Marks{};
         levels.back().push_back(std::move(piece));
     }
 
+    void add_word(std::string_view name, std::size_t offset) {
+        if (std::ranges::find(page_words::pattern_words, name) == page_words::pattern_words.end())
+            unknown_words.push_back({offset, std::string(name)});
+        add_named(PatternPiece::Kind::word, name);
+    }
+
     void add_name(std::string_view name, std::size_t offset) {
-        constexpr std::string_view icon = "-icon";
+        constexpr std::string_view icon = "-icon", word = "-word";
         const auto match = std::ranges::find(names, name, &PatternName::name);
-        if (match == names.end() && name.ends_with(icon)) {
-            name.remove_suffix(icon.size());
-            return add_icon(name);
-        }
+        if (match == names.end() && name.ends_with(icon))
+            return add_named(PatternPiece::Kind::icon, name.substr(0, name.size() - icon.size()));
+        if (match == names.end() && name.ends_with(word))
+            return add_word(name.substr(0, name.size() - word.size()), offset);
         if (match == names.end()) {
             unknown.push_back({offset, std::string(name)});
             return;
@@ -167,7 +175,12 @@ std::optional<std::vector<PatternPiece>> read_pattern(const syntax::Value& value
         diagnostics.error(place_in(value, unknown.offset, unknown.name.size()),
                           fill<messages::no_field>(unknown.name, fmt::join(known, ", "),
                                                    did_you_mean(unknown.name, known)));
-    if (!state.unknown.empty()) return std::nullopt;
+    for (const UnknownName& word : state.unknown_words)
+        diagnostics.error(
+            place_in(value, word.offset, word.name.size()),
+            fill<messages::no_word>(word.name, fmt::join(page_words::pattern_words, ", "),
+                                    did_you_mean(word.name, page_words::pattern_words)));
+    if (!state.unknown.empty() || !state.unknown_words.empty()) return std::nullopt;
     return std::move(state.levels.front());
 }
 

@@ -40,7 +40,6 @@ public:
 
     bool read(const fs::path& path, Place asked_at);
     void read_file(std::uint32_t file);
-    void add_words();
     void add_shared_icons();
     void drop_undrawn_icons();
     void resolve_accents();
@@ -199,12 +198,6 @@ void ThemeReader::read_line(const ThemeLine& line, OpenBlock& block) {
         read_theme_setting(line, theme_, diagnostics_);
 }
 
-// English alone so far, whatever the language of the résumé.
-void ThemeReader::add_words() {
-    theme_.files.push_back(folder_ / "words" / "en");
-    theme_.words = read_words(sources_, theme_.files.back(), diagnostics_);
-}
-
 // The drawings that all themes share. A theme's own of the same name stands.
 void ThemeReader::add_shared_icons() {
     if (!theme_.draws_icons) return;
@@ -305,7 +298,6 @@ void ThemeReader::check_whole() {
 
 std::optional<Theme> finish(ThemeReader& reader, std::size_t errors_before,
                             Diagnostics& diagnostics) {
-    reader.add_words();
     reader.add_shared_icons();
     reader.drop_undrawn_icons();
     reader.resolve_accents();

@@ -6,7 +6,6 @@
 #include "compiler/base/source.hpp"
 #include "compiler/stages/model/resume.hpp"
 #include "compiler/stages/theme/measures.hpp"
-#include "compiler/stages/theme/words.hpp"
 
 #include <array>
 #include <cstdint>
@@ -80,14 +79,15 @@ constexpr std::size_t gap_count = 8;
 // `{field}` is a field's value; `[…]` is printed only if every field in it has a value, and once
 // for each value of a repeated field; `*…*` and `/…/` are strong and emphasis; a separator left
 // over at the line's start is dropped; anything else is printed as it stands. `{label}` is the
-// label of a skills group; `{page}`, for running heads alone, the page's number; `{phone-icon}` the
-// drawing of that name, where the theme draws icons.
+// label of a skills group; `{page}`, for running heads alone, the page's number; `{courses-word}`
+// what a page says by itself in the résumé's language; `{phone-icon}` the drawing of that name,
+// where the theme draws icons.
 struct PatternPiece {
-    enum class Kind { literal, field, label, page, icon, group };
+    enum class Kind { literal, field, label, page, word, icon, group };
     Kind kind = Kind::literal;
-    std::string literal;             // literal; the name of an icon
+    std::string literal;             // literal; the name of a word or an icon
     trade::FieldName field{};        // field; `label` is the label of a skills group
-    model::Marks marks;              // literal, field, label, page
+    model::Marks marks;              // literal, field, label, page, word
     std::vector<PatternPiece> group; // group
 
     bool is_name() const { return kind == Kind::field || kind == Kind::label; }
@@ -109,7 +109,9 @@ struct Theme : Measures {
     std::string name;
     std::string use; // one line: what it is for
     std::string family;
-    std::vector<std::string> fallback; // families, tried in order for a missing glyph
+    std::vector<std::string> fallback;               // families, tried in order for a missing glyph
+    std::vector<std::filesystem::path> family_files; // of the system, tried after all families
+    Place family_files_place;
     Place family_place;
     std::vector<Place> fallback_places;
     Preference size;                                   // pt
@@ -127,7 +129,6 @@ struct Theme : Measures {
     std::vector<std::string> ways;
     Form heading;
     std::map<trade::Holds, Form> forms;
-    Words words;
     std::vector<std::filesystem::path> files; // read for it
 
     const Style& style(StyleName which) const { return styles[static_cast<std::size_t>(which)]; }

@@ -79,7 +79,8 @@ Source read(const std::string& text) {
     quoin::Sources sources;
     quoin::Diagnostics diagnostics;
     const auto file = sources.add("bench.resume", text, diagnostics);
-    auto resume = quoin::model::build_resume(sources, *file, diagnostics);
+    auto resume =
+        quoin::model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
     auto theme =
         quoin::theme::read_theme(sources, std::filesystem::path(QUOIN_DATA_FOLDER) / "themes",
                                  quoin::theme::house_theme, "", {}, diagnostics);

@@ -86,7 +86,8 @@ TEST_CASE("no setting of a grid is better: every sample in every theme") {
             quoin::Diagnostics diagnostics;
             const auto file = sources.read(sample, diagnostics);
             REQUIRE(file);
-            const auto resume = quoin::model::build_resume(sources, *file, diagnostics);
+            const auto resume = quoin::model::build_resume(
+                sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
             REQUIRE(resume);
             const auto theme = quoin::theme::read_theme(
                 sources, fs::path(QUOIN_DATA_FOLDER) / "themes", theme_file.stem().string(), "",

@@ -34,7 +34,8 @@ Set set(const std::string& markup, const std::string& lines) {
     Sources sources;
     Diagnostics diagnostics;
     const auto file = sources.add("test.resume", markup, diagnostics);
-    const auto resume = model::build_resume(sources, *file, diagnostics);
+    const auto resume =
+        model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
     REQUIRE(resume);
     const auto theme_file = sources.add("test.theme", lines, diagnostics);
     const auto theme = theme::read_theme(

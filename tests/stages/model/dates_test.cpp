@@ -12,6 +12,11 @@
 #include <string>
 #include <string_view>
 
+// A word of another language is never empty.
+template<typename Name, quoin::grammar::dates::Local What>
+struct tao::pegtl::analyze_traits<Name, quoin::grammar::dates::local<What>>
+    : tao::pegtl::analyze_any_traits<> {};
+
 using quoin::model::Date;
 using quoin::model::DateFault;
 using quoin::model::DateRange;

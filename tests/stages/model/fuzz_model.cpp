@@ -14,7 +14,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     Diagnostics diagnostics;
     const auto file = sources.add("fuzz.resume", std::string(data, data + size), diagnostics);
     if (!file) return 0;
-    const auto resume = quoin::model::build_resume(sources, *file, diagnostics);
+    const auto resume =
+        quoin::model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
     if (resume.has_value() == diagnostics.has_errors()) std::abort();
     diagnostics.sort();
     for (const Diagnostic& one : diagnostics.all())

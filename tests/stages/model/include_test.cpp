@@ -34,7 +34,9 @@ public:
     fixtures::Reading read(const std::string& name) const {
         fixtures::Reading reading;
         const auto file = reading.sources.read(path_ / name, reading.diagnostics);
-        if (file) reading.resume = build_resume(reading.sources, *file, reading.diagnostics);
+        if (file)
+            reading.resume = build_resume(reading.sources, *file, QUOIN_DATA_FOLDER "/themes/words",
+                                          reading.diagnostics);
         return reading;
     }
     // With the folder's own path taken out of the messages.

@@ -106,6 +106,9 @@ std::string dump(const std::vector<quoin::theme::PatternPiece>& pieces) {
         case quoin::theme::PatternPiece::Kind::page:
             text += marks + "{page}";
             break;
+        case quoin::theme::PatternPiece::Kind::word:
+            text += marks + "<" + piece.literal + "-word>";
+            break;
         case quoin::theme::PatternPiece::Kind::icon:
             text += "<" + piece.literal + ">";
             break;

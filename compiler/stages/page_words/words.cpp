@@ -1,0 +1,149 @@
+// One table of the lines, with where the words of each go.
+#include "compiler/stages/page_words/words.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/stages/page_words/messages.hpp"
+#include "compiler/stages/syntax/parse.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <span>
+#include <system_error>
+
+namespace quoin::page_words {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+using Places = std::span<std::string>; // as many as the line has, parted by commas
+
+struct WordsLine {
+    std::string_view label;
+    Places (*of)(Words&);
+};
+
+constexpr WordsLine words_lines[] = {
+    {"months", [](Words& words) -> Places { return words.dates.months; }},
+    {"short-months", [](Words& words) -> Places { return words.dates.short_months; }},
+    {"long-date", [](Words& words) -> Places { return {&words.dates.long_date, 1}; }},
+    {"short-date", [](Words& words) -> Places { return {&words.dates.short_date, 1}; }},
+    {"seasons", [](Words& words) -> Places { return words.dates.seasons; }},
+    {"present", [](Words& words) -> Places { return {&words.dates.present, 1}; }},
+    {"expected", [](Words& words) -> Places { return {&words.dates.expected, 1}; }},
+    {"email", [](Words& words) -> Places { return {&words.email, 1}; }},
+    {"phone", [](Words& words) -> Places { return {&words.phone, 1}; }},
+    {"web-page", [](Words& words) -> Places { return {&words.web_page, 1}; }},
+    {"resume", [](Words& words) -> Places { return {&words.resume, 1}; }},
+    {"continued", [](Words& words) -> Places { return {&words.continued, 1}; }},
+};
+
+struct ReadingLine { // any number of words, which may be missing
+    std::string_view label;
+    std::vector<std::string> DateWords::*of;
+};
+
+constexpr ReadingLine reading_lines[] = {
+    {"reads-present", &DateWords::reads_present}, {"reads-expected", &DateWords::reads_expected},
+    {"reads-to", &DateWords::reads_to},           {"reads-since", &DateWords::reads_since},
+    {"reads-of", &DateWords::reads_of},
+};
+
+std::vector<std::string> words_with_commas(const std::string& list) {
+    std::vector<std::string> words;
+    for (std::size_t start = 0; start <= list.size();) {
+        const std::size_t end = std::min(list.find(',', start), list.size());
+        words.emplace_back(trimmed(std::string_view(list).substr(start, end - start)));
+        start = end + 1;
+    }
+    return words;
+}
+
+Places places_of(std::string_view label, Words& words) {
+    const auto* pattern = std::ranges::find(pattern_words, label);
+    if (pattern != pattern_words.end())
+        return {&words.of_patterns[static_cast<std::size_t>(pattern - pattern_words.begin())], 1};
+    const auto* line = std::ranges::find(words_lines, label, &WordsLine::label);
+    return line == std::end(words_lines) ? Places{} : line->of(words);
+}
+
+void read_words_line(const syntax::Node& node, Words& words, Diagnostics& diagnostics) {
+    const std::string value = node.value.joined();
+    const auto* reading = std::ranges::find(reading_lines, node.label.text, &ReadingLine::label);
+    if (reading != std::end(reading_lines)) {
+        words.dates.*(reading->of) = words_with_commas(value);
+        return;
+    }
+    const Places into = places_of(node.label.text, words);
+    if (into.empty())
+        return diagnostics.error(node.place, fill<messages::no_such_words>(node.label.text));
+    const std::vector<std::string> given = words_with_commas(value);
+    if (given.size() != into.size())
+        return diagnostics.error(
+            node.value.place(),
+            fill<messages::count_of_words>(node.label.text, into.size(), given.size()));
+    std::ranges::copy(given, into.begin());
+}
+
+void require_all(std::uint32_t file, Words& words, Diagnostics& diagnostics) {
+    const auto require = [&](std::string_view label) {
+        if (places_of(label, words).front().empty())
+            diagnostics.error({.file = file}, fill<messages::words_missing>(label));
+    };
+    for (const WordsLine& line : words_lines)
+        require(line.label);
+    std::ranges::for_each(pattern_words, require);
+}
+
+// The file of a whole language has every line; one of a region has those that differ.
+void read_words_file(Sources& sources, const fs::path& path, Words& words,
+                     Diagnostics& diagnostics) {
+    const std::size_t errors_before = diagnostics.count(Severity::error);
+    const auto file = sources.read(path, diagnostics);
+    if (!file) return;
+    const syntax::Tree tree = parse(sources, *file, diagnostics, syntax::Braces::text);
+    for (const syntax::Block& block : tree.heading)
+        for (const syntax::Node& node : block)
+            if (node.kind != syntax::Node::Kind::comment) read_words_line(node, words, diagnostics);
+    if (diagnostics.count(Severity::error) == errors_before) require_all(*file, words, diagnostics);
+    words.files.push_back(path);
+}
+
+std::vector<std::string> languages_in(const fs::path& folder) {
+    std::vector<std::string> names;
+    std::error_code fault;
+    for (const auto& entry : fs::directory_iterator(folder, fault))
+        names.push_back(entry.path().filename().string());
+    std::ranges::sort(names);
+    return names;
+}
+
+}
+
+const std::string& Words::of_pattern(std::string_view name) const {
+    const auto* found = std::ranges::find(pattern_words, name);
+    return of_patterns.at(static_cast<std::size_t>(found - pattern_words.begin()));
+}
+
+Words read_words(Sources& sources, const fs::path& folder, const std::string& language,
+                 Place asked_at, Diagnostics& diagnostics) {
+    Words words;
+    const std::string whole = language.substr(0, language.find('-'));
+    std::error_code fault;
+    if (!fs::exists(folder / whole, fault)) {
+        const auto names = languages_in(folder);
+        diagnostics.error(asked_at, fill<messages::no_language>(in_quotes(language),
+                                                                fmt::join(names, ", "), whole));
+        return words;
+    }
+    for (std::size_t end = whole.size(); end != std::string::npos;
+         end = end == language.size() ? std::string::npos
+                                      : std::min(language.find('-', end + 1), language.size())) {
+        const fs::path path = folder / language.substr(0, end);
+        if (fs::exists(path, fault)) read_words_file(sources, path, words, diagnostics);
+    }
+    return words;
+}
+
+}
