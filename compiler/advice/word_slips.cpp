@@ -1,7 +1,7 @@
 // Slips that are words of their own, as english/word_slips.hpp finds them.
-#include "compiler/advice/other_languages.hpp"
 #include "compiler/advice/spelling_checks.hpp"
 
+#include "compiler/advice/other_languages.hpp"
 #include "compiler/base/message.hpp"
 
 #include <utility>

@@ -1,15 +1,19 @@
 // By utf8proc and ICU.
 #include "compiler/stages/composition/characters.hpp"
 
+#include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <unicode/bytestream.h>
 #include <unicode/casemap.h>
 #include <unicode/locid.h>
 #include <unicode/stringpiece.h>
+#include <unicode/uscript.h>
 #include <utf8proc.h>
 
+#include <algorithm>
 #include <stdexcept>
+#include <vector>
 
 namespace quoin::composition {
 
@@ -37,6 +41,21 @@ bool is_right_to_left(char32_t code) {
 bool is_left_to_right(char32_t code) {
     const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(code));
     return property->bidi_class == UTF8PROC_BIDI_CLASS_L;
+}
+
+std::string scripts_of(std::string_view text) {
+    std::vector<std::string_view> names;
+    while (!text.empty()) {
+        const Character character = first_character(text);
+        UErrorCode fault = U_ZERO_ERROR;
+        const UScriptCode script = uscript_getScript(static_cast<UChar32>(character.code), &fault);
+        const bool own =
+            U_SUCCESS(fault) && script > USCRIPT_INHERITED && script != USCRIPT_UNKNOWN;
+        const std::string_view name = own ? uscript_getName(script) : "";
+        if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
+        text.remove_prefix(character.length);
+    }
+    return joined(names, " and ");
 }
 
 std::string upper_case(std::string_view text, const std::string& language) {

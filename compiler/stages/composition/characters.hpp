@@ -14,6 +14,9 @@ std::size_t first_cluster_length(std::string_view text);
 bool is_right_to_left(char32_t code);
 bool is_left_to_right(char32_t code);
 
+// The scripts of its letters by name, "Han and Hiragana"; empty if it has none.
+std::string scripts_of(std::string_view text);
+
 std::string upper_case(std::string_view text, const std::string& language); // BCP 47
 
 }

@@ -170,14 +170,33 @@ std::vector<BreakPoint> break_points(const std::vector<LineEnd>& ends, const std
 
 }
 
-const fonts::Face* TextShaper::face_for(std::string_view cluster, fonts::FaceStyle style,
-                                        Place place) {
-    if (const fonts::Face* face = faces_.face_for(cluster, style)) return face;
-    if (missing_.insert(std::string(cluster)).second)
-        diagnostics_.error(place, fill<messages::no_glyph>(
-                                      theme_.name, cluster,
-                                      static_cast<std::uint32_t>(first_character(cluster).code)));
-    return nullptr;
+// A run of text that no face has: one error, however long it is.
+struct TextShaper::Missing {
+    std::string text;
+    Place place;
+
+    void add(std::string_view cluster, Place at) {
+        if (text.empty()) place = at;
+        text += cluster;
+        const bool same_line = at.file == place.file && at.line == place.line;
+        if (cluster != " " && same_line && at.column >= place.column)
+            place.length = at.column + at.length - place.column;
+    }
+};
+
+void TextShaper::report(Missing& missing) {
+    while (missing.text.ends_with(' '))
+        missing.text.pop_back();
+    if (!missing.text.empty() && missing_.insert(missing.text).second) {
+        const std::string scripts = scripts_of(missing.text);
+        const auto code = static_cast<std::uint32_t>(first_character(missing.text).code);
+        diagnostics_.error(
+            missing.place,
+            scripts.empty()
+                ? fill<messages::no_glyph>(theme_.name, in_quotes(missing.text), code)
+                : fill<messages::no_letters>(theme_.name, scripts, in_quotes(missing.text)));
+    }
+    missing = {};
 }
 
 // Lines run from left to right, and so would words that are read the other way: one word stands
@@ -204,6 +223,7 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
         (style.bold != piece.pattern_marks.strong) || piece.marks.strong,
         (style.italic != piece.pattern_marks.emphasis) != piece.marks.emphasis};
     const fonts::Face* word_face = nullptr;
+    Missing missing;
     for (std::size_t at = 0, word_end = 0; at < text.size();) {
         const std::string_view rest = std::string_view(text).substr(at);
         const std::string_view cluster = rest.substr(0, first_cluster_length(rest));
@@ -217,19 +237,22 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
             place.length = static_cast<std::uint32_t>(cluster.size());
         }
         check_direction(cluster, place, out);
-        Segment segment{word_face ? word_face : face_for(cluster, face_style, place),
-                        piece.marks.underline,
-                        piece.link,
-                        piece.kind == TextPiece::Kind::page,
-                        piece.icon,
-                        out.text.size(),
-                        0};
+        const fonts::Face* const face =
+            word_face ? word_face : faces_.face_for(cluster, face_style);
+        if (!face || (cluster == " " && !missing.text.empty()))
+            missing.add(cluster, place);
+        else
+            report(missing);
+        Segment segment{
+            face,       piece.marks.underline, piece.link, piece.kind == TextPiece::Kind::page,
+            piece.icon, out.text.size(),       0};
         if (out.segments.empty() || !out.segments.back().looks_like(segment))
             out.segments.push_back(segment);
         out.text += cluster;
         out.segments.back().end = out.text.size();
         at += cluster.size();
     }
+    report(missing);
 }
 
 TextShaper::Segmented TextShaper::segment(const LineText& text, const theme::Style& style) {

@@ -41,12 +41,13 @@ public:
 private:
     struct Segment;
     struct Segmented;
+    struct Missing;
 
     Segmented segment(const LineText& text, const theme::Style& style);
     bool is_english() const;
     void add_piece(const TextPiece& piece, const theme::Style& style, Segmented& out);
     void check_direction(std::string_view cluster, Place place, Segmented& out);
-    const fonts::Face* face_for(std::string_view cluster, fonts::FaceStyle style, Place place);
+    void report(Missing& missing);
 
     const theme::Theme& theme_;
     ThemeFaces faces_;

@@ -4,7 +4,9 @@
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/composition/messages.hpp"
 
+#include <filesystem>
 #include <string>
+#include <system_error>
 #include <utility>
 
 namespace quoin::composition {
@@ -62,6 +64,16 @@ ThemeFaces::ThemeFaces(const theme::Theme& theme, fonts::Fonts& fonts, Diagnosti
         add(theme.fallback[index], index < theme.fallback_places.size()
                                        ? theme.fallback_places[index]
                                        : theme.family_place);
+    for (const std::filesystem::path& file : theme.family_files) {
+        std::error_code fault;
+        if (!std::filesystem::exists(file, fault)) {
+            diagnostics.error(theme.family_files_place,
+                              fill<messages::no_family_file>(in_quotes(file.string())));
+            continue;
+        }
+        of_files_.push_back({file.stem().string(), "", "", {{fonts::FaceStyle{}, file.string()}}});
+        families_.emplace_back(&of_files_.back(), theme.family_files_place);
+    }
 }
 
 const fonts::Face* ThemeFaces::open(std::size_t family, fonts::FaceStyle style) {

@@ -5,6 +5,7 @@
 #include "compiler/stages/fonts/fonts.hpp"
 #include "compiler/stages/theme/theme.hpp"
 
+#include <deque>
 #include <map>
 #include <string_view>
 #include <utility>
@@ -27,6 +28,7 @@ private:
 
     fonts::Fonts& fonts_;
     Diagnostics& diagnostics_;
+    std::deque<fonts::Family> of_files_; // one for each font file that the theme names
     std::vector<std::pair<const fonts::Family*, Place>> families_; // in the order they are tried
     std::map<std::pair<std::size_t, fonts::FaceStyle>, const fonts::Face*> faces_;
 };

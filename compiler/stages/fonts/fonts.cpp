@@ -41,10 +41,23 @@ struct LetterReach { // of one letter from the baseline, in font units
     int down = 0;
 };
 
+// A face of another script may have no Latin letters: it gets their usual reach, so that lines
+// which it stands in are as high as others.
+LetterReach usual_reach(hb_font_t* font, char letter) {
+    int across = 0, up = 0;
+    hb_font_get_scale(font, &across, &up);
+    const double share = letter == 'x' ? 0.5 : letter == 'H' ? 0.7 : 0.75;
+    return {static_cast<int>(share * up), static_cast<int>(0.25 * up)};
+}
+
 LetterReach reach(hb_font_t* font, char letter, const std::filesystem::path& file) {
     const auto character = static_cast<hb_codepoint_t>(letter);
     hb_codepoint_t glyph = 0;
     hb_glyph_extents_t extents{};
+    hb_font_extents_t line{};
+    if (!hb_font_get_nominal_glyph(font, character, &glyph) && hb_font_get_h_extents(font, &line) &&
+        hb_font_get_nominal_glyph(font, ' ', &glyph))
+        return usual_reach(font, letter);
     if (!hb_font_get_nominal_glyph(font, character, &glyph) ||
         !hb_font_get_glyph_extents(font, glyph, &extents))
         throw std::runtime_error(fill<messages::no_letter>(file.string(), letter));

@@ -26,15 +26,26 @@ PdfReference write_program(const fonts::Face& face, const SubsetFont& subset, Pd
                            subset.program);
 }
 
+// Table 117: from code 0 on one after another, or each by its own code.
+PdfArray widths_of(const SubsetFont& subset) {
+    PdfArray widths;
+    for (const double width : subset.widths)
+        widths.push_back(PdfReal{width, width_decimals});
+    if (!subset.cid_keyed) return {0, widths};
+    PdfArray by_code;
+    for (const auto& [id, glyph] : subset.glyph_of) {
+        by_code.push_back(static_cast<std::int64_t>(id));
+        by_code.push_back(PdfArray{widths.at(glyph)});
+    }
+    return by_code;
+}
+
 PdfReference write_cid_font(const fonts::Face& face, const SubsetFont& subset,
                             const std::string& name, PdfFile& file) {
     PdfDictionary descriptor = font_descriptor(face);
     descriptor.push_back({"FontName", PdfName{name}});
     descriptor.push_back(
         {face.is_cff() ? "FontFile3" : "FontFile2", write_program(face, subset, file)});
-    PdfArray widths;
-    for (const double width : subset.widths)
-        widths.push_back(PdfReal{width, width_decimals});
     PdfDictionary font{{"Type", PdfName{"Font"}},
                        {"Subtype", PdfName{face.is_cff() ? "CIDFontType0" : "CIDFontType2"}},
                        {"BaseFont", PdfName{name}},
@@ -42,7 +53,7 @@ PdfReference write_cid_font(const fonts::Face& face, const SubsetFont& subset,
                                                        {"Ordering", PdfBytes{"Identity"}},
                                                        {"Supplement", 0}}},
                        {"FontDescriptor", file.add(descriptor)},
-                       {"W", PdfArray{0, widths}}};
+                       {"W", widths_of(subset)}};
     if (!face.is_cff()) font.push_back({"CIDToGIDMap", PdfName{"Identity"}});
     return file.add(font);
 }
@@ -94,8 +105,8 @@ void FontBook::embed(Shown& shown, PdfFile& file) {
 
     std::vector<std::map<std::uint32_t, std::string_view>> texts;
     for (auto& [id, entry] : shown.glyphs) {
-        entry.code = subset.glyph_of.at(id);
-        entry.width = as_written(subset.widths.at(entry.code));
+        entry.code = subset.cid_keyed ? id : subset.glyph_of.at(id);
+        entry.width = as_written(subset.widths.at(subset.glyph_of.at(id)));
         texts.resize(std::max(texts.size(), entry.texts.size()));
         for (std::size_t i = 0; i < entry.texts.size(); ++i)
             texts[i][entry.code] = entry.texts[i];

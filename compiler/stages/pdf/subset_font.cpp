@@ -82,6 +82,29 @@ std::string font_program(hb_face_t* subset, bool is_cff) {
     return {bytes, length};
 }
 
+std::size_t offset_at(std::string_view cff, std::size_t at, std::size_t size) {
+    std::size_t value = 0;
+    for (std::size_t i = 0; i < size && at + i < cff.size(); ++i)
+        value = value << 8U | static_cast<unsigned char>(cff[at + i]);
+    return value;
+}
+
+// Whether the first operator of the top dictionary is ROS, `12 30`: the font is made of CIDs, and the
+// subset keeps them (Adobe Technical Note 5176, sections 5 and 9). Its operands are three numbers, and
+// in none of them these bytes stand beside each other within its first bytes.
+bool is_cid_keyed(std::string_view cff) {
+    constexpr std::size_t farthest = 16; // three operands of five bytes at most
+    if (cff.size() < 8) return false;
+    const std::size_t names = static_cast<unsigned char>(cff[2]); // the header's size
+    const std::size_t count = offset_at(cff, names, 2), size = offset_at(cff, names + 2, 1);
+    const std::size_t data = names + 2 + (count + 1) * size;
+    const std::size_t dictionaries = data + offset_at(cff, names + 3 + count * size, size);
+    const std::size_t their_size = offset_at(cff, dictionaries + 2, 1);
+    const std::size_t first = dictionaries + 3 + 2 * their_size;
+    return first < cff.size() &&
+           cff.substr(first, farthest).find("\x0c\x1e") != std::string_view::npos;
+}
+
 [[noreturn]] void refuse(const fonts::Face& face) {
     throw std::runtime_error("the font '" + face.file().string() +
                              "' cannot be cut down to the glyphs used");
@@ -105,6 +128,7 @@ SubsetFont subset_font(const fonts::Face& face, const std::vector<std::uint32_t>
     }
     font.program = font_program(subset.get(), face.is_cff());
     if (font.program.empty()) refuse(face);
+    font.cid_keyed = face.is_cff() && is_cid_keyed(font.program);
     font.widths = glyph_widths(face, hb_subset_plan_new_to_old_glyph_mapping(plan.get()));
     return font;
 }

@@ -14,6 +14,7 @@ struct SubsetFont {
     std::string program;                             // an sfnt with glyf outlines, or CFF alone
     std::map<std::uint32_t, std::uint32_t> glyph_of; // by the face's glyph id: the subset's
     std::vector<double> widths;                      // of the subset's glyphs, in 1/1000 em
+    bool cid_keyed = false; // glyphs are shown by the ids that they have in the face
 };
 
 // Throws std::runtime_error if the face cannot be subset.

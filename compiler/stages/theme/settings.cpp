@@ -75,6 +75,13 @@ void read_fallback(const ThemeLine& line, Theme& theme, Diagnostics&) {
     theme.fallback_places.assign(theme.fallback.size(), line.place);
 }
 
+void read_family_file(const ThemeLine& line, Theme& theme, Diagnostics&) {
+    theme.family_files.clear();
+    for (const std::string& path : parted_by_commas(line.value.joined()))
+        theme.family_files.push_back(std::filesystem::path("/usr/share/fonts") / path);
+    theme.family_files_place = line.place;
+}
+
 void read_side_sections(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
     theme.side_sections.clear();
     for (const std::string& name : parted_by_commas(line.value.joined())) {
@@ -115,6 +122,7 @@ struct OwnSetting {
 constexpr OwnSetting own_settings[] = {
     {"family", read_family},
     {"fallback", read_fallback},
+    {"family-file", read_family_file},
     {"accent", read_accent},
     {"side-sections", read_side_sections},
     {"ways", read_ways},

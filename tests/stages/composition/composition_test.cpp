@@ -368,8 +368,53 @@ TEST_CASE("a word that the family cannot set comes from the next, and from none 
     CHECK_FALSE(result.composition);
     REQUIRE(result.diagnostics.all().size() == 2);
     const quoin::Diagnostic& fault = result.diagnostics.all().front();
-    CHECK(fault.text == "no font of theme 'test' has the character '\u6F22' (U+6F22)");
+    CHECK(fault.text == "no font of theme 'test' has Han letters, as in '\u6F22': name a font file "
+                        "that has them in "
+                        "the theme's 'family-file', or write the words in Latin letters");
     CHECK(fault.place == quoin::Place{0, 6, 18, 3});
+}
+
+TEST_CASE("a run of letters that no face has is one error, which names their script") {
+    const struct {
+        std::string text;
+        const char* message;
+        quoin::Place place;
+    } cases[] = {
+        {"a \u5F90\u5C0F\u660E \u6F22\u5B57 b",
+         "no font of theme 'test' has Han letters, as in '\u5F90\u5C0F\u660E \u6F22\u5B57': name a "
+         "font file that has them in the theme's 'family-file', or write the words in Latin "
+         "letters",
+         {0, 6, 9, 16}},
+        {"\u5C71\u306E",
+         "no font of theme 'test' has Han and Hiragana letters, as in '\u5C71\u306E': name a font "
+         "file "
+         "that has them in the theme's 'family-file', or write the words in Latin letters",
+         {0, 6, 7, 6}},
+        {"x \U0001F980\U0001F980",
+         "no font of theme 'test' has the sign '\U0001F980\U0001F980' (U+1F980): leave it out, or "
+         "say "
+         "it in words",
+         {0, 6, 9, 8}},
+    };
+    for (const auto& each : cases) {
+        CAPTURE(each.text);
+        const auto result = try_compose(entry("prose", "text: " + each.text));
+        CHECK_FALSE(result.composition);
+        REQUIRE(result.diagnostics.all().size() == 1);
+        CHECK(result.diagnostics.all().front().text == each.message);
+        CHECK(result.diagnostics.all().front().place == each.place);
+    }
+}
+
+TEST_CASE("a font file that a theme names is tried last, and must be there") {
+    CHECK(try_compose(entry("prose", "text: \u05D0"),
+                      "family-file: opentype/linux-libertine/LinLibertine_R.otf\n")
+              .composition);
+    const auto result = try_compose(example, "family-file: truetype/no.ttf\n");
+    CHECK_FALSE(result.composition);
+    CHECK(result.diagnostics.all().front().text ==
+          "there is no font file '/usr/share/fonts/truetype/no.ttf': expected a path, or one below "
+          "/usr/share/fonts such as 'truetype/noto/NotoSansArabic-Regular.ttf'");
 }
 
 TEST_CASE("an unknown family is reported at the theme's line") {
