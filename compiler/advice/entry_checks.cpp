@@ -37,6 +37,7 @@ bool is_yet_to_begin(const model::Entry& entry, const model::Date& today) {
 }
 
 void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
+    const bool academic = *context.resume.settings.stage == trade::Stage::academic;
     for (const Position& position : positions(context.resume, {experience, projects})) {
         if (is_yet_to_begin(*position.entry, context.today)) continue;
         const std::size_t own = main_bullets(*position.entry);
@@ -45,6 +46,7 @@ void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
         std::size_t all = own;
         for (const model::Entry& further : position.entry->further)
             all += main_bullets(further);
+        if (all == 0 && academic) continue; // a post says it all
         if (all < trade::least_bullets) report_count(*position.entry, all, findings);
     }
 }

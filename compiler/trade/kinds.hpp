@@ -18,7 +18,7 @@ enum class Holds {
     other
 };
 
-enum class Stage { undergraduate, recent_graduate, graduate_applicant, experienced };
+enum class Stage { undergraduate, recent_graduate, graduate_applicant, experienced, academic };
 
 enum class Paper { letter, a4 };
 

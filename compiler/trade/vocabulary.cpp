@@ -40,6 +40,7 @@ constexpr std::array rows_of<Stage>{
     Named<Stage>{"recent graduate", Stage::recent_graduate},
     Named<Stage>{"graduate applicant", Stage::graduate_applicant},
     Named<Stage>{"experienced", Stage::experienced},
+    Named<Stage>{"academic", Stage::academic},
 };
 template<>
 constexpr std::array rows_of<Paper>{

@@ -19,7 +19,7 @@ from pdf_conformance import failures
 from theme_literals import HOUSE_THEME
 
 PAPERS = ("letter", "a4")
-STAGES = ("undergraduate", "recent graduate", "graduate applicant", "experienced")
+STAGES = ("undergraduate", "recent graduate", "graduate applicant", "experienced", "academic")
 DOES_NOT_FIT = 3  # exit status
 
 

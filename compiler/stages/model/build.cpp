@@ -5,6 +5,7 @@
 #include "compiler/stages/model/build_steps.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/odd_values.hpp"
+#include "compiler/stages/model/own_name.hpp"
 #include "compiler/stages/syntax/parse.hpp"
 
 #include <algorithm>
@@ -95,9 +96,20 @@ void take_words(Build& build, const syntax::Tree& tree, const std::filesystem::p
 }
 
 void settle_defaults(Settings& settings) {
-    const bool longer = *settings.stage == trade::Stage::graduate_applicant ||
-                        *settings.stage == trade::Stage::experienced;
-    if (!settings.pages.stated()) settings.pages.value = longer ? 2 : 1;
+    if (settings.pages.stated()) return;
+    switch (*settings.stage) {
+    case trade::Stage::undergraduate:
+    case trade::Stage::recent_graduate:
+        settings.pages.value = 1;
+        return;
+    case trade::Stage::graduate_applicant:
+    case trade::Stage::experienced:
+        settings.pages.value = 2;
+        return;
+    case trade::Stage::academic: // whose publications are all of them there
+        settings.pages.value = 6;
+        return;
+    }
 }
 
 }
@@ -120,6 +132,7 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file,
     warn_of_lone_tags(tree, diagnostics);
     if (heading_was_read) require_name(build, tree);
     refuse_either_order(build.resume, diagnostics);
+    mark_own_name(build.resume);
     settle_defaults(build.resume.settings);
     if (diagnostics.count(Severity::error) > errors_before) return std::nullopt;
     return std::move(build.resume);

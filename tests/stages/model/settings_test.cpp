@@ -129,9 +129,13 @@ TEST_CASE("the most pages allowed follow from the stage unless they are set") {
         std::string lines;
         int pages;
     } cases[] = {
-        {"stage: undergraduate", 1},         {"stage: recent graduate", 1},
-        {"stage: graduate applicant", 2},    {"stage: experienced", 2},
-        {"stage: experienced\npages: 1", 1}, {"pages: 3\nstage: undergraduate", 3},
+        {"stage: undergraduate", 1},
+        {"stage: recent graduate", 1},
+        {"stage: graduate applicant", 2},
+        {"stage: experienced", 2},
+        {"stage: academic", 6},
+        {"stage: experienced\npages: 1", 1},
+        {"pages: 3\nstage: undergraduate", 3},
     };
     for (const auto& one : cases) {
         CAPTURE(one.lines);
@@ -219,7 +223,7 @@ TEST_CASE("settings that cannot be") {
          "2:8: error: 'undergrad' is not how the markup has it: write 'stage: undergraduate'"},
         {"stage: experiencd",
          "2:8: error: 'stage' cannot be 'experiencd'; expected 'undergraduate', 'recent graduate', "
-         "'graduate applicant' or 'experienced'; did you mean 'experienced'?"},
+         "'graduate applicant', 'experienced' or 'academic'; did you mean 'experienced'?"},
         {"paper: a5", "2:8: error: 'paper' cannot be 'a5'; expected 'letter' or 'a4'; did you mean "
                       "'a4'?"},
         {"hyphenate: maybe", "2:12: error: 'hyphenate' cannot be 'maybe'; expected 'yes' or 'no'"},
