@@ -6,6 +6,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/english/neighbours.hpp"
+#include "compiler/english/word_classes.hpp"
 
 #include <algorithm>
 #include <array>
@@ -20,7 +21,9 @@ namespace quoin::english {
 namespace {
 
 constexpr int told = 4, certain = 6;
-constexpr int name_weight = -3;  // of a capital within a line: it may be a name
+constexpr int name_weight = -3; // of a capital within a line: it may be a name
+constexpr int both_weight = -6; // who writes both words of a pair knows which is which
+constexpr int never = -100;
 constexpr std::size_t reach = 8; // words to either side that are near
 
 enum class Where { before, before_that, after, after_that, near, opens, joined };
@@ -65,9 +68,12 @@ std::optional<int> weight_in(std::string_view word) {
     throw std::logic_error("words/word_slips.txt: '" + std::string(word) + "' is out of place");
 }
 
+// `%farm = hay barn cows`: words that speak alike.
+using Groups = std::unordered_map<std::string_view, std::vector<std::string_view>>;
+
 class PairReader {
 public:
-    explicit PairReader(SlipPair& pair) : pair_(pair) {}
+    PairReader(SlipPair& pair, const Groups& groups) : pair_(pair), groups_(groups) {}
 
     void read(std::string_view word) {
         const auto place =
@@ -88,24 +94,37 @@ private:
     void add(std::string_view word) {
         if (!open()) refuse(word);
         Evidence& last = pair_.evidence.back();
+        if (word[0] == '%') return add_group(last, word);
         if (word[0] != '@') return last.words.push_back(word);
         const auto kind = kind_named(word.substr(1));
         if (!kind) refuse(word);
         last.kinds |= *kind;
     }
 
+    void add_group(Evidence& last, std::string_view name) {
+        const auto group = groups_.find(name);
+        if (group == groups_.end()) refuse(name);
+        last.words.insert(last.words.end(), group->second.begin(), group->second.end());
+    }
+
     SlipPair& pair_;
+    const Groups& groups_;
 };
 
 using SlipTable = std::unordered_map<std::string_view, std::vector<SlipPair>>; // by the first word
 
 SlipTable read_slip_table() {
     SlipTable table;
+    Groups groups; // which come first in the order of bytes
     each_listed(lines_of(List::word_slips), [&](std::string_view key, std::string_view said) {
+        if (key.starts_with('%')) {
+            groups[key] = pieces_of(said, " ");
+            return;
+        }
         const std::size_t sign = key.find(" > ");
         if (sign == key.npos) refuse(key);
         SlipPair pair{pieces_of(key.substr(0, sign), " "), key.substr(sign + 3), 0, {}};
-        PairReader reader(pair);
+        PairReader reader(pair, groups);
         for (const std::string_view word : pieces_of(said, " "))
             if (!word.empty()) reader.read(word);
         table[pair.typed.front()].push_back(std::move(pair));
@@ -133,7 +152,7 @@ public:
 private:
     // Where to look next.
     std::size_t look_at(std::size_t i, std::vector<WordSlip>& slips) const {
-        const auto found = slip_table().find(sentence_.word(i));
+        const auto found = slip_table().find(bare(i));
         if (found == slip_table().end()) return i + 1;
         const SlipPair* best = nullptr;
         int most = told - 1;
@@ -149,19 +168,42 @@ private:
     }
 
     int score_of(const SlipPair& pair, std::size_t i) const {
-        constexpr int never = -100;
-        for (std::size_t k = 0; k < pair.typed.size(); ++k) {
-            const Token& token = sentence_.token(i + k);
-            // LED, and the letter of blood group A
-            const bool abbreviation =
-                !shouted_ && (is_all_capitals(token) || (k > 0 && !headline_ && is_capital(token)));
-            if (token.lower != pair.typed[k] || token.title || abbreviation) return never;
-        }
+        for (std::size_t k = 0; k < pair.typed.size(); ++k)
+            if (!is_typed(pair, i, k)) return never;
         const Spot spot{i, i + pair.typed.size() - 1};
         int score = pair.prior + (may_be_name(i) ? name_weight : 0);
+        if (sentence_.is_word(i - 1, {"word", "words", "term"})) return never;
+        if (sentence_.classes(i) == 0 && has_meant(pair, i)) score += both_weight;
         for (const Evidence& one : pair.evidence)
             if (holds(one, spot)) score += one.weight;
         return score;
+    }
+
+    // The word, or without 's where it owns: manger's.
+    std::string_view bare(std::size_t i) const {
+        const std::string_view word = sentence_.word(i);
+        if (!word.ends_with("'s") || slip_table().contains(word)) return word;
+        const std::string_view stem = word.substr(0, word.size() - 2);
+        const bool owns =
+            word_classes(stem, sentence_.lexicon()) == 0 && stem != "there" && stem != "here";
+        return owns ? stem : word;
+    }
+
+    bool is_typed(const SlipPair& pair, std::size_t i, std::size_t k) const {
+        const Token& token = sentence_.token(i + k);
+        // LED, and the letter of blood group A
+        const bool abbreviation =
+            !shouted_ && (is_all_capitals(token) || (k > 0 && !headline_ && is_capital(token)));
+        return (k == 0 ? bare(i) : token.lower) == pair.typed[k] && !token.title && !abbreviation;
+    }
+
+    // In the same sentence or the next.
+    bool has_meant(const SlipPair& pair, std::size_t i) const {
+        const std::size_t begin = i - std::min(i, 2 * reach);
+        const std::size_t end = std::min(i + 2 * reach, sentence_.size());
+        for (std::size_t k = begin; k < end; ++k)
+            if (sentence_.word(k) == pair.meant) return true;
+        return false;
     }
 
     bool holds(const Evidence& one, const Spot& spot) const {
@@ -227,6 +269,7 @@ private:
     // With the capitals of what was typed.
     std::string as_typed(const SlipPair& pair, std::size_t i) const {
         std::string meant(pair.meant);
+        if (pair.typed.size() == 1) meant += sentence_.word(i).substr(pair.typed[0].size());
         if (shouted_ && is_all_capitals(sentence_.token(i))) {
             for (char& c : meant)
                 c = is_small_letter(c) ? static_cast<char>(c - 'a' + 'A') : c;
