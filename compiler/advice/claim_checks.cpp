@@ -142,8 +142,12 @@ void done_ahead(const ProofContext& context, std::vector<Finding>& findings) {
             dates_in(bullet.position.entry->find(trade::FieldName::dates));
         const auto begins = !range ? std::nullopt : range->start ? range->start : range->end;
         if (begins && surely_before(context.today, *begins)) {
-            report_ahead(bullet, "from " + spelled(*begins, trade::DateForm::short_month) + " on",
-                         findings);
+            report_ahead(
+                bullet,
+                "from " +
+                    spelled(*begins, trade::DateForm::short_month, context.resume.words.dates) +
+                    " on",
+                findings);
             told_of = bullet.position.entry;
             continue;
         }
@@ -216,8 +220,9 @@ void credential_lapsed(const ProofContext& context, std::vector<Finding>& findin
         const model::Field* expires = position.entry->find(trade::FieldName::expires);
         const model::DateRange* range = dates_in(expires);
         if (range && range->end && is_over(*range->end, context.today))
-            report<messages::lapsed>(findings, expires->place, called(*position.entry),
-                                     spelled(*range->end, trade::DateForm::short_month));
+            report<messages::lapsed>(
+                findings, expires->place, called(*position.entry),
+                spelled(*range->end, trade::DateForm::short_month, context.resume.words.dates));
     }
 }
 

@@ -249,7 +249,8 @@ TEST_CASE("what stands at the side, and how wide it is, is the best of all ways"
         Sources sources;
         Diagnostics diagnostics;
         const auto file = sources.add("test.resume", markup, diagnostics);
-        const auto resume = model::build_resume(sources, *file, diagnostics);
+        const auto resume =
+            model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
         const Set page = set(markup, rules);
         const composition::SidePlan widest = composition::widest_plan(*resume, page.theme);
         const std::vector<bool> nowhere(widest.at_side.size());
