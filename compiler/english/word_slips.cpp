@@ -20,7 +20,7 @@
 namespace quoin::english {
 namespace {
 
-constexpr int told = 4, certain = 6;
+constexpr int told = 5, certain = 6;
 constexpr int name_weight = -3; // of a capital within a line: it may be a name
 constexpr int both_weight = -6; // who writes both words of a pair knows which is which
 constexpr int never = -100;
