@@ -212,7 +212,7 @@ struct end : pegtl::seq<pegtl::opt<expected, blanks>, pegtl::sor<present, date, 
 struct cut_off : pegtl::seq<blanks, no_end, blanks, pegtl::eof> {};
 struct range : pegtl::seq<date, pegtl::sor<cut_off, pegtl::seq<between, end>>> {};
 struct since_range : pegtl::seq<since, pegtl::sor<date, wrong_date>> {};
-struct from_range : pegtl::seq<from, range> {};
+struct from_range : pegtl::seq<from, pegtl::sor<one_month, one_year, range>> {};
 struct wrong_start : pegtl::sor<nothing, no_start, only_present, wrong_date> {};
 struct body : pegtl::sor<years, iso_interval, whole_years,
                          pegtl::seq<academic_year, pegtl::sor<years, whole_years>>, one_month,

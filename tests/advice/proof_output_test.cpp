@@ -290,7 +290,7 @@ TEST_CASE("proof output: what is set aside is counted, and taken back for an adv
         {"phone-form (mine)", "555-0142",
          ": not ready: 'accept' sets aside one thing that must be mended\n",
          "  set aside by 'accept': one finding of [phone-form]; --ignore-accept lists it\n",
-         ": not ready; 0 must, 0 should, 1 to consider; 1 page at 10.9 pt; 1 set aside, 1 of them "
+         ": not ready; 0 must, 0 should, 0 to consider; 1 page at 10.9 pt; 1 set aside, 1 of them "
          "must\n"},
         {"voicemail (mine)", "555-0142", ": not ready: one thing to mend before anyone sees it\n",
          "  set aside by 'accept': one finding of [voicemail]; --ignore-accept lists it\n",

@@ -6,8 +6,8 @@ import re
 import pikepdf
 
 from pdf_reading import Annotation, Element, same
-from pdf_ua_conditions import (A_NS, DC, HEADINGS, LANGUAGE, STANDARD_TYPES, condition, glyph_count,
-                               mapped, property_text, wrong_widths)
+from pdf_ua_conditions import (A_NS, DC, HEADINGS, LANGUAGE, STANDARD_TYPES, condition, mapped,
+                               property_text, wrong_widths)
 
 # "Tagged PDF Best Practice Guide: Syntax" 1.0, as far as a résumé goes: children of each type, and
 # whether it holds content itself.
@@ -142,7 +142,7 @@ def _(d):
         if "/CIDSet" in descriptor and font.program:
             bits = descriptor.CIDSet.read_bytes()
             present = [i for i in range(len(bits) * 8) if bits[i // 8] & 0x80 >> i % 8]
-            if present != list(range(glyph_count(font))):
+            if present != font.program.codes():
                 wrong.append(str(font.dictionary.BaseFont))
     return wrong
 

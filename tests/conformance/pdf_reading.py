@@ -65,33 +65,49 @@ class Sfnt:
 
     def __init__(self, data):
         self._font = TTFont(io.BytesIO(data))
-        self.count = self._font["maxp"].numGlyphs
+        self._count = self._font["maxp"].numGlyphs
         self._scale = 1000 / self._font["head"].unitsPerEm
+
+    def has(self, code):
+        return code < self._count
+
+    def codes(self):
+        return list(range(self._count))
 
     def widths(self, glyph):
         """In 1/1000 em, by each table that has them."""
         found = [self._font["hmtx"][self._font.getGlyphName(glyph)][0] * self._scale]
         if "CFF " in self._font:
-            found.append(cff_width(self._font["CFF "].cff, glyph) * self._scale)
+            cff = self._font["CFF "].cff
+            found.append(cff_width(cff, cff.topDictIndex[0].charset[glyph]) * self._scale)
         return found
 
 
 class BareCff:
-    """A font program of CFF alone."""
+    """A font program of CFF alone: glyphs are shown by their place in it or, if it is keyed by CID, by
+    their CID (ISO 32000-1, 9.7.4.2)."""
 
     def __init__(self, data):
         self._set = CFFFontSet()
         self._set.decompile(io.BytesIO(data), None)
-        self.count = len(self._set.topDictIndex[0].charset)
-        self._scale = 1000 * self._set.topDictIndex[0].FontMatrix[0]
+        top = self._set.topDictIndex[0]
+        names = top.charset
+        self._names = {int(name[3:]) if name.startswith("cid") else 0: name for name in names} if hasattr(
+            top, "ROS") else dict(enumerate(names))
+        self._scale = 1000 * top.FontMatrix[0]
 
-    def widths(self, glyph):
-        return [cff_width(self._set, glyph) * self._scale]
+    def has(self, code):
+        return code in self._names
+
+    def codes(self):
+        return sorted(self._names)
+
+    def widths(self, code):
+        return [cff_width(self._set, self._names[code]) * self._scale]
 
 
-def cff_width(cff, glyph):
-    top = cff.topDictIndex[0]
-    drawing = top.CharStrings[top.charset[glyph]]
+def cff_width(cff, name):
+    drawing = cff.topDictIndex[0].CharStrings[name]
     drawing.draw(NullPen())
     return drawing.width
 

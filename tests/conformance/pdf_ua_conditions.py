@@ -320,19 +320,15 @@ def _(d):
     return [str(f.dictionary.BaseFont) for f in d.fonts() if f.program_object is None]
 
 
-def glyph_count(font):
-    return font.program.count
-
-
 @condition("UA 31-011", "a shown glyph is not in the font program")
 def _(d):
-    return sorted({code for f, code, _ in d.shown() if f.program and code >= glyph_count(f)})
+    return sorted({code for f, code, _ in d.shown() if f.program and not f.program.has(code)})
 
 
 def wrong_widths(d):
     wrong = set()
     for font, code in {(f, code) for f, code, _ in d.shown()}:
-        if font.program and code < glyph_count(font):
+        if font.program and font.program.has(code):
             stated = font.widths.get(code, float(font.cid_font.get("/DW", 1000)))
             if any(abs(stated - true) > 1 for true in font.program.widths(code)):
                 wrong.add(f"{font.dictionary.BaseFont} {code}")

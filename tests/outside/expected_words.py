@@ -27,7 +27,7 @@ DATES = {"dates", "graduation", "expires"}
 ITEMS = {"honors", "courses", "activities"}
 FIELDS = HEADING | DATES | ITEMS | {
     "school", "place", "degree", "major", "minor", "gpa", "thesis", "role", "employer", "note",
-    "project", "course", "with", "activity", "award", "by", "credential", "issuer", "publication",
+    "project", "course", "with", "activity", "award", "by", "credential", "issuer", "author", "publication",
     "text", "title", "detail"}
 
 MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September",

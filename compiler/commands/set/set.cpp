@@ -51,8 +51,9 @@ struct Written { // what one input's outputs hold
 std::optional<std::string> deps_of(const stages::Typeset& typeset, const Outputs& outputs,
                                    std::uint32_t file, Diagnostics& diagnostics) {
     std::vector<std::filesystem::path> prerequisites = typeset.resume.files;
-    prerequisites.insert(prerequisites.end(), typeset.theme.files.begin(),
-                         typeset.theme.files.end());
+    for (const auto* files :
+         {&typeset.theme.files, &typeset.theme.family_files, &typeset.resume.words.files})
+        prerequisites.insert(prerequisites.end(), files->begin(), files->end());
     std::erase_if(prerequisites, [](const auto& path) { return path.empty(); });
     std::vector<std::string> targets;
     for (const std::string& target : {outputs.pdf, outputs.plain})

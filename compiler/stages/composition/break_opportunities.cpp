@@ -271,7 +271,8 @@ bool figure_and_unit(Words before, Chunk after) {
 // `Spanish- or Portuguese-speaking`: at a line's end readers take the hyphen for one of division
 bool suspended_hyphen(Words before, Chunk after) {
     const Chunk word = before.back();
-    return word.size() > 1 && word.ends_with('-') && is_letter_at(leading_character(after));
+    return word.size() > 1 && word.ends_with('-') && !word.ends_with("--") &&
+           is_letter_at(leading_character(after));
 }
 
 // `3.62 / 4.00`

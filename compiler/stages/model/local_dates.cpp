@@ -23,6 +23,16 @@ bool is_word_letter(char32_t code) {
            (code >= 0xC0 && code <= 0x24F);
 }
 
+// An apostrophe as a keyboard has it.
+std::string folded_word(std::string_view text) {
+    constexpr std::string_view typographic = "’";
+    std::string word = folded(text);
+    for (std::size_t at = word.find(typographic); at != std::string::npos;
+         at = word.find(typographic, at))
+        word.replace(at, typographic.size(), "'");
+    return word;
+}
+
 std::string_view letters_at(std::string_view text) {
     std::size_t length = 0;
     while (length < text.size() && length < longest_name) {
@@ -42,7 +52,7 @@ std::size_t length_of(const std::string& word, std::string_view text) {
         if (length >= text.size()) return 0;
         length += first_character(text.substr(length)).length;
     }
-    if (folded(text.substr(0, length)) != word) return 0;
+    if (folded_word(text.substr(0, length)) != word) return 0;
     return letters_at(text.substr(length)).empty() ? length : 0;
 }
 
@@ -51,7 +61,7 @@ std::size_t length_of(const std::string& word, std::string_view text) {
 LocalDates::LocalDates(const page_words::DateWords& words) {
     const auto add = [&](Local what, const std::string& word) {
         if (word.empty()) return;
-        words_[static_cast<std::size_t>(what)].push_back(folded(word));
+        words_[static_cast<std::size_t>(what)].push_back(folded_word(word));
         if (what != Local::to && what != Local::since && what != Local::of) names_.push_back(word);
     };
     for (std::size_t i = 0; i < months_.size(); ++i) {

@@ -138,7 +138,7 @@ TEST_CASE("the house theme is read without a fault") {
     CHECK(theme->side_margin.least >= 36); // half an inch
     CHECK(theme->side_margin.most <= 72);
     CHECK(theme->forms.size() == quoin::trade::names_of<quoin::trade::Holds>().size());
-    CHECK(theme->files == std::vector{themes / "turnstone.theme", themes / "words" / "en"});
+    CHECK(theme->files == std::vector{themes / "turnstone.theme"});
 }
 
 TEST_CASE("every theme that comes with quoin is read without a fault") {
@@ -481,8 +481,6 @@ TEST_CASE("contrast on white") {
 
 TEST_CASE("themes are found by name or path, and a circle is told whole") {
     const Folder folder;
-    files::create_directory(folder.path() / "words");
-    files::copy(themes / "words", folder.path() / "words");
     folder.write("one.theme", "based-on: two\n");
     folder.write("two.theme", "based-on: three\n");
     folder.write("three.theme", "based-on: one\n");
