@@ -21,13 +21,14 @@ namespace {
 constexpr double size_power = 2;         // twice as large stands out four times as much
 constexpr double of_bold = 2;            // against regular
 constexpr double of_white = 1;           // added by an empty line above
-constexpr double lost_at_foot = 0.7;     // of what it would weigh at the top
+constexpr double lost_at_foot = 0.8;     // of what it would weigh at the top
 constexpr double lost_by_page = 0.7;     // with each page before its own
 constexpr double later_on_line = 0.9;    // for each look before it on its line
 constexpr double drawn_along = 0.97;     // of what stands before it on its line
-constexpr double under_name = 0.25;      // of the line above, which it belongs to: the name,
+constexpr double in_list = 0.7;          // of that, an item of a list after its first
+constexpr double under_name = 0.1;       // of the line above, which it belongs to: the name,
 constexpr double under_title = 0.95;     // a heading or an entry's title,
-constexpr double under_text = 0.55;       // or what stands under these
+constexpr double under_text = 0.57;      // or what stands under these
 constexpr double read_on = 0.4;          // running text after its first words
 constexpr std::size_t words_at_once = 3; // of running text, where it begins
 constexpr double usual_step = 1.3;       // of the text's size, from line to line
@@ -84,10 +85,12 @@ bool is_bold(const fonts::Face& face) {
 
 struct Bytes {
     std::size_t begin = 0, end = 0;
+    bool listed = false; // an item of a list, after its first
 };
 
 std::vector<Bytes> parted(std::string_view text, Bytes bytes) {
     std::vector<Bytes> parts;
+    bool listed = false;
     while (bytes.begin < bytes.end) {
         std::size_t end = bytes.end, next = bytes.end;
         for (const std::string_view sign : separators)
@@ -95,7 +98,8 @@ std::vector<Bytes> parted(std::string_view text, Bytes bytes) {
                 end = at;
                 next = std::min(bytes.end, at + sign.size());
             }
-        parts.push_back({bytes.begin, end});
+        parts.push_back({bytes.begin, end, listed});
+        listed = end < bytes.end && text[end] == ';';
         bytes.begin = next;
     }
     return parts;
@@ -224,6 +228,7 @@ private:
                 const pages::PlacedRun& placed = pages_.pages[line.page].runs[index];
                 const bool first = along == 0 || share >= 1;
                 if (running && !(opens && first)) share = read_on;
+                if (bytes.listed) along *= in_list;
                 const double weight = std::max(along, share * place * by_look(placed));
                 if (!add(line, index, bytes, weight)) continue;
                 if (first && opens) weight_above_ = weight;
