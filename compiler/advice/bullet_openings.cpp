@@ -49,11 +49,27 @@ Finding& report_tense(const WordedBullet& bullet, const english::Extent& wrong,
                                                ended ? "present" : "past", now);
 }
 
+// What stands behind a comma goes on with the list of things, and tells nothing that came of them.
+bool is_list_alone(std::string_view text) {
+    constexpr std::array<std::string_view, 7> clauses{"which", "that", "so",   "who",
+                                                      "where", "when", "while"};
+    const std::size_t comma = text.find(',');
+    if (comma == std::string_view::npos || text.find(", and ", comma) == std::string_view::npos)
+        return false;
+    const auto words = words_in(text.substr(comma));
+    return std::ranges::none_of(words, [&](const WordAt& word) {
+        const bool past = word.word.ends_with("ed") && !word.word.ends_with("eed");
+        return word.word.ends_with("ing") || past ||
+               is_one_of(word.word, clauses);
+    });
+}
+
 // "every day", "weekly", among the words before the first comma: those behind it may tell what came
 // of a deed that was done once.
 bool speaks_of_habit(std::string_view text) {
     bool each = false;
-    for (const std::string_view word : pieces_of(text.substr(0, text.find_first_of(",;")), " ")) {
+    const std::size_t end = is_list_alone(text) ? text.find(';') : text.find_first_of(",;");
+    for (const std::string_view word : pieces_of(text.substr(0, end), " ")) {
         const std::string plain = lower_case(trimmed(word, ".()"));
         if (is_one_of(plain, List::habits) || (each && is_one_of(plain, List::turns))) return true;
         each = plain == "every" || plain == "each";
@@ -158,11 +174,42 @@ bool opens_with_verb(Opening opening) {
 
 }
 
+namespace {
+
+// `Schedules cranes` among `Lead 14 carpenters` and `Check joints`: in another person.
+void third_person_among_plain(const ProofContext& context, std::vector<Finding>& findings) {
+    std::vector<const WordedBullet*> third;
+    std::size_t plain = 0;
+    for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
+        if (when_done(*bullet.position.entry, context) != WhenDone::current) continue;
+        if (bullet.reading.opening == Opening::either_tense) ++plain; // Cut, where Cuts could stand
+        if (bullet.reading.opening != Opening::present_verb) continue;
+        const std::string verb = lower_case(bullet.words(bullet.reading.verb));
+        const auto base = context.language.base_of(verb);
+        if (!base) continue;
+        if (*base == verb)
+            ++plain;
+        else if (verb.ends_with('s'))
+            third.push_back(&bullet);
+    }
+    if (third.size() * 2 > plain) return; // it may be the page's own way
+    for (const WordedBullet* bullet : third) {
+        const std::string verb(bullet->words(bullet->reading.verb));
+        report<messages::third_person>(findings, bullet->place(bullet->reading.verb),
+                                       in_quotes(verb), counted(plain, "other is", "others are"))
+            .suggestion = fill<messages::write>(
+            in_quotes(in_tense(verb, WhenDone::current, context.language)));
+    }
+}
+
+}
+
 void tense(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         const WhenDone when = when_done(*bullet.position.entry, context);
         if (when != WhenDone::unknown) judge(bullet, when, context, findings);
     }
+    third_person_among_plain(context, findings);
 }
 
 void action_verb(const ProofContext& context, std::vector<Finding>& findings) {

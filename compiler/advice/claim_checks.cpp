@@ -25,12 +25,14 @@ using Opening = english::BulletReading::Opening;
 struct YearsClaimed {
     int years = 0;
     std::size_t offset = 0, length = 0;
+    std::string of; // a name, as of a language or a tool: 8 years of Python
 };
 
 std::optional<int> number_in(std::string_view word) {
-    constexpr std::array<std::string_view, 13> names{"zero", "one",    "two",   "three", "four",
-                                                     "five", "six",    "seven", "eight", "nine",
-                                                     "ten",  "eleven", "twelve"};
+    constexpr std::array<std::string_view, 21> names{
+        "zero",     "one",     "two",     "three",     "four",     "five",    "six",
+        "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",  "thirteen",
+        "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
     const auto named = std::ranges::find(names, word);
     if (named != names.end()) return static_cast<int>(named - names.begin());
     int value = 0;
@@ -39,31 +41,66 @@ std::optional<int> number_in(std::string_view word) {
     return whole ? std::optional(value) : std::nullopt;
 }
 
-// `6 years of`, `15 years' experience`, `9+ years in`; not `in 3 years`.
-std::optional<YearsClaimed> years_claimed_in(std::string_view lower) {
-    constexpr std::array<std::string_view, 4> units{"year", "years", "yrs", "decades"};
-    constexpr std::array<std::string_view, 6> within{"in",   "within", "every",
-                                                     "each", "last",   "past"};
+// What stands behind the years, if it makes them years of work: `of`, `welding`, or nothing more.
+bool are_of_work(std::string_view text, const std::vector<WordAt>& words, std::size_t unit) {
+    const std::size_t end = words[unit].offset + words[unit].word.size();
+    if (unit + 1 == words.size() || text[end] == ',' || text[end] == '.' || text[end] == ';')
+        return true;
+    const std::string_view next = words[unit + 1].word;
+    constexpr std::array<std::string_view, 2> spans{"during", "coming"};
+    return is_one_of(next, List::after_years) ||
+           (next.ends_with("ing") && !is_one_of(next, spans));
+}
+
+// `Python`, of `years of Python` or `years in R`.
+std::string name_behind(std::string_view text, const std::vector<WordAt>& words, std::size_t unit) {
+    constexpr std::array<std::string_view, 5> before{"of", "in", "with", "using", "writing"};
+    if (unit + 2 >= words.size() || !is_one_of(words[unit + 1].word, before)) return {};
+    const WordAt& name = words[unit + 2];
+    const std::string_view typed = text.substr(name.offset, name.word.size());
+    return is_capitalised(typed) ? std::string(typed) : std::string{};
+}
+
+// `6 years of`, `15 years' experience`, `9+ years in`, `a decade of`; not `in 3 years`.
+std::optional<YearsClaimed> years_claimed_in(std::string_view text) {
+    constexpr std::array<std::string_view, 5> units{"year", "years", "yrs", "decade", "decades"};
+    constexpr std::array<std::string_view, 13> within{
+        "in",  "within", "every",  "each", "last",  "past", "next",
+        "for", "after",  "coming", "age",  "under", "first"};
+    const std::string lower = lower_case(text);
     const auto words = words_in(lower);
-    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+    for (std::size_t i = 1; i < words.size(); ++i) {
         if (!is_one_of(words[i].word, units)) continue;
-        const auto count = number_in(words[i - 1].word);
+        const bool one = words[i].word == "decade" && words[i - 1].word == "a";
+        const auto count = one ? std::optional(1) : number_in(words[i - 1].word);
         const bool span = i > 1 && is_one_of(words[i - 2].word, within);
-        if (!count || span || !is_one_of(words[i + 1].word, List::after_years)) continue;
-        const int times = words[i].word == "decades" ? 10 : 1;
+        if (!count || span || !are_of_work(lower, words, i)) continue;
+        const int times = words[i].word.starts_with("decade") ? 10 : 1;
         const std::size_t begin = words[i - 1].offset;
-        return YearsClaimed{*count * times, begin, words[i].offset + words[i].word.size() - begin};
+        return YearsClaimed{*count * times, begin, words[i].offset + words[i].word.size() - begin,
+                            name_behind(text, words, i)};
     }
     return std::nullopt;
 }
 
-// Months from the first start among the entries to today.
-std::optional<int> months_on_page(const ProofContext& context) {
+bool tells_of(const model::Entry& entry, std::string_view name) {
+    const std::string lower = lower_case(name);
+    return std::ranges::any_of(entry.fields,
+                               [&](const model::Field& field) {
+                                   return has_phrase(lower_case(plain_in(&field)), lower);
+                               }) ||
+           std::ranges::any_of(entry.bullets, [&](const model::Bullet& bullet) {
+               return has_phrase(lower_case(bullet.text.plain()), lower);
+           });
+}
+
+// Months from the first start among the entries, those that tell of `name`, to today.
+std::optional<int> months_on_page(const ProofContext& context, std::string_view name) {
     std::optional<int> most;
     for (const Position& position :
          positions(context.resume, {experience, projects, activities, other})) {
         const model::DateRange* range = dates_in(position.entry->find(trade::FieldName::dates));
-        if (!range) continue;
+        if (!range || (!name.empty() && !tells_of(*position.entry, name))) continue;
         const auto& first = range->start ? range->start : range->end;
         if (!first) continue;
         most = std::max(most.value_or(0), months(context.today).last - months(*first).first);
@@ -78,16 +115,17 @@ bool is_too_much(int years, int months) {
 }
 
 void years_claimed(const ProofContext& context, std::vector<Finding>& findings) {
-    const auto there = months_on_page(context);
-    if (!there) return;
+    const auto on_page = months_on_page(context, {});
+    if (!on_page) return;
     visit_texts(context.resume, [&](const TextInResume& part) {
         const bool claims = part.field && (part.field->name == trade::FieldName::headline ||
                                            part.field->name == trade::FieldName::text);
         if (!claims) return;
-        const std::string lower = lower_case(part.text.plain());
-        const auto claimed = years_claimed_in(lower);
-        if (!claimed || !is_too_much(claimed->years, *there)) return;
-        const int years = std::max(1, *there / trade::months_of_year);
+        const auto claimed = years_claimed_in(part.text.plain());
+        if (!claimed) return;
+        const int there = months_on_page(context, claimed->of).value_or(*on_page);
+        if (!is_too_much(claimed->years, there)) return;
+        const int years = std::max(1, there / trade::months_of_year);
         report<messages::too_many_years>(
             findings, part.text.place(claimed->offset, claimed->length),
             in_quotes(part.text.plain().substr(claimed->offset, claimed->length)),
@@ -177,14 +215,36 @@ std::string first_of(std::string_view lower, List list) {
     return found;
 }
 
-// Read in sentences, for a summary may end with what is sought.
+// `my classes`, but not `my skills`; what one can do there is the writer's too: where I can.
+std::string own_want(const std::string& lower) {
+    const auto words = words_in(lower);
+    for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+        const std::string_view next = words[i + 1].word;
+        if (words[i].word == "my" && !is_one_of(next, List::own_gifts)) {
+            const bool described = i + 2 < words.size() && is_one_of(words[i + 2].word, List::own_gifts);
+            if (!described) return "my " + std::string(next);
+        }
+    }
+    return {};
+}
+
+// What an employer offers in a wish is taken out: it is nothing of the writer's.
+std::string without_their_gifts(std::string lower) {
+    for (const std::string_view phrase : listed(List::of_the_employer))
+        if (const std::size_t at = find_phrase(lower, phrase); at != lower.npos)
+            lower.replace(at, phrase.size(), phrase.size(), ' ');
+    return lower;
+}
+
 void objective_wants(const ProofContext& context, std::vector<Finding>& findings) {
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!part.field || part.field->name != trade::FieldName::text) return;
         const std::string lower = lower_case(part.text.plain());
         if (count_words(lower, List::seeking) == 0) return;
-        if (count_words(lower, List::gives) > 0 || has_digit(lower)) return;
-        const std::string want = first_of(lower, List::wants);
+        if (count_words(without_their_gifts(lower), List::gives) > 0 || has_digit(lower)) return;
+        std::string want = first_of(lower, List::wants);
+        if (want.empty()) want = own_want(lower);
+        if (want.empty()) want = first_of(lower, List::of_the_employer);
         if (want.empty()) return;
         const std::size_t at = find_phrase(lower, want);
         report<messages::wants_alone>(findings, part.text.place(at, want.size()), in_quotes(want));

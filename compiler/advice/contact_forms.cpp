@@ -317,6 +317,9 @@ std::optional<std::string> unprofessional_part(std::string_view address, std::st
     local = local.substr(0, local.find('+'));
     const std::vector<std::string> names = name_parts(name);
     if (names.empty()) return std::nullopt;
+    for (const std::string& piece : parted(local, "._-0123456789"))
+        if (is_one_of(piece, List::shared_addresses) && !is_made_of_names(piece, names))
+            return fill<messages::shared_address>(piece);
     for (const std::string& piece : parted(local, "._-"))
         if (const auto nickname = nickname_in(only(is_ascii_letter, piece), names))
             return fill<messages::nickname>(*nickname);

@@ -24,8 +24,9 @@ bool is_of_entry(const TextInResume& part) {
 bool is_told_of_self(std::string_view clause, std::string_view phrase, bool bullet) {
     const std::string_view after = clause.substr(phrase.size());
     const auto words = words_in(after);
-    if (phrase == "left to" || phrase == "left for" || phrase == "left on bad terms")
-        return !bullet;
+    constexpr std::array<std::string_view, 4> sure{"left because", "left due to", "left when",
+                                                   "left after"};
+    if (phrase.starts_with("left") && !is_one_of(phrase, sure)) return !bullet;
     if (phrase == "fired" || phrase == "terminated" || phrase == "let go")
         return words.empty() || (!bullet && !has_digit(words.front().word));
     return true;

@@ -96,7 +96,18 @@ bool lacks_month(const model::DateRange* range) {
     return range && range->end && !range->end->month && !range->end->season;
 }
 
+// Once one degree has its month, the others are read for theirs.
+bool has_month_elsewhere(const ProofContext& context) {
+    bool found = false;
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::DateRange* range = dates_in(date_field(entry));
+        found = found || (is_college(entry) && range && range->end && !lacks_month(range));
+    });
+    return found;
+}
+
 void graduation_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    const bool all = is_student(*context.resume.settings.stage) || has_month_elsewhere(context);
     visit_schools(context, [&](const model::Entry& entry) {
         const model::Field* degree = entry.find(trade::FieldName::degree);
         if (!degree) return;
@@ -106,8 +117,7 @@ void graduation_missing(const ProofContext& context, std::vector<Finding>& findi
             return;
         }
         // long after, or where it is not the degree that counts, the year alone is enough
-        const bool counts =
-            is_student(*context.resume.settings.stage) && is_college(entry) && takes_rank(entry);
+        const bool counts = all && is_college(entry) && takes_rank(entry);
         if (counts && lacks_month(dates_in(date)))
             report<messages::no_month>(findings, date->place,
                                        in_quotes(source_at(context.sources, date->place)),
@@ -159,6 +169,37 @@ void report_school_activities(const ProofContext& context, const model::Date& gr
         if (!range || !range->end || months(*range->end).last > months(graduation).last) continue;
         report<messages::activity_of_school>(findings, place_of(*position.entry),
                                              called(*position.entry));
+    }
+}
+
+// Months that a degree takes, at the least.
+int least_months(const model::Entry& entry) {
+    constexpr int of_associate = 20, of_bachelor = 44;
+    const std::string degree = lower_case(plain_in(entry.find(trade::FieldName::degree)));
+    return has_phrase(degree, "bachelor") ? of_bachelor
+           : degree.empty() || is_no_degree(degree) ? 0
+                                                    : of_associate;
+}
+
+// `Cape Morrow High School Peer Mediators`, over before the first degree was begun.
+void report_named_for_school(const ProofContext& context, std::vector<Finding>& findings) {
+    std::optional<int> begun;
+    visit_schools(context, [&](const model::Entry& entry) {
+        const model::DateRange* range = is_college(entry) ? dates_in(date_field(entry)) : nullptr;
+        if (!range || !range->end) return;
+        const int start = months(*range->end).first - least_months(entry);
+        begun = std::min(begun.value_or(start), start);
+    });
+    if (!begun) return;
+    for (const Position& position :
+         positions(context.resume, {trade::Holds::activities, trade::Holds::honors})) {
+        const model::DateRange* range = dates_in(position.entry->find(trade::FieldName::dates));
+        const bool named = std::ranges::any_of(position.entry->fields, [](const auto& field) {
+            return has_phrase(lower_case(plain_in(&field)), "high school");
+        });
+        if (named && range && range->end && months(*range->end).last <= *begun)
+            report<messages::activity_of_school>(findings, place_of(*position.entry),
+                                                 called(*position.entry));
     }
 }
 
@@ -220,7 +261,10 @@ void high_school(const ProofContext& context, std::vector<Finding>& findings) {
         if (range && range->end)
             graduation = graduation ? later(*graduation, *range->end) : *range->end;
     });
-    if (graduation) report_school_activities(context, *graduation, findings);
+    if (graduation)
+        report_school_activities(context, *graduation, findings);
+    else
+        report_named_for_school(context, findings);
 }
 
 void honors_order(const ProofContext& context, std::vector<Finding>& findings) {

@@ -69,11 +69,12 @@ public:
                 tell<messages::upside_down>(i, i, findings);
             if (percent && value > 100 && is_share(i))
                 tell<messages::more_than_whole>(i, i, findings);
-            if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3)) &&
-                value > value_of(word(i + 3)))
-                tell<messages::more_than_whole>(i, i + 3, findings);
+            if (const auto whole = whole_of(i); whole && value > value_of(word(*whole)))
+                tell<messages::more_than_whole>(i, *whole, findings);
+            if (is_too_often(i, value)) tell<messages::more_than_whole>(i, i + 3, findings);
         }
         look_at_changes(findings);
+        look_behind_reached(findings);
     }
 
 private:
@@ -95,9 +96,69 @@ private:
     bool is_share(std::size_t i) const {
         if (i > 1 && word(i - 1) == "of" && is_one_of(word(i - 2), List::shares)) return true;
         const std::size_t next = word(i + 1) == "percent" ? i + 2 : i + 1;
+        if (is_part_of_them(i, next)) return true;
         if (!is_one_of(word(next), List::shares)) return false;
         constexpr std::array<std::string_view, 4> grows{"growth", "increase", "rise", "gain"};
         return !is_one_of(word(next + 1), grows);
+    }
+
+    // `of which 115% were put back`, `passed 104% of the welds`; but `120% of the goal`.
+    bool is_part_of_them(std::size_t i, std::size_t next) const {
+        constexpr std::array<std::string_view, 3> those{"which", "whom", "them"};
+        constexpr std::array<std::string_view, 4> are{"were", "are", "was", "is"};
+        if (i > 1 && word(i - 2) == "of" && is_one_of(word(i - 1), those)) return true;
+        if (is_one_of(word(next), are)) return true;
+        if (word(next) != "of") return false;
+        constexpr std::size_t near = 6; // words
+        bool things = is_one_of(word(next + 1), those);
+        for (std::size_t k = next + 1; k < next + near && is_word(k); ++k) {
+            if (is_one_of(word(k), List::may_be_exceeded)) return false;
+            things = things || (word(k).size() > 3 && word(k).ends_with('s'));
+        }
+        return things;
+    }
+
+    bool is_word(std::size_t i) const {
+        return i < tokens_.size() && tokens_[i].kind == english::TokenKind::word;
+    }
+
+    // The number that the one at `i` is some of: `16 out of 14`, `44 of 41 nights`.
+    std::optional<std::size_t> whole_of(std::size_t i) const {
+        if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3))) return i + 3;
+        const bool some = word(i + 1) == "of" && value_of(word(i + 2)) && is_word(i + 3);
+        const bool plain = value_of(word(i)) && word(i).find_first_of("$%") == std::string_view::npos &&
+                           word(i + 2).find_first_of("$%") == std::string_view::npos;
+        if (!some || !plain || !word(i + 3).ends_with('s')) return std::nullopt;
+        for (std::size_t k = i + 3; k < i + 6; ++k)
+            if (is_one_of(word(k), List::kinds_of_things) || word(k) == "each") return std::nullopt;
+        return i + 2;
+    }
+
+    // `9 days a week`
+    bool is_too_often(std::size_t i, std::optional<double> value) const {
+        constexpr double days_of_week = 7, months_of_year = 12;
+        if (!value || (word(i + 2) != "a" && word(i + 2) != "per")) return false;
+        return (word(i + 1) == "days" && word(i + 3) == "week" && *value > days_of_week) ||
+               (word(i + 1) == "months" && word(i + 3) == "year" && *value > months_of_year);
+    }
+
+    // `Filled 150 of 160 places, up from 190`; `raised turnout to 40 guests from 62`.
+    void look_behind_reached(std::vector<Finding>& findings) const {
+        constexpr std::size_t near = 8;
+        for (std::size_t i = 1; i + 1 < tokens_.size(); ++i) {
+            const auto before = value_of(word(i + 1));
+            if (word(i) != "from" || !before) continue;
+            const bool stated = word(i - 1) == "up" || word(i - 1) == "down";
+            if (!stated) continue;
+            for (std::size_t k = i - 1; k-- > 0 && k + near > i;) {
+                const auto reached = value_of(word(k));
+                if (!reached || (k > 0 && word(k - 1) == "of")) continue;
+                if (!is_same_unit(k, i + 1, {})) break;
+                const bool wrong = word(i - 1) == "up" ? *reached < *before : *reached > *before;
+                if (wrong) tell<messages::wrong_way>(k, i + 1, findings);
+                break;
+            }
+        }
     }
 
     // `from 12 minutes to 19 a unit`, where both are of one kind.

@@ -29,6 +29,7 @@ inline constexpr Message long_number = "the long number '{}'";
 inline constexpr Message second_meaning =
     "the number '{}', which means something else to some readers";
 inline constexpr Message nickname = "the word '{}'";
+inline constexpr Message shared_address = "the word '{}', as if several read it";
 inline constexpr Message figures_for_letters = "figures in the place of letters, '{}'";
 inline constexpr Message nothing_of_name = "nothing of your name, '{}'";
 inline constexpr FindingRow private_email{
@@ -167,6 +168,7 @@ inline constexpr Message this_entry = "this entry";
 // --- the wording of bullets
 
 inline constexpr FindingRow wrong_tense{"{} {} in the {}, but {}"};
+inline constexpr FindingRow third_person{"{} is in the third person, and {} plain verbs"};
 inline constexpr FindingRow no_tense{"{} {} neither past nor present; {}"};
 inline constexpr Message has_ended = "{} has ended";
 inline constexpr Message goes_on = "{} goes on";

@@ -67,15 +67,21 @@ bool is_own_part(std::string_view word, const std::vector<std::string>& parts) {
 }
 
 // `Kasimir Thandeka` beside Casimir Thandeka: a slip with another part of the name next to it.
-void look_for_slips(const model::Text& text, const std::vector<std::string>& parts,
-                    std::vector<Finding>& findings) {
+// In a title or a link one part by itself will do, if it is no word of its own.
+void look_for_slips(const model::Text& text, const std::vector<std::string>& parts, bool alone,
+                    const english::Language& language, std::vector<Finding>& findings) {
     const std::string plain = text.plain();
     const auto words = words_in(plain);
     for (std::size_t i = 0; i < words.size(); ++i) {
         const bool beside = (i > 0 && is_own_part(words[i - 1].word, parts)) ||
                             (i + 1 < words.size() && is_own_part(words[i + 1].word, parts));
-        if (!beside || !is_capital_letter(words[i].word.front())) continue;
-        if (const std::string* meant = slipped_part(words[i].word, parts))
+        if ((!beside && !alone) || !is_capital_letter(words[i].word.front())) continue;
+        const std::string* meant = slipped_part(words[i].word, parts);
+        constexpr std::size_t long_enough = 5; // to be no other name
+        if (meant && !beside &&
+            (words[i].word.size() < long_enough || language.spelled_right(lower_case(words[i].word))))
+            meant = nullptr;
+        if (meant)
             report<messages::name_in_two_forms>(findings,
                                                 text.place(words[i].offset, words[i].word.size()),
                                                 in_quotes(words[i].word), in_quotes(*meant));
@@ -104,10 +110,10 @@ bool is_initial_beside(std::string_view piece, const std::string& part) {
 void look_at_address(const model::Field& field, const std::vector<std::string>& parts,
                      std::vector<Finding>& findings) {
     const std::string address = plain_in(&field);
-    const std::string local = lower_case(address.substr(0, address.find('@')));
+    const std::string local = lower_case(address.substr(0, address.find('@'))); // or all of a link
     const std::vector<std::string> names = forms_in_address(parts);
     for (std::size_t at = 0; at < local.size();) {
-        const std::size_t end = std::min(local.find_first_of(".-_+0123456789", at), local.size());
+        const std::size_t end = std::min(local.find_first_of(".-_+/:0123456789", at), local.size());
         const std::string piece = local.substr(at, end - at);
         at = end + 1;
         constexpr std::size_t long_enough = 5; // shorter ones are short forms: jon
@@ -117,6 +123,12 @@ void look_at_address(const model::Field& field, const std::vector<std::string>& 
             report<messages::name_in_address>(findings, field.place, in_quotes(piece),
                                               in_quotes(*meant));
     }
+}
+
+bool is_shown_link(const model::Field& field) {
+    const std::string shown = plain_in(&field);
+    return field.name == trade::FieldName::link && shown.find(' ') == shown.npos &&
+           shown.find('.') != shown.npos;
 }
 
 bool begins_small(std::string_view word) {
@@ -131,11 +143,14 @@ void name_forms(const ProofContext& context, std::vector<Finding>& findings) {
         report<messages::name_in_small_letters>(
             findings, name->place, in_quotes(*std::ranges::find_if(parts, begins_small)));
     for (const model::Field& field : context.resume.heading)
-        if (field.name == trade::FieldName::email) look_at_address(field, parts, findings);
+        if (field.name == trade::FieldName::email || is_shown_link(field))
+            look_at_address(field, parts, findings);
     if (parts.size() < 2) return;
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (part.field == name) return;
-        look_for_slips(part.text, parts, findings);
+        const bool title = !part.field && !part.bullet;
+        const bool alone = title || part.in_heading;
+        look_for_slips(part.text, parts, alone, context.language, findings);
     });
 }
 

@@ -68,10 +68,14 @@ bool is_measure(std::string_view value) {
            });
 }
 
+bool is_certificate(std::string_view value) {
+    return value.find("certif") != value.npos || value.find("cpr") != value.npos;
+}
+
 // Where a line is there for the label alone, its value need not be known: Health: mild asthma.
 bool tells_in_pair(const Labelled& labelled, std::string_view value) {
-    const bool certified = value.find("certif") != value.npos || value.find("cpr") != value.npos;
-    return labelled.value == ToldValue::words && !value.empty() && !certified;
+    if (labelled.label == "born") return has_digit(value);
+    return labelled.value == ToldValue::words && !value.empty() && !is_certificate(value);
 }
 
 bool tells(const Labelled& labelled, std::string_view value, bool is_list) {
@@ -107,6 +111,8 @@ std::optional<std::string_view> labelled_detail(const Clause& clause, WhereFrom 
     const std::string_view label = clause.text.substr(0, colon);
     const std::string_view value = after(clause.text, clause.text.substr(0, colon + 1));
     const bool is_list = clause.rest.find(',') != std::string_view::npos;
+    if (from == WhereFrom::pair && !value.empty() && !is_certificate(value))
+        if (const auto what = said_of(label, lines_of(List::told_labels))) return what;
     for (const Labelled& labelled : told_labels)
         if (label == labelled.label &&
             (tells(labelled, value, is_list) ||
@@ -138,12 +144,24 @@ bool tells_birth(std::string_view rest) {
     return dated && (has_year_of_birth(rest.substr(0, near)) || rest.find('/') < near);
 }
 
+// "father of two", "proud single mom of 3"
+bool is_parent(std::string_view start) {
+    constexpr std::array<std::string_view, 6> kinds{"proud", "single", "married", "devoted", "a", "busy"};
+    const auto words = words_in(start);
+    std::size_t i = 0;
+    while (i < words.size() && is_one_of(words[i].word, kinds))
+        ++i;
+    return i + 1 < words.size() && is_one_of(words[i].word, List::parents) &&
+           words[i + 1].word == "of";
+}
+
 // "married with two children", "single, no children"
 bool tells_family(const Clause& clause) {
     constexpr std::size_t near = 40; // bytes
     if (clause.text == "married" || clause.text == "divorced" || clause.text == "widowed")
         return true;
     const std::string_view start = clause.rest.substr(0, near);
+    if (is_parent(start)) return true;
     if (!begins_with(start, "married") && !begins_with(start, "single")) return false;
     const std::string_view then = after(start, start.substr(0, start.find_first_of(" ,")));
     const bool joined = then.starts_with(',') || begins_with(then, "with") ||
@@ -154,7 +172,8 @@ bool tells_family(const Clause& clause) {
 
 Clause without_label(Clause clause, WhereFrom from) {
     const std::size_t colon = clause.text.find(": ");
-    if (from != WhereFrom::pair || colon == clause.text.npos) return clause;
+    const bool labelled = from == WhereFrom::pair || from == WhereFrom::group;
+    if (!labelled || colon == clause.text.npos) return clause;
     clause.text.remove_prefix(colon + 2);
     clause.rest.remove_prefix(colon + 2);
     return clause;
@@ -225,13 +244,16 @@ bool tells_own_age(const Clause& clause, WhereFrom from) {
 
 std::optional<std::string_view> personal_detail_in(std::string_view lower, WhereFrom from) {
     if (from == WhereFrom::bullet) return std::nullopt;
+    const bool personal =
+        from != WhereFrom::group ||
+        is_one_of(lower.substr(0, std::min(lower.find(':'), lower.size())), List::labels_of_persons);
     for (const Clause& clause : clauses_in(lower)) {
         const std::string_view text =
             begins_with(clause.text, "my") ? after(clause.text, "my") : clause.text;
         for (const ToldPhrase& phrase : told_phrases)
             if (begins_with(text, phrase.words)) return phrase.what;
         if (const auto what = labelled_detail(clause, from)) return what;
-        if (from == WhereFrom::group) continue;
+        if (!personal) continue;
         const Clause value = without_label(clause, from);
         const bool prose = from == WhereFrom::text || from == WhereFrom::heading;
         const bool closes = value.rest.size() <= value.text.size() + 1; // Single, double entries

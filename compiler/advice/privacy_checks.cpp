@@ -127,14 +127,19 @@ void references_line(const ProofContext& context, std::vector<Finding>& findings
         if (const auto offer = references_in(line.lower, line.from))
             report_references(line, *offer, findings);
     });
-    // A section of that title, whose text has no need to name them again.
-    model::Resume part;
+    // A section of that title, whatever its text says, and be it those who may be asked.
     for (const model::Section& section : context.resume.sections) {
-        if (!has_phrase(lower_case(section.title.plain()), "references")) continue;
+        const std::string title = lower_case(section.title.plain());
+        if (!has_phrase(title, "references") && !has_phrase(title, "referees")) continue;
+        model::Resume part;
         part.sections = {section};
+        bool told = false;
         visit_lines(part, [&](const LineInResume& line) {
-            if (says_on_request(line.lower) && !references_in(line.lower, line.from))
-                report_references(line, {0, line.lower.size()}, findings);
+            const bool title_itself = !line.part.field && !line.part.bullet;
+            told = told || references_in(line.lower, line.from).has_value();
+            if (told || title_itself || line.text.empty()) return;
+            report_references(line, {0, line.lower.size()}, findings);
+            told = true;
         });
     }
 }

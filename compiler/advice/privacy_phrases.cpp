@@ -211,6 +211,11 @@ bool is_offer_alone(std::string_view sentence) {
            });
 }
 
+bool asks_for_references(std::string_view sentence) {
+    return std::ranges::any_of(listed(List::words_for_references),
+                               [&](auto words) { return has_phrase(sentence, words); });
+}
+
 // "References available upon request from three supervisors"
 bool begins_with_offer(std::string_view sentence) {
     constexpr std::array<std::string_view, 6> before{"professional", "personal",  "academic",
@@ -298,7 +303,7 @@ std::optional<english::Extent> salary_in(std::string_view lower, WhereFrom from)
 
 std::optional<english::Extent> references_in(std::string_view lower, WhereFrom from) {
     for (const std::string_view sentence : sentences_in(lower)) {
-        const bool alone = is_offer_alone(sentence) && sentence.find("reference") != sentence.npos;
+        const bool alone = is_offer_alone(sentence) && asks_for_references(sentence);
         if (alone || (from != WhereFrom::bullet && begins_with_offer(sentence)))
             return extent_of(lower, sentence);
     }

@@ -76,6 +76,7 @@ private:
         const bool among_plurals = text_[comma - 1] == 's' && after.front().word.ends_with('s');
         if (item.size() == 2 && !plurals && !among_plurals) return false;
         if (opens_with_verbs(comma, item, after.front().word)) return true;
+        if (are_gerunds(comma, item.front().word, after.front().word)) return true;
         if (may_be_verb(item.front().word, after.front().word)) return false;
         if (follows_fragment(comma, item.back().word, after.front().word)) return false;
         return !opens_with_adverbial(comma) && !goes_on(next);
@@ -98,6 +99,17 @@ private:
         const std::string small = lower_case(word);
         if (base && *base != small && !small.ends_with('s')) return true; // a past
         return base && next && (*base == small || opens_in_third_person());
+    }
+
+    // sweeping, painting and moving staging
+    bool are_gerunds(std::size_t comma, std::string_view item, std::string_view after) const {
+        const std::size_t begin = comma > longest_word ? comma - longest_word : 0;
+        const auto before = words_in(text_.substr(begin, comma - begin));
+        const auto is_gerund = [&](std::string_view word) {
+            return word.ends_with("ing") && language_.base_of(word).has_value();
+        };
+        return !before.empty() && is_gerund(before.back().word) && is_gerund(item) &&
+               is_gerund(after);
     }
 
     // History student, archives and exhibits: a pair of another kind than what stands before it.

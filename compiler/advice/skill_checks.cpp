@@ -28,6 +28,17 @@ struct Skill {
     Place place() const { return item.place(0, text().size()); }
 };
 
+// "Spanish (professional)" is Spanish; "Spanish" too.
+std::string before_parenthesis(std::string_view text) {
+    const std::string_view head = text.substr(0, text.find('('));
+    return std::string(head.substr(0, head.find_last_not_of(' ') + 1));
+}
+
+// Languages may be of computers: Python, Rust.
+bool names_spoken_language(const model::Text& item) {
+    return are_spoken_languages(before_parenthesis(lower_case(item.plain())));
+}
+
 std::vector<Skill> all_skills(const model::Resume& resume) {
     std::vector<Skill> all;
     for (const model::Section& section : resume.sections) {
@@ -41,17 +52,13 @@ std::vector<Skill> all_skills(const model::Resume& resume) {
                 const bool spoken = section.holds == trade::Holds::languages ||
                                     has_phrase(label, "languages") ||
                                     has_phrase(label, "language") || has_phrase(label, "spoken");
+                const bool of_people = section.holds == trade::Holds::languages ||
+                                       std::ranges::any_of(*items, names_spoken_language);
                 for (const model::Text& item : *items)
-                    all.push_back({field, item, spoken, has_language_level(label)});
+                    all.push_back({field, item, spoken && of_people, has_language_level(label)});
             }
     }
     return all;
-}
-
-// "Spanish (professional)" is Spanish; "Spanish" too.
-std::string before_parenthesis(std::string_view text) {
-    const std::string_view head = text.substr(0, text.find('('));
-    return std::string(head.substr(0, head.find_last_not_of(' ') + 1));
 }
 
 void skills_missing(const ProofContext& context, std::vector<Finding>& findings) {
@@ -170,20 +177,52 @@ private:
     std::set<std::string> tokens_, stems_;
 };
 
+// A name, as of a program or a method, which is either used or not; `scheduling` may be called
+// otherwise in the entries. What everybody has used is passed over.
+bool is_named_skill(const std::string& skill) {
+    const auto words = words_in(skill);
+    const bool common = std::ranges::any_of(words, [](const WordAt& word) {
+        return is_one_of(lower_case(word.word), List::tools_of_all);
+    });
+    return !common && std::ranges::any_of(words, [&](const WordAt& word) {
+        return is_capital_letter(word.word.back()) ||
+               (is_capital_letter(word.word.front()) && (word.offset > 0 || words.size() == 1));
+    });
+}
+
+// Of the skills of a group, those that have names.
+struct NamedSkills {
+    std::vector<std::string> unused;
+    std::optional<Place> first;
+    std::size_t used = 0;
+};
+
+// Where most of a group is borne out, the rest of it is believed.
 void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t most_named = 4;
     const Corpus corpus(context.resume, context.language);
-    std::vector<std::string> unused;
-    std::optional<Place> first;
+    std::map<const model::Field*, NamedSkills> groups;
     for (const Skill& skill : all_skills(context.resume)) {
         const std::string name = before_parenthesis(skill.text());
-        if (skill.spoken || name.empty() || corpus.shows(name)) continue;
+        if (skill.spoken || name.empty() || !is_named_skill(name)) continue;
         if (is_one_of(lower_case(name), List::broad_skills)) continue; // told already
-        if (!first) first = skill.place();
-        add_once(unused, name, all_of_them);
+        NamedSkills& group = groups[&skill.group];
+        if (corpus.shows(name)) {
+            ++group.used;
+            continue;
+        }
+        if (!group.first) group.first = skill.place();
+        add_once(group.unused, name, all_of_them);
     }
-    if (!first) return;
-    report<messages::unused_skills>(findings, *first, some_of(unused, most_named));
+    std::vector<std::string> unused;
+    std::optional<Place> first;
+    for (const auto& [field, group] : groups) {
+        if (group.unused.size() < group.used || !group.first) continue;
+        if (!first || group.first->line < first->line) first = group.first;
+        for (const std::string& name : group.unused)
+            add_once(unused, name, all_of_them);
+    }
+    if (first) report<messages::unused_skills>(findings, *first, some_of(unused, most_named));
 }
 
 void broad_skill(const ProofContext& context, std::vector<Finding>& findings) {
@@ -208,7 +247,8 @@ constexpr std::array skill_table{
           "The second one takes the room of another.", "common practice",
           "Data: R, Excel; Office: Excel", "Data: R, Excel", skill_twice},
     Check{"skill-unused", Weight::consider, "skills",
-          "A skill, or a word of it, turns up in an entry too; languages aside.",
+          "A program or method that has a name turns up in an entry too; languages that people "
+          "speak and what everybody has used aside.",
           "A list anybody could type is believed where the work bears it out.", "common practice",
           "Data: Tableau, and no bullet that mentions it", "- Charted intake in Tableau",
           skill_unused},

@@ -70,6 +70,14 @@ struct RegionalWords {
     std::vector<Regional> british, american;
 };
 
+// `labelled`, of label, though US dictionaries have it too; not `refilled`, of refill.
+bool is_doubled_l(const std::string& lower, const english::Language& language) {
+    if (!lower.ends_with("lled") && !lower.ends_with("lling")) return false;
+    const auto base = language.base_of(lower);
+    return base && base->ends_with('l') && !base->ends_with("ll") &&
+           !turned(lower, us_variants, language).empty();
+}
+
 void add_word(const WordAt& word, const model::Text& text, const english::Language& language,
               RegionalWords& found) {
     const std::string lower = lower_case(word.word);
@@ -82,6 +90,8 @@ void add_word(const WordAt& word, const model::Text& text, const english::Langua
         return add(found.british, *us, is_variant(lower));
     if (const auto gb = said_of(lower, lines_of(List::us_spellings)))
         return add(found.american, *gb, is_variant(*gb));
+    if (is_doubled_l(lower, language))
+        return add(found.british, turned(lower, us_variants, language), true);
     if (language.spelled_right(lower)) return;
     if (const std::string us = american_spelling(lower, language); !us.empty())
         add(found.british, us, is_variant(lower));
@@ -127,7 +137,14 @@ std::string american_spelling(std::string_view british, const english::Language&
     return {};
 }
 
-// A variant is told only beside what surely is British, or beside a variant of the other country's.
+// Doubled letters of verbs, which no US page has: labelled, travelling.
+bool is_told_in_us(const Regional& word) {
+    const std::string lower = lower_case(word.text);
+    return lower.ends_with("lled") || lower.ends_with("lling");
+}
+
+// A variant is told beside what surely is British, or beside a variant of the other country's; of
+// doubled letters, beside anything of the US.
 void spelling_region(const ProofContext& context, std::vector<Finding>& findings) {
     const RegionalWords found = regional_words(context);
     const bool in_britain = *context.resume.settings.language == "en-GB";
@@ -143,7 +160,8 @@ void spelling_region(const ProofContext& context, std::vector<Finding>& findings
     }
     const bool of_variants = std::ranges::any_of(usual, &Regional::variant);
     for (const Regional& word : odd) {
-        if (word.variant && first_sure == odd.end() && !of_variants) continue;
+        if (word.variant && first_sure == odd.end() && !of_variants && !is_told_in_us(word))
+            continue;
         const std::string text = in_quotes(word.text), other = in_quotes(usual.front().text);
         Finding& finding =
             in_britain ? report<messages::us_beside_british>(findings, word.place, text, other)

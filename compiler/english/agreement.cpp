@@ -123,6 +123,53 @@ std::optional<Disagreement> after_noun(const Sentence& s, std::size_t i) {
                         false};
 }
 
+// The verb of what begins at `first` with `of`, plain things between: each of the residents have.
+std::size_t past_of_phrase(const Sentence& s, std::size_t first) {
+    constexpr std::size_t longest = 6; // words
+    std::size_t k = first + 1;
+    while (k < first + longest &&
+           (is_content(s, k) || s.is_number(k) || s.is(k, w::determiner | w::possessive)) &&
+           !s.is_word(k, {"that"}))
+        ++k;
+    return k;
+}
+
+// `Each of the residents have`, `One of the pumps were`, `Condition of 40 tanks were logged`
+std::optional<Disagreement> before_of_phrase(const Sentence& s, std::size_t i) {
+    if (i == 0 || !s.is_word(i, {"of"})) return std::nullopt;
+    const std::size_t head = i - 1, verb = past_of_phrase(s, i);
+    if (!s.is_word(verb, {"have", "are", "were", "do"})) return std::nullopt;
+    const bool one = s.is_word(head, {"each", "either", "neither", "one"}) &&
+                     !(head > 0 && s.is_word(head - 1, {"than", "every", "only"}));
+    const std::size_t first = head > 0 && s.is_word(head - 1, {"the", "a", "an"}) ? head - 1 : head;
+    const bool opens = first == 0 || s.token(first - 1).kind == TokenKind::stop;
+    const bool single = opens && is_content(s, head) && !s.token(head).title &&
+                        !is_plural_noun(s, head) && !is_either_number(s, head == 0 ? 1 : head) &&
+                        !s.is(head, List::groups) && !s.is(head, List::plural_or_singular) &&
+                        is_plural_noun(s, verb - 1) &&
+                        (s.forms(head).none() || s.forms(head).verb->noun) && !s.forms(head).past;
+    if (!one && !single) return std::nullopt;
+    const std::string_view meant = s.is_word(verb, {"have"})   ? "has"
+                                   : s.is_word(verb, {"are"})  ? "is"
+                                   : s.is_word(verb, {"were"}) ? "was"
+                                                               : "does";
+    return Disagreement{s.token(head).extent, s.token(verb).extent, std::string(meant), false};
+}
+
+// `Each resident have`, `everyone were`
+std::optional<Disagreement> after_each(const Sentence& s, std::size_t i) {
+    const bool everyone = s.is_word(i, {"everyone", "everybody", "nobody", "he", "she", "it"});
+    const bool each = s.is_word(i, {"each", "every"}) && is_content(s, i + 1) &&
+                      !is_plural_noun(s, i + 1);
+    const std::size_t verb = i + (everyone ? 1 : 2);
+    if ((!everyone && !each) || !s.is_word(verb, {"have", "are", "were"})) return std::nullopt;
+    if (everyone && i > 1 && s.is_word(i - 1, {"and", "if", "than", "of", "as"})) return std::nullopt;
+    const std::string_view meant = s.is_word(verb, {"have"})  ? "has"
+                                   : s.is_word(verb, {"are"}) ? "is"
+                                                              : "was";
+    return Disagreement{s.token(verb - 1).extent, s.token(verb).extent, std::string(meant), false};
+}
+
 // `there was 9 errors`, `they was`
 std::optional<Disagreement> after_pronoun(const Sentence& s, std::size_t i) {
     const std::size_t verb = i + 1;
@@ -168,6 +215,34 @@ std::optional<Disagreement> before_owned(const Sentence& s, std::size_t i) {
     return Disagreement{s.token(next).extent, s.token(i).extent, s.token(i).text + "'", false};
 }
 
+// No clause of another subject stands before: Cleaned the labs survey data.
+bool is_in_first_clause(const Sentence& s, std::size_t i) {
+    for (std::size_t k = 0; k < i; ++k)
+        if (s.is(k, w::relative | w::be | w::have | w::modal) || s.token(k).kind == TokenKind::stop)
+            return false;
+    return i > 0 && !s.forms(0).none();
+}
+
+// `the labs survey data`, `all patients charts`: a place of work, or persons, and what is theirs.
+std::optional<Disagreement> before_owned_thing(const Sentence& s, std::size_t i) {
+    const std::string& word = s.word(i);
+    if (i < 2 || word.size() < 4 || !word.ends_with('s') || !is_content(s, i)) return std::nullopt;
+    if (s.token(i).title || is_capital(s.token(i)) || !is_content(s, i + 1)) return std::nullopt;
+    const std::string single = word.ends_with("ies") ? word.substr(0, word.size() - 3) + "y"
+                                                     : word.substr(0, word.size() - 1);
+    const bool place = s.lexicon().has(single, List::owners) && s.is_word(i - 1, {"the", "our", "my"});
+    const bool person = is_people(s, i) && s.is(i - 1, w::determiner | w::possessive);
+    const bool owned = s.is(i + 1, List::owned) && !s.forms(i + 1).past;
+    if ((!place && !person) || !owned || !is_in_first_clause(s, i)) return std::nullopt;
+    if (has_two_objects(s, i)) return std::nullopt;
+    // after `the` there may be several of them, after `a` there is one
+    const bool several = person && s.is_word(i - 1, {"all", "both", "our", "these", "those"});
+    return Disagreement{s.token(i + 1).extent, s.token(i).extent,
+                        several ? s.token(i).text + "'"
+                                : s.token(i).text.substr(0, single.size()) + "'s",
+                        false};
+}
+
 // `childrens books`, `womens' team`: a plural already.
 std::optional<Disagreement> of_irregular_plural(const Sentence& s, std::size_t i) {
     const auto meant = s.lexicon().said_of(s.word(i), List::doubled_plurals);
@@ -182,7 +257,8 @@ std::vector<Disagreement> find_disagreements(const Sentence& sentence) {
     for (std::size_t i = 0; i < sentence.size(); ++i) {
         if (sentence.token(i).title) continue;
         for (const auto& look :
-             {in_relative, after_noun, after_pronoun, before_owned, of_irregular_plural})
+             {in_relative, after_noun, after_pronoun, before_of_phrase, after_each, before_owned,
+              before_owned_thing, of_irregular_plural})
             if (auto one = look(sentence, i)) {
                 found.push_back(std::move(*one));
                 break;

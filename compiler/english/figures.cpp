@@ -121,6 +121,7 @@ bool is_code(const Sentence& s, std::size_t i) {
         return true;
     if (text.starts_with("3d-") || text.starts_with("2d-")) return true; // 3D-printed
     const std::size_t hyphen = text.find('-');                           // 10-K
+    if (hyphen != text.npos && is_ordinal_figure(text.substr(0, hyphen))) return true; // 3rd-deck
     if (hyphen != text.npos && hyphen + 2 == text.size() && !is_figure(text.back())) return true;
     const bool race = (text == "5k" || text == "10k") &&
                       s.is_word(i + 1, {"run", "race", "walk", "fun", "fundraiser"});

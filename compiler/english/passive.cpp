@@ -35,6 +35,7 @@ std::optional<Passive> of_subject(const Sentence& s, std::size_t first) {
     bool clause = false;
     for (std::size_t i = first; i < s.size(); ++i) {
         clause |= s.is(i, w::relative) && i > first;
+        if (s.token(i).kind == TokenKind::stop && i > first) return std::nullopt; // another clause
         if (s.is_word(i, {"to"}) && s.is_word(i + 1, {"be"})) return std::nullopt;
         if (!carries_passive(s, i) && !s.is_word(i, {"got", "gets", "get"})) continue;
         if (clause) return std::nullopt;

@@ -33,6 +33,12 @@ bool is_given_to_someone(const Sentence& sentence, std::size_t i) {
     return sentence.is_word(i, {"to", "for"}) && sentence.starts_object(i + 1);
 }
 
+// `report sparks to`: the verb's own preposition, behind its object.
+bool goes_with_goal(const Sentence& sentence, const VerbEntry& verb, std::size_t i) {
+    const auto prepositions = sentence.lexicon().said_of(verb.base, List::with_goal);
+    return prepositions && has_word(*prepositions, sentence.word(i));
+}
+
 }
 
 double joined_verb_odds(const Sentence& sentence, const JoinedWord& joined) {
@@ -44,7 +50,10 @@ double joined_verb_odds(const Sentence& sentence, const JoinedWord& joined) {
     double odds = of_counts(verb) + 1;
     if (sentence.lexicon().has(verb.base, List::usual_verbs)) odds += 1.5;
     if (joins_unlike(sentence, joined)) odds += 1;
-    if (is_given_to_someone(sentence, next + 1)) odds += 0.5;
+    if (goes_with_goal(sentence, verb, next + 1))
+        odds += 3;
+    else if (is_given_to_someone(sentence, next + 1))
+        odds += 0.5;
     if (sentence.forms(joined.verb).either_tense()) odds += 0.7; // Set type and print cards
     if (sentence.forms(next).third) odds -= 1.5;                 // test results, report forms
     if (sentence.is(i, List::often_first_part)) odds -= 2;       // call sheets
