@@ -5,6 +5,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 
+#include <array>
 #include <map>
 #include <utility>
 
@@ -29,8 +30,11 @@ std::string in_tense(std::string_view verb, WhenDone when, const english::Langua
     return is_capitalised(verb) ? capitalised(*form) : *form;
 }
 
-bool is_gerund(std::string_view verb) {
-    return verb.ends_with("ing") || lower_case(verb) == "to";
+bool is_gerund(std::string_view verb) { // not Ring and Bring
+    constexpr std::array<std::string_view, 9> bases{"bring", "cling", "fling", "ring",  "sing",
+                                                    "sling", "sting", "swing", "string"};
+    const std::string lower = lower_case(verb);
+    return lower == "to" || (lower.ends_with("ing") && !is_one_of(lower, bases));
 }
 
 Finding& report_tense(const WordedBullet& bullet, const english::Extent& wrong,
@@ -59,8 +63,7 @@ bool is_list_alone(std::string_view text) {
     const auto words = words_in(text.substr(comma));
     return std::ranges::none_of(words, [&](const WordAt& word) {
         const bool past = word.word.ends_with("ed") && !word.word.ends_with("eed");
-        return word.word.ends_with("ing") || past ||
-               is_one_of(word.word, clauses);
+        return word.word.ends_with("ing") || past || is_one_of(word.word, clauses);
     });
 }
 
@@ -197,8 +200,8 @@ void third_person_among_plain(const ProofContext& context, std::vector<Finding>&
         const std::string verb(bullet->words(bullet->reading.verb));
         report<messages::third_person>(findings, bullet->place(bullet->reading.verb),
                                        in_quotes(verb), counted(plain, "other is", "others are"))
-            .suggestion = fill<messages::write>(
-            in_quotes(in_tense(verb, WhenDone::current, context.language)));
+            .suggestion =
+            fill<messages::write>(in_quotes(in_tense(verb, WhenDone::current, context.language)));
     }
 }
 

@@ -30,8 +30,8 @@ struct YearsClaimed {
 
 std::optional<int> number_in(std::string_view word) {
     constexpr std::array<std::string_view, 21> names{
-        "zero",     "one",     "two",     "three",     "four",     "five",    "six",
-        "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",  "thirteen",
+        "zero",     "one",     "two",     "three",     "four",     "five",     "six",
+        "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",   "thirteen",
         "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
     const auto named = std::ranges::find(names, word);
     if (named != names.end()) return static_cast<int>(named - names.begin());
@@ -48,8 +48,7 @@ bool are_of_work(std::string_view text, const std::vector<WordAt>& words, std::s
         return true;
     const std::string_view next = words[unit + 1].word;
     constexpr std::array<std::string_view, 2> spans{"during", "coming"};
-    return is_one_of(next, List::after_years) ||
-           (next.ends_with("ing") && !is_one_of(next, spans));
+    return is_one_of(next, List::after_years) || (next.ends_with("ing") && !is_one_of(next, spans));
 }
 
 // `Python`, of `years of Python` or `years in R`.
@@ -64,9 +63,9 @@ std::string name_behind(std::string_view text, const std::vector<WordAt>& words,
 // `6 years of`, `15 years' experience`, `9+ years in`, `a decade of`; not `in 3 years`.
 std::optional<YearsClaimed> years_claimed_in(std::string_view text) {
     constexpr std::array<std::string_view, 5> units{"year", "years", "yrs", "decade", "decades"};
-    constexpr std::array<std::string_view, 13> within{
-        "in",  "within", "every",  "each", "last",  "past", "next",
-        "for", "after",  "coming", "age",  "under", "first"};
+    constexpr std::array<std::string_view, 13> within{"in",   "within", "every", "each",  "last",
+                                                      "past", "next",   "for",   "after", "coming",
+                                                      "age",  "under",  "first"};
     const std::string lower = lower_case(text);
     const auto words = words_in(lower);
     for (std::size_t i = 1; i < words.size(); ++i) {
@@ -140,6 +139,12 @@ bool tells_as_done(const WordedBullet& bullet) {
            bullet.reading.opening == Opening::participle;
 }
 
+// `Our team won`, `Was promoted`
+bool is_told_of_others(const WordedBullet& bullet) {
+    const Opening opening = bullet.reading.opening;
+    return opening == Opening::person || opening == Opening::auxiliary || bullet.reading.sentence;
+}
+
 struct DateInText {
     model::Date date;
     std::size_t offset = 0, length = 0;
@@ -175,11 +180,12 @@ void report_ahead(const WordedBullet& bullet, const std::string& when,
 void done_ahead(const ProofContext& context, std::vector<Finding>& findings) {
     const model::Entry* told_of = nullptr;
     for (const WordedBullet& bullet : context.bullets) {
-        if (!tells_as_done(bullet) || bullet.position.entry == told_of) continue;
+        if (bullet.position.entry == told_of) continue;
         const model::DateRange* range =
             dates_in(bullet.position.entry->find(trade::FieldName::dates));
         const auto begins = !range ? std::nullopt : range->start ? range->start : range->end;
-        if (begins && surely_before(context.today, *begins)) {
+        const bool done = tells_as_done(bullet);
+        if (done && begins && surely_before(context.today, *begins)) {
             report_ahead(
                 bullet,
                 "from " +
@@ -189,7 +195,7 @@ void done_ahead(const ProofContext& context, std::vector<Finding>& findings) {
             told_of = bullet.position.entry;
             continue;
         }
-        const auto told = date_told(bullet.text);
+        const auto told = done || is_told_of_others(bullet) ? date_told(bullet.text) : std::nullopt;
         if (told && surely_before(context.today, told->date))
             report_ahead(bullet, bullet.text.substr(told->offset, told->length), findings);
     }
@@ -221,7 +227,8 @@ std::string own_want(const std::string& lower) {
     for (std::size_t i = 0; i + 1 < words.size(); ++i) {
         const std::string_view next = words[i + 1].word;
         if (words[i].word == "my" && !is_one_of(next, List::own_gifts)) {
-            const bool described = i + 2 < words.size() && is_one_of(words[i + 2].word, List::own_gifts);
+            const bool described =
+                i + 2 < words.size() && is_one_of(words[i + 2].word, List::own_gifts);
             if (!described) return "my " + std::string(next);
         }
     }

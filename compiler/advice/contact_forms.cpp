@@ -311,6 +311,15 @@ bool is_addr_spec(std::string_view address) {
            address.size() <= most_address;
 }
 
+namespace {
+
+bool is_of_several(std::string_view piece) { // holt.family, theholtfamily
+    return is_one_of(piece, List::shared_addresses) || piece.ends_with("family") ||
+           piece.ends_with("household");
+}
+
+}
+
 std::optional<std::string> unprofessional_part(std::string_view address, std::string_view name,
                                                bool issued) {
     std::string local = lower_case(address.substr(0, address.rfind('@')));
@@ -318,7 +327,7 @@ std::optional<std::string> unprofessional_part(std::string_view address, std::st
     const std::vector<std::string> names = name_parts(name);
     if (names.empty()) return std::nullopt;
     for (const std::string& piece : parted(local, "._-0123456789"))
-        if (is_one_of(piece, List::shared_addresses) && !is_made_of_names(piece, names))
+        if (is_of_several(piece) && !is_made_of_names(piece, names))
             return fill<messages::shared_address>(piece);
     for (const std::string& piece : parted(local, "._-"))
         if (const auto nickname = nickname_in(only(is_ascii_letter, piece), names))

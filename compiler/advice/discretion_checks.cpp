@@ -81,6 +81,15 @@ std::optional<english::Extent> name_in_care(const WordedBullet& bullet,
     const auto words = words_in(bullet.text);
     const auto base = words.empty() ? std::nullopt : language.base_of(words.front().word);
     const bool cares = base && is_one_of(*base, List::care_verbs);
+    for (std::size_t i = 1; i + 2 < words.size(); ++i) { // Mateo Quiroga's progress
+        const bool owns =
+            words[i + 1].word.ends_with("'s") || words[i + 1].word.ends_with("\u2019s");
+        if (!owns || !is_one_of(lower_case(words[i + 2].word), List::told_of_those_in_care) ||
+            !is_name_at(words, i, language))
+            continue;
+        const std::size_t begin = words[i].offset;
+        return english::Extent{begin, words[i + 1].offset + words[i + 1].word.size() - begin};
+    }
     for (std::size_t i = 0; i + 2 < words.size(); ++i) {
         const bool leads = is_in_care(words[i].word) || (i == 0 && cares);
         if (!leads || !is_name_at(words, i + 1, language)) continue;

@@ -176,7 +176,7 @@ void report_school_activities(const ProofContext& context, const model::Date& gr
 int least_months(const model::Entry& entry) {
     constexpr int of_associate = 20, of_bachelor = 44;
     const std::string degree = lower_case(plain_in(entry.find(trade::FieldName::degree)));
-    return has_phrase(degree, "bachelor") ? of_bachelor
+    return has_phrase(degree, "bachelor")           ? of_bachelor
            : degree.empty() || is_no_degree(degree) ? 0
                                                     : of_associate;
 }

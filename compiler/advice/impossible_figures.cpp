@@ -125,8 +125,12 @@ private:
     // The number that the one at `i` is some of: `16 out of 14`, `44 of 41 nights`.
     std::optional<std::size_t> whole_of(std::size_t i) const {
         if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3))) return i + 3;
+        if (word(i + 1) == "of" && word(i + 2) == "the" && value_of(word(i + 3)) &&
+            word(i).find_first_of("$%") == std::string_view::npos)
+            return i + 3;
         const bool some = word(i + 1) == "of" && value_of(word(i + 2)) && is_word(i + 3);
-        const bool plain = value_of(word(i)) && word(i).find_first_of("$%") == std::string_view::npos &&
+        const bool plain = value_of(word(i)) &&
+                           word(i).find_first_of("$%") == std::string_view::npos &&
                            word(i + 2).find_first_of("$%") == std::string_view::npos;
         if (!some || !plain || !word(i + 3).ends_with('s')) return std::nullopt;
         for (std::size_t k = i + 3; k < i + 6; ++k)

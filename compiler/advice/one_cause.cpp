@@ -1,10 +1,13 @@
 // The families of checks that look at the same words, and what of them is left out.
 #include "compiler/advice/one_cause.hpp"
 
+#include "compiler/base/lists.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cstddef>
 #include <map>
+#include <set>
 #include <tuple>
 
 namespace quoin::advice {
@@ -64,6 +67,19 @@ void mark_told(const Kin& family, const std::vector<Finding>& findings,
         }
 }
 
+// What is to go as a whole needs no better wording.
+constexpr std::array of_lines_to_go{Names{"another-person"}, Names{"leaving-reason"},
+                                    Names{"references-line"}};
+
+void mark_wording_of_what_goes(const std::vector<Finding>& findings, std::vector<bool>& told) {
+    std::set<Line> gone;
+    for (const Finding& finding : findings)
+        if (is_one_of(finding.check, of_lines_to_go)) gone.insert(line_of(finding));
+    for (std::size_t i = 0; i < findings.size(); ++i)
+        if (is_one_of(findings[i].check, of_openings) && gone.contains(line_of(findings[i])))
+            told[i] = true;
+}
+
 }
 
 std::span<const Kin> kin_checks() {
@@ -82,6 +98,7 @@ void keep_one_of_a_cause(std::vector<Finding>& findings) {
             if (of_line.size() > 1 && of_line.size() <= few)
                 mark_told(family, findings, of_line, told);
     }
+    mark_wording_of_what_goes(findings, told);
     std::size_t next = 0;
     std::erase_if(findings, [&](const Finding&) { return told[next++]; });
 }

@@ -79,7 +79,8 @@ void look_for_slips(const model::Text& text, const std::vector<std::string>& par
         const std::string* meant = slipped_part(words[i].word, parts);
         constexpr std::size_t long_enough = 5; // to be no other name
         if (meant && !beside &&
-            (words[i].word.size() < long_enough || language.spelled_right(lower_case(words[i].word))))
+            (words[i].word.size() < long_enough ||
+             language.spelled_right(lower_case(words[i].word))))
             meant = nullptr;
         if (meant)
             report<messages::name_in_two_forms>(findings,

@@ -146,7 +146,8 @@ bool tells_birth(std::string_view rest) {
 
 // "father of two", "proud single mom of 3"
 bool is_parent(std::string_view start) {
-    constexpr std::array<std::string_view, 6> kinds{"proud", "single", "married", "devoted", "a", "busy"};
+    constexpr std::array<std::string_view, 6> kinds{"proud",   "single", "married",
+                                                    "devoted", "a",      "busy"};
     const auto words = words_in(start);
     std::size_t i = 0;
     while (i < words.size() && is_one_of(words[i].word, kinds))
@@ -244,9 +245,9 @@ bool tells_own_age(const Clause& clause, WhereFrom from) {
 
 std::optional<std::string_view> personal_detail_in(std::string_view lower, WhereFrom from) {
     if (from == WhereFrom::bullet) return std::nullopt;
-    const bool personal =
-        from != WhereFrom::group ||
-        is_one_of(lower.substr(0, std::min(lower.find(':'), lower.size())), List::labels_of_persons);
+    const bool personal = from != WhereFrom::group ||
+                          is_one_of(lower.substr(0, std::min(lower.find(':'), lower.size())),
+                                    List::labels_of_persons);
     for (const Clause& clause : clauses_in(lower)) {
         const std::string_view text =
             begins_with(clause.text, "my") ? after(clause.text, "my") : clause.text;

@@ -122,12 +122,19 @@ void report_references(const LineInResume& line, english::Extent extent,
     report<messages::references>(findings, line.place(extent), in_quotes(line.words(extent)));
 }
 
+// Capitals behind the first word are those of names.
+bool names_somebody(std::string_view text) {
+    const auto words = words_in(text);
+    return std::ranges::any_of(
+        words, [&](const WordAt& word) { return word.offset > 0 && is_capitalised(word.word); });
+}
+
 void references_line(const ProofContext& context, std::vector<Finding>& findings) {
     visit_lines(context.resume, [&](const LineInResume& line) {
         if (const auto offer = references_in(line.lower, line.from))
             report_references(line, *offer, findings);
     });
-    // A section of that title, whatever its text says, and be it those who may be asked.
+    // A section of that title that names nobody, whatever its text says.
     for (const model::Section& section : context.resume.sections) {
         const std::string title = lower_case(section.title.plain());
         if (!has_phrase(title, "references") && !has_phrase(title, "referees")) continue;
@@ -137,7 +144,7 @@ void references_line(const ProofContext& context, std::vector<Finding>& findings
         visit_lines(part, [&](const LineInResume& line) {
             const bool title_itself = !line.part.field && !line.part.bullet;
             told = told || references_in(line.lower, line.from).has_value();
-            if (told || title_itself || line.text.empty()) return;
+            if (told || title_itself || line.text.empty() || names_somebody(line.text)) return;
             report_references(line, {0, line.lower.size()}, findings);
             told = true;
         });

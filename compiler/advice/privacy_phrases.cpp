@@ -135,6 +135,13 @@ bool is_amount(std::string_view text) {
     return text.size() > 1 && text[0] == '$' && is_figure(text[1]);
 }
 
+// After a word for pay the sign may be left out: 85k, 62,000.
+bool is_amount_of_pay(std::string_view text) {
+    const std::size_t end = std::min(text.find_first_not_of("0123456789,."), text.size());
+    const bool thousands = end > 0 && end < text.size() && text[end] == 'k';
+    return is_amount(text) || thousands || (end >= 5 && is_figure(text[0]));
+}
+
 // "$18/hour", "$38,000 a year"; what follows it, or nothing if it is none.
 std::optional<std::string_view> after_rate(std::string_view text) {
     if (!is_amount(text)) return std::nullopt;
@@ -159,7 +166,7 @@ bool tells_amount(std::string_view rest) {
     constexpr std::array<std::string_view, 5> linking{"is", "of", "at", "range", "around"};
     constexpr std::array<std::string_view, 4> open{"negotiable", "open", "flexible", "doe"};
     const std::string_view value = without_leading(skipped(rest, " :-"), linking);
-    return is_amount(skipped(value, " :-")) || is_one_of(first_word(value), open);
+    return is_amount_of_pay(skipped(value, " :-")) || is_one_of(first_word(value), open);
 }
 
 bool states_salary(std::string_view clause, WhereFrom from) {

@@ -58,6 +58,13 @@ void report_twice(const model::Acceptance& acceptance, const model::Acceptance& 
         .check = idle_name;
 }
 
+// In the first year a high school may stand, and who accepts it has a reason to.
+bool is_school_of_first_year(std::string_view name, const model::Resume& resume) {
+    return name == "high-school" &&
+           std::ranges::any_of(positions(resume, {trade::Holds::education}),
+                               [](const auto& one) { return is_before_college(*one.entry); });
+}
+
 bool looks_at_page(const Check& check) {
     return check.group == "page";
 }
@@ -146,7 +153,7 @@ Proof run_proof(const ProofContext& context) {
         const bool silent = !context.everything ||
                             (!is_english(context.resume) && !reads_any_language(name)) ||
                             (!context.typeset && looks_at_page(*find_check(name)));
-        if (!used.contains(name) && !silent)
+        if (!used.contains(name) && !silent && !is_school_of_first_year(name, context.resume))
             report<messages::idle_acceptance>(proof.findings, acceptance->place, in_quotes(name))
                 .check = idle_name;
     }

@@ -14,7 +14,8 @@ namespace w = word_class;
 
 // Plurals that take a verb in the singular, or either: news, series, data.
 bool is_either_number(const Sentence& s, std::size_t i) {
-    return s.is(i, List::plural_or_singular) || is_capital(s.token(i)) || s.token(i).title;
+    const bool name = is_capital(s.token(i)) && i > 0; // the first word has its capital anyway
+    return s.is(i, List::plural_or_singular) || name || s.token(i).title;
 }
 
 bool is_content(const Sentence& s, std::size_t i) {
@@ -156,14 +157,26 @@ std::optional<Disagreement> before_of_phrase(const Sentence& s, std::size_t i) {
     return Disagreement{s.token(head).extent, s.token(verb).extent, std::string(meant), false};
 }
 
+// `11 signs, 9 of which is still up`
+std::optional<Disagreement> after_some_of(const Sentence& s, std::size_t i) {
+    const bool some = i > 0 && s.is_word(i, {"of"}) &&
+                      s.is_word(i + 1, {"which", "whom", "them"}) && s.is_number(i - 1) &&
+                      !s.is_word(i - 1, {"one", "1"});
+    if (!some || s.word(i - 1).ends_with('%')) return std::nullopt;
+    std::string meant = in_other_number(s, i + 2, true);
+    if (meant.empty()) return std::nullopt;
+    return Disagreement{s.token(i - 1).extent, s.token(i + 2).extent, std::move(meant), false};
+}
+
 // `Each resident have`, `everyone were`
 std::optional<Disagreement> after_each(const Sentence& s, std::size_t i) {
     const bool everyone = s.is_word(i, {"everyone", "everybody", "nobody", "he", "she", "it"});
-    const bool each = s.is_word(i, {"each", "every"}) && is_content(s, i + 1) &&
-                      !is_plural_noun(s, i + 1);
+    const bool each =
+        s.is_word(i, {"each", "every"}) && is_content(s, i + 1) && !is_plural_noun(s, i + 1);
     const std::size_t verb = i + (everyone ? 1 : 2);
     if ((!everyone && !each) || !s.is_word(verb, {"have", "are", "were"})) return std::nullopt;
-    if (everyone && i > 1 && s.is_word(i - 1, {"and", "if", "than", "of", "as"})) return std::nullopt;
+    if (everyone && i > 1 && s.is_word(i - 1, {"and", "if", "than", "of", "as"}))
+        return std::nullopt;
     const std::string_view meant = s.is_word(verb, {"have"})  ? "has"
                                    : s.is_word(verb, {"are"}) ? "is"
                                                               : "was";
@@ -177,8 +190,9 @@ std::optional<Disagreement> after_pronoun(const Sentence& s, std::size_t i) {
         s.is_word(verb, {"was", "is", "has"}))
         return Disagreement{s.token(i).extent, s.token(verb).extent, in_other_number(s, verb, true),
                             false};
-    const bool counted =
-        s.is_number(i + 2) && !s.is_word(i + 2, {"one", "1"}) && is_plural_subject(s, i + 3);
+    const bool described = is_content(s, i + 3) && is_plural_subject(s, i + 4); // 3 repeat clients
+    const bool counted = s.is_number(i + 2) && !s.is_word(i + 2, {"one", "1"}) &&
+                         (is_plural_subject(s, i + 3) || described);
     if (s.is_word(i, {"there"}) && s.is_word(verb, {"was", "is"}) && counted)
         return Disagreement{s.extent(i + 2, i + 3), s.token(verb).extent,
                             in_other_number(s, verb, true), false};
@@ -230,17 +244,18 @@ std::optional<Disagreement> before_owned_thing(const Sentence& s, std::size_t i)
     if (s.token(i).title || is_capital(s.token(i)) || !is_content(s, i + 1)) return std::nullopt;
     const std::string single = word.ends_with("ies") ? word.substr(0, word.size() - 3) + "y"
                                                      : word.substr(0, word.size() - 1);
-    const bool place = s.lexicon().has(single, List::owners) && s.is_word(i - 1, {"the", "our", "my"});
+    const bool place =
+        s.lexicon().has(single, List::owners) && s.is_word(i - 1, {"the", "our", "my"});
     const bool person = is_people(s, i) && s.is(i - 1, w::determiner | w::possessive);
-    const bool owned = s.is(i + 1, List::owned) && !s.forms(i + 1).past;
+    const std::size_t thing = s.is(i + 1, List::owned) ? i + 1 : i + 2; // or of two words
+    const bool owned = s.is(thing, List::owned) && is_content(s, thing) && !s.forms(i + 1).past;
     if ((!place && !person) || !owned || !is_in_first_clause(s, i)) return std::nullopt;
     if (has_two_objects(s, i)) return std::nullopt;
     // after `the` there may be several of them, after `a` there is one
     const bool several = person && s.is_word(i - 1, {"all", "both", "our", "these", "those"});
-    return Disagreement{s.token(i + 1).extent, s.token(i).extent,
-                        several ? s.token(i).text + "'"
-                                : s.token(i).text.substr(0, single.size()) + "'s",
-                        false};
+    return Disagreement{
+        s.token(thing).extent, s.token(i).extent,
+        several ? s.token(i).text + "'" : s.token(i).text.substr(0, single.size()) + "'s", false};
 }
 
 // `childrens books`, `womens' team`: a plural already.
@@ -257,8 +272,8 @@ std::vector<Disagreement> find_disagreements(const Sentence& sentence) {
     for (std::size_t i = 0; i < sentence.size(); ++i) {
         if (sentence.token(i).title) continue;
         for (const auto& look :
-             {in_relative, after_noun, after_pronoun, before_of_phrase, after_each, before_owned,
-              before_owned_thing, of_irregular_plural})
+             {in_relative, after_noun, after_pronoun, before_of_phrase, after_some_of, after_each,
+              before_owned, before_owned_thing, of_irregular_plural})
             if (auto one = look(sentence, i)) {
                 found.push_back(std::move(*one));
                 break;

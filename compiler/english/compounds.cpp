@@ -64,9 +64,10 @@ bool is_plural_person(const Sentence& sentence, std::size_t i) {
 
 // After the plural, or the third person.
 Homograph after_s(const Sentence& sentence, std::size_t i, std::size_t head) {
-    if (is_agent_noun(sentence, head) || sentence.is(i, List::plural_modifiers))
-        return Homograph::noun;
     const VerbEntry& verb = *sentence.forms(i).verb;
+    const bool may_serve = head == i + 1 && !mostly_noun(verb); // Supports therapist
+    if (sentence.is(i, List::plural_modifiers)) return Homograph::noun;
+    if (is_agent_noun(sentence, head)) return may_serve ? Homograph::unsure : Homograph::noun;
     if (is_plural_noun(sentence, i + 1)) return Homograph::verb; // Files liens
     const bool noun = mostly_noun(verb) && !is_usual_verb(sentence, verb);
     return noun || is_deed_noun(sentence, head) ? Homograph::unsure : Homograph::verb;

@@ -119,8 +119,8 @@ bool is_code(const Sentence& s, std::size_t i) {
     if (text.ends_with("-level") || text.ends_with("-on-1") || text.ends_with("-grade") ||
         text.ends_with("-graders") || text.ends_with("-grader") || text.ends_with("-series"))
         return true;
-    if (text.starts_with("3d-") || text.starts_with("2d-")) return true; // 3D-printed
-    const std::size_t hyphen = text.find('-');                           // 10-K
+    if (text.starts_with("3d-") || text.starts_with("2d-")) return true;               // 3D-printed
+    const std::size_t hyphen = text.find('-');                                         // 10-K
     if (hyphen != text.npos && is_ordinal_figure(text.substr(0, hyphen))) return true; // 3rd-deck
     if (hyphen != text.npos && hyphen + 2 == text.size() && !is_figure(text.back())) return true;
     const bool race = (text == "5k" || text == "10k") &&

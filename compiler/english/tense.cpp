@@ -17,7 +17,8 @@ public:
     void run() {
         note(opening_.verb, opening_.tense);
         if (!is_led_by_verb()) return judge_subject();
-        bare_verb_follows_ = takes_clause(s_.forms(opening_.verb));
+        bare_verb_follows_ = takes_clause(s_.forms(opening_.verb)) && // but Watched for fire
+                             !s_.is(opening_.verb + 1, w::preposition);
         last_verb_ = opening_.last;
         infinitive_ = s_.is_word(opening_.last, {"to"}); // Hired to run
         for (std::size_t i = opening_.last + 1; i < s_.size(); ++i) {
@@ -161,9 +162,10 @@ private:
         const bool open = forms.third || forms.verb->verb_count > forms.verb->noun_count;
         if (open && particle) return true; // locks up, hand out
         if (!is_content_word(next) && !particle) return false;
-        if (forms.third) // a plural seldom stands before another
-            return is_plural_noun(s_, next) ? !s_.is(i, List::plural_modifiers)
-                                            : mostly_verb(*forms.verb);
+        if (forms.third) { // a plural seldom stands before another, or before grab bars
+            const bool things = is_plural_noun(s_, next) || is_plural_noun(s_, next + 1);
+            return things ? !s_.is(i, List::plural_modifiers) : mostly_verb(*forms.verb);
+        }
         // and swim classes
         if (s_.is(i, List::often_first_part)) return false;
         const bool thing = is_plural_noun(s_, next) || s_.is(next, List::stuff);

@@ -36,12 +36,16 @@ constexpr VerbPhrase weak_phrases[] = {
     {"get", {any_word, "experience exposure"}},
     {"learn", {"how", "to"}},
     {"learn", {"about"}},
+    {"have", {"to"}},
+    {"play", {any_word, "role part", "in"}},
 };
 
 // After `be` or alone.
 constexpr VerbPhrase weak_states[] = {
     {"responsible", {"for"}},  {"in", {"charge", "of"}}, {"tasked", {"with"}},
-    {"involved", {"in with"}}, {"able", {"to"}},
+    {"involved", {"in with"}}, {"able", {"to"}},         {"part", {"of"}},
+    {"accountable", {"for"}},  {"expected", {"to"}},     {"required", {"to"}},
+    {"there", {"to"}},
 };
 
 // The last token of the rest of a phrase that begins at `i`; none if it does not stand there.
@@ -113,7 +117,8 @@ bool is_noun_here(const Sentence& sentence, std::size_t first) {
 // `Daily duties included`: within the first few words.
 std::optional<WeakPhrase> match_duties(const Sentence& sentence, std::size_t first) {
     for (std::size_t i = first; i < first + 5 && !sentence.ends_phrase(i); ++i) {
-        if (!sentence.is_word(i, {"duties", "responsibilities", "tasks", "duty", "responsibility"}))
+        if (!sentence.is_word(i, {"duties", "responsibilities", "tasks", "duty", "responsibility",
+                                  "role", "job", "position"}))
             continue;
         const std::size_t verb = sentence.past_adverbs(i + 1);
         const bool includes = sentence.is_word(

@@ -186,14 +186,17 @@ TEST_CASE("words: each list by itself changes what is read") {
         {List::times, "Sail for the club and drill 5 hours a week"},
         {List::trades, "Tutoring at a library"},
         {List::turns, "Grow seedlings, sold each May"},
+        {List::with_goal, "Watched for fire under decks and report sparks to foreman"},
         {List::with_clause, "Let guests look and buy prints"},
         {List::without_object, "Worked by hand on 3 hulls"},
     };
     // of spelling and of making forms: spelling_checks_test.cpp, language_test.cpp
-    const std::set<List> elsewhere{
-        List::with_two_objects, List::of_plurals,  List::doubled_plurals, List::plural_or_singular,
-        List::groups,           List::trade_words, List::technical_names, List::stressed_on_l,
-        List::first_parts,      List::word_slips};
+    const std::set<List> elsewhere{List::with_two_objects, List::of_plurals,
+                                   List::doubled_plurals,  List::plural_or_singular,
+                                   List::owners,           List::owned,
+                                   List::groups,           List::trade_words,
+                                   List::technical_names,  List::stressed_on_l,
+                                   List::first_parts,      List::word_slips};
     const auto bullets = labelled("bullets_tuning.tsv");
     for (std::size_t i = 0; i < list_count; ++i) {
         const auto list = static_cast<List>(i);
