@@ -24,9 +24,10 @@ bool is_of_entry(const TextInResume& part) {
 bool is_told_of_self(std::string_view clause, std::string_view phrase, bool bullet) {
     const std::string_view after = clause.substr(phrase.size());
     const auto words = words_in(after);
-    constexpr std::array<std::string_view, 4> sure{"left because", "left due to", "left when",
-                                                   "left after"};
-    if (phrase.starts_with("left") && !is_one_of(phrase, sure)) return !bullet;
+    constexpr std::array<std::string_view, 8> of_others{"left as",   "left for",    "left in",
+                                                        "left once", "left over",   "left since",
+                                                        "left to",   "left without"};
+    if (is_one_of(phrase, of_others)) return !bullet;
     if (phrase == "fired" || phrase == "terminated" || phrase == "let go")
         return words.empty() || (!bullet && !has_digit(words.front().word));
     return true;
@@ -79,6 +80,8 @@ bool is_in_care(std::string_view word) {
 std::optional<english::Extent> name_in_care(const WordedBullet& bullet,
                                             const english::Language& language) {
     const auto words = words_in(bullet.text);
+    const bool of_care =
+        std::ranges::any_of(words, [](const WordAt& word) { return is_in_care(word.word); });
     const auto base = words.empty() ? std::nullopt : language.base_of(words.front().word);
     const bool cares = base && is_one_of(*base, List::care_verbs);
     for (std::size_t i = 1; i + 2 < words.size(); ++i) { // Mateo Quiroga's progress
@@ -91,7 +94,8 @@ std::optional<english::Extent> name_in_care(const WordedBullet& bullet,
         return english::Extent{begin, words[i + 1].offset + words[i + 1].word.size() - begin};
     }
     for (std::size_t i = 0; i + 2 < words.size(); ++i) {
-        const bool leads = is_in_care(words[i].word) || (i == 0 && cares);
+        const bool titled = of_care && is_title(words[i + 1].word); // Mr. Abelard, a patient
+        const bool leads = titled || is_in_care(words[i].word) || (i == 0 && cares);
         if (!leads || !is_name_at(words, i + 1, language)) continue;
         const std::size_t begin = words[i + 1].offset;
         return english::Extent{begin, words[i + 2].offset + words[i + 2].word.size() - begin};

@@ -69,7 +69,7 @@ void mark_told(const Kin& family, const std::vector<Finding>& findings,
 
 // What is to go as a whole needs no better wording.
 constexpr std::array of_lines_to_go{Names{"another-person"}, Names{"leaving-reason"},
-                                    Names{"references-line"}};
+                                    Names{"references-line"}, Names{"salary"}};
 
 void mark_wording_of_what_goes(const std::vector<Finding>& findings, std::vector<bool>& told) {
     std::set<Line> gone;

@@ -149,7 +149,9 @@ std::optional<Disagreement> before_of_phrase(const Sentence& s, std::size_t i) {
                         !s.is(head, List::groups) && !s.is(head, List::plural_or_singular) &&
                         is_plural_noun(s, verb - 1) &&
                         (s.forms(head).none() || s.forms(head).verb->noun) && !s.forms(head).past;
-    if (!one && !single) return std::nullopt;
+    const bool the_number = opens && first < head && s.is_word(first, {"the"}) &&
+                            s.is_word(head, {"number", "list", "percentage", "amount", "rate"});
+    if (!one && !single && !the_number) return std::nullopt;
     const std::string_view meant = s.is_word(verb, {"have"})   ? "has"
                                    : s.is_word(verb, {"are"})  ? "is"
                                    : s.is_word(verb, {"were"}) ? "was"
@@ -157,8 +159,20 @@ std::optional<Disagreement> before_of_phrase(const Sentence& s, std::size_t i) {
     return Disagreement{s.token(head).extent, s.token(verb).extent, std::string(meant), false};
 }
 
+// `Three of the pumps was rebuilt`
+std::optional<Disagreement> after_counted_of(const Sentence& s, std::size_t i) {
+    const bool some =
+        i == 1 && s.is_word(i, {"of"}) && s.is_number(0) && !s.is_word(0, {"one", "1"});
+    const std::size_t verb = past_of_phrase(s, i);
+    if (!some || s.word(0).ends_with('%') || !is_plural_subject(s, verb - 1)) return std::nullopt;
+    std::string meant = in_other_number(s, verb, true);
+    if (meant.empty()) return std::nullopt;
+    return Disagreement{s.token(0).extent, s.token(verb).extent, std::move(meant), false};
+}
+
 // `11 signs, 9 of which is still up`
 std::optional<Disagreement> after_some_of(const Sentence& s, std::size_t i) {
+    if (const auto counted = after_counted_of(s, i)) return counted;
     const bool some = i > 0 && s.is_word(i, {"of"}) &&
                       s.is_word(i + 1, {"which", "whom", "them"}) && s.is_number(i - 1) &&
                       !s.is_word(i - 1, {"one", "1"});
@@ -249,6 +263,7 @@ std::optional<Disagreement> before_owned_thing(const Sentence& s, std::size_t i)
     const bool person = is_people(s, i) && s.is(i - 1, w::determiner | w::possessive);
     const std::size_t thing = s.is(i + 1, List::owned) ? i + 1 : i + 2; // or of two words
     const bool owned = s.is(thing, List::owned) && is_content(s, thing) && !s.forms(i + 1).past;
+    if (s.is(i + 1, List::of_plurals)) return std::nullopt; // girls locker room
     if ((!place && !person) || !owned || !is_in_first_clause(s, i)) return std::nullopt;
     if (has_two_objects(s, i)) return std::nullopt;
     // after `the` there may be several of them, after `a` there is one
