@@ -239,6 +239,7 @@ std::optional<Disagreement> before_owned(const Sentence& s, std::size_t i) {
     if (!is_people(s, i) || s.token(i).title || !is_content(s, next)) return std::nullopt;
     const bool owned = is_plural_noun(s, next) && !is_either_number(s, next) &&
                        s.word(next).ends_with('s') && !s.is(next, List::of_plurals);
+    if (s.is_number(next + 1)) return std::nullopt; // campers ages 6 to 9
     if (!owned || i == 0 || has_two_objects(s, i)) return std::nullopt;
     return Disagreement{s.token(next).extent, s.token(i).extent, s.token(i).text + "'", false};
 }
