@@ -246,6 +246,8 @@ std::optional<Disagreement> before_owned(const Sentence& s, std::size_t i) {
 
 // No clause of another subject stands before: Cleaned the labs survey data.
 bool is_in_first_clause(const Sentence& s, std::size_t i) {
+    constexpr std::size_t longest = 40; // words of a clause
+    if (i > longest) return false;
     for (std::size_t k = 0; k < i; ++k)
         if (s.is(k, w::relative | w::be | w::have | w::modal) || s.token(k).kind == TokenKind::stop)
             return false;
