@@ -72,7 +72,7 @@ CONTENT = [
     Case("a line of none of the forms", 1, r"in\.resume:3:", **source(GOOD.replace("\n\n", "\nwho knows\n\n", 1))),
     Case("three mistakes, three messages", 1, "emial", faults=3, **source(
         GOOD.replace("email:", "emial:").replace("Sep 2025", "13/2024").replace("place:", "palce:"))),
-    Case("bad setting", 1, "stage|freshman", **source("stage: freshman\n" + GOOD)),
+    Case("bad setting", 1, "stage|senator", **source("stage: senator\n" + GOOD)),
     Case("size out of range", 1, "size|8", **source("size: 8\n" + GOOD)),
     Case("a scheme no link may have", 1, "javascript", **source(GOOD.replace("140", "<javascript:alert(1)>"))),
     Case("accept without its reason", 1, "reason|accept", **source("accept: two-bullets\n" + GOOD)),
@@ -88,7 +88,7 @@ ENCODING = [
     Case("Latin-1", 1, "UTF-8", faults=None, **with_bytes("résumé".encode("latin-1"))),
     Case("UTF-16", 1, "UTF-8|NUL", **source(GOOD.encode("utf-16"))),
     Case("cut within a character", 1, "UTF-8", **source(GOOD.encode() + b"- \xc3")),
-    Case("a PDF given as the source", 1, "UTF-8", faults=None, **source(b"%PDF-1.7\n%\xb5\xed\xae\xfb\n" + bytes(range(256)))),
+    Case("a PDF given as the source", 1, "is a PDF", faults=None, **source(b"%PDF-1.7\n%\xb5\xed\xae\xfb\n" + bytes(range(256)))),
 ]
 
 SIZE = [

@@ -27,16 +27,43 @@ struct WordsLine {
 constexpr WordsLine words_lines[] = {
     {"months", [](Words& words) -> Places { return words.dates.months; }},
     {"short-months", [](Words& words) -> Places { return words.dates.short_months; }},
-    {"long-date", [](Words& words) -> Places { return {&words.dates.long_date, 1}; }},
-    {"short-date", [](Words& words) -> Places { return {&words.dates.short_date, 1}; }},
+    {"long-date",
+     [](Words& words) -> Places {
+         return {&words.dates.long_date, 1};
+     }},
+    {"short-date",
+     [](Words& words) -> Places {
+         return {&words.dates.short_date, 1};
+     }},
     {"seasons", [](Words& words) -> Places { return words.dates.seasons; }},
-    {"present", [](Words& words) -> Places { return {&words.dates.present, 1}; }},
-    {"expected", [](Words& words) -> Places { return {&words.dates.expected, 1}; }},
-    {"email", [](Words& words) -> Places { return {&words.email, 1}; }},
-    {"phone", [](Words& words) -> Places { return {&words.phone, 1}; }},
-    {"web-page", [](Words& words) -> Places { return {&words.web_page, 1}; }},
-    {"resume", [](Words& words) -> Places { return {&words.resume, 1}; }},
-    {"continued", [](Words& words) -> Places { return {&words.continued, 1}; }},
+    {"present",
+     [](Words& words) -> Places {
+         return {&words.dates.present, 1};
+     }},
+    {"expected",
+     [](Words& words) -> Places {
+         return {&words.dates.expected, 1};
+     }},
+    {"email",
+     [](Words& words) -> Places {
+         return {&words.email, 1};
+     }},
+    {"phone",
+     [](Words& words) -> Places {
+         return {&words.phone, 1};
+     }},
+    {"web-page",
+     [](Words& words) -> Places {
+         return {&words.web_page, 1};
+     }},
+    {"resume",
+     [](Words& words) -> Places {
+         return {&words.resume, 1};
+     }},
+    {"continued",
+     [](Words& words) -> Places {
+         return {&words.continued, 1};
+     }},
 };
 
 struct ReadingLine { // any number of words, which may be missing
@@ -133,8 +160,10 @@ Words read_words(Sources& sources, const fs::path& folder, const std::string& la
     std::error_code fault;
     if (!fs::exists(folder / whole, fault)) {
         const auto names = languages_in(folder);
-        diagnostics.error(asked_at, fill<messages::no_language>(in_quotes(language),
-                                                                fmt::join(names, ", "), whole));
+        diagnostics.error(asked_at, names.empty()
+                                        ? fill<messages::no_words_at_all>(folder.string())
+                                        : fill<messages::no_language>(
+                                              in_quotes(language), fmt::join(names, ", "), whole));
         return words;
     }
     for (std::size_t end = whole.size(); end != std::string::npos;
