@@ -219,8 +219,9 @@ void action_verb(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         if (bullet.reading.opening != Opening::no_verb || bullet.bullet->level > 1) continue;
         const std::string verb = verb_of(bullet, context);
-        report<messages::no_verb>(findings, bullet.place(bullet.reading.verb),
-                                  in_quotes(bullet.words(bullet.reading.verb)))
+        const std::string_view opening = bullet.words(bullet.reading.verb);
+        if (verb == opening) continue; // `Rough in boxes`: a verb after all
+        report<messages::no_verb>(findings, bullet.place(bullet.reading.verb), in_quotes(opening))
             .suggestion = verb.empty() ? fill<messages::begin_with_verb>()
                                        : fill<messages::begin_with>(in_quotes(verb));
     }

@@ -46,8 +46,10 @@ void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
         std::size_t all = own;
         for (const model::Entry& further : position.entry->further)
             all += main_bullets(further);
-        if (all == 0 && academic) continue; // a post says it all
-        if (all < trade::least_bullets) report_count(*position.entry, all, findings);
+        if (all == 0 && academic) continue;                       // a post says it all
+        const bool project = position.section->holds == projects; // its title says half of it
+        if (all < (project ? 1 : trade::least_bullets))
+            report_count(*position.entry, all, findings);
     }
 }
 
@@ -187,13 +189,12 @@ void member_only(const ProofContext& context, std::vector<Finding>& findings) {
 }
 
 constexpr std::array entry_table{
-    Check{"bullet-count", Weight::should, "entries",
-          "A position or project has two to five bullets; inner bullets are not counted, nor what "
-          "has "
-          "yet to begin.",
-          "One bullet looks like nothing happened, and the sixth is not read.", "common practice",
-          "seven bullets under 'role: Barista'", "three bullets under 'role: Barista'",
-          bullet_count},
+    Check{
+        "bullet-count", Weight::should, "entries",
+        "A position has two to five bullets, a project one to five; inner bullets are not counted, "
+        "nor what has yet to begin.",
+        "One bullet looks like nothing happened, and the sixth is not read.", "common practice",
+        "seven bullets under 'role: Barista'", "three bullets under 'role: Barista'", bullet_count},
     Check{"employer-missing", Weight::should, "entries", "A position names its employer.",
           "A portal files a position under its employer and has nowhere to put one without.",
           "common practice", "role: Barista, and no 'employer:'", "employer: Lantern Street Coffee",

@@ -70,7 +70,7 @@ public:
             if (percent && value > 100 && is_share(i))
                 tell<messages::more_than_whole>(i, i, findings);
             if (const auto whole = whole_of(i); whole && value > value_of(word(*whole)))
-                tell<messages::more_than_whole>(i, *whole, findings);
+                tell<messages::more_than_whole>(std::min(i, *whole), std::max(i, *whole), findings);
             if (is_too_often(i, value)) tell<messages::more_than_whole>(i, i + 3, findings);
         }
         look_at_changes(findings);
@@ -128,6 +128,8 @@ private:
         if (word(i + 1) == "of" && word(i + 2) == "the" && value_of(word(i + 3)) &&
             word(i).find_first_of("$%") == std::string_view::npos)
             return i + 3;
+        if (word(i + 1) == "of" && (word(i + 2) == "whom" || word(i + 2) == "which"))
+            return number_before(i);
         const bool some = word(i + 1) == "of" && value_of(word(i + 2)) && is_word(i + 3);
         const bool plain = value_of(word(i)) &&
                            word(i).find_first_of("$%") == std::string_view::npos &&
@@ -138,12 +140,39 @@ private:
         return i + 2;
     }
 
-    // `9 days a week`
+    // `64 volunteers, 71 of whom`
+    std::optional<std::size_t> number_before(std::size_t i) const {
+        constexpr std::size_t near = 5;
+        constexpr std::string_view other_units = "$%";
+        if (word(i).find_first_of(other_units) != std::string_view::npos) return std::nullopt;
+        for (std::size_t k = i; k-- > 0 && k + near >= i;)
+            if (value_of(word(k)))
+                return word(k).find_first_of(other_units) == std::string_view::npos
+                           ? std::optional(k)
+                           : std::nullopt;
+        return std::nullopt;
+    }
+
+    // `9 days a week`, `9,000 hours in 2025`
     bool is_too_often(std::size_t i, std::optional<double> value) const {
-        constexpr double days_of_week = 7, months_of_year = 12;
-        if (!value || (word(i + 2) != "a" && word(i + 2) != "per")) return false;
-        return (word(i + 1) == "days" && word(i + 3) == "week" && *value > days_of_week) ||
-               (word(i + 1) == "months" && word(i + 3) == "year" && *value > months_of_year);
+        struct Most {
+            std::string_view parts, whole;
+            double count;
+        };
+        static constexpr std::array<Most, 6> all{{{"days", "week", 7},
+                                                  {"months", "year", 12},
+                                                  {"hours", "day", 24},
+                                                  {"hours", "week", 168},
+                                                  {"hours", "year", 366 * 24},
+                                                  {"days", "year", 366}}};
+        if (!value) return false;
+        const bool each = word(i + 2) == "a" || word(i + 2) == "per";
+        const bool in_year = word(i + 2) == "in" && word(i + 3).size() == 4 &&
+                             value_of(word(i + 3)).value_or(0) >= 1900;
+        return std::ranges::any_of(all, [&](const Most& most) {
+            return word(i + 1) == most.parts && *value > most.count &&
+                   ((each && word(i + 3) == most.whole) || (in_year && most.whole == "year"));
+        });
     }
 
     // `Filled 150 of 160 places, up from 190`; `raised turnout to 40 guests from 62`.
