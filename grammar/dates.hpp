@@ -152,8 +152,9 @@ struct dash : pegtl::sor<pegtl::two<'-'>, hyphen, pegtl::one<'~'>,
                          pegtl::utf8::one<0x2010, 0x2011, 0x2012, 0x2013, 0x2014, 0x2015, 0x2212>> {
 };
 struct until : pegtl::sor<word<'u', 'n', 't', 'i', 'l'>, word<'t', 'i', 'l', 'l'>> {};
-struct to : pegtl::sor<word<'t', 'o'>, word<'t', 'h', 'r', 'o', 'u', 'g', 'h'>,
-                       word<'t', 'h', 'r', 'u'>, until, local<Local::to>> {};
+struct to : pegtl::sor<pegtl::seq<word<'t', 'o'>, pegtl::opt<pegtl::one<':'>>>,
+                       word<'t', 'h', 'r', 'o', 'u', 'g', 'h'>, word<'t', 'h', 'r', 'u'>, until,
+                       local<Local::to>> {};
 struct separator : pegtl::sor<dash, to> {};
 struct between : pegtl::seq<blanks, separator, blanks> {};
 struct from : pegtl::seq<pegtl::sor<word<'f', 'r', 'o', 'm'>, local<Local::since>>, blanks> {};

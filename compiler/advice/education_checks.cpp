@@ -134,7 +134,8 @@ void judge_gpa(const Gpa& gpa, const std::string& text, const Place& place,
     const bool is_number = text.find_first_not_of("0123456789.") == std::string::npos;
     if (!gpa.scale)
         report<messages::gpa_without_scale>(findings, place, in_quotes(text)).suggestion =
-            is_number ? fill<messages::add_scale>(text) : fill<messages::add_scale_as_in>();
+            is_number && gpa.decimals <= 2 ? fill<messages::add_scale>(text)
+                                           : fill<messages::add_scale_as_in>();
     if (gpa.decimals > 2)
         report<messages::many_decimals>(findings, place, in_quotes(text),
                                         counted(gpa.decimals, "decimal", "decimals"));

@@ -39,16 +39,21 @@ bool names_spoken_language(const model::Text& item) {
     return are_spoken_languages(before_parenthesis(lower_case(item.plain())));
 }
 
+bool is_of_leisure(std::string_view title) { // lower case
+    return has_phrase(title, "interests") || has_phrase(title, "hobbies");
+}
+
 std::vector<Skill> all_skills(const model::Resume& resume) {
     std::vector<Skill> all;
     for (const model::Section& section : resume.sections) {
         if (section.holds != trade::Holds::skills && section.holds != trade::Holds::languages)
             continue;
+        if (is_of_leisure(lower_case(section.title.plain()))) continue;
         for (const model::Entry& entry : section.entries)
             for (const model::Field& field : entry.fields) {
                 const auto* items = items_in(&field);
-                if (!items) continue;
                 const std::string label = lower_case(field.label.plain());
+                if (!items || is_of_leisure(label)) continue;
                 const bool spoken = section.holds == trade::Holds::languages ||
                                     has_phrase(label, "languages") ||
                                     has_phrase(label, "language") || has_phrase(label, "spoken");

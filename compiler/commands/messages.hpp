@@ -17,6 +17,8 @@ inline constexpr Message output_no_folder =
 inline constexpr Message deps_without_file =
     "--deps needs an output that is a file; name one with -o";
 inline constexpr Message one_target_for_two = "two outputs would be written to '{}'";
+inline constexpr Message source_is_pdf =
+    "'{}' has the name of a PDF; name the text that the PDF is made from, such as 'draft.resume'";
 inline constexpr Message source_overwritten =
     "'{}' is a source and would be overwritten; name another output with -o";
 

@@ -26,7 +26,7 @@ std::string output_place(const std::string& given, const std::string& input, con
 
 bool same_file(const std::string& a, const std::string& b) {
     std::error_code fault;
-    return std::filesystem::equivalent(a, b, fault) && !fault;
+    return a == b || (std::filesystem::equivalent(a, b, fault) && !fault);
 }
 
 bool is_file(const std::string& target) {
@@ -59,7 +59,9 @@ std::optional<std::string> check_targets(const SetRequest& request,
                     return input != "-" && same_file(input, target);
                 });
             if (overwritten != request.inputs.end())
-                return fill<messages::source_overwritten>(target);
+                return request.output.empty() && target == one.pdf
+                           ? fill<messages::source_is_pdf>(target)
+                           : fill<messages::source_overwritten>(target);
         }
     }
     return std::nullopt;

@@ -199,6 +199,7 @@ const Case cases[] = {
     {"skill-twice", "Data: R, regression", "Data: R, regression {lab}", ""},
     {"skill-unused", "Data: R, regression", "Data: R, Tableau", "no entry shows 'Tableau'"},
     {"skill-unused", "Data: R, regression", "Data: R, oysters", ""},
+    {"skill-unused", "Data: R, regression", "Data: R, regression\nInterests: Tableau, Moth Night", ""},
     {"broad-skill", "Data: R, regression", "Data: R, internet", "'internet' is so broad"},
     {"broad-skill", "Data: R, regression", "Data: R, internet protocols of tide gauges", ""},
     // consistency

@@ -102,6 +102,11 @@ TEST_CASE("outputs: what cannot be asked for, to the letter") {
          "CMakeLists.txt",
          "",
          "'CMakeLists.txt' is a source and would be overwritten; name another output with -o"},
+        {{"draft.pdf"},
+         "",
+         "",
+         "'draft.pdf' has the name of a PDF; name the text that the PDF is made from, such as "
+         "'draft.resume'"},
         {{"a.resume"}, "-", "a.d", "--deps needs an output that is a file; name one with -o"},
     };
     std::filesystem::current_path(QUOIN_SOURCE_FOLDER);

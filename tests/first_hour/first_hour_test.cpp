@@ -92,9 +92,9 @@ void check_reading(const std::string& source, const std::vector<LabelledSlip>& s
         if (slip.stage == "set") check_told(slip, said[slip.line]);
     for (const LabelledSlip& slip : slips)
         said.erase(slip.line);
-    for (const auto& [line, texts] : said) {
-        CAPTURE(line);
-        for (const std::string& text : texts)
+    for (const auto& each : said) {
+        CAPTURE(each.first);
+        for (const std::string& text : each.second)
             CHECK_MESSAGE(false, "said of a line without a slip: " << text);
     }
 }
