@@ -308,7 +308,7 @@ TEST_SUITE("shaping") {
         for (const std::string& file : faces) {
             CAPTURE(file);
             const auto glyphs = quoin::fonts::shape(face(file), "y@w", {});
-            for (const std::size_t i : {0, 1, 2})
+            for (std::size_t i = 0; i < 3; ++i)
                 CHECK(glyphs.at(i).advance ==
                       quoin::fonts::shape(face(file), std::string("y@w").substr(i, 1), {})
                           .front()
