@@ -170,11 +170,16 @@ void Sources::hold(const std::filesystem::path& path, std::string bytes) {
 }
 
 std::optional<std::uint32_t> Sources::read_standard_input(Diagnostics& diagnostics) {
-    constexpr const char* name = "standard input";
+    const std::string name(standard_input);
     ReadBytes reading = read_bounded(STDIN_FILENO);
     if (reading.fault.empty()) return add(name, std::move(reading.bytes), diagnostics);
     refuse(name, std::move(reading.fault), diagnostics);
     return std::nullopt;
+}
+
+std::optional<std::uint32_t> Sources::read_input(const std::string& named,
+                                                 Diagnostics& diagnostics) {
+    return named == "-" ? read_standard_input(diagnostics) : read(named, diagnostics);
 }
 
 // A file that cannot be read stays in the list by its name, so that its diagnostics can show it.

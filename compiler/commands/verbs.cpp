@@ -88,7 +88,7 @@ constexpr Verb verbs[] = {
      }},
     {"glance", "Tell what a reader takes in first, and when.", "FILE...", no_resume,
      "By a model, which is no promise: what is large, heavy, high on the page and has white\n"
-     "above it comes first, and words are skimmed at 450 a minute.\n\n"
+     "above it comes first, and words are skimmed.\n\n"
      "Exit status: 0 done, 1 errors, 2 wrong use.",
      [](const Given& given) {
          return run_glance({.inputs = given.operands,

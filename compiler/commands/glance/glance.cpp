@@ -28,7 +28,7 @@ namespace {
 
 constexpr std::string_view of_the_model =
     "A model, and no promise: what is large, heavy, high on the page and has white above it comes\n"
-    "first, and words are skimmed at 450 a minute.\n";
+    "first, and words are skimmed at {:.0f} a minute.\n";
 
 struct Glance { // of one résumé
     std::string input;
@@ -49,11 +49,15 @@ std::unique_ptr<Glance> glance_at(const std::string& input, const GlanceRequest&
     Sources sources;
     Diagnostics diagnostics;
     std::unique_ptr<Glance> one;
-    if (const auto file = sources.read(input == "-" ? "/dev/stdin" : input, diagnostics))
+    if (const auto file = sources.read_input(input, diagnostics))
         if (auto typeset = stages::typeset(sources, *file, request.choices, tools.data, tools.fonts,
                                            diagnostics)) {
-            one = std::make_unique<Glance>(
-                Glance{input == "-" ? "standard input" : input, *std::move(typeset), {}, {}, {}});
+            one =
+                std::make_unique<Glance>(Glance{std::string(input == "-" ? standard_input : input),
+                                                *std::move(typeset),
+                                                {},
+                                                {},
+                                                {}});
             one->pages = make_pages(one->typeset, fit_or_draft(one->typeset));
             one->looks = glance::looks(one->typeset.composition, one->pages);
             one->landmarks =
@@ -85,7 +89,7 @@ std::string glance_text(const Glance& one) {
     if (!reached.empty())
         text += fmt::format("In {:.0f} seconds: {}.\n", glance::first_look, reached);
     if (!missed.empty()) text += fmt::format("Not yet: {}.\n", missed);
-    return text + std::string(of_the_model);
+    return text + fmt::format(of_the_model, glance::words_a_minute);
 }
 
 // --- for programs

@@ -53,8 +53,7 @@ using ReadingOwner = std::unique_ptr<SourceReading>;
 
 ReadingOwner first_reading(const std::string& input) {
     auto reading = std::make_unique<SourceReading>();
-    reading->file = input == "-" ? reading->sources.read_standard_input(reading->diagnostics)
-                                 : reading->sources.read(input, reading->diagnostics);
+    reading->file = reading->sources.read_input(input, reading->diagnostics);
     reading->build();
     reading->diagnostics.sort();
     return reading;

@@ -8,9 +8,8 @@ namespace quoin::commands {
 std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Choices& choices,
                                      const ProofTools& tools) {
     auto one = std::make_unique<Proofread>();
-    one->input = input == "-" ? "standard input" : input;
-    one->file = input == "-" ? one->sources.read_standard_input(one->diagnostics)
-                             : one->sources.read(input, one->diagnostics);
+    one->input = input == "-" ? standard_input : input;
+    one->file = one->sources.read_input(input, one->diagnostics);
     if (one->file)
         one->resume =
             selected_resume(one->sources, *one->file, choices, tools.data, one->diagnostics);

@@ -146,8 +146,7 @@ std::string mends_offered(const Diagnostics& diagnostics, const std::string& inp
 Outcome set_one(const std::string& input, const Outputs& outputs, const Context& context) {
     Sources sources;
     Diagnostics diagnostics;
-    const auto file =
-        input == "-" ? sources.read_standard_input(diagnostics) : sources.read(input, diagnostics);
+    const auto file = sources.read_input(input, diagnostics);
     Diagnostics cuts_report; // in an order of its own
     Outcome outcome;
     outcome.code = file ? set_source(sources, *file, context, outputs, diagnostics, cuts_report,
