@@ -3,18 +3,13 @@
 #include "compiler/advice/contact_forms.hpp"
 #include "compiler/advice/messages.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/utf8.hpp"
 
 #include <algorithm>
 
 namespace quoin::advice {
 
 namespace {
-
-std::string replaced(std::string text, std::string_view from, std::string_view to) {
-    for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size())
-        text.replace(at, from.size(), to);
-    return text;
-}
 
 struct AddressSlip {
     std::string found;

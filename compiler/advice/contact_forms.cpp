@@ -16,6 +16,7 @@
 #include <charconv>
 #include <cstdlib>
 #include <memory>
+#include <utility>
 
 namespace quoin::advice {
 
@@ -233,11 +234,10 @@ bool is_zip(std::string_view word) {
 
 // Lower case, and a dash between figures is the hyphen that was typed.
 std::string plain_address(std::string_view address) {
-    std::string plain = lower_case(address);
-    for (const std::string_view sign : {"\u2013", "\u2011", "\u00BD", "\u00A0"})
-        for (std::size_t at = plain.find(sign); at != std::string::npos; at = plain.find(sign, at))
-            plain.replace(at, sign.size(), sign == "\u00A0" ? " " : sign == "\u00BD" ? "" : "-");
-    return plain;
+    std::string plain = replaced(lower_case(address), no_break_space, " ");
+    for (const std::string_view dash : {"\u2013", "\u2011"})
+        plain = replaced(std::move(plain), dash, "-");
+    return replaced(std::move(plain), "\u00BD", "");
 }
 
 std::vector<std::string> address_parts(std::string_view plain) {

@@ -7,11 +7,8 @@ namespace quoin::advice {
 
 std::string spelled(const model::Date& date, trade::DateForm form,
                     const page_words::DateWords& words) {
-    std::string text = print(model::DateRange{std::nullopt, date, false}, form, words);
-    for (std::size_t at = text.find(no_break_space); at != std::string::npos;
-         at = text.find(no_break_space, at))
-        text.replace(at, no_break_space.size(), " ");
-    return text;
+    return replaced(print(model::DateRange{std::nullopt, date, false}, form, words), no_break_space,
+                    " ");
 }
 
 std::vector<Edit> respellings(const model::DateRange& range, trade::DateForm form,

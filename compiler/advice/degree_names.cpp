@@ -5,6 +5,7 @@
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/utf8.hpp"
 
 #include <algorithm>
 #include <array>
@@ -56,14 +57,6 @@ constexpr std::array kind_variants{Variant{"sciences", "science", true},
 
 // Beginnings of such words: post-baccalaureate, pre-nursing, non-degree.
 constexpr std::array<std::string_view, 4> no_degree_yet{"post-", "postbac", "pre-", "non-"};
-
-std::string straight_apostrophes(std::string_view text) {
-    std::string result(text);
-    for (std::size_t at = result.find("\u2019"); at != std::string::npos;
-         at = result.find("\u2019", at))
-        result.replace(at, 3, "'");
-    return result;
-}
 
 std::string words_from(const std::vector<std::string>& words, std::size_t from) {
     std::string text;

@@ -11,6 +11,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/suggest.hpp"
+#include "compiler/base/utf8.hpp"
 #include "compiler/english/spelling.hpp"
 
 #include <algorithm>
@@ -47,15 +48,6 @@ bool is_spelled(const TextInResume& part) {
     return !has(part.field->name, trade::Trait::names);
 }
 
-std::string straight(std::string_view text) {
-    constexpr std::string_view typographic = "\u2019";
-    std::string result(text);
-    for (std::size_t at = result.find(typographic); at != std::string::npos;
-         at = result.find(typographic, at))
-        result.replace(at, typographic.size(), "'");
-    return result;
-}
-
 namespace {
 
 // Node, iPad, GIS, McCarthy; not a plain small word.
@@ -89,7 +81,7 @@ bool is_address(std::string_view text, const WordAt& word) {
 }
 
 bool has_far_letter(std::string_view word) { // beyond ASCII; a typographic apostrophe is none
-    return std::ranges::any_of(straight(word),
+    return std::ranges::any_of(straight_apostrophes(word),
                                [](char c) { return static_cast<unsigned char>(c) >= 0x80; });
 }
 
@@ -126,7 +118,7 @@ std::vector<SpelledWord> words_to_check(const model::Text& text, bool bullet,
         const WordAt& word = all[i];
         if (passed[word.offset] || has_digit(word.word) || is_address(plain, word)) continue;
         if (language && is_in_foreign_phrase(all, i, *language)) continue;
-        words.push_back({straight(word.word), word.offset, bullet && word.offset == 0});
+        words.push_back({straight_apostrophes(word.word), word.offset, bullet && word.offset == 0});
     }
     return words;
 }

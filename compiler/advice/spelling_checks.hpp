@@ -24,7 +24,6 @@ private:
 };
 
 bool is_spelled(const TextInResume& part);   // worded by the writer, no name or contact
-std::string straight(std::string_view text); // with ' for typographic apostrophes
 
 void word_slips(const ProofContext& context, std::vector<Finding>& findings); // word_slips.cpp
 

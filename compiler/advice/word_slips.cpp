@@ -3,6 +3,7 @@
 
 #include "compiler/advice/other_languages.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/utf8.hpp"
 
 #include <utility>
 
@@ -24,10 +25,11 @@ std::vector<english::Extent> not_the_writers(const model::Text& text) {
 void report_slip(const english::WordSlip& slip, const TextInResume& part, std::string_view plain,
                  const Sources& sources, std::vector<Finding>& findings) {
     const Place place = part.text.place(slip.extent.offset, slip.extent.length);
-    const std::string typed = straight(plain.substr(slip.extent.offset, slip.extent.length));
+    const std::string typed =
+        straight_apostrophes(plain.substr(slip.extent.offset, slip.extent.length));
     std::vector<Edit> mend;
     // no mark stands between, and no line ends
-    if (slip.certain && straight(source_at(sources, place)) == typed)
+    if (slip.certain && straight_apostrophes(source_at(sources, place)) == typed)
         mend.push_back({place, slip.meant});
     const bool one_word = typed.size() > 2 && typed.find(' ') == std::string::npos;
     const std::string meant = in_quotes(slip.meant);
@@ -47,8 +49,8 @@ void word_slips(const ProofContext& context, std::vector<Finding>& findings) {
         const std::string plain = part.text.plain();
         for (const english::WordSlip& slip :
              context.language.word_slips(plain, not_the_writers(part.text))) {
-            const std::string typed =
-                straight(std::string_view(plain).substr(slip.extent.offset, slip.extent.length));
+            const std::string typed = straight_apostrophes(
+                std::string_view(plain).substr(slip.extent.offset, slip.extent.length));
             if (!known.holds(typed)) report_slip(slip, part, plain, context.sources, findings);
         }
     });

@@ -57,6 +57,16 @@ Character take_character(std::string_view& text) {
     return first;
 }
 
+std::string replaced(std::string text, std::string_view from, std::string_view to) {
+    for (std::size_t at = 0; (at = text.find(from, at)) != std::string::npos; at += to.size())
+        text.replace(at, from.size(), to);
+    return text;
+}
+
+std::string straight_apostrophes(std::string_view text) {
+    return replaced(std::string(text), "\u2019", "'");
+}
+
 bool all_ascii(std::string_view text) {
     return std::ranges::all_of(text, [](char c) { return static_cast<unsigned char>(c) < 0x80; });
 }

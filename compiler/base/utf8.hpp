@@ -26,7 +26,9 @@ Character first_character(std::string_view text);
 Character take_character(std::string_view& text); // the first, which the text loses
 
 bool all_ascii(std::string_view text);
-void append_utf8(char32_t code, std::string& text); // a Unicode scalar value
+std::string replaced(std::string text, std::string_view from, std::string_view to); // each one
+std::string straight_apostrophes(std::string_view text); // ' for the typographic one
+void append_utf8(char32_t code, std::string& text);      // a Unicode scalar value
 
 // `2` for the figure of `CO₂`, which a search then finds.
 std::optional<std::string_view> lowered_figure(std::string_view character);

@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include <utility>
+
 namespace quoin::model {
 namespace {
 
@@ -20,9 +22,7 @@ std::string in_form(std::string_view form, std::string_view month, std::string_v
     };
     put("{month}", month);
     put("{year}", year);
-    for (std::size_t at = text.find(' '); at != std::string::npos; at = text.find(' ', at))
-        text.replace(at, 1, no_break_space);
-    return text;
+    return replaced(std::move(text), " ", no_break_space);
 }
 
 std::string print_date(const Date& date, trade::DateForm form, const page_words::DateWords& words) {

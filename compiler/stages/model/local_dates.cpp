@@ -23,14 +23,8 @@ bool is_word_letter(char32_t code) {
            (code >= 0xC0 && code <= 0x24F);
 }
 
-// An apostrophe as a keyboard has it.
 std::string folded_word(std::string_view text) {
-    constexpr std::string_view typographic = "’";
-    std::string word = folded(text);
-    for (std::size_t at = word.find(typographic); at != std::string::npos;
-         at = word.find(typographic, at))
-        word.replace(at, typographic.size(), "'");
-    return word;
+    return straight_apostrophes(folded(text));
 }
 
 std::string_view letters_at(std::string_view text) {
