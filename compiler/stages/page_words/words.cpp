@@ -24,46 +24,29 @@ struct WordsLine {
     Places (*of)(Words&);
 };
 
+template<std::string Words::*word>
+Places one_of(Words& words) {
+    return {&(words.*word), 1};
+}
+
+template<std::string DateWords::*word>
+Places one_of_dates(Words& words) {
+    return {&(words.dates.*word), 1};
+}
+
 constexpr WordsLine words_lines[] = {
     {"months", [](Words& words) -> Places { return words.dates.months; }},
     {"short-months", [](Words& words) -> Places { return words.dates.short_months; }},
-    {"long-date",
-     [](Words& words) -> Places {
-         return {&words.dates.long_date, 1};
-     }},
-    {"short-date",
-     [](Words& words) -> Places {
-         return {&words.dates.short_date, 1};
-     }},
+    {"long-date", one_of_dates<&DateWords::long_date>},
+    {"short-date", one_of_dates<&DateWords::short_date>},
     {"seasons", [](Words& words) -> Places { return words.dates.seasons; }},
-    {"present",
-     [](Words& words) -> Places {
-         return {&words.dates.present, 1};
-     }},
-    {"expected",
-     [](Words& words) -> Places {
-         return {&words.dates.expected, 1};
-     }},
-    {"email",
-     [](Words& words) -> Places {
-         return {&words.email, 1};
-     }},
-    {"phone",
-     [](Words& words) -> Places {
-         return {&words.phone, 1};
-     }},
-    {"web-page",
-     [](Words& words) -> Places {
-         return {&words.web_page, 1};
-     }},
-    {"resume",
-     [](Words& words) -> Places {
-         return {&words.resume, 1};
-     }},
-    {"continued",
-     [](Words& words) -> Places {
-         return {&words.continued, 1};
-     }},
+    {"present", one_of_dates<&DateWords::present>},
+    {"expected", one_of_dates<&DateWords::expected>},
+    {"email", one_of<&Words::email>},
+    {"phone", one_of<&Words::phone>},
+    {"web-page", one_of<&Words::web_page>},
+    {"resume", one_of<&Words::resume>},
+    {"continued", one_of<&Words::continued>},
 };
 
 struct ReadingLine { // any number of words, which may be missing
