@@ -7,6 +7,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/trade/limits.hpp"
 
 #include <algorithm>
 #include <array>
@@ -29,12 +30,7 @@ struct YearsClaimed {
 };
 
 std::optional<int> number_in(std::string_view word) {
-    constexpr std::array<std::string_view, 21> names{
-        "zero",     "one",     "two",     "three",     "four",     "five",     "six",
-        "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",   "thirteen",
-        "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
-    const auto named = std::ranges::find(names, word);
-    if (named != names.end()) return static_cast<int>(named - names.begin());
+    if (const auto named = number_named(word)) return named;
     int value = 0;
     const auto end = std::from_chars(word.data(), word.data() + word.size(), value);
     const bool whole = end.ec == std::errc{} && end.ptr == word.data() + word.size();
@@ -161,8 +157,7 @@ std::optional<DateInText> date_told(const std::string& text) {
         const std::size_t at = i + (month ? 2 : 1);
         if (at >= words.size()) return std::nullopt;
         const auto number = number_in(words[at].word);
-        constexpr int earliest = 1900, latest = 2100;
-        if (!number || *number < earliest || *number > latest) continue;
+        if (!number || *number < trade::first_year || *number > trade::last_year) continue;
         DateInText told{{*number, {}, {}, {}}, words[i].offset, 0};
         if (month) told.date.month = month->month;
         told.length = words[at].offset + words[at].word.size() - told.offset;

@@ -254,9 +254,7 @@ bool is_box(std::string part) {
 
 // "1420", "1420-b", "1420b", "one"
 bool is_house_number(std::string_view word) {
-    constexpr std::array<std::string_view, 10> small{"one", "two",   "three", "four", "five",
-                                                     "six", "seven", "eight", "nine", "ten"};
-    if (is_one_of(word, small)) return true;
+    if (number_named(word)) return true;
     const std::size_t end = std::min(word.find_first_not_of("0123456789"), word.size());
     const std::string_view rest = word.substr(end);
     if (end == 0 || rest.size() > 2) return false;

@@ -13,9 +13,10 @@ namespace quoin::advice {
 
 namespace {
 
-constexpr std::array<std::string_view, 13> small_numbers{"no",   "one",    "two",   "three", "four",
-                                                         "five", "six",    "seven", "eight", "nine",
-                                                         "ten",  "eleven", "twelve"};
+constexpr std::array<std::string_view, 21> number_names{
+    "zero",     "one",     "two",     "three",     "four",     "five",     "six",
+    "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",   "thirteen",
+    "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
 
 // U+2019 within a word is its apostrophe.
 std::size_t apostrophe_at(std::string_view text, std::size_t at) {
@@ -143,9 +144,18 @@ std::vector<WordAt> words_in(std::string_view text) {
     return words;
 }
 
+std::optional<int> number_named(std::string_view word) {
+    const auto* name = std::ranges::find(number_names, word);
+    return name == number_names.end()
+               ? std::nullopt
+               : std::optional(static_cast<int>(name - number_names.begin()));
+}
+
 std::string counted(std::size_t count, std::string_view one, std::string_view several) {
-    const std::string number =
-        count < small_numbers.size() ? std::string(small_numbers.at(count)) : std::to_string(count);
+    constexpr std::size_t most_in_words = 12;
+    const std::string number = count == 0              ? "no"
+                               : count > most_in_words ? std::to_string(count)
+                                                       : std::string(number_names.at(count));
     return number + ' ' + std::string(count == 1 ? one : several);
 }
 

@@ -10,6 +10,7 @@
 #include <cstddef>
 #include <functional>
 #include <initializer_list>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -46,6 +47,8 @@ struct WordAt { // letters and figures, apostrophes and hyphens within
     std::size_t offset = 0;
 };
 std::vector<WordAt> words_in(std::string_view text);
+
+std::optional<int> number_named(std::string_view word); // `zero` to `twenty`, in small letters
 
 // "one bullet", "three bullets", "14 bullets"
 std::string counted(std::size_t count, std::string_view one, std::string_view several);

@@ -2,6 +2,7 @@
 #include "compiler/stages/model/dates.hpp"
 
 #include "compiler/base/suggest.hpp"
+#include "compiler/trade/limits.hpp"
 #include "compiler/trade/months.hpp"
 #include "grammar/dates.hpp"
 #include "grammar/messages.hpp"
@@ -23,8 +24,6 @@ namespace pegtl = tao::pegtl;
 namespace date_rules = grammar::dates;
 using DateNode = pegtl::parse_tree::node;
 
-constexpr int first_year = 1900; // a date outside is a slip of the finger
-constexpr int last_year = 2100;
 constexpr int first_short_year = 50; // '50 is 1950, '49 is 2049
 constexpr int century = 100;
 
@@ -237,7 +236,7 @@ private:
 
     void set_year(std::string_view digits, Date& date) {
         date.year = number(digits);
-        if (date.year < first_year || date.year > last_year)
+        if (date.year < trade::first_year || date.year > trade::last_year)
             fault<date_rules::year_bounds>(digits, in_quotes(digits));
     }
 

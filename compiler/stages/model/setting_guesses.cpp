@@ -3,6 +3,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/stages/model/dates.hpp"
+#include "compiler/trade/limits.hpp"
 
 #include <fmt/format.h>
 
@@ -87,7 +88,7 @@ std::vector<std::string> numbers_in(std::string_view typed) {
 
 double inches_of(std::string_view unit) {
     constexpr double of_centimetre = 1 / 2.54, of_millimetre = of_centimetre / 10,
-                     of_point = 1.0 / 72;
+                     of_point = 1 / trade::points_per_inch;
     if (unit.find("cm") != unit.npos || unit.find("centi") != unit.npos) return of_centimetre;
     if (unit.find("mm") != unit.npos || unit.find("milli") != unit.npos) return of_millimetre;
     if (unit.find("pt") != unit.npos || unit.find("point") != unit.npos) return of_point;

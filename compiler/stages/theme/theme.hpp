@@ -6,6 +6,7 @@
 #include "compiler/base/source.hpp"
 #include "compiler/stages/model/resume.hpp"
 #include "compiler/stages/theme/measures.hpp"
+#include "compiler/trade/limits.hpp"
 
 #include <array>
 #include <cstdint>
@@ -17,7 +18,7 @@
 
 namespace quoin::theme {
 
-constexpr double points_per_inch = 72;
+using trade::points_per_inch;
 constexpr double least_text = trade::size_bounds.least; // pt, in any style
 
 struct Preference { // `10.6 (10..12)`: a preferred value and its bounds
