@@ -20,17 +20,13 @@ bool is_of_entry(const TextInResume& part) {
     return part.bullet || (part.field && has(part.field->name, trade::Trait::tells));
 }
 
-// `left for` and `laid off` may be of something else in a bullet: Laid off 12 lines of stitching.
+// What the list says of the phrase decides where it may be of something else.
 bool is_told_of_self(std::string_view clause, std::string_view phrase, bool bullet) {
-    const std::string_view after = clause.substr(phrase.size());
-    const auto words = words_in(after);
-    constexpr std::array<std::string_view, 8> of_others{"left as",   "left for",    "left in",
-                                                        "left once", "left over",   "left since",
-                                                        "left to",   "left without"};
-    if (is_one_of(phrase, of_others)) return !bullet;
-    if (phrase == "fired" || phrase == "terminated" || phrase == "let go")
-        return words.empty() || (!bullet && !has_digit(words.front().word));
-    return true;
+    const std::string_view said = said_of(phrase, lines_of(List::leaving)).value_or("");
+    if (said == "no-bullet") return !bullet;
+    if (said != "alone") return true;
+    const auto words = words_in(clause.substr(phrase.size()));
+    return words.empty() || (!bullet && !has_digit(words.front().word));
 }
 
 std::optional<english::Extent> leaving_in(std::string_view lower, bool bullet) {

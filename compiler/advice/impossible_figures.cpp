@@ -5,6 +5,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/english/tokens.hpp"
+#include "compiler/trade/limits.hpp"
 
 #include <algorithm>
 #include <array>
@@ -122,34 +123,27 @@ private:
         return i < tokens_.size() && tokens_[i].kind == english::TokenKind::word;
     }
 
+    bool is_count(std::size_t i) const { // neither money nor a share
+        return value_of(word(i)) && word(i).find_first_of("$%") == std::string_view::npos;
+    }
+
     // The number that the one at `i` is some of: `16 out of 14`, `44 of 41 nights`.
     std::optional<std::size_t> whole_of(std::size_t i) const {
         if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3))) return i + 3;
-        if (word(i + 1) == "of" && word(i + 2) == "the" && value_of(word(i + 3)) &&
-            word(i).find_first_of("$%") == std::string_view::npos)
-            return i + 3;
-        if (word(i + 1) == "of" && (word(i + 2) == "whom" || word(i + 2) == "which"))
-            return number_before(i);
-        const bool some = word(i + 1) == "of" && value_of(word(i + 2)) && is_word(i + 3);
-        const bool plain = value_of(word(i)) &&
-                           word(i).find_first_of("$%") == std::string_view::npos &&
-                           word(i + 2).find_first_of("$%") == std::string_view::npos;
-        if (!some || !plain || !word(i + 3).ends_with('s')) return std::nullopt;
+        if (!is_count(i) || word(i + 1) != "of") return std::nullopt;
+        if (word(i + 2) == "the" && value_of(word(i + 3))) return i + 3;
+        if (word(i + 2) == "whom" || word(i + 2) == "which") return count_before(i);
+        if (!is_count(i + 2) || !is_word(i + 3) || !word(i + 3).ends_with('s')) return std::nullopt;
         for (std::size_t k = i + 3; k < i + 6; ++k)
             if (is_one_of(word(k), List::kinds_of_things) || word(k) == "each") return std::nullopt;
         return i + 2;
     }
 
     // `64 volunteers, 71 of whom`
-    std::optional<std::size_t> number_before(std::size_t i) const {
+    std::optional<std::size_t> count_before(std::size_t i) const {
         constexpr std::size_t near = 5;
-        constexpr std::string_view other_units = "$%";
-        if (word(i).find_first_of(other_units) != std::string_view::npos) return std::nullopt;
         for (std::size_t k = i; k-- > 0 && k + near >= i;)
-            if (value_of(word(k)))
-                return word(k).find_first_of(other_units) == std::string_view::npos
-                           ? std::optional(k)
-                           : std::nullopt;
+            if (value_of(word(k))) return is_count(k) ? std::optional(k) : std::nullopt;
         return std::nullopt;
     }
 
@@ -168,7 +162,7 @@ private:
         if (!value) return false;
         const bool each = word(i + 2) == "a" || word(i + 2) == "per";
         const bool in_year = word(i + 2) == "in" && word(i + 3).size() == 4 &&
-                             value_of(word(i + 3)).value_or(0) >= 1900;
+                             value_of(word(i + 3)).value_or(0) >= trade::first_year;
         return std::ranges::any_of(all, [&](const Most& most) {
             return word(i + 1) == most.parts && *value > most.count &&
                    ((each && word(i + 3) == most.whole) || (in_year && most.whole == "year"));

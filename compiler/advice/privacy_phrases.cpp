@@ -89,6 +89,20 @@ std::optional<std::string_view> labelled_number(std::string_view text, const Num
     return number;
 }
 
+// `SSN ends in 4471`: the last figures are what a bank asks for.
+std::optional<std::string_view> last_figures(std::string_view rest, const NumberName& name) {
+    constexpr std::size_t near = 24; // bytes
+    const std::string_view after = rest.substr(name.name.size(), near);
+    const std::size_t begin = after.find_first_of("0123456789");
+    if (begin == std::string_view::npos) return std::nullopt;
+    const std::string_view between = after.substr(0, begin);
+    const bool told = has_phrase(between, "ends in") || has_phrase(between, "ending in") ||
+                      has_phrase(between, "last four") || has_phrase(between, "last digits");
+    const std::size_t end = std::min(after.find_first_not_of("0123456789", begin), after.size());
+    return told && end - begin >= 4 ? std::optional(after.substr(begin, end - begin))
+                                    : std::nullopt;
+}
+
 // --- licences
 
 // "rn60123456", "123456-7"; at least so many signs, or figures.
@@ -270,24 +284,6 @@ std::vector<Clause> clauses_in(std::string_view text) {
         at = end + 1;
     }
     return clauses;
-}
-
-namespace {
-
-// `SSN ends in 4471`: the last figures are what a bank asks for.
-std::optional<std::string_view> last_figures(std::string_view rest, const NumberName& name) {
-    constexpr std::size_t near = 24; // bytes
-    const std::string_view after = rest.substr(name.name.size(), near);
-    const std::size_t begin = after.find_first_of("0123456789");
-    if (begin == std::string_view::npos) return std::nullopt;
-    const std::string_view between = after.substr(0, begin);
-    const bool told = has_phrase(between, "ends in") || has_phrase(between, "ending in") ||
-                      has_phrase(between, "last four") || has_phrase(between, "last digits");
-    const std::size_t end = std::min(after.find_first_not_of("0123456789", begin), after.size());
-    return told && end - begin >= 4 ? std::optional(after.substr(begin, end - begin))
-                                    : std::nullopt;
-}
-
 }
 
 std::optional<english::Extent> identity_number_in(std::string_view lower) {

@@ -23,7 +23,7 @@ private:
     std::unordered_set<std::string> words_;
 };
 
-bool is_spelled(const TextInResume& part);   // worded by the writer, no name or contact
+bool is_spelled(const TextInResume& part); // worded by the writer, no name or contact
 
 void word_slips(const ProofContext& context, std::vector<Finding>& findings); // word_slips.cpp
 
