@@ -1,5 +1,6 @@
 // The table of the wording checks, and those of person, voice and sentence.
 #include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 
