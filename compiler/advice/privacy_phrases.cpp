@@ -48,16 +48,16 @@ bool is_social_security(std::string_view word) {
     return area != "000" && area != "666" && area[0] != '9' && group != "00" && serial != "0000";
 }
 
-struct NumberName {
+struct NamedNumber {
     std::string_view name;
     std::size_t least = 0; // figures, those hidden by a sign with them
 };
 // The longer before the shorter that it begins with.
-constexpr std::array number_names{
-    NumberName{"ssn", 9},         NumberName{"social security", 9},
-    NumberName{"itin", 9},        NumberName{"taxpayer identification", 9},
-    NumberName{"passport", 6},    NumberName{"national identity", 6},
-    NumberName{"national id", 6}, NumberName{"national insurance", 6}};
+constexpr std::array identity_numbers{
+    NamedNumber{"ssn", 9},         NamedNumber{"social security", 9},
+    NamedNumber{"itin", 9},        NamedNumber{"taxpayer identification", 9},
+    NamedNumber{"passport", 6},    NamedNumber{"national identity", 6},
+    NamedNumber{"national id", 6}, NamedNumber{"national insurance", 6}};
 
 // The number right after its name: figures, signs that hide some, and what groups them.
 std::string_view number_at(std::string_view text) {
@@ -72,7 +72,7 @@ std::string_view number_at(std::string_view text) {
     return trimmed(text.substr(0, end));
 }
 
-std::optional<std::string_view> labelled_number(std::string_view text, const NumberName& name) {
+std::optional<std::string_view> labelled_number(std::string_view text, const NamedNumber& name) {
     constexpr std::array<std::string_view, 5> between{"number", "no", "num", "card", "is"};
     std::string_view rest = skipped(text.substr(name.name.size()), " .:#");
     for (std::string_view before; before != rest;) {
@@ -90,7 +90,7 @@ std::optional<std::string_view> labelled_number(std::string_view text, const Num
 }
 
 // `SSN ends in 4471`: the last figures are what a bank asks for.
-std::optional<std::string_view> last_figures(std::string_view rest, const NumberName& name) {
+std::optional<std::string_view> last_figures(std::string_view rest, const NamedNumber& name) {
     constexpr std::size_t near = 24; // bytes
     const std::string_view after = rest.substr(name.name.size(), near);
     const std::size_t begin = after.find_first_of("0123456789");
@@ -289,7 +289,7 @@ std::vector<Clause> clauses_in(std::string_view text) {
 std::optional<english::Extent> identity_number_in(std::string_view lower) {
     for (const WordAt& word : words_in(lower))
         if (is_social_security(word.word)) return english::Extent{word.offset, word.word.size()};
-    for (const NumberName& name : number_names)
+    for (const NamedNumber& name : identity_numbers)
         for (std::size_t at = lower.find(name.name); at != std::string_view::npos;
              at = lower.find(name.name, at + 1)) {
             const std::string_view rest = lower.substr(at);
