@@ -1,11 +1,12 @@
 // Checks of skills and languages.
 #include "compiler/advice/check.hpp"
+#include "compiler/advice/language_levels.hpp"
 #include "compiler/advice/lists.hpp"
-#include "compiler/advice/spoken_languages.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/trade/spoken_languages.hpp"
 
 #include <algorithm>
 #include <array>
@@ -36,7 +37,7 @@ std::string before_parenthesis(std::string_view text) {
 
 // Languages may be of computers: Python, Rust.
 bool names_spoken_language(const model::Text& item) {
-    return are_spoken_languages(before_parenthesis(lower_case(item.plain())));
+    return trade::are_spoken_languages(before_parenthesis(lower_case(item.plain())));
 }
 
 bool is_of_leisure(std::string_view title) { // lower case
@@ -78,7 +79,7 @@ void skills_missing(const ProofContext& context, std::vector<Finding>& findings)
 void language_level(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Skill& skill : all_skills(context.resume)) {
         const std::string text = lower_case(skill.text());
-        if (!skill.spoken || !are_spoken_languages(before_parenthesis(text))) continue;
+        if (!skill.spoken || !trade::are_spoken_languages(before_parenthesis(text))) continue;
         if (skill.levelled || has_language_level(text)) continue;
         const std::size_t open = text.find('(');
         if (open == std::string::npos)

@@ -1,5 +1,5 @@
-// Languages that people speak, and the words for how well.
-#include "compiler/advice/spoken_languages.hpp"
+// The words for how well a language is spoken.
+#include "compiler/advice/language_levels.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/phrases.hpp"
 
@@ -33,18 +33,6 @@ bool is_graded(std::string_view inner) {
     return is_grade(last) || (last.starts_with('n') && is_grade(last.substr(1)));
 }
 
-}
-
-bool is_spoken_language(std::string_view lower) {
-    return is_one_of(lower, List::spoken_languages);
-}
-
-bool are_spoken_languages(std::string_view lower) {
-    for (const std::string_view sign : {" and ", " & ", "/"})
-        if (const std::size_t at = lower.find(sign); at != std::string_view::npos)
-            return is_spoken_language(trimmed(lower.substr(0, at), " ")) &&
-                   are_spoken_languages(trimmed(lower.substr(at + sign.size()), " "));
-    return is_spoken_language(lower);
 }
 
 bool has_language_level(std::string_view lower) {

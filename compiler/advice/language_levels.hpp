@@ -1,0 +1,11 @@
+// Levels of spoken languages, as résumés write them.
+#pragma once
+
+#include <string_view>
+
+namespace quoin::advice {
+
+// Of CEFR, of ILR and of scales like it, or in the usual words; lower case.
+bool has_language_level(std::string_view lower);
+
+}
