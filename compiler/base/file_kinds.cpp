@@ -24,10 +24,13 @@ std::string other_kind(std::string_view bytes) {
         return fill<messages::is_word_processing>();
     if (start.starts_with("\x89PNG") || start.starts_with("\xFF\xD8\xFF"))
         return fill<messages::is_image>();
-    const std::string page = lower_case(start.substr(0, 64));
-    if (page.starts_with("<!doctype html") || page.starts_with("<html"))
-        return fill<messages::is_web_page>();
+    if (is_web_page(bytes)) return fill<messages::is_web_page>();
     return {};
+}
+
+bool is_web_page(std::string_view bytes) {
+    const std::string start = lower_case(bytes.substr(0, 64));
+    return start.starts_with("<!doctype html") || start.starts_with("<html");
 }
 
 }

@@ -9,4 +9,6 @@ namespace quoin {
 // What is said of a file that is plainly none of text; empty if it may be one.
 std::string other_kind(std::string_view bytes);
 
+bool is_web_page(std::string_view bytes);
+
 }

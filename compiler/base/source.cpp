@@ -46,7 +46,7 @@ std::string open_fault(int error) {
 
 // Reads one byte more than the limit at most, so that pipes and devices without an end are bounded
 // as well.
-ReadBytes read_bounded(int descriptor) {
+ReadBytes read_bounded(int descriptor, TextOf text) {
     ReadBytes reading;
     std::array<char, 65536> buffer{};
     while (reading.bytes.size() <= Sources::most_bytes) {
@@ -56,18 +56,20 @@ ReadBytes read_bounded(int descriptor) {
         if (count == 0) break;
         reading.bytes.append(buffer.data(), static_cast<std::size_t>(count));
     }
-    if (std::string other = other_kind(reading.bytes); !other.empty()) return {{}, other};
+    const bool read_as_page = text == TextOf::elsewhere && is_web_page(reading.bytes);
+    if (std::string other = other_kind(reading.bytes); !other.empty() && !read_as_page)
+        return {{}, other};
     if (reading.bytes.size() <= Sources::most_bytes) return reading;
     return {{}, fill<messages::too_large>()};
 }
 
-ReadBytes read_file(const std::filesystem::path& path) {
+ReadBytes read_file(const std::filesystem::path& path, TextOf text) {
     const Descriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY));
     if (descriptor.number() < 0) return {{}, open_fault(errno)};
     struct stat status {};
     if (::fstat(descriptor.number(), &status) != 0) return {{}, open_fault(errno)};
     if (S_ISDIR(status.st_mode)) return {{}, fill<messages::folder>()};
-    return read_bounded(descriptor.number());
+    return read_bounded(descriptor.number(), text);
 }
 
 std::vector<std::size_t> starts_of_lines(std::string_view text) {
@@ -95,7 +97,8 @@ std::string invisible_text(const InvisibleSigns& signs) {
 }
 
 // Every line in its plain signs; what was invisible is told.
-std::string plain_lines(std::string_view text, std::uint32_t file, Diagnostics& diagnostics) {
+std::string plain_lines(std::string_view text, std::uint32_t file, TextOf of,
+                        Diagnostics& diagnostics) {
     if (all_ascii(text)) return std::string(text);
     std::string plain;
     std::size_t told = 0;
@@ -103,6 +106,7 @@ std::string plain_lines(std::string_view text, std::uint32_t file, Diagnostics& 
         const std::string_view own = text.substr(0, text.find('\n'));
         const KeptSigns kept = kept_signs(own);
         for (const InvisibleSigns& signs : invisible_signs(own, kept)) {
+            if (of == TextOf::elsewhere) break;
             const Place place{file, line, static_cast<std::uint32_t>(signs.offset + 1),
                               signs.separates ? static_cast<std::uint32_t>(signs.count) : 0U};
             if (++told <= most_told)
@@ -120,7 +124,8 @@ std::string plain_lines(std::string_view text, std::uint32_t file, Diagnostics& 
 }
 
 // Takes the bytes of a file that holds nothing but its name yet.
-bool take(SourceFile& file, std::uint32_t index, std::string bytes, Diagnostics& diagnostics) {
+bool take(SourceFile& file, std::uint32_t index, std::string bytes, TextOf text,
+          Diagnostics& diagnostics) {
     if (bytes.size() > Sources::most_bytes) {
         diagnostics.error({.file = index}, fill<messages::too_large>());
         return false;
@@ -129,7 +134,7 @@ bool take(SourceFile& file, std::uint32_t index, std::string bytes, Diagnostics&
     Decoded decoded = decode(file.bytes);
     file.text = std::move(decoded.text);
     if (decoded.faults.empty()) {
-        std::string normal = plain_lines(file.text, index, diagnostics);
+        std::string normal = plain_lines(file.text, index, text, diagnostics);
         if (normal.size() > Sources::most_bytes)
             decoded.faults.push_back({{}, fill<messages::too_large>()});
         else
@@ -152,11 +157,11 @@ std::string_view SourceFile::line(std::uint32_t number) const {
 }
 
 std::optional<std::uint32_t> Sources::read(const std::filesystem::path& path,
-                                           Diagnostics& diagnostics) {
+                                           Diagnostics& diagnostics, TextOf text) {
     const auto held = held_.find(path);
-    ReadBytes reading = held == held_.end() ? read_file(path) : ReadBytes{held->second, {}};
+    ReadBytes reading = held == held_.end() ? read_file(path, text) : ReadBytes{held->second, {}};
     if (reading.fault.empty()) {
-        const auto index = add(path.string(), std::move(reading.bytes), diagnostics);
+        const auto index = add(path.string(), std::move(reading.bytes), diagnostics, text);
         files_.back().path = path;
         return index;
     }
@@ -169,17 +174,17 @@ void Sources::hold(const std::filesystem::path& path, std::string bytes) {
     held_.insert_or_assign(path, std::move(bytes));
 }
 
-std::optional<std::uint32_t> Sources::read_standard_input(Diagnostics& diagnostics) {
+std::optional<std::uint32_t> Sources::read_standard_input(Diagnostics& diagnostics, TextOf text) {
     const std::string name(standard_input);
-    ReadBytes reading = read_bounded(STDIN_FILENO);
-    if (reading.fault.empty()) return add(name, std::move(reading.bytes), diagnostics);
+    ReadBytes reading = read_bounded(STDIN_FILENO, text);
+    if (reading.fault.empty()) return add(name, std::move(reading.bytes), diagnostics, text);
     refuse(name, std::move(reading.fault), diagnostics);
     return std::nullopt;
 }
 
-std::optional<std::uint32_t> Sources::read_input(const std::string& named,
-                                                 Diagnostics& diagnostics) {
-    return named == "-" ? read_standard_input(diagnostics) : read(named, diagnostics);
+std::optional<std::uint32_t> Sources::read_input(const std::string& named, Diagnostics& diagnostics,
+                                                 TextOf text) {
+    return named == "-" ? read_standard_input(diagnostics, text) : read(named, diagnostics, text);
 }
 
 // A file that cannot be read stays in the list by its name, so that its diagnostics can show it.
@@ -190,11 +195,11 @@ void Sources::refuse(std::string name, std::string fault, Diagnostics& diagnosti
 }
 
 std::optional<std::uint32_t> Sources::add(std::string name, std::string bytes,
-                                          Diagnostics& diagnostics) {
+                                          Diagnostics& diagnostics, TextOf text) {
     const auto index = static_cast<std::uint32_t>(files_.size());
     SourceFile& file = files_.emplace_back();
     file.name = printable(std::move(name));
-    if (!take(file, index, std::move(bytes), diagnostics)) return std::nullopt;
+    if (!take(file, index, std::move(bytes), text, diagnostics)) return std::nullopt;
     return index;
 }
 

@@ -28,6 +28,11 @@ struct SourceFile {
 
 constexpr std::string_view standard_input = "standard input"; // as messages name it
 
+enum class TextOf {
+    markup,    // written for quoin: a web page is none, and invisible signs are told
+    elsewhere, // a posting, say: whatever text it is
+};
+
 class Sources {
 public:
     // A résumé is a few kilobytes; a file of more than this is something else given by mistake.
@@ -35,10 +40,12 @@ public:
 
     // Each returns the new file's index, or reports why there is none: no such file, a folder,
     // not readable, over most_bytes, bad UTF-8 (at its byte), a NUL byte.
-    std::optional<std::uint32_t> read(const std::filesystem::path& path, Diagnostics& diagnostics);
+    std::optional<std::uint32_t> read(const std::filesystem::path& path, Diagnostics& diagnostics,
+                                      TextOf text = TextOf::markup);
     std::optional<std::uint32_t> read_input(const std::string& named, // `-`: standard input
-                                            Diagnostics& diagnostics);
-    std::optional<std::uint32_t> add(std::string name, std::string bytes, Diagnostics& diagnostics);
+                                            Diagnostics& diagnostics, TextOf text = TextOf::markup);
+    std::optional<std::uint32_t> add(std::string name, std::string bytes, Diagnostics& diagnostics,
+                                     TextOf text = TextOf::markup);
 
     // From now on read() finds these bytes at `path`, whatever is on the disk.
     void hold(const std::filesystem::path& path, std::string bytes);
@@ -50,7 +57,7 @@ public:
     std::uint32_t display_column(const Place& place) const;
 
 private:
-    std::optional<std::uint32_t> read_standard_input(Diagnostics& diagnostics);
+    std::optional<std::uint32_t> read_standard_input(Diagnostics& diagnostics, TextOf text);
     void refuse(std::string name, std::string fault, Diagnostics& diagnostics);
 
     struct Counted { // how far display_column() came; the next place is mostly behind it

@@ -124,11 +124,16 @@ std::string operand_of(const Verb& verb) {
                : ' ' + std::string(verb.operands.substr(0, verb.operands.find('.')));
 }
 
-// What an unknown option asks that one other verb does; empty if none does, or several.
+// What an unknown option asks that one other verb does, or one that it is likely to be asked of;
+// empty if there is none.
 std::string asked_of_another(std::string_view option) {
     const auto rows = all_options();
-    if (std::ranges::count(rows, option, &Option::name) != 1) return {};
-    const auto row = std::ranges::find(rows, option, &Option::name);
+    const auto named = [&](const Option& row) { return row.name() == option; };
+    const auto likely = [&](const Option& row) { return named(row) && !row.otherwise.empty(); };
+    auto row = std::ranges::find_if(rows, likely);
+    if (row == rows.end() && std::ranges::count_if(rows, named) == 1)
+        row = std::ranges::find_if(rows, named);
+    if (row == rows.end()) return {};
     return fmt::format("--{0} goes with the verb {1}; write 'quoin {1} --{0}{2}{3}{4}'{5}{6}",
                        option, row->verb, row->argument().empty() ? "" : " ", row->argument(),
                        operand_of(*find_verb(row->verb)), row->otherwise.empty() ? "" : ", or ",

@@ -22,6 +22,18 @@ inline constexpr Message source_is_pdf =
 inline constexpr Message source_overwritten =
     "'{}' is a source and would be overwritten; name another output with -o";
 
+// Postings
+inline constexpr Message posting_is_resume =
+    "this is a résumé's source, not a posting; give the résumé first and the posting after it";
+inline constexpr Message posting_too_short =
+    "{} words are no posting; give the whole text of one, as text, HTML or PDF";
+inline constexpr Message posting_not_english =
+    "the posting is not in English, the one language whose terms can be read as yet";
+inline constexpr Message posting_asks_nothing =
+    "nothing in it asks for a skill, a credential, a language or a field of study";
+inline constexpr Message posting_of_images =
+    "the PDF holds pictures and no text; copy the posting's text into a file";
+
 inline constexpr Message mends_offered = "'quoin mend {}' makes {} of these changes";
 
 // A page that does not hold it, or is held by too little

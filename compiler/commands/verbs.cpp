@@ -5,6 +5,7 @@
 #include "compiler/commands/glance/glance.hpp"
 #include "compiler/commands/help/help.hpp"
 #include "compiler/commands/mend/mend.hpp"
+#include "compiler/commands/posting/posting.hpp"
 #include "compiler/commands/proof/proof.hpp"
 #include "compiler/commands/scan/scan.hpp"
 #include "compiler/commands/set/set.hpp"
@@ -96,6 +97,16 @@ constexpr Verb verbs[] = {
                             .choices = choices_of(given),
                             .marked = given.text("marked")});
      }},
+    {"posting", "Tell what a job posting asks for.", "POSTING...",
+     "a posting is required; use - for standard input",
+     "A POSTING is text, HTML or PDF; - is standard input. Its terms are weighed by where they\n"
+     "stand, how rare and how often; what tells of pay, of applying and the like is left out.\n\n"
+     "Exit status: 0 done, 1 a posting that cannot be read, 2 wrong use.",
+     [](const Given& given) {
+         return run_posting({.inputs = given.operands,
+                             .format = format_of(given),
+                             .explain = given.has("explain")});
+     }},
     {"scan", "Tell what an applicant portal gets out of any PDF.", "FILE...",
      "a PDF file is required",
      "Prints the text in reading order, what is found in it, and what is wrong. Poppler's\n"
@@ -169,6 +180,8 @@ constexpr Option options[] = {
     {"glance", "--paper SIZE", "letter or a4", "paper size: letter, a4"},
     {"glance", "--marked FILE", "write the page to FILE, a PDF, with the rest of it in grey"},
     {"glance", "--format FORMAT", "text or json", "format: text, json"},
+    {"posting", "--explain", "show each term's sentence and arithmetic, and what was left out"},
+    {"posting", "--format FORMAT", "text or json", "format: text, json"},
     {"scan", "--format FORMAT", "text, to be read, or json, for programs", "format: text, json"},
     {"themes", "--specimen NAME", "set a page that shows all of a theme: its name, or a path"},
     {.verb = "themes",

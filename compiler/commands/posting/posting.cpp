@@ -1,0 +1,110 @@
+#include "compiler/commands/posting/posting.hpp"
+
+#include "compiler/base/json_text.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/commands/posting/posting_source.hpp"
+#include "compiler/commands/printing.hpp"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <unistd.h>
+
+namespace quoin::commands {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using postings::Posting;
+using postings::Term;
+
+constexpr std::size_t most_terms = 40;
+
+constexpr std::string_view caution =
+    "Name what is true of you, and only that, in the posting's own words.\n";
+
+std::string term_text(const Term& term, bool explain) {
+    std::string text = fmt::format("  {:3.0f}  {:9}  {:14}  {}", term.weight * 100,
+                                   name_of(term.standing), name_of(term.kind), term.words);
+    if (!term.other_form.empty()) text += fmt::format(" ({})", term.other_form);
+    text += '\n';
+    if (!explain) return text;
+    return text + fmt::format("       line {}: {}\n"
+                              "       standing {:.2f} x rarity {:.2f} x together {:.2f} x times "
+                              "{:.2f} x kind {:.2f}\n",
+                              term.place.line, term.sentence, term.by_standing, term.by_rarity,
+                              term.by_rake, term.by_times, term.by_kind);
+}
+
+std::string posting_text(const std::string& name, const Posting& posting, bool explain) {
+    std::string text = name + ": what the posting asks for\n";
+    const std::size_t shown =
+        explain ? posting.terms.size() : std::min(most_terms, posting.terms.size());
+    for (std::size_t i = 0; i < shown; ++i)
+        text += term_text(posting.terms[i], explain);
+    if (shown < posting.terms.size())
+        text += fmt::format("  and {} that weigh less: --explain\n", posting.terms.size() - shown);
+    if (explain && !posting.left_out.empty()) {
+        text += "Left out:\n";
+        for (const postings::Statement& statement : posting.left_out)
+            text += fmt::format("  line {}, {}: {}\n", statement.line, name_of(*statement.left_out),
+                                statement.text);
+    }
+    return text + std::string(caution);
+}
+
+double rounded(double value) {
+    return std::round(value * 1000) / 1000;
+}
+
+Json term_json(const Term& term) {
+    return {{"term", term.words},
+            {"other_form", term.other_form},
+            {"kind", name_of(term.kind)},
+            {"standing", name_of(term.standing)},
+            {"weight", rounded(term.weight)},
+            {"times", term.times},
+            {"line", term.place.line},
+            {"sentence", term.sentence}};
+}
+
+Json posting_json(const std::string& name, const Posting& posting) {
+    Json json = {{"file", name}, {"terms", Json::array()}, {"left_out", Json::array()}};
+    for (const Term& term : posting.terms)
+        json["terms"].push_back(term_json(term));
+    for (const postings::Statement& statement : posting.left_out)
+        json["left_out"].push_back({{"line", statement.line},
+                                    {"reason", name_of(*statement.left_out)},
+                                    {"text", statement.text}});
+    return json;
+}
+
+}
+
+ExitCode run_posting(const PostingRequest& request) {
+    if (std::ranges::count(request.inputs, "-") > 1)
+        return wrong_use("posting", fill<messages::dash_twice>());
+    ExitCode code = ExitCode::done;
+    Json files = Json::array();
+    for (const std::string& input : request.inputs) {
+        Sources sources;
+        Diagnostics diagnostics;
+        const auto posting = read_posting_at(input, sources, diagnostics);
+        print_messages(all_messages(diagnostics, sources, isatty(STDERR_FILENO) == 1));
+        const std::string name(input == "-" ? standard_input : input);
+        if (!posting)
+            code = ExitCode::errors;
+        else if (request.format == "json")
+            files.push_back(posting_json(name, *posting));
+        else if (!print_output("posting", posting_text(name, *posting, request.explain)))
+            return ExitCode::errors;
+    }
+    if (request.format == "json" &&
+        !print_output("posting", json_text({{"version", 1}, {"files", files}})))
+        return ExitCode::errors;
+    return code;
+}
+
+}

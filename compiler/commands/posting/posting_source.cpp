@@ -1,0 +1,92 @@
+#include "compiler/commands/posting/posting_source.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/commands/installation.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/portal/scan.hpp"
+
+#include <algorithm>
+#include <array>
+#include <exception>
+#include <fstream>
+
+namespace quoin::commands {
+
+namespace {
+
+constexpr std::size_t fewest_words = 12; // of a posting
+
+bool begins_as_pdf(const std::string& named) {
+    std::array<char, 5> start{};
+    std::ifstream file(named, std::ios::binary);
+    return named != "-" && file.read(start.data(), start.size()) &&
+           std::string_view(start.data(), start.size()) == "%PDF-";
+}
+
+// The text of a PDF as a portal's reader has it, or why there is none.
+std::variant<std::string, std::string_view> text_of_pdf(const std::string& named,
+                                                        std::string& fault) {
+    try {
+        const auto scanned = portal::scan_pdf(named, font_configuration(data_folder()));
+        if (const auto* scan = std::get_if<portal::Scan>(&scanned)) {
+            std::string text = scan->evidence.by_place.text();
+            std::ranges::replace(text, '\f', '\n');
+            if (std::ranges::any_of(text, is_letter_or_figure)) return text;
+            fault = fill<messages::posting_of_images>();
+        } else {
+            fault = std::get<std::string>(scanned);
+        }
+    } catch (const std::exception& caught) { // of the system: no process, no memory
+        fault = fill<messages::not_scanned>(caught.what());
+    }
+    return std::string_view(fault);
+}
+
+std::optional<std::uint32_t> source_of(const std::string& named, Sources& sources,
+                                       Diagnostics& diagnostics) {
+    if (!begins_as_pdf(named)) return sources.read_input(named, diagnostics, TextOf::elsewhere);
+    std::string fault;
+    auto text = text_of_pdf(named, fault);
+    const auto file = sources.add(
+        named, std::holds_alternative<std::string>(text) ? std::get<std::string>(text) : "",
+        diagnostics);
+    if (!fault.empty() && file) {
+        diagnostics.error({*file, 0, 0, 0}, fault);
+        return std::nullopt;
+    }
+    return file;
+}
+
+// Labels of the markup open most lines of a résumé's source.
+bool is_resume(std::string_view text) {
+    int labels = 0;
+    for (const std::string_view label :
+         {"name:", "section:", "email:", "employer:", "school:", "dates:"})
+        labels += text.starts_with(label) || text.find("\n" + std::string(label)) != text.npos;
+    return labels >= 3;
+}
+
+}
+
+std::optional<postings::Posting> read_posting_at(const std::string& named, Sources& sources,
+                                                 Diagnostics& diagnostics) {
+    const auto file = source_of(named, sources, diagnostics);
+    if (!file) return std::nullopt;
+    const std::string& text = sources.file(*file).text;
+    const auto refuse = [&](std::string fault) {
+        diagnostics.error({*file, 0, 0, 0}, std::move(fault));
+        return std::nullopt;
+    };
+    if (is_resume(text)) return refuse(fill<messages::posting_is_resume>());
+    const english::WordList words(data_folder() / "dictionaries" / "en_US.words");
+    const auto lines =
+        postings::is_html(text) ? postings::html_lines(text) : postings::text_lines(text);
+    auto posting = postings::read_posting(lines, *file, words);
+    if (posting.words < fewest_words)
+        return refuse(fill<messages::posting_too_short>(posting.words));
+    if (!posting.english) return refuse(fill<messages::posting_not_english>());
+    if (posting.terms.empty()) return refuse(fill<messages::posting_asks_nothing>());
+    return posting;
+}
+
+}

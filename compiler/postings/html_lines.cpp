@@ -1,0 +1,162 @@
+// Lines of a page of HTML, by libxml2's parser, which calls for each tag and each text; no tree is
+// built. Elements that nest deeper than any page's are where reading stops.
+#include "compiler/postings/lines.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/postings/lists.hpp"
+
+#include <libxml/HTMLparser.h>
+
+#include <algorithm>
+#include <memory>
+#include <new>
+#include <utility>
+
+namespace quoin::postings {
+
+namespace {
+
+constexpr std::size_t deepest = 1000;
+constexpr std::size_t longest_bold_heading = 60;
+
+struct Element {
+    bool hidden = false;  // it, or what it stands in
+    bool heading = false; // likewise
+    bool item = false;
+    bool bold = false;
+};
+
+std::string_view view(const xmlChar* text) {
+    return text == nullptr ? std::string_view{} : reinterpret_cast<const char*>(text);
+}
+
+// A style that shows nothing, or an attribute that says so.
+bool is_hidden_by(std::string_view name, std::string_view value) {
+    const std::string lower = lower_case(value);
+    if (name == "hidden") return true;
+    if (name == "aria-hidden") return lower == "true";
+    if (name == "type") return lower == "hidden";
+    if (name != "style") return false;
+    const std::string close = replaced(lower, " ", "");
+    return close.find("display:none") != close.npos ||
+           close.find("visibility:hidden") != close.npos || close.find("font-size:0") != close.npos;
+}
+
+class PageReader {
+public:
+    std::vector<Line> read(std::string_view html) {
+        htmlSAXHandler calls{};
+        calls.startElement = [](void* self, const xmlChar* name, const xmlChar** attributes) {
+            static_cast<PageReader*>(self)->start(view(name), attributes);
+        };
+        calls.endElement = [](void* self, const xmlChar* name) {
+            static_cast<PageReader*>(self)->end(view(name));
+        };
+        calls.characters = [](void* self, const xmlChar* text, int length) {
+            static_cast<PageReader*>(self)->add(
+                view(text).substr(0, static_cast<std::size_t>(length)));
+        };
+        calls.ignorableWhitespace = calls.characters;
+        const std::unique_ptr<htmlParserCtxt, void (*)(htmlParserCtxtPtr)> parser(
+            htmlCreatePushParserCtxt(&calls, this, nullptr, 0, nullptr, XML_CHAR_ENCODING_UTF8),
+            htmlFreeParserCtxt);
+        if (!parser) throw std::bad_alloc();
+        parser_ = parser.get();
+        htmlCtxtUseOptions(parser_, HTML_PARSE_RECOVER | HTML_PARSE_NOERROR | HTML_PARSE_NOWARNING |
+                                        HTML_PARSE_NONET);
+        htmlParseChunk(parser_, html.data(), static_cast<int>(html.size()), 1);
+        close_line();
+        return std::move(lines_);
+    }
+
+private:
+    const Element* top() const { return elements_.empty() ? nullptr : &elements_.back(); }
+
+    void start(std::string_view name, const xmlChar** attributes) {
+        if (is_one_of(name, List::line_ends_of_html)) {
+            close_line();
+            return;
+        }
+        Element element = top() ? *top() : Element{};
+        const bool block = is_one_of(name, List::blocks_of_html);
+        if (block) close_line();
+        if (is_one_of(name, List::unseen_of_html)) element.hidden = true;
+        for (; attributes != nullptr && *attributes != nullptr; attributes += 2)
+            if (is_hidden_by(view(attributes[0]), view(attributes[1]))) element.hidden = true;
+        if (is_one_of(name, List::headings_of_html)) element.heading = true;
+        if (block)
+            element.item =
+                name == "li" || name == "dd" || name == "td" || (element.item && name == "p");
+        element.bold = element.bold || name == "b" || name == "strong";
+        elements_.push_back(element);
+        names_.emplace_back(name);
+        if (elements_.size() > deepest) xmlStopParser(parser_);
+    }
+
+    void end(std::string_view name) {
+        if (names_.empty() || names_.back() != name) return; // of a line's end
+        if (is_one_of(name, List::blocks_of_html)) close_line();
+        names_.pop_back();
+        elements_.pop_back();
+    }
+
+    void add(std::string_view text) {
+        const Element element = top() ? *top() : Element{};
+        if (element.hidden) return;
+        const bool blank = text.find_first_not_of(" \t\r\n\f") == text.npos;
+        if (!blank && text_.find_first_not_of(" \t\r\n\f") == text_.npos) {
+            line_ = {{}, element.heading, element.item, true, number()};
+            all_bold_ = true;
+        }
+        if (!blank) all_bold_ = all_bold_ && element.bold;
+        text_ += text;
+    }
+
+    void close_line() {
+        for (char& c : text_)
+            if (c == '\n' || c == '\r' || c == '\f') c = ' ';
+        line_.text = plain_line(text_);
+        text_.clear();
+        line_.item = take_bullet(line_.text) || line_.item;
+        if (line_.text.empty()) return;
+        if (all_bold_ && !line_.item && line_.text.size() <= longest_bold_heading)
+            line_.heading = true;
+        lines_.push_back(std::move(line_));
+    }
+
+    std::uint32_t number() const {
+        const int line = xmlSAX2GetLineNumber(parser_);
+        return line > 0 ? static_cast<std::uint32_t>(line) : 0;
+    }
+
+    htmlParserCtxtPtr parser_ = nullptr;
+    std::vector<Element> elements_;
+    std::vector<std::string> names_; // of the elements
+    std::vector<Line> lines_;
+    Line line_;        // that is being read
+    std::string text_; // of it
+    bool all_bold_ = false;
+};
+
+}
+
+bool is_html(std::string_view text) {
+    constexpr std::size_t looked_at = 4096;
+    const std::string start = lower_case(text.substr(0, looked_at));
+    constexpr std::string_view opening[] = {"<!doctype html", "<html", "<head", "<body"};
+    if (std::ranges::any_of(opening,
+                            [&](std::string_view tag) { return start.find(tag) != start.npos; }))
+        return true;
+    constexpr std::string_view tags[] = {"</p>", "</li>", "</div>", "</h1>", "</h2>", "</span>"};
+    return std::ranges::any_of(tags,
+                               [&](std::string_view tag) { return start.find(tag) != start.npos; });
+}
+
+std::vector<Line> html_lines(std::string_view html) {
+    return PageReader().read(html);
+}
+
+}

@@ -1,0 +1,227 @@
+// A heading says what stands below it, a sentence may say otherwise for itself.
+#include "compiler/postings/parts.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/postings/lists.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace quoin::postings {
+
+namespace {
+
+constexpr std::size_t longest_label = 48; // bytes before the colon of `Requirements: …`
+constexpr std::size_t longest_lead_in = 200;
+
+std::string comparable(std::string_view text) {
+    return lower_case(straight_apostrophes(text));
+}
+
+bool has_any(std::string_view lower, List list) {
+    return std::ranges::any_of(listed(lines_of(list)),
+                               [&](std::string_view phrase) { return has_phrase(lower, phrase); });
+}
+
+struct Signs { // phrases of a list that are in a sentence
+    int sure = 0, unsure = 0;
+
+    // Under a heading that asks for something, a sentence asks.
+    bool enough(bool asked) const {
+        return asked ? sure > 1 || (sure > 0 && unsure > 1) : sure > 0 || unsure > 1;
+    }
+};
+
+Signs signs_of(std::string_view lower, List list) {
+    Signs signs;
+    each_listed(lines_of(list), [&](std::string_view phrase, std::string_view said) {
+        if (has_phrase(lower, phrase)) ++(said == "surely" ? signs.sure : signs.unsure);
+    });
+    return signs;
+}
+
+struct Part { // what a heading opens
+    bool known = false;
+    bool not_read = false;
+    Standing standing = Standing::elsewhere;
+};
+
+Part part_headed(std::string_view heading) {
+    const std::string lower = comparable(heading);
+    if (has_any(lower, List::heading_not_read)) return {true, true, Standing::elsewhere};
+    if (has_any(lower, List::heading_preferred)) return {true, false, Standing::preferred};
+    if (has_any(lower, List::heading_surely_required)) return {true, false, Standing::required};
+    if (has_any(lower, List::heading_duties)) return {true, false, Standing::duties};
+    if (has_any(lower, List::heading_required)) return {true, false, Standing::required};
+    return {};
+}
+
+std::optional<LeftOut> boilerplate(std::string_view lower, const Part& part) {
+    struct Row {
+        List list;
+        LeftOut reason;
+    };
+    constexpr Row rows[] = {{List::said_of_pay, LeftOut::pay},
+                            {List::said_of_equality, LeftOut::equality},
+                            {List::said_of_applying, LeftOut::applying},
+                            {List::said_of_the_employer, LeftOut::employer}};
+    if (has_any(lower, List::said_not_asked)) return LeftOut::not_asked;
+    for (const Row& row : rows)
+        if (signs_of(lower, row.list).enough(part.known)) return row.reason;
+    return std::nullopt;
+}
+
+Standing standing_of(std::string_view lower, const Part& part) {
+    const bool preferred = has_any(lower, List::said_preferred);
+    if (preferred || part.standing == Standing::preferred) return Standing::preferred;
+    if (part.standing == Standing::required) return Standing::required;
+    if (has_any(lower, List::said_required) && !part.known) return Standing::required;
+    if (part.standing == Standing::duties || has_any(lower, List::said_duties))
+        return Standing::duties;
+    return Standing::elsewhere;
+}
+
+class PartReader {
+public:
+    explicit PartReader(std::span<const Line> lines) : lines_(lines) {}
+
+    std::vector<Statement> read() {
+        for (std::size_t i = 0; i < lines_.size(); ++i)
+            read_line(i);
+        if (!any_part_) call_the_rest_duties();
+        return std::move(statements_);
+    }
+
+private:
+    bool leads_in(std::size_t i) const { // to the items below
+        const std::string_view text = lines_[i].text;
+        return !lines_[i].item && text.size() <= longest_lead_in && text.ends_with(':') &&
+               i + 1 < lines_.size();
+    }
+
+    void read_line(std::size_t i) {
+        const Line& line = lines_[i];
+        if (line.heading || leads_in(i)) {
+            part_ = part_headed(line.text);
+            if (!part_.known && i + 1 < lines_.size() && lines_[i + 1].item && !asked_)
+                part_.standing = Standing::duties; // a list before what is asked for
+            asked_ = asked_ || part_.standing == Standing::required;
+            any_part_ = any_part_ || (part_.known && !part_.not_read);
+            items_ = false;
+            add(line.text, line, part_, true);
+            return;
+        }
+        if (!line.item && line.parted && items_) part_ = {}; // the list is over
+        items_ = items_ || line.item;
+        read_text(line, part_);
+    }
+
+    // `Requirements: …` says what its own line is.
+    void read_text(const Line& line, Part part) {
+        std::string_view text = line.text;
+        const std::size_t colon = text.find(": ");
+        if (colon != text.npos && colon <= longest_label) {
+            const Part labelled = part_headed(text.substr(0, colon));
+            if (labelled.known && !part.not_read) {
+                part = labelled;
+                text.remove_prefix(colon + 2);
+            }
+        }
+        bool goes_on = false; // what a semicolon parts is of one standing
+        for (const std::string_view sentence : sentences_of(text)) {
+            add(sentence, line, part, false);
+            if (goes_on) inherit();
+            goes_on = sentence.ends_with(';');
+        }
+    }
+
+    // From the clause before, unless it says more for itself.
+    void inherit() {
+        const Statement& before = statements_[statements_.size() - 2];
+        Statement& last = statements_.back();
+        if (last.standing == Standing::elsewhere || before.standing == Standing::preferred)
+            last.standing = before.standing;
+    }
+
+    // Of a posting in prose: what is not asked for is what there is to do.
+    void call_the_rest_duties() {
+        for (Statement& statement : statements_)
+            if (statement.standing == Standing::elsewhere && !statement.heading)
+                statement.standing = Standing::duties;
+    }
+
+    void add(std::string_view text, const Line& line, const Part& part, bool heading) {
+        const std::string lower = comparable(text);
+        Statement statement{std::string(text), {}, {}, heading, line.item, line.number};
+        statement.standing = heading ? Standing::elsewhere : standing_of(lower, part);
+        if (part.not_read)
+            statement.left_out = LeftOut::heading;
+        else
+            statement.left_out = boilerplate(lower, part);
+        statements_.push_back(std::move(statement));
+    }
+
+    std::span<const Line> lines_;
+    std::vector<Statement> statements_;
+    Part part_;
+    bool items_ = false;    // of this part there were some
+    bool asked_ = false;    // there was a part of what is required
+    bool any_part_ = false; // that asks for something
+};
+
+bool ends_abbreviation(std::string_view before) {
+    constexpr std::string_view short_forms[] = {"e.g", "i.e", "etc", "dr",  "mr",  "mrs",  "ms",
+                                                "st",  "vs",  "inc", "co",  "no",  "dept", "approx",
+                                                "lb",  "lbs", "hr",  "hrs", "min", "yr",   "yrs"};
+    const std::size_t blank = before.find_last_of(" (");
+    const std::string last = lower_case(blank == before.npos ? before : before.substr(blank + 1));
+    const bool initial = last.size() == 1 && is_ascii_letter(last[0]);
+    return initial || last.ends_with(".m") ||
+           std::ranges::find(short_forms, last) != std::end(short_forms);
+}
+
+}
+
+std::string_view name_of(Standing standing) {
+    constexpr std::array<std::string_view, 4> names{"required", "preferred", "duties", "elsewhere"};
+    return names[static_cast<std::size_t>(standing)];
+}
+
+std::string_view name_of(LeftOut reason) {
+    constexpr std::array<std::string_view, 6> names{"pay and benefits",
+                                                    "equal opportunity",
+                                                    "how to apply",
+                                                    "of the employer",
+                                                    "under a heading that asks for nothing",
+                                                    "not asked for"};
+    return names[static_cast<std::size_t>(reason)];
+}
+
+std::vector<std::string_view> sentences_of(std::string_view text) {
+    std::vector<std::string_view> sentences;
+    std::size_t begin = 0;
+    const auto close = [&](std::size_t end) {
+        const std::string_view sentence = trimmed(text.substr(begin, end - begin));
+        if (!sentence.empty()) sentences.push_back(sentence);
+        begin = end;
+    };
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const char c = text[i];
+        const bool before_blank = i + 1 < text.size() && text[i + 1] == ' ';
+        const bool stop =
+            c == '!' || c == '?' || (c == '.' && !ends_abbreviation(text.substr(begin, i - begin)));
+        if (before_blank && (c == ';' || stop)) close(i + 1);
+        if (text.substr(i).starts_with("\u2026 ")) close(i + 3);
+    }
+    close(text.size());
+    return sentences;
+}
+
+std::vector<Statement> statements(std::span<const Line> lines) {
+    return PartReader(lines).read();
+}
+
+}

@@ -1,0 +1,35 @@
+// The parts of a posting: what of it asks for something, how strongly, and what is left out.
+#pragma once
+
+#include "compiler/postings/lines.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin::postings {
+
+enum class Standing { required, preferred, duties, elsewhere };
+enum class LeftOut { pay, equality, applying, employer, heading, not_asked };
+
+std::string_view name_of(Standing standing); // `required`
+std::string_view name_of(LeftOut reason);    // `pay and benefits`
+
+struct Statement { // a sentence, an item or a heading
+    std::string text;
+    Standing standing = Standing::elsewhere;
+    std::optional<LeftOut> left_out;
+    bool heading = false;
+    bool item = false;
+    std::uint32_t line = 0;
+};
+
+std::vector<Statement> statements(std::span<const Line> lines);
+
+// At stops that end one and at semicolons; points of abbreviations and of names end none.
+std::vector<std::string_view> sentences_of(std::string_view text);
+
+}

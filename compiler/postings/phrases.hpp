@@ -1,0 +1,28 @@
+// Candidate terms: the noun groups of a sentence, and what a verb does to a thing too plain to name
+// by itself (`transfer residents`).
+#pragma once
+
+#include "compiler/english/sentence.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin::postings {
+
+struct Phrase {
+    std::string words;              // as typed
+    std::vector<std::string> lower; // word by word
+    english::Extent extent;         // in the sentence
+    bool capitals = false;          // begins with a capital that no sentence's start gave it
+    bool after_field = false;       // stands after `degree in` and the like
+};
+
+std::vector<Phrase> phrases_in(std::string_view sentence);
+
+// The score of each phrase by Rose, Engel, Cramer and Cowley, "Automatic keyword extraction from
+// individual documents" (Text Mining: Applications and Theory, 2010, chapter 1): the sum over its
+// words of degree by frequency.
+std::vector<double> rake_scores(const std::vector<std::vector<std::string>>& phrases);
+
+}

@@ -1,0 +1,54 @@
+// What a posting asks for: its terms, weighed, and what of it was left out.
+//
+// A term's weight is between 0 and 1, that of the heaviest. It is a product: where the term stands
+// (asked for, preferred, among the duties, elsewhere), how rare its words are in English by the
+// classes of english/word_list.hpp, how well they hang together by RAKE, how often they are said,
+// and what kind of thing it is. The factors stand in weights.cpp.
+#pragma once
+
+#include "compiler/base/place.hpp"
+#include "compiler/english/word_list.hpp"
+#include "compiler/postings/parts.hpp"
+
+#include <cstdint>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace quoin::postings {
+
+enum class Kind { hard_skill, soft_skill, credential, language, field };
+std::string_view name_of(Kind kind); // `hard skill`
+
+struct Term {
+    std::string words;              // as the posting has it first
+    std::string other_form;         // the long form of an acronym, or the short one; empty: none
+    std::vector<std::string> stems; // of its words, by Snowball
+    Kind kind{};
+    Standing standing{}; // the strongest of where it stands
+    double weight = 0;
+    int times = 0;
+    std::string sentence; // that it comes from
+    Place place;          // of that sentence's line
+
+    // What it multiplies, for whoever wants to see the arithmetic.
+    double by_standing = 0, by_rarity = 0, by_rake = 0, by_times = 0, by_kind = 0;
+};
+
+struct Posting {
+    std::vector<Term> terms; // the heaviest first
+    std::vector<Statement> left_out;
+    bool english = true; // by its words of grammar
+    std::size_t words = 0;
+};
+
+// `file` is what places are of.
+Posting read_posting(std::span<const Line> lines, std::uint32_t file,
+                     const english::WordList& words);
+
+// Of a word in any letters, as terms have them: the stem of its small letters without a possessive.
+// Words that Snowball would merge though they mean different things keep their own.
+std::string stem_of(std::string_view word);
+
+}

@@ -1,0 +1,178 @@
+// Lines of plain text: bullets, headings, and paragraphs that were broken at a column.
+#include "compiler/postings/lines.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/utf8.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace quoin::postings {
+
+namespace {
+
+constexpr std::size_t longest_heading = 60; // characters
+constexpr int most_heading_words = 7;
+
+bool is_blank(char32_t code) {
+    return code <= U' ' || code == U'\u00A0' || (code >= U'\u2000' && code <= U'\u200A') ||
+           code == U'\u202F' || code == U'\u3000';
+}
+
+bool is_invisible(char32_t code) {
+    return code == U'\u00AD' || (code >= U'\u200B' && code <= U'\u200F') ||
+           (code >= U'\u202A' && code <= U'\u202E') || (code >= U'\u2060' && code <= U'\u2069') ||
+           code == U'\uFEFF' || (code >= 0x7F && code < 0xA0);
+}
+
+// What stands before an item: signs that are bullets wherever they open a line, and those that are
+// only before a blank.
+std::size_t bullet_at(std::string_view text) {
+    constexpr std::u32string_view always = U"\u2022\u25CF\u25AA\u25E6\u2023\u25A0\u25A1\u2043\u00B7"
+                                           U"\u27A4\u2713\u2714\u2610\u25BA\u2605\uF0B7\u25CB";
+    constexpr std::u32string_view before_blank = U"-*+o\u2013\u2014~>";
+    const Character first = first_character(text);
+    const bool picture = (first.code >= U'\u2190' && first.code <= U'\u2BFF') ||
+                         (first.code >= U'\U0001F000' && first.code <= U'\U0001FAFF');
+    if (picture || always.find(first.code) != always.npos) return first.length;
+    if (before_blank.find(first.code) == before_blank.npos) return 0;
+    return text.size() > first.length && text[first.length] == ' ' ? first.length : 0;
+}
+
+// `1.`, `2)`, `a)` and a blank.
+std::size_t number_at(std::string_view text) {
+    std::size_t end = 0;
+    while (end < text.size() && end < 2 && is_figure(text[end]))
+        ++end;
+    if (end == 0 && !text.empty() && is_small_letter(text[0])) end = 1;
+    if (end == 0 || end + 1 >= text.size() || text[end + 1] != ' ') return 0;
+    const bool letter = !is_figure(text[0]);
+    return text[end] == ')' || (text[end] == '.' && !letter) ? end + 1 : 0;
+}
+
+int words_of(std::string_view text) {
+    return static_cast<int>(std::ranges::count(text, ' ')) + 1;
+}
+
+bool all_capitals(std::string_view text) {
+    return std::ranges::none_of(text, is_small_letter) &&
+           std::ranges::count_if(text, is_capital_letter) >= 3;
+}
+
+bool ends_sentence(std::string_view text) {
+    return text.ends_with('.') || text.ends_with('!') || text.ends_with('?') ||
+           text.ends_with(';') || text.ends_with(',');
+}
+
+// By its looks alone.
+bool is_surely_heading(std::string_view text) {
+    if (text.size() > longest_heading || words_of(text) > most_heading_words) return false;
+    return text.ends_with(':') || (all_capitals(text) && !ends_sentence(text));
+}
+
+struct RawLine {
+    std::string text;
+    bool item = false;
+    bool parted = false;
+    std::size_t indent = 0;
+    std::uint32_t number = 0;
+};
+
+std::vector<RawLine> raw_lines(std::string_view text) {
+    std::vector<RawLine> lines;
+    bool parted = true;
+    std::uint32_t number = 0;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find('\n'), text.size());
+        const std::string_view whole = text.substr(0, end);
+        text.remove_prefix(std::min(end + 1, text.size()));
+        ++number;
+        const std::size_t indent = std::min(whole.find_first_not_of(" \t"), whole.size());
+        std::string plain = plain_line(whole);
+        const bool item = take_bullet(plain);
+        const bool rule = std::ranges::none_of(plain, [](char c) {
+            return is_letter_or_figure(c) || static_cast<unsigned char>(c) >= 0x80;
+        });
+        if (rule) {
+            parted = true;
+            continue;
+        }
+        lines.push_back({std::move(plain), item, parted, indent, number});
+        parted = false;
+    }
+    return lines;
+}
+
+// How long lines are that go on below: a shorter one ends its paragraph.
+std::size_t column_of(const std::vector<RawLine>& lines) {
+    std::size_t longest = 0;
+    for (const RawLine& line : lines)
+        longest = std::max(longest, line.text.size());
+    return longest;
+}
+
+bool goes_on(const RawLine& above, const RawLine& line, std::size_t column) {
+    if (line.item || line.parted || is_surely_heading(above.text) || is_surely_heading(line.text))
+        return false;
+    if (above.item) return line.indent > 0 || is_small_letter(line.text.front());
+    if (is_small_letter(line.text.front())) return true;
+    const std::size_t word = std::min(line.text.find(' '), line.text.size());
+    return column <= 120 && above.text.size() + word + 12 > column && words_of(above.text) > 5;
+}
+
+// Short, no sentence, and what stands below is a list or another block.
+bool is_heading(const std::vector<Line>& lines, std::size_t i) {
+    const Line& line = lines[i];
+    if (line.item) return false;
+    if (is_surely_heading(line.text)) return true;
+    if (line.text.size() > longest_heading || words_of(line.text) > most_heading_words)
+        return false;
+    const std::string_view text = line.text;
+    if (text.ends_with('.') || text.ends_with(',') || text.ends_with(';') ||
+        text.find(": ") != text.npos)
+        return false;
+    return line.parted && i + 1 < lines.size() && (lines[i + 1].item || !lines[i + 1].parted);
+}
+
+}
+
+bool take_bullet(std::string& plain) {
+    const std::size_t bullet = std::max(bullet_at(plain), number_at(plain));
+    if (bullet > 0) plain = plain_line(std::string_view(plain).substr(bullet));
+    return bullet > 0;
+}
+
+std::string plain_line(std::string_view text) {
+    std::string plain;
+    bool blank = false;
+    while (!text.empty()) {
+        const Character c = take_character(text);
+        if (is_invisible(c.code)) continue;
+        if (is_blank(c.code)) {
+            blank = !plain.empty();
+            continue;
+        }
+        if (blank) plain += ' ';
+        blank = false;
+        plain += c.bytes;
+    }
+    return plain;
+}
+
+std::vector<Line> text_lines(std::string_view text) {
+    const std::vector<RawLine> raw = raw_lines(text);
+    const std::size_t column = column_of(raw);
+    std::vector<Line> lines;
+    for (std::size_t i = 0; i < raw.size(); ++i) {
+        if (i > 0 && goes_on(raw[i - 1], raw[i], column)) {
+            lines.back().text += ' ' + raw[i].text;
+            continue;
+        }
+        lines.push_back({raw[i].text, false, raw[i].item, raw[i].parted, raw[i].number});
+    }
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        lines[i].heading = is_heading(lines, i);
+    return lines;
+}
+
+}

@@ -1,0 +1,93 @@
+// Text and HTML to lines.
+#include "compiler/postings/lines.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+using quoin::postings::html_lines;
+using quoin::postings::is_html;
+using quoin::postings::Line;
+using quoin::postings::text_lines;
+
+namespace {
+
+std::string shown(const std::vector<Line>& lines) {
+    std::string text;
+    for (const Line& line : lines)
+        text += (line.heading ? "# " : line.item ? "- " : "  ") + line.text + '\n';
+    return text;
+}
+
+}
+
+TEST_CASE("postings: lines of plain text") {
+    struct Row {
+        const char* text;
+        const char* lines;
+    };
+    const Row rows[] = {
+        {"MUST HAVE\n\xE2\x80\xA2Knife skills\n* A card\n1) Patience\n",
+         "# MUST HAVE\n- Knife skills\n- A card\n- Patience\n"},
+        {"Requirements:\n - Two years of\n   work at a bench\n",
+         "# Requirements:\n- Two years of work at a bench\n"},
+        {"The crew runs samples from the boat to\nthe bench every day.\n\nWe pay well.\n",
+         "  The crew runs samples from the boat to the bench every day.\n  We pay well.\n"},
+        {"What you'll do\n\nBuild boats.\n", "  What you'll do\n  Build boats.\n"},
+        {"The work\nBuild boats.\n", "# The work\n  Build boats.\n"},
+        {"tempera\xC2\xADture\xC2\xA0logs\n-----\n", "  temperature logs\n"},
+        {"\xE2\x9C\x85 Draft releases\n\xE2\x86\x92 has strong writing\n",
+         "- Draft releases\n- has strong writing\n"},
+        {"", ""},
+    };
+    for (const Row& row : rows)
+        CHECK(shown(text_lines(row.text)) == row.lines);
+}
+
+TEST_CASE("postings: lines know where they stand") {
+    const auto lines = text_lines("Cook\n\n\nMust have:\n- Knife skills\n");
+    REQUIRE(lines.size() == 3);
+    CHECK(lines[0].number == 1);
+    CHECK(lines[1].number == 4);
+    CHECK(lines[2].number == 5);
+}
+
+TEST_CASE("postings: lines of HTML are what a reader sees") {
+    struct Row {
+        const char* html;
+        const char* lines;
+    };
+    const Row rows[] = {
+        {"<h3>The work</h3><ul><li>Collect <b>water samples</b><li>Run tests</ul>",
+         "# The work\n- Collect water samples\n- Run tests\n"},
+        {"<p><b>Duties</b><br>Weld hulls.</p>", "# Duties\n  Weld hulls.\n"},
+        {"<p>A driver&rsquo;s&nbsp;license &amp; care</p>",
+         "  A driver\xE2\x80\x99s license & care\n"},
+        {"<script>var a = '<p>no</p>';</script><style>p{}</style><p>Yes</p>", "  Yes\n"},
+        {"<p hidden>a</p><p style='display: none'>b</p><div aria-hidden=true>c</div><p>d</p>",
+         "  d\n"},
+        {"<dl><dt>Accounts payable</dt><dd>Code invoices.</dd></dl>",
+         "# Accounts payable\n- Code invoices.\n"},
+        {"<table><tr><th>Hours<td>40</table>", "# Hours\n- 40\n"},
+        {"<nav>Home</nav><p>One<p>Two", "  One\n  Two\n"},
+        {"<li>\xE2\x98\x85 Rust</li>", "- Rust\n"},
+        {"</p></div><", ""},
+    };
+    for (const Row& row : rows)
+        CHECK(shown(html_lines(row.html)) == row.lines);
+}
+
+TEST_CASE("postings: elements that nest without end are read so far") {
+    std::string deep;
+    for (int i = 0; i < 100000; ++i)
+        deep += "<div>";
+    CHECK(html_lines("<p>First</p>" + deep + "last").size() >= 1);
+}
+
+TEST_CASE("postings: what is HTML") {
+    for (const char* html : {"<!DOCTYPE html><p>x", "<HTML>", "x <p>y</p>", "<ul><li>a</li></ul>"})
+        CHECK(is_html(html));
+    for (const char* text : {"pay < 20 and > 10", "", "Cook. C++ <vector>"})
+        CHECK(!is_html(text));
+}
