@@ -133,6 +133,34 @@ void judge(const WordedBullet& bullet, WhenDone when, const ProofContext& contex
         finding.suggestion = fill<messages::write>(joined(right, " and ", all_of_them, in_quotes));
 }
 
+// `Lead 3 exam reviews last spring`: when it was is said. Not `figures from last year`.
+std::optional<english::Extent> past_time_in(const std::string& text) {
+    constexpr std::array<std::string_view, 12> of{"from", "of",    "since", "than", "to",  "with",
+                                                  "that", "which", "and",   "over", "the", "by"};
+    const std::string lower = lower_case(text);
+    const auto words = words_in(lower);
+    for (std::size_t i = 2; i + 1 < words.size(); ++i) {
+        if (words[i].word != "last" || is_one_of(words[i - 1].word, of)) continue;
+        if (!is_one_of(words[i + 1].word, List::turns)) continue;
+        const std::size_t end = words[i + 1].offset + words[i + 1].word.size();
+        return english::Extent{words[i].offset, end - words[i].offset};
+    }
+    return std::nullopt;
+}
+
+void present_in_past_time(const WordedBullet& bullet, const ProofContext& context,
+                          std::vector<Finding>& findings) {
+    if (bullet.reading.opening != Opening::present_verb) return;
+    const auto time = past_time_in(bullet.text);
+    if (!time) return;
+    const std::string verb(bullet.words(bullet.reading.verb));
+    Finding& finding =
+        report<messages::present_in_past_time>(findings, bullet.place(bullet.reading.verb),
+                                               in_quotes(verb), in_quotes(bullet.words(*time)));
+    if (const auto past = context.language.past_of(lower_case(verb)))
+        finding.suggestion = fill<messages::write>(in_quotes(capitalised(*past)));
+}
+
 // --- openings
 
 // What a noun that opens a bullet would be as a verb: Design of, Designed. Only one before a
@@ -211,6 +239,7 @@ void tense(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         const WhenDone when = when_done(*bullet.position.entry, context);
         if (when != WhenDone::unknown) judge(bullet, when, context, findings);
+        if (when == WhenDone::current) present_in_past_time(bullet, context, findings);
     }
     third_person_among_plain(context, findings);
 }

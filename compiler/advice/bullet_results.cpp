@@ -93,7 +93,8 @@ void task_without_result(const ProofContext& context, std::vector<Finding>& find
         for (; first != past; ++first)
             if (const WordedBullet& one = *first; is_task(one) && !has_inner(entry, *one.bullet))
                 places.push_back(one.bullet->place);
-        if (!places.empty()) report_tasks(entry, places, findings);
+        const bool one_of_many = places.size() == 1 && entry.bullets.size() > 2;
+        if (!places.empty() && !one_of_many) report_tasks(entry, places, findings);
     }
 }
 

@@ -13,6 +13,12 @@ BulletsRead bullets_under(const ProofContext& context, std::initializer_list<tra
     return some;
 }
 
+english::Extent extent_of(const english::Tokens& tokens, std::size_t first, std::size_t last) {
+    const std::size_t begin = tokens[first].extent.offset;
+    const english::Extent& end = tokens[last].extent;
+    return {begin, end.offset + end.length - begin};
+}
+
 WhenDone when_done(const model::Entry& entry, const ProofContext& context) {
     const model::DateRange* dates = dates_in(entry.find(trade::FieldName::dates));
     if (!dates) return WhenDone::unknown;

@@ -4,6 +4,7 @@
 
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/english/tokens.hpp"
 
 #include <functional>
 #include <initializer_list>
@@ -31,8 +32,14 @@ void little_words(const ProofContext& context, std::vector<Finding>& findings);
 // empty_phrases.cpp
 void empty_phrases(const ProofContext& context, std::vector<Finding>& findings);
 
+// From the first to the last of some tokens of a text.
+english::Extent extent_of(const english::Tokens& tokens, std::size_t first, std::size_t last);
+
 // impossible_figures.cpp
 void impossible_figure(const ProofContext& context, std::vector<Finding>& findings);
+
+// impossible_sums.cpp
+void impossible_sum(const ProofContext& context, std::vector<Finding>& findings);
 
 // bullet_results.cpp
 void no_figure(const ProofContext& context, std::vector<Finding>& findings);

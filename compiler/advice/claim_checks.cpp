@@ -12,7 +12,10 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <functional>
 #include <optional>
+#include <utility>
+#include <vector>
 
 namespace quoin::advice {
 
@@ -89,18 +92,32 @@ bool tells_of(const model::Entry& entry, std::string_view name) {
            });
 }
 
+// Of spans in months those that hang together with the last: what lies years before is no part of
+// the experience that is claimed.
+int months_together(std::vector<std::pair<int, int>> spans, int today) {
+    constexpr int gap = 6 * trade::months_of_year;
+    std::ranges::sort(spans, std::greater<>{}, &std::pair<int, int>::second);
+    int first = today;
+    for (const auto& [start, end] : spans)
+        if (end + gap >= first) first = std::min(first, start);
+    return today - first;
+}
+
 // Months from the first start among the entries, those that tell of `name`, to today.
 std::optional<int> months_on_page(const ProofContext& context, std::string_view name) {
-    std::optional<int> most;
+    std::vector<std::pair<int, int>> spans;
+    const int today = months(context.today).last;
     for (const Position& position :
          positions(context.resume, {experience, projects, activities, other})) {
         const model::DateRange* range = dates_in(position.entry->find(trade::FieldName::dates));
         if (!range || (!name.empty() && !tells_of(*position.entry, name))) continue;
         const auto& first = range->start ? range->start : range->end;
         if (!first) continue;
-        most = std::max(most.value_or(0), months(context.today).last - months(*first).first);
+        const int end = range->end ? std::min(months(*range->end).last, today) : today;
+        spans.emplace_back(months(*first).first, end);
     }
-    return most;
+    if (spans.empty()) return std::nullopt;
+    return months_together(std::move(spans), today);
 }
 
 // A year is rounded up, and a tenth is no lie.
@@ -152,9 +169,11 @@ std::optional<DateInText> date_told(const std::string& text) {
     for (std::size_t i = 0; i + 1 < words.size(); ++i) {
         const std::string small = lower_case(words[i].word);
         if (is_one_of(small, List::until_words)) return std::nullopt;
-        if (small != "in") continue;
-        const auto month = trade::month_named(words[i + 1].word);
-        const std::size_t at = i + (month ? 2 : 1);
+        const bool dated = trade::month_named(words[i].word).has_value() && // Apr 2027
+                           is_capital_letter(words[i].word.front());
+        if (small != "in" && !dated) continue;
+        const auto month = trade::month_named(words[dated ? i : i + 1].word);
+        const std::size_t at = dated ? i + 1 : i + (month ? 2 : 1);
         if (at >= words.size()) return std::nullopt;
         const auto number = number_in(words[at].word);
         if (!number || *number < trade::first_year || *number > trade::last_year) continue;
@@ -172,7 +191,30 @@ void report_ahead(const WordedBullet& bullet, const std::string& when,
                                  in_quotes(bullet.words(bullet.reading.verb)), when);
 }
 
+// A work that is out or a prize that is won, by its own date; `accepted`, `forthcoming` say so.
+void ahead_in_entries(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position :
+         positions(context.resume, {honors, credentials, publications})) {
+        const model::Entry& entry = *position.entry;
+        const model::Field* dates = entry.find(trade::FieldName::dates);
+        const model::DateRange* range = dates_in(dates);
+        if (!range || range->expected || !naming_field(entry)) continue;
+        const auto& first = range->start ? range->start : range->end;
+        if (!first || !surely_before(context.today, *first)) continue;
+        const bool said = std::ranges::any_of(entry.fields, [](const model::Field& field) {
+            const std::string lower = lower_case(plain_in(&field));
+            return std::ranges::any_of(listed(List::to_come),
+                                       [&](auto phrase) { return has_phrase(lower, phrase); });
+        });
+        if (!said)
+            report<messages::done_ahead>(
+                findings, dates->place, called(entry),
+                "in " + spelled(*first, trade::DateForm::short_month, context.resume.words.dates));
+    }
+}
+
 void done_ahead(const ProofContext& context, std::vector<Finding>& findings) {
+    ahead_in_entries(context, findings);
     const model::Entry* told_of = nullptr;
     for (const WordedBullet& bullet : context.bullets) {
         if (bullet.position.entry == told_of) continue;

@@ -13,6 +13,9 @@ void dashes(const ProofContext& context, std::vector<Finding>& findings);
 void capitals(const ProofContext& context, std::vector<Finding>& findings);
 void place_forms(const ProofContext& context, std::vector<Finding>& findings);
 
+// proper_names.cpp
+void proper_names(const ProofContext& context, std::vector<Finding>& findings);
+
 // doubled_words.cpp
 void doubled_words(const ProofContext& context, std::vector<Finding>& findings);
 

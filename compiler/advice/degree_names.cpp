@@ -206,7 +206,22 @@ DegreeReading read_named(const std::vector<std::string>& words, const Rank& rank
     return judge(named, last);
 }
 
+bool names_field(const std::vector<std::string>& words);
+
+// `BS Biology`; a comma may stand for `in`, and some degrees have their field in their name.
+bool lacks_in(const std::vector<std::string>& words, std::string_view letters) {
+    constexpr std::array<std::string_view, 9> of_any_field{"aa",  "aas", "as", "ba", "bs",
+                                                           "bsc", "ma",  "ms", "msc"};
+    if (words.size() < 2 || !is_one_of(letters, of_any_field) || words[0].ends_with(','))
+        return false;
+    const std::vector<std::string> rest(words.begin() + 1, words.end());
+    return is_capitalised(rest[0]) && names_field(rest);
+}
+
 DegreeReading read_short(const std::vector<std::string>& words, std::string_view letters) {
+    if (lacks_in(words, letters))
+        return malformed(words[0] + " in " + words_from(words, 1), fill<messages::in_left_out>(),
+                         true);
     const std::string rest = lower_case(words_from(words, 1));
     if (letters != "bs" && letters != "bsc") return {};
     if (rest == "in arts" || rest == "in art" || rest == "in liberal arts")

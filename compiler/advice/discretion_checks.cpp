@@ -1,6 +1,7 @@
 // Checks of what belongs to others, or to an interview: reasons for leaving, an employer's plans,
 // the names of those in one's care.
 #include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/care_names.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/advice/privacy_phrases.hpp"
 #include "compiler/advice/walk.hpp"
@@ -48,56 +49,7 @@ void leaving_reason(const ProofContext& context, std::vector<Finding>& findings)
     });
 }
 
-// --- names of those in one's care
-
-bool is_title(std::string_view word) {
-    return is_one_of(lower_case(word), List::titles_of_persons);
-}
-
-// `Maria Delgado`, `Mr. Falk`: at `i` begin two words of a name, one of them in no dictionary.
-bool is_name_at(const std::vector<WordAt>& words, std::size_t i,
-                const english::Language& language) {
-    if (i + 1 >= words.size()) return false;
-    const auto capital = [&](std::size_t k) {
-        const std::string_view word = words[k].word;
-        return word.size() > 1 && is_capital_letter(word[0]) && is_small_letter(word[1]);
-    };
-    if (!capital(i) || !capital(i + 1)) return false;
-    if (is_title(words[i].word)) return true;
-    return words[i].offset + words[i].word.size() + 1 == words[i + 1].offset &&
-           !language.spelled_right(lower_case(words[i].word)) &&
-           !language.spelled_right(lower_case(words[i + 1].word));
-}
-
-bool is_in_care(std::string_view word) {
-    return is_small_letter(word.front()) && is_one_of(word, List::in_care);
-}
-
-std::optional<english::Extent> name_in_care(const WordedBullet& bullet,
-                                            const english::Language& language) {
-    const auto words = words_in(bullet.text);
-    const bool of_care =
-        std::ranges::any_of(words, [](const WordAt& word) { return is_in_care(word.word); });
-    const auto base = words.empty() ? std::nullopt : language.base_of(words.front().word);
-    const bool cares = base && is_one_of(*base, List::care_verbs);
-    for (std::size_t i = 1; i + 2 < words.size(); ++i) { // Mateo Quiroga's progress
-        const bool owns =
-            words[i + 1].word.ends_with("'s") || words[i + 1].word.ends_with("\u2019s");
-        if (!owns || !is_one_of(lower_case(words[i + 2].word), List::told_of_those_in_care) ||
-            !is_name_at(words, i, language))
-            continue;
-        const std::size_t begin = words[i].offset;
-        return english::Extent{begin, words[i + 1].offset + words[i + 1].word.size() - begin};
-    }
-    for (std::size_t i = 0; i + 2 < words.size(); ++i) {
-        const bool titled = of_care && is_title(words[i + 1].word); // Mr. Abelard, a patient
-        const bool leads = titled || is_in_care(words[i].word) || (i == 0 && cares);
-        if (!leads || !is_name_at(words, i + 1, language)) continue;
-        const std::size_t begin = words[i + 1].offset;
-        return english::Extent{begin, words[i + 2].offset + words[i + 2].word.size() - begin};
-    }
-    return std::nullopt;
-}
+// --- what is told in confidence
 
 void confidences(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets) {

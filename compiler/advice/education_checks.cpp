@@ -10,6 +10,8 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <set>
+#include <string>
 #include <utility>
 
 namespace quoin::advice {
@@ -296,6 +298,20 @@ void course_count(const ProofContext& context, std::vector<Finding>& findings) {
     });
 }
 
+void course_twice(const ProofContext& context, std::vector<Finding>& findings) {
+    std::set<std::string> seen;
+    visit_schools(context, [&](const model::Entry& entry) {
+        const auto* items = items_in(entry.find(trade::FieldName::courses));
+        if (!items) return;
+        for (const model::Text& course : *items) {
+            const std::string name = course.plain();
+            if (!seen.insert(lower_case(name)).second)
+                report<messages::course_twice>(findings, course.place(0, name.size()),
+                                               in_quotes(name));
+        }
+    });
+}
+
 constexpr std::array education_table{
     Check{"degree-order", Weight::must, "education",
           "The most recent degree stands first; certificates and terms abroad are no degrees.",
@@ -347,6 +363,10 @@ constexpr std::array education_table{
     Check{"course-count", Weight::consider, "education", "At most about eight courses are listed.",
           "A long list hides the two that matter for this job.", "common practice",
           "twelve courses", "six courses that the employer would ask about", course_count},
+    Check{"course-twice", Weight::consider, "education", "No course is listed twice.",
+          "The second one takes the room of another.", "common practice",
+          "courses: Heat Transfer; Vibrations; Heat Transfer", "courses: Heat Transfer; Vibrations",
+          course_twice},
 };
 
 }

@@ -65,20 +65,28 @@ std::size_t find_empty(std::string_view text, std::string_view lower, std::strin
 
 }
 
+// All of one text are one finding: they go together.
 void empty_phrases(const ProofContext& context, std::vector<Finding>& findings) {
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!may_hold_phrases(part)) return;
         const std::string text = part.text.plain();
         const std::string lower = lower_case(text);
         std::size_t told_to = 0; // a phrase within one that is told is not told again
+        Finding* told = nullptr;
+        std::vector<std::string> all;
         each_listed(lines_of(List::worn_phrases),
                     [&](std::string_view words, std::string_view mend) {
                         const std::size_t at = find_empty(text, lower, words);
                         if (at == std::string::npos || at < told_to) return;
                         told_to = at + words.size();
-                        report<messages::empty_phrase>(findings, part.text.place(at, words.size()),
-                                                       in_quotes(text.substr(at, words.size())))
-                            .suggestion = mend_named(mend);
+                        all.push_back(text.substr(at, words.size()));
+                        if (told) {
+                            told->text = fill<messages::empty_phrases>(some_of(all, 3));
+                            return;
+                        }
+                        told = &report<messages::empty_phrase>(
+                            findings, part.text.place(at, words.size()), in_quotes(all.back()));
+                        told->suggestion = mend_named(mend);
                     });
     });
 }

@@ -96,11 +96,23 @@ private:
     // `a capture rate of 104%`, `with 104% accuracy`; but `raised attendance 120%`.
     bool is_share(std::size_t i) const {
         if (i > 1 && word(i - 1) == "of" && is_one_of(word(i - 2), List::shares)) return true;
+        if (i > 1 && word(i - 1) == "to" && is_of_rate(i)) return true;
         const std::size_t next = word(i + 1) == "percent" ? i + 2 : i + 1;
         if (is_part_of_them(i, next)) return true;
         if (!is_one_of(word(next), List::shares)) return false;
         constexpr std::array<std::string_view, 4> grows{"growth", "increase", "rise", "gain"};
         return !is_one_of(word(next + 1), grows);
+    }
+
+    // `raised the pass rate from 80% to 130%`
+    bool is_of_rate(std::size_t i) const {
+        constexpr std::size_t near = 6;
+        constexpr std::array<std::string_view, 9> kinds{"pass",     "success",    "completion",
+                                                        "capture",  "retention",  "accuracy",
+                                                        "survival", "graduation", "attendance"};
+        for (std::size_t k = i; k-- > 1 && k + near > i;)
+            if (word(k) == "rate" && is_one_of(word(k - 1), kinds)) return true;
+        return false;
     }
 
     // `of which 115% were put back`, `passed 104% of the welds`; but `120% of the goal`.
@@ -132,7 +144,9 @@ private:
         if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3))) return i + 3;
         if (!is_count(i) || word(i + 1) != "of") return std::nullopt;
         if (word(i + 2) == "the" && value_of(word(i + 3))) return i + 3;
-        if (word(i + 2) == "whom" || word(i + 2) == "which") return count_before(i);
+        const bool of_them =
+            word(i + 2) == "them" && i > 0 && tokens_[i - 1].kind == english::TokenKind::comma;
+        if (word(i + 2) == "whom" || word(i + 2) == "which" || of_them) return count_before(i);
         if (!is_count(i + 2) || !is_word(i + 3) || !word(i + 3).ends_with('s')) return std::nullopt;
         for (std::size_t k = i + 3; k < i + 6; ++k)
             if (is_one_of(word(k), List::kinds_of_things) || word(k) == "each") return std::nullopt;
@@ -159,13 +173,16 @@ private:
                                                   {"hours", "week", 168},
                                                   {"hours", "year", 366 * 24},
                                                   {"days", "year", 366}}};
+        static constexpr std::array<std::string_view, 4> every{"a", "per", "each", "every"};
         if (!value) return false;
-        const bool each = word(i + 2) == "a" || word(i + 2) == "per";
-        const bool in_year = word(i + 2) == "in" && word(i + 3).size() == 4 &&
-                             value_of(word(i + 3)).value_or(0) >= trade::first_year;
+        // 9,000 apprentice hours in 2025
+        const std::size_t unit = is_word(i + 1) && !word(i + 1).ends_with('s') ? i + 2 : i + 1;
+        const bool each = is_one_of(word(unit + 1), every);
+        const bool in_year = word(unit + 1) == "in" && word(unit + 2).size() == 4 &&
+                             value_of(word(unit + 2)).value_or(0) >= trade::first_year;
         return std::ranges::any_of(all, [&](const Most& most) {
-            return word(i + 1) == most.parts && *value > most.count &&
-                   ((each && word(i + 3) == most.whole) || (in_year && most.whole == "year"));
+            return word(unit) == most.parts && *value > most.count &&
+                   ((each && word(unit + 2) == most.whole) || (in_year && most.whole == "year"));
         });
     }
 
@@ -242,9 +259,7 @@ private:
 
     template<const messages::FindingRow& fault>
     void tell(std::size_t first, std::size_t last, std::vector<Finding>& findings) const {
-        const std::size_t begin = tokens_[first].extent.offset;
-        const english::Extent all{begin, tokens_[last].extent.offset + tokens_[last].extent.length -
-                                             begin};
+        const english::Extent all = extent_of(tokens_, first, last);
         report<fault>(findings, bullet_.place(all), in_quotes(bullet_.words(all)));
     }
 
@@ -257,6 +272,7 @@ private:
 void impossible_figure(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets)
         Figures(bullet).report_to(findings);
+    impossible_sum(context, findings);
 }
 
 }

@@ -105,7 +105,24 @@ void species_italics(const ProofContext& context, std::vector<Finding>& findings
 
 // --- verb and subject
 
+// `Deans List`
+void lists_of_honors(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::array<std::string_view, 4> owners{"Dean", "President", "Chancellor", "Provost"};
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        const std::string text = part.text.plain();
+        for (const std::string_view owner : owners) {
+            const std::string slip = std::string(owner) + "s List";
+            const std::size_t at = text.find(slip);
+            if (at == text.npos) continue;
+            report<messages::no_apostrophe>(findings, part.text.place(at, owner.size() + 1),
+                                            in_quotes(slip.substr(0, owner.size() + 1)))
+                .suggestion = fill<messages::write_instead>(std::string(owner) + "'s List");
+        }
+    });
+}
+
 void agreement(const ProofContext& context, std::vector<Finding>& findings) {
+    lists_of_honors(context, findings);
     const auto tell = [&](const model::Text& text, const english::BulletReading& reading,
                           bool ended) {
         const std::string plain = text.plain();
@@ -141,6 +158,12 @@ constexpr std::array letter_table{
           "Bullets begin with a capital, where nearly all do.",
           "A small letter among capitals is a line that was typed in haste.", "common practice",
           "- stocked 480 part numbers", "- Stocked 480 part numbers", small_opening},
+    Check{"proper-names", Weight::must, "consistency",
+          "Places, employers and schools have their capitals, and so have languages, nations, days "
+          "and months.",
+          "A name in small letters is a slip that no portal mends.",
+          "common practice, as guides to usage have it", "place: kestrel bay, WA",
+          "place: Kestrel Bay, WA", proper_names},
     Check{"species-italics", Weight::consider, "consistency",
           "The Latin names of species stand in italics.",
           "Who reads such names for a living sees at once whether the writer does.",

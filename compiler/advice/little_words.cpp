@@ -113,7 +113,10 @@ void little_words(const ProofContext& context, std::vector<Finding>& findings) {
         const auto words = words_that_may_go(bullet);
         if (words.empty()) continue;
         const int lines = lines_saved(bullet, words, context.typeset);
-        if (words.size() < many && lines == 0) continue;
+        const bool alike =
+            std::ranges::all_of(words, [](const auto& one) { return one.word == "the"; });
+        const bool too_many = words.size() > many || (words.size() == many && alike);
+        if (!too_many && lines == 0) continue;
         std::vector<std::string> shown;
         for (const WordAt& word : words)
             if (const std::string one(word.word); !is_one_of(one, shown)) shown.push_back(one);

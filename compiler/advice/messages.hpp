@@ -2,14 +2,10 @@
 // order of the groups. A mend that depends on what was found is a message of its own.
 #pragma once
 
+#include "compiler/advice/sentence_messages.hpp"
 #include "compiler/base/message.hpp"
 
 namespace quoin::advice::messages {
-
-struct FindingRow {
-    std::string_view text;      // what is wrong here, with places for the words and figures found
-    std::string_view mend = {}; // how to mend it; empty if that depends, or is the writer's to know
-};
 
 // --- the heading
 
@@ -85,6 +81,7 @@ inline constexpr Message usual_degree = "the usual form is '{}'";
 inline constexpr Message likely_degree = "the usual form is '{}'; see which your school awards";
 inline constexpr Message in_for_of = "'in' where 'of' is usual";
 inline constexpr Message of_left_out = "'of' left out";
+inline constexpr Message in_left_out = "'in' left out";
 inline constexpr Message of_for_in = "'of' where 'in' belongs";
 inline constexpr Message small_letters = "small letters where a title has capitals";
 inline constexpr Message science_in_arts = "a degree of science in arts";
@@ -114,6 +111,7 @@ inline constexpr FindingRow high_school{"{} still stands beside a college",
                                         "leave it out from the second year on"};
 inline constexpr FindingRow honors_out_of_order{
     "{} ranks above the Dean's List, which stands first", "begin with the highest honor"};
+inline constexpr FindingRow course_twice{"the course {} is listed twice", "take one of them out"};
 inline constexpr FindingRow many_courses{
     "{} listed", "keep the eight or fewer that the employer would ask about"};
 
@@ -168,6 +166,7 @@ inline constexpr Message this_entry = "this entry";
 // --- the wording of bullets
 
 inline constexpr FindingRow wrong_tense{"{} {} in the {}, but {}"};
+inline constexpr FindingRow present_in_past_time{"{} is in the present, and {} is past"};
 inline constexpr FindingRow third_person{"{} is in the third person, and {} plain verbs"};
 inline constexpr FindingRow no_tense{"{} {} neither past nor present; {}"};
 inline constexpr Message has_ended = "{} has ended";
@@ -207,12 +206,16 @@ inline constexpr FindingRow upside_down{"{} runs from the greater figure down to
                                         see_figure};
 inline constexpr FindingRow wrong_way{"{} runs the other way than its verb", see_figure};
 inline constexpr FindingRow more_than_whole{"{} is more than the whole", see_figure};
+inline constexpr FindingRow other_change{"{} does not come to the change that is told", see_figure};
+inline constexpr FindingRow longer_than_dates{"{} is longer than the dates of the entry",
+                                              "see which of the two has the slip"};
 inline constexpr std::string_view add_result = "add what changed, for how many, or what it was for";
 inline constexpr FindingRow one_task{"this bullet of {} tells a task and not what came of it",
                                      add_result};
 inline constexpr FindingRow some_tasks{"{} of {}, on lines {}, tell a task and not what came of it",
                                        add_result};
 inline constexpr FindingRow empty_phrase{"{} tells the reader nothing"};
+inline constexpr FindingRow empty_phrases{"{} tell the reader nothing"};
 inline constexpr Message show_it = "leave it out, and let a bullet show it";
 inline constexpr Message name_them = "name them, or give their number";
 inline constexpr Message stop_there = "name what is meant, or stop before it";
@@ -233,6 +236,17 @@ inline constexpr FindingRow unknown_level{
     "{} is no level that readers know",
     "such are native, fluent, professional, conversational and basic, and those of CEFR (B2) and "
     "ILR (ILR 3)"};
+inline constexpr FindingRow two_levels{"{} claims two levels that exclude each other",
+                                       "keep the one that a conversation would bear out"};
+inline constexpr FindingRow graded_skill{
+    "{} grades a skill by a figure, and nobody knows of what scale",
+    "say what you made with it, or for how many years you have used it"};
+inline constexpr FindingRow idle_pastime{
+    "{} is rest, as everybody takes it",
+    "name something that you make, play or train for, or use the line otherwise"};
+inline constexpr FindingRow unknown_abbreviations{
+    "{} are abbreviations that few outside the trade can read",
+    "write the words out, or say what they come to; 'abbreviations' explains those that stay"};
 inline constexpr FindingRow skill_twice{"{} stands in line {} already",
                                         "keep it where a reader would look first"};
 inline constexpr FindingRow unused_skills{
@@ -342,6 +356,9 @@ inline constexpr FindingRow personal_detail{
     "tells it"};
 inline constexpr FindingRow references{"{} is taken for granted",
                                        "take the line out and use its room"};
+inline constexpr FindingRow references_named{
+    "{} is named as a reference",
+    "keep references on a sheet of their own, for when they are asked for"};
 inline constexpr FindingRow salary{"{} has no place on a résumé",
                                    "keep it for the talk about an offer"};
 inline constexpr FindingRow licence_number{
@@ -412,15 +429,5 @@ inline constexpr FindingRow employers_secret{"{} looks like what an employer kee
                                              "say what you did without what is not public"};
 inline constexpr FindingRow person_in_care{"{} names a person who was in your care",
                                            "say how many you served, and name nobody"};
-
-// --- small things
-
-inline constexpr FindingRow small_opening{"{} opens with a small letter, and {} with capitals",
-                                          "give it its capital"};
-inline constexpr FindingRow species_upright{"{} looks like the Latin name of a species",
-                                            "put it in italics, between slashes"};
-inline constexpr FindingRow disagreement{"{} and {} do not agree in number"};
-inline constexpr FindingRow no_apostrophe{"{} owns what follows, and has no apostrophe to say so"};
-inline constexpr Message write_instead = "write '{}'";
 
 }

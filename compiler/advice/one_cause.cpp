@@ -21,9 +21,9 @@ constexpr std::array of_openings{Names{"agreement"},     Names{"first-person"},
                                  Names{"weak-opening"},  Names{"passive"},
                                  Names{"action-verb"},   Names{"repeated-opening"}};
 constexpr std::array of_words{
-    Names{"name-forms"},      Names{"agreement"},  Names{"word-slip"},
-    Names{"doubled-word"},    Names{"spelling"},   Names{"small-opening"},
-    Names{"spelling-region"}, Names{"term-forms"}, Names{"species-italics"}};
+    Names{"name-forms"}, Names{"agreement"},      Names{"word-slip"},    Names{"doubled-word"},
+    Names{"spelling"},   Names{"small-opening"},  Names{"proper-names"}, Names{"spelling-region"},
+    Names{"term-forms"}, Names{"species-italics"}};
 constexpr std::array of_persons{
     Names{"identity-number"}, Names{"personal-details"}, Names{"salary"},
     Names{"references-line"}, Names{"another-person"},   Names{"leaving-reason"},
@@ -35,9 +35,14 @@ constexpr std::array of_figures{Names{"impossible-figure"}, Names{"number-forms"
 constexpr std::array of_dated{Names{"end-before-start"}, Names{"date-order"}, Names{"long-ago"}};
 constexpr std::array of_lines{Names{"two-lines"}, Names{"one-word-over"}, Names{"little-words"}};
 
-constexpr std::array families{Kin{of_openings},     Kin{of_words},      Kin{of_persons},
-                              Kin{of_phones, true}, Kin{of_addresses},  Kin{of_figures},
-                              Kin{of_dated},        Kin{of_lines, true}};
+constexpr std::array of_wishes{Names{"objective-wants"}, Names{"empty-phrases"}};
+constexpr std::array of_vagueness{Names{"weak-opening"}, Names{"slang"}, Names{"empty-phrases"}};
+constexpr std::array of_clauses{Names{"run-on"}, Names{"punctuation"}};
+
+constexpr std::array families{Kin{of_openings},        Kin{of_words},        Kin{of_persons},
+                              Kin{of_phones, true},    Kin{of_addresses},    Kin{of_figures},
+                              Kin{of_dated},           Kin{of_lines, true},  Kin{of_wishes, true},
+                              Kin{of_vagueness, true}, Kin{of_clauses, true}};
 
 using Line = std::tuple<std::size_t, std::size_t>;
 

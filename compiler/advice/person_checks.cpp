@@ -17,7 +17,7 @@ namespace quoin::advice {
 
 namespace {
 
-constexpr std::size_t shortest_part = 4; // of a name, for a slip in it to be told
+constexpr std::size_t shortest_name_part = 4; // of a name, for a slip in it to be told
 
 std::vector<std::string> parts_of_name(const model::Resume& resume) {
     std::vector<std::string> parts;
@@ -50,12 +50,12 @@ std::string letters_alone(std::string_view word) { // okonjolund of Okonjo-Lund
 // The part of the name that a word is a slip for.
 const std::string* slipped_part(std::string_view word, const std::vector<std::string>& parts) {
     const std::string plain = letters_alone(word);
-    if (plain.size() < shortest_part) return nullptr;
+    if (plain.size() < shortest_name_part) return nullptr;
     const std::string* meant = nullptr;
     for (const std::string& part : parts) {
         const std::string own = letters_alone(part);
         if (own == plain) return nullptr;
-        if (own.size() >= shortest_part && is_one_edit(plain, own)) meant = &part;
+        if (own.size() >= shortest_name_part && is_one_edit(plain, own)) meant = &part;
     }
     return meant;
 }
@@ -66,6 +66,13 @@ bool is_own_part(std::string_view word, const std::vector<std::string>& parts) {
         parts, [&](const std::string& part) { return plain_letters(part) == plain; });
 }
 
+// `A.`, of Adaeze
+bool is_own_initial(std::string_view text, const WordAt& word,
+                    const std::vector<std::string>& parts) {
+    return word.word.size() == 1 && !parts.empty() && word.word[0] == parts.front()[0] &&
+           text.substr(word.offset + 1).starts_with('.');
+}
+
 // `Kasimir Thandeka` beside Casimir Thandeka: a slip with another part of the name next to it.
 // In a title or a link one part by itself will do, if it is no word of its own.
 void look_for_slips(const model::Text& text, const std::vector<std::string>& parts, bool alone,
@@ -73,7 +80,8 @@ void look_for_slips(const model::Text& text, const std::vector<std::string>& par
     const std::string plain = text.plain();
     const auto words = words_in(plain);
     for (std::size_t i = 0; i < words.size(); ++i) {
-        const bool beside = (i > 0 && is_own_part(words[i - 1].word, parts)) ||
+        const bool beside = (i > 0 && (is_own_part(words[i - 1].word, parts) ||
+                                       is_own_initial(plain, words[i - 1], parts))) ||
                             (i + 1 < words.size() && is_own_part(words[i + 1].word, parts));
         if ((!beside && !alone) || !is_capital_letter(words[i].word.front())) continue;
         const std::string* meant = slipped_part(words[i].word, parts);
@@ -118,8 +126,13 @@ void look_at_address(const model::Field& field, const std::vector<std::string>& 
         const std::string piece = local.substr(at, end - at);
         at = end + 1;
         constexpr std::size_t long_enough = 5; // shorter ones are short forms: jon
-        if (piece.size() < long_enough) continue;
         const std::string* meant = slipped_part(piece, names);
+        // a short one of the same length, with another part of the name beside it: lynd for Lind
+        const bool beside = meant && piece.size() == letters_alone(*meant).size() &&
+                            std::ranges::any_of(parts, [&](const std::string& part) {
+                                return part != *meant && has_phrase(local, letters_alone(part));
+                            });
+        if (piece.size() < long_enough && !beside) continue;
         if (meant && !is_initial_beside(piece, *meant))
             report<messages::name_in_address>(findings, field.place, in_quotes(piece),
                                               in_quotes(*meant));

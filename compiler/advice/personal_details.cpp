@@ -156,13 +156,36 @@ bool is_parent(std::string_view start) {
            words[i + 1].word == "of";
 }
 
+// "single mother and student", "christian wife and mother": a kind, or two of them.
+bool is_at_home(std::string_view start) {
+    const auto words = words_in(start);
+    std::size_t i = 0;
+    while (i < words.size() && is_one_of(words[i].word, List::kinds_of_parents))
+        ++i;
+    if (i >= words.size() || !is_one_of(words[i].word, List::at_home)) return false;
+    const bool two = i + 2 < words.size() && words[i + 1].word == "and" &&
+                     is_one_of(words[i + 2].word, List::at_home);
+    return i > 0 || two;
+}
+
+// "legally blind", "i was diagnosed with": at the beginning of a clause of prose.
+std::optional<std::string_view> told_at_opening(std::string_view clause) {
+    for (const std::string_view opening : {"i am", "i'm", "i\u2019m", "i was", "currently", "am"})
+        if (begins_with(clause, opening)) clause = after(clause, opening);
+    std::optional<std::string_view> what;
+    each_listed(lines_of(List::told_opening), [&](std::string_view phrase, std::string_view said) {
+        if (!what && begins_with(clause, phrase)) what = said;
+    });
+    return what;
+}
+
 // "married with two children", "single, no children"
 bool tells_family(const Clause& clause) {
     constexpr std::size_t near = 40; // bytes
     if (clause.text == "married" || clause.text == "divorced" || clause.text == "widowed")
         return true;
     const std::string_view start = clause.rest.substr(0, near);
-    if (is_parent(start)) return true;
+    if (is_parent(start) || (clause.first && is_at_home(start))) return true;
     if (!begins_with(start, "married") && !begins_with(start, "single")) return false;
     const std::string_view then = after(start, start.substr(0, start.find_first_of(" ,")));
     const bool joined = then.starts_with(',') || begins_with(then, "with") ||
@@ -262,6 +285,8 @@ std::optional<std::string_view> personal_detail_in(std::string_view lower, Where
             what && (closes || !prose || has_digit(value.text)))
             return what;
         if (from == WhereFrom::field) continue;
+        if (from == WhereFrom::text || from == WhereFrom::heading || from == WhereFrom::pair)
+            if (const auto what = told_at_opening(clause.text)) return what;
         if (tells_birth(value.rest)) return "your date of birth";
         if (tells_family(value)) return "your family";
         if (tells_own_age(value, from)) return "your age";

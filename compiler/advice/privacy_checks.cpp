@@ -122,11 +122,16 @@ void report_references(const LineInResume& line, english::Extent extent,
     report<messages::references>(findings, line.place(extent), in_quotes(line.words(extent)));
 }
 
-// Capitals behind the first word are those of names.
-bool names_somebody(std::string_view text) {
-    const auto words = words_in(text);
-    return std::ranges::any_of(
-        words, [&](const WordAt& word) { return word.offset > 0 && is_capitalised(word.word); });
+// Telephone and email of somebody are told by another check.
+bool gives_contact(const model::Section& section) {
+    model::Resume part;
+    part.sections = {section};
+    bool found = false;
+    visit_texts(part, [&](const TextInResume& text) {
+        const std::string plain = text.text.plain();
+        found = found || plain.find('@') != plain.npos || has_digit(plain);
+    });
+    return found;
 }
 
 void references_line(const ProofContext& context, std::vector<Finding>& findings) {
@@ -134,7 +139,7 @@ void references_line(const ProofContext& context, std::vector<Finding>& findings
         if (const auto offer = references_in(line.lower, line.from))
             report_references(line, *offer, findings);
     });
-    // A section of that title that names nobody, whatever its text says.
+    // A section of that title, whatever it says.
     for (const model::Section& section : context.resume.sections) {
         const std::string title = lower_case(section.title.plain());
         if (!has_phrase(title, "references") && !has_phrase(title, "referees")) continue;
@@ -144,9 +149,10 @@ void references_line(const ProofContext& context, std::vector<Finding>& findings
         visit_lines(part, [&](const LineInResume& line) {
             const bool title_itself = !line.part.field && !line.part.bullet;
             told = told || references_in(line.lower, line.from).has_value();
-            if (told || title_itself || line.text.empty() || names_somebody(line.text)) return;
-            report_references(line, {0, line.lower.size()}, findings);
+            if (told || title_itself || line.text.empty()) return;
             told = true;
+            if (!gives_contact(section))
+                report<messages::references_named>(findings, line.whole(), in_quotes(line.text));
         });
     }
 }
@@ -162,9 +168,7 @@ void salary(const ProofContext& context, std::vector<Finding>& findings) {
 // "License #123456", "RN License No. 123456"
 void licence_number(const ProofContext& context, std::vector<Finding>& findings) {
     visit_lines(context.resume, [&](const LineInResume& line) {
-        const model::Field* field = line.part.field;
-        const bool is_credential = field && field->name == trade::FieldName::credential;
-        if (const auto number = licence_number_in(line.lower, line.from, is_credential))
+        if (const auto number = licence_number_in(line.lower, line.from))
             report<messages::licence_number>(findings, line.place(*number),
                                              in_quotes(line.words(*number)));
     });

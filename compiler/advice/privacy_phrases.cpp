@@ -184,8 +184,9 @@ bool tells_amount(std::string_view rest) {
 }
 
 bool states_salary(std::string_view clause, WhereFrom from) {
-    constexpr std::array<std::string_view, 4> asked{"requirement", "requirements", "expectation",
-                                                    "expectations"};
+    constexpr std::array<std::string_view, 9> asked{"requirement",  "requirements", "expectation",
+                                                    "expectations", "sought",       "desired",
+                                                    "wanted",       "expected",     "history"};
     constexpr std::array<std::string_view, 4> nouns{"salary", "wage", "wages", "compensation"};
     const std::string_view rest = without_leading(clause, List::kinds_of_salary);
     const std::string_view noun = first_word(rest);
@@ -304,8 +305,8 @@ namespace {
 
 // `Paid $17 an hour`; but `Paid $17 an hour to pickers`, a deed.
 bool is_own_pay(const Clause& clause) {
-    constexpr std::array<std::string_view, 6> before{"paid",   "earned", "earning",
-                                                     "making", "made",   "wage"};
+    constexpr std::array<std::string_view, 9> before{"paid", "earned", "earning", "making", "made",
+                                                     "wage", "left",   "started", "at"};
     if (!clause.first || !is_one_of(first_word(clause.text), before)) return false;
     const auto after = after_rate(without_leading(clause.text, before));
     return after && first_word(*after) != "to";
@@ -336,11 +337,11 @@ bool says_on_request(std::string_view lower) {
     return std::ranges::any_of(sentences_in(lower), is_offer_alone);
 }
 
-std::optional<english::Extent> licence_number_in(std::string_view lower, WhereFrom from,
-                                                 bool is_credential) {
-    constexpr std::array<std::string_view, 6> before{"license",      "licence",    "certificate",
-                                                     "registration", "credential", "certification"};
-    bool named = is_credential;
+std::optional<english::Extent> licence_number_in(std::string_view lower, WhereFrom from) {
+    constexpr std::array<std::string_view, 8> before{"license",      "licence",      "licensed",
+                                                     "registered",   "certified",    "certificate",
+                                                     "registration", "certification"};
+    bool named = false; // the number of a certificate serves nobody
     for (const WordAt& word : words_in(lower)) {
         if (!is_one_of(word.word, before)) continue;
         named = true;

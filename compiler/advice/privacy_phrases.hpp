@@ -38,7 +38,6 @@ std::optional<english::Extent> salary_in(std::string_view lower, WhereFrom from)
 std::optional<english::Extent> references_in(std::string_view lower, WhereFrom from);
 // "Available upon request" under the title of References.
 bool says_on_request(std::string_view lower);
-std::optional<english::Extent> licence_number_in(std::string_view lower, WhereFrom from,
-                                                 bool is_credential);
+std::optional<english::Extent> licence_number_in(std::string_view lower, WhereFrom from);
 
 }

@@ -76,10 +76,46 @@ void skills_missing(const ProofContext& context, std::vector<Finding>& findings)
     report<messages::no_skills>(findings, context.resume.sections.back().place);
 }
 
+// `fluent; basic level`: of the words for how well the highest and the lowest lie far apart.
+bool contradicts_itself(std::string_view lower) {
+    constexpr int far = 3;
+    const bool parted = std::ranges::any_of(words_in(lower), [](const WordAt& word) {
+        return is_one_of(word.word, List::skills_in_languages);
+    });
+    if (parted) return false;
+    int least = far + far, most = 0;
+    each_listed(lines_of(List::level_ranks), [&](std::string_view level, std::string_view rank) {
+        if (!has_phrase(lower, level)) return;
+        least = std::min(least, rank.front() - '0');
+        most = std::max(most, rank.front() - '0');
+    });
+    return most - least >= far;
+}
+
+// `Python (85%)`, `R (4/5)`, `Excel (3 stars)`
+bool is_graded(std::string_view lower) {
+    const std::size_t open = lower.find('(');
+    const std::string_view inner = lower.substr(std::min(open, lower.size()));
+    if (!has_digit(inner) || inner.find(')') == inner.npos) return false;
+    if (inner.find("%)") != inner.npos || has_phrase(inner, "stars")) return true;
+    return inner.find("/5)") != inner.npos || inner.find("/10)") != inner.npos ||
+           inner.find("out of 5)") != inner.npos || inner.find("out of 10)") != inner.npos;
+}
+
+void skill_graded(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Skill& skill : all_skills(context.resume))
+        if (is_graded(lower_case(skill.text()))) {
+            report<messages::graded_skill>(findings, skill.place(), in_quotes(skill.text()));
+            return;
+        }
+}
+
 void language_level(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Skill& skill : all_skills(context.resume)) {
         const std::string text = lower_case(skill.text());
         if (!skill.spoken || !trade::are_spoken_languages(before_parenthesis(text))) continue;
+        if (contradicts_itself(text))
+            report<messages::two_levels>(findings, skill.place(), in_quotes(skill.text()));
         if (skill.levelled || has_language_level(text)) continue;
         const std::size_t open = text.find('(');
         if (open == std::string::npos)
@@ -243,11 +279,15 @@ constexpr std::array skill_table{
           "common practice", "a résumé without 'section: Skills'", "section: Skills",
           skills_missing},
     Check{"language-level", Weight::should, "skills",
-          "A language that people speak has a level: of CEFR, of ILR, or one of the usual words.",
+          "A language that people speak has one level: of CEFR, of ILR, or one of the usual words.",
           "Without it a reader expects too much or asks too late.",
           "Common European Framework of Reference for Languages; Interagency Language Roundtable "
           "scale; common practice",
           "Languages: Portuguese", "Languages: Portuguese (professional)", language_level},
+    Check{"skill-graded", Weight::consider, "skills",
+          "No skill has a percentage, a score or stars.",
+          "A figure without a scale says nothing, and invites a test.", "common practice",
+          "Data: Python (85%)", "Data: Python (3 years)", skill_graded},
     Check{"skill-twice", Weight::should, "skills",
           "No skill is listed twice; one with other words in parentheses is another.",
           "The second one takes the room of another.", "common practice",

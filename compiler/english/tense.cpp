@@ -114,6 +114,7 @@ private:
         const VerbForms& forms = s_.forms(i);
         if (forms.none() || forms.either_tense() || s_.token(i).title) return VerbTense::none;
         if (s_.token(i).depth > 0 || is_capital(s_.token(i))) return VerbTense::none; // R, and GIS
+        if (closes_with_gerund(i, joiner)) return VerbTense::neither;
         if (forms.past && !forms.present())
             return adjacent || is_past_verb(i) ? VerbTense::past : VerbTense::none;
         if (!forms.present() || bare_verb_follows_ || infinitive_) return VerbTense::none;
@@ -198,6 +199,15 @@ private:
     bool closes_series(std::size_t i, std::size_t joiner) const {
         return joined_verbs_ > 0 && s_.is(joiner, w::conjunction) &&
                s_.token(joiner - 1).kind == TokenKind::comma && is_content_word(i + 1);
+    }
+
+    // `Stocked shelves, opened the store, and greeting customers`; not `and marketing`.
+    bool closes_with_gerund(std::size_t i, std::size_t joiner) const {
+        const bool things = s_.is(i, List::activities) || s_.is(i, List::trades) ||
+                            s_.is(i, List::gerunds_of_things);
+        return s_.forms(i).gerund && !things && opening_.kind == Opening::past_verb &&
+               joined_verbs_ > 0 && closes_list(joiner) &&
+               (is_plural_noun(s_, i + 1) || s_.starts_object(i + 1));
     }
 
     bool is_content_word(std::size_t i) const {

@@ -34,6 +34,7 @@ constexpr VerbPhrase weak_phrases[] = {
     {"have", {any_word, "opportunity chance", "to"}},
     {"gain", {any_word, "experience exposure"}},
     {"get", {any_word, "experience exposure"}},
+    {"get", {"to"}},
     {"learn", {"how", "to"}},
     {"learn", {"about"}},
     {"have", {"to"}},
@@ -45,7 +46,7 @@ constexpr VerbPhrase weak_states[] = {
     {"responsible", {"for"}},  {"in", {"charge", "of"}}, {"tasked", {"with"}},
     {"involved", {"in with"}}, {"able", {"to"}},         {"part", {"of"}},
     {"accountable", {"for"}},  {"expected", {"to"}},     {"required", {"to"}},
-    {"there", {"to"}},
+    {"there", {"to"}},         {"exposed", {"to"}},
 };
 
 // The last token of the rest of a phrase that begins at `i`; none if it does not stand there.

@@ -3,6 +3,7 @@
 // published source.
 #include "compiler/advice/walk.hpp"
 #include "tests/advice/proofread.hpp"
+#include "tests/advice/sentence_cases.hpp"
 
 #include <algorithm>
 #include <set>
@@ -66,6 +67,10 @@ const Case cases[] = {
     {"credential-order", "section: Projects", "section: Certifications\n\ncredential: First Aid\ndates: May 2025\n\ncredential: Diver\ndates: May 2026\n\nsection: Projects", ""},
     {"long-ago", "Jun 2025 - Aug 2025", "Jun 2005 - Aug 2007", "ended 19 years ago"},
     {"long-ago", "Jun 2025 - Aug 2025", "Jun 2015 - Aug 2017", ""},
+    {"done-ahead", "section: Projects", "section: Honors\n\naward: Guild Award\ndates: May 2027\n\nsection: Projects", "'Guild Award' tells as done"},
+    {"done-ahead", "section: Projects", "section: Publications\n\npublication: Eelgrass at Night (accepted)\ndates: May 2027\n\nsection: Projects", ""},
+    {"done-ahead", "- Won second prize among 31 posters at spring symposium", "- Presented a poster, Apr 2027", "tells as done"},
+    {"years-claimed", "field survey and data skills", "with twelve years of field work", "'twelve years' are claimed"},
     // sections
     {"section-missing", "section: Relevant Experience", "section: Field Experience", ""},
     {"empty-section", "section: Projects", "section: Honors\n\nsection: Projects", "'Honors' holds nothing"},
@@ -412,6 +417,10 @@ TEST_CASE("proof: a page for a student is one, whatever 'pages' allows") {
     CHECK(found.front().place.line == 10);
 }
 
+TEST_CASE("proof: sentences, names, pastimes and contradictions, case by case") {
+    fixtures::check_each(fixtures::sentence_cases);
+}
+
 // This is what keeps a new check from going untested.
 TEST_CASE("proof: every check has a case that makes it speak and one that keeps it silent") {
     std::set<std::string_view> speak{"section-missing", "page-fill", "first-look", "one-word-over",
@@ -420,6 +429,8 @@ TEST_CASE("proof: every check has a case that makes it speak and one that keeps 
     for (const Case& c : cases)
         (c.told.empty() ? silent : speak).insert(c.check);
     for (const PageCase& c : page_cases)
+        (c.told.empty() ? silent : speak).insert(c.check);
+    for (const Case& c : fixtures::sentence_cases)
         (c.told.empty() ? silent : speak).insert(c.check);
     for (const Check* check : all_checks()) {
         CAPTURE(check->name);

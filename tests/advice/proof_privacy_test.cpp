@@ -114,7 +114,7 @@ const Case cases[] = {
     summary("references-line", "Diver. Professional references available from three supervisors", "taken for granted"),
     {"references-line", skills, "section: References\n\ntext: Available upon request\n\n" + skills, "'Available upon request'"},
     {"references-line", skills, "section: References Available on Request\n\ntext: See above\n\n" + skills, "taken for granted"},
-    {"references-line", skills, "section: References\n\ntext: Dr. Al Bay, Salish Tidal Trust\n\n" + skills, ""},
+    {"references-line", skills, "section: References\n\ntext: Dr. Al Bay, Salish Tidal Trust\n\n" + skills, "named as a reference"},
     {"references-line", bullet, "- Checked references upon request of 4 clients and counted 212", ""},
     {"references-line", bullet, "- References available upon request\n- Counted 212", "taken for granted"},
     summary("references-line", "Equipment is available upon request", ""),

@@ -1,0 +1,213 @@
+// Figures that contradict each other: parts that make more than their whole, shares of over a
+// hundred percent together, a change that is not the one told, more weeks than the dates hold.
+#include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/date_order.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
+#include "compiler/english/tokens.hpp"
+#include "compiler/trade/limits.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <optional>
+
+namespace quoin::advice {
+
+namespace {
+
+using english::TokenKind;
+
+std::optional<double> count_of(std::string_view figure) { // no money, no share, no range
+    std::string plain(figure);
+    std::erase(plain, ',');
+    double value = 0;
+    const auto end = std::from_chars(plain.data(), plain.data() + plain.size(), value);
+    const bool whole = end.ec == std::errc{} && end.ptr == plain.data() + plain.size();
+    return whole ? std::optional(value) : std::nullopt;
+}
+
+struct TimeUnit {
+    std::string_view name;
+    double minutes = 0;
+};
+constexpr std::array time_units{TimeUnit{"minute", 1}, TimeUnit{"hour", 60}, TimeUnit{"day", 1440},
+                                TimeUnit{"week", 10080}};
+
+class Sums { // of a bullet
+public:
+    explicit Sums(const WordedBullet& bullet)
+        : bullet_(bullet), tokens_(english::read_tokens(bullet.text, {})) {}
+
+    void report_to(const ProofContext& context, std::vector<Finding>& findings) const {
+        for (std::size_t i = 0; i < tokens_.size(); ++i) {
+            if (word(i) == "including") look_at_parts(i, findings);
+            if (word(i) == "from") look_at_change(i, findings);
+            if (is_one_of(word(i), span_words)) look_at_span(i, context, findings);
+            look_at_place_won(i, findings);
+        }
+        look_at_shares(findings);
+    }
+
+private:
+    static constexpr std::array<std::string_view, 2> span_words{"weeks", "months"};
+
+    std::string_view word(std::size_t i) const {
+        return i < tokens_.size() ? std::string_view(tokens_[i].lower) : std::string_view{};
+    }
+    bool is(std::size_t i, TokenKind kind) const {
+        return i < tokens_.size() && tokens_[i].kind == kind;
+    }
+
+    // `19 from Ellery`, `31 others`: what follows says that it is some of the whole.
+    bool is_part(std::size_t i, std::string_view whole) const {
+        constexpr std::array<std::string_view, 12> of_them{"from", "in",    "with", "who",
+                                                           "at",   "under", "over", "of",
+                                                           "on",   "new",   "more", "others"};
+        const std::string_view next = word(i + 1);
+        // toddlers and grade-schoolers among children
+        if (is_one_of(whole, List::those_served) && is_one_of(next, List::those_served))
+            return true;
+        return next == whole || is_one_of(next, of_them) || !is(i + 1, TokenKind::word);
+    }
+
+    // `Served 45 children, including 19 from Ellery and 31 from Kestrel Bay`
+    void look_at_parts(std::size_t at, std::vector<Finding>& findings) const {
+        constexpr std::size_t near = 6;
+        std::size_t whole = at;
+        while (whole > 0 && whole + near > at && !count_of(word(whole)))
+            --whole;
+        const auto all = count_of(word(whole));
+        if (!all) return;
+        double sum = 0;
+        std::size_t last = at;
+        for (std::size_t i = at + 1; i < tokens_.size() && !is(i, TokenKind::stop); ++i) {
+            const auto part = count_of(word(i));
+            const bool listed = i == at + 1 || is(i - 1, TokenKind::comma) || word(i - 1) == "and";
+            if (!part || !listed || !is_part(i, word(whole + 1))) continue;
+            sum += *part;
+            last = i;
+        }
+        if (sum > *all) tell<messages::more_than_whole>(whole, last, findings);
+    }
+
+    // In minutes, if it is time.
+    std::optional<double> amount_at(std::size_t i) const {
+        const auto value = count_of(word(i));
+        if (!value) return std::nullopt;
+        for (const TimeUnit& unit : time_units)
+            if (word(i + 1).starts_with(unit.name)) return *value * unit.minutes;
+        return value;
+    }
+
+    std::optional<double> percent_behind(std::size_t from, std::size_t& at) const {
+        constexpr std::size_t near = 8;
+        constexpr std::array<std::string_view, 12> changes{
+            "drop", "cut",  "fall",     "decrease", "reduction", "saving",
+            "rise", "gain", "increase", "decline",  "jump",      "savings"};
+        bool named = false;
+        for (at = from; at < tokens_.size() && at < from + near; ++at) {
+            named = named || is_one_of(word(at), changes);
+            if (named && word(at).ends_with('%'))
+                return count_of(word(at).substr(0, word(at).size() - 1));
+        }
+        return std::nullopt;
+    }
+
+    // `from 4 hours to 12 minutes, a drop of 30%`; `doubled members from 40 to 60`
+    void look_at_change(std::size_t i, std::vector<Finding>& findings) const {
+        constexpr double tolerance = 12; // percent
+        std::size_t to = i + 2;
+        while (to < i + 5 && word(to) != "to")
+            ++to;
+        const auto before = amount_at(i + 1), after = amount_at(to + 1);
+        if (word(to) != "to" || !before || !after || *before <= 0) return;
+        std::size_t at = 0;
+        const double change = 100 * std::abs(*after - *before) / *before;
+        if (const auto told = percent_behind(to + 2, at);
+            told && std::abs(*told - change) > tolerance)
+            tell<messages::other_change>(i, at, findings);
+        const auto times = times_told(i);
+        if (times && (*after < 0.8 * *times * *before || *after > 1.6 * *times * *before))
+            tell<messages::other_change>(i, to + 1, findings);
+    }
+
+    std::optional<double> times_told(std::size_t before) const {
+        constexpr std::size_t near = 6;
+        for (std::size_t k = before; k-- > 0 && k + near > before;) {
+            if (word(k).starts_with("doubl")) return 2.0;
+            if (word(k).starts_with("tripl")) return 3.0;
+            if (word(k).starts_with("quadrupl")) return 4.0;
+            if (word(k) == "halved" || word(k) == "halve" || word(k) == "halving") return 0.5;
+        }
+        return std::nullopt;
+    }
+
+    // `Split time 60% counting, 30% entry and 40% mapping`
+    void look_at_shares(std::vector<Finding>& findings) const {
+        constexpr std::array<std::string_view, 10> splits{
+            "split",   "divided", "divide",    "spent",     "balanced",
+            "balance", "spend",   "allocated", "splitting", "shared"};
+        if (!is_one_of(word(0), splits)) return;
+        double sum = 0;
+        std::size_t first = 0, last = 0, shares = 0;
+        for (std::size_t i = 1; i < tokens_.size(); ++i) {
+            if (!word(i).ends_with('%')) continue;
+            sum += count_of(word(i).substr(0, word(i).size() - 1)).value_or(0);
+            if (shares++ == 0) first = i;
+            last = i;
+        }
+        if (shares > 1 && sum > 100) tell<messages::more_than_whole>(first, last, findings);
+    }
+
+    // `for 14 weeks`, in a job from July to August; what is planned may last longer.
+    void look_at_span(std::size_t i, const ProofContext& context,
+                      std::vector<Finding>& findings) const {
+        constexpr std::array<std::string_view, 9> ahead{"plan",      "planned", "schedule",
+                                                        "scheduled", "booked",  "book",
+                                                        "forecast",  "wrote",   "designed"};
+        constexpr double weeks_of_month = 4.35;
+        const auto count = i > 1 ? count_of(word(i - 1)) : std::nullopt;
+        if (!count || word(i - 2) != "for" || is_one_of(word(0), ahead)) return;
+        const model::DateRange* range =
+            dates_in(bullet_.position.entry->find(trade::FieldName::dates));
+        if (!range || !range->start || !range->start->month || !range->spells.empty()) return;
+        const model::Date& end = range->end ? *range->end : context.today;
+        if (!end.month) return;
+        const int months_held = months_between(*range->start, end) + 1;
+        const double held = months_held * (word(i) == "weeks" ? weeks_of_month : 1.0);
+        if (months_held > 0 && *count > held + 1)
+            tell<messages::longer_than_dates>(i - 1, i, findings);
+    }
+
+    // `3rd of 2 teams`
+    void look_at_place_won(std::size_t i, std::vector<Finding>& findings) const {
+        const std::string_view place = word(i);
+        if (place.size() < 3 || !is_figure(place.front()) || word(i + 1) != "of") return;
+        const std::string_view ending = place.substr(place.size() - 2);
+        const bool ordinal = ending == "st" || ending == "nd" || ending == "rd" || ending == "th";
+        const auto rank = count_of(place.substr(0, place.size() - 2)), all = count_of(word(i + 2));
+        if (ordinal && rank && all && *rank > *all)
+            tell<messages::more_than_whole>(i, i + 2, findings);
+    }
+
+    template<const messages::FindingRow& fault>
+    void tell(std::size_t first, std::size_t last, std::vector<Finding>& findings) const {
+        const english::Extent all = extent_of(tokens_, first, std::min(last, tokens_.size() - 1));
+        report<fault>(findings, bullet_.place(all), in_quotes(bullet_.words(all)));
+    }
+
+    const WordedBullet& bullet_;
+    english::Tokens tokens_;
+};
+
+}
+
+void impossible_sum(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : context.bullets)
+        if (has_digit(bullet.text)) Sums(bullet).report_to(context, findings);
+}
+
+}

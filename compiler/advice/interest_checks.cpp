@@ -1,0 +1,124 @@
+// Checks of what stands beside the work: pastimes, abbreviations that few can read.
+#include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/advice/privacy_phrases.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <set>
+
+namespace quoin::advice {
+
+namespace {
+
+bool is_of_pastimes(const model::Text& title) {
+    const std::string lower = lower_case(title.plain());
+    return has_phrase(lower, "interests") || has_phrase(lower, "hobbies") ||
+           has_phrase(lower, "hobby") || has_phrase(lower, "pastimes") ||
+           has_phrase(lower, "free time");
+}
+
+bool report_idle(const model::Text& text, std::vector<Finding>& findings) {
+    const std::string plain = text.plain(), lower = lower_case(plain);
+    for (const std::string_view pastime : listed(List::idle_pastimes)) {
+        const std::size_t at = find_phrase(lower, pastime);
+        if (at == lower.npos) continue;
+        report<messages::idle_pastime>(findings, text.place(at, pastime.size()),
+                                       in_quotes(plain.substr(at, pastime.size())));
+        return true;
+    }
+    return false;
+}
+
+// One finding a line: it goes or stays as a whole.
+void look_at_pastimes(const model::Field& field, std::vector<Finding>& findings) {
+    if (const model::Text* text = text_in(&field)) report_idle(*text, findings);
+    if (const auto* items = items_in(&field))
+        for (const model::Text& item : *items)
+            if (report_idle(item, findings)) return;
+}
+
+void idle_pastimes(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const model::Section& section : context.resume.sections) {
+        const bool all = is_of_pastimes(section.title);
+        for (const model::Entry& entry : section.entries) {
+            for (const model::Field& field : entry.fields)
+                if (all || is_of_pastimes(field.label)) look_at_pastimes(field, findings);
+            for (const model::Bullet& bullet : entry.bullets)
+                if (all) report_idle(bullet.text, findings);
+        }
+    }
+}
+
+// --- abbreviations
+
+bool is_abbreviation(std::string_view word) {
+    constexpr std::size_t shortest = 3, longest = 6;
+    return word.size() >= shortest && word.size() <= longest &&
+           std::ranges::all_of(word, is_capital_letter);
+}
+
+// In how many texts each stands; what stands in several is of the trade, or explained once.
+std::map<std::string, int, std::less<>> abbreviations_of(const model::Resume& resume) {
+    std::map<std::string, int, std::less<>> counts;
+    visit_texts(resume, [&](const TextInResume& part) {
+        const std::string text = part.text.plain();
+        std::set<std::string_view> here;
+        for (const WordAt& word : words_in(text))
+            if (is_abbreviation(word.word)) here.insert(word.word);
+        for (const std::string_view one : here)
+            ++counts[std::string(one)];
+    });
+    return counts;
+}
+
+// Several in one bullet that the page says nowhere else; one alone may be common in the trade.
+void abbreviations(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t several = 3;
+    const auto counts = abbreviations_of(context.resume);
+    for (const WordedBullet& bullet : context.bullets) {
+        std::vector<std::string> unknown;
+        std::size_t first = 0;
+        for (const WordAt& word : words_in(bullet.text)) {
+            if (!is_abbreviation(word.word) || counts.find(word.word)->second > 1) continue;
+            if (is_one_of(lower_case(word.word), List::known_abbreviations)) continue;
+            const bool glossed =
+                std::ranges::any_of(context.resume.settings.glosses, [&](const model::Gloss& one) {
+                    return one.words == word.word;
+                });
+            if (glossed) continue;
+            if (unknown.empty()) first = word.offset;
+            add_once(unknown, word.word, all_of_them);
+        }
+        if (unknown.size() >= several)
+            report<messages::unknown_abbreviations>(
+                findings, bullet.place({first, unknown.front().size()}), some_of(unknown, several));
+    }
+}
+
+constexpr std::array interest_table{
+    Check{"idle-pastimes", Weight::should, "skills",
+          "Interests are something one does or makes: no television, no sleeping in.",
+          "An interest is there to start a talk, and everybody rests.", "common practice",
+          "text: Watching movies, video games", "text: Tide-pool photography, bread baking",
+          idle_pastimes},
+    Check{"abbreviations", Weight::should, "wording",
+          "No bullet has three abbreviations or more that stand nowhere else on the page; common "
+          "ones and those of 'abbreviations' aside.",
+          "The first reader is seldom of the trade.", "common practice",
+          "- Performed PMCS on TMDE IAW local SOP", "- Checked 40 radios against the manual",
+          abbreviations},
+};
+
+}
+
+std::span<const Check> interest_checks() {
+    return interest_table;
+}
+
+}

@@ -1,0 +1,275 @@
+// Checks of sentences and their signs: two sentences joined by a comma alone, stray commas, open
+// parentheses, words of talk, and what shouts.
+#include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
+#include "compiler/english/reading.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+
+namespace quoin::advice {
+
+namespace {
+
+using english::Sentence;
+using english::TokenKind;
+namespace word_class = english::word_class;
+
+// What the writer says in own words: bullets, summaries, notes.
+bool is_prose(const TextInResume& part) {
+    return part.bullet || (part.field && has(part.field->name, trade::Trait::writes));
+}
+
+// --- two sentences in one
+
+constexpr std::array<std::string_view, 9> new_subjects{"it", "this", "they", "he",   "she",
+                                                       "we", "i",    "you",  "there"};
+
+bool is_finite(const Sentence& sentence, std::size_t i) {
+    if (sentence.is(i, word_class::be | word_class::have | word_class::modal)) return true;
+    const english::VerbForms& forms = sentence.forms(i);
+    return forms.past || forms.present();
+}
+
+// `this week` begins no sentence, `this kept` does.
+bool is_past_alone(const Sentence& sentence, std::size_t i) {
+    const english::VerbForms& forms = sentence.forms(i);
+    return (forms.past && !forms.base && !forms.base_of_other && !forms.only_participle()) ||
+           sentence.is(i, word_class::be | word_class::modal);
+}
+
+bool begins_sentence(const Sentence& sentence, std::size_t i) {
+    if (!is_one_of(sentence.word(i), new_subjects) || sentence.token(i).title) return false;
+    const std::size_t verb = sentence.past_adverbs(i + 1);
+    if (sentence.word(i) == "there") return sentence.is(verb, word_class::be);
+    return sentence.word(i) == "this" ? is_past_alone(sentence, verb) : is_finite(sentence, verb);
+}
+
+// `When a pump failed, they called`: the first is no sentence by itself.
+bool depends(const Sentence& sentence, std::size_t from, std::size_t to) {
+    for (std::size_t i = from; i < to; ++i)
+        if (is_one_of(sentence.word(i), List::openings_of_clauses)) return true;
+    return false;
+}
+
+std::optional<english::Extent> second_sentence(const Sentence& sentence) {
+    std::size_t begin = 0; // of the piece between commas
+    for (std::size_t i = 1; i + 1 < sentence.size(); ++i) {
+        const english::Token& before = sentence.token(i - 1);
+        if (before.depth > 0 || before.kind == TokenKind::stop) begin = i;
+        if (before.kind != TokenKind::comma) continue;
+        const bool splices = begins_sentence(sentence, i) && i > begin + 2 &&
+                             sentence.token(i).depth == 0 && !depends(sentence, begin, i);
+        if (splices) return sentence.extent(i - 2, i + 1);
+        begin = i;
+    }
+    return std::nullopt;
+}
+
+// `Cleaned 9 tanks this kept the fish well`: no sign at all.
+std::optional<english::Extent> run_on_this(const Sentence& sentence) {
+    for (std::size_t i = 2; i + 1 < sentence.size(); ++i) {
+        if (!sentence.is_word(i, {"this", "it"}) || !is_past_alone(sentence, i + 1)) continue;
+        const bool noun = i > 2 && sentence.token(i - 1).kind == TokenKind::word &&
+                          sentence.classes(i - 1) == 0 && sentence.word(i - 1).ends_with('s');
+        if (noun && !depends(sentence, 0, i)) return sentence.extent(i - 1, i + 1);
+    }
+    return std::nullopt;
+}
+
+bool may_run_on(std::string_view lower) {
+    return std::ranges::any_of(new_subjects,
+                               [&](std::string_view one) { return has_phrase(lower, one); });
+}
+
+void run_on(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : context.bullets) {
+        if (!may_run_on(lower_case(bullet.text))) continue;
+        const auto opening = bullet.reading.opening;
+        using Opening = english::BulletReading::Opening;
+        if (opening == Opening::participle || opening == Opening::gerund) continue;
+        const Sentence sentence(bullet.text, {}, {});
+        auto two = second_sentence(sentence);
+        if (!two) two = run_on_this(sentence);
+        if (two)
+            report<messages::run_on>(findings, bullet.place(*two), in_quotes(bullet.words(*two)));
+    }
+}
+
+// --- signs
+
+// Of several of one sign; three points stand for what is left out.
+std::size_t doubled_sign(std::string_view text) {
+    for (std::size_t i = 0; i + 1 < text.size(); ++i) {
+        if (text[i] != text[i + 1] || std::string_view(",;:.").find(text[i]) == text.npos) continue;
+        const std::size_t end = std::min(text.find_first_not_of(text[i], i), text.size());
+        if (text[i] != '.' || end - i == 2) return i;
+        i = end - 1;
+    }
+    return std::string_view::npos;
+}
+
+// `eels,crabs`
+std::size_t unspaced_comma(std::string_view text) {
+    for (std::size_t i = 2; i + 2 < text.size(); ++i) {
+        if (text[i] != ',' && text[i] != ';') continue;
+        const bool letters = is_small_letter(text[i - 1]) && is_small_letter(text[i - 2]) &&
+                             is_ascii_letter(text[i + 1]) && is_small_letter(text[i + 2]);
+        if (letters) return i;
+    }
+    return std::string_view::npos;
+}
+
+// `the diagram, and, labeled`: no second comma closes what the first would open.
+std::size_t stray_comma(std::string_view lower) {
+    for (const std::string_view joint : {" and,", " or,", " but,"}) {
+        const std::size_t at = lower.find(joint);
+        if (at == lower.npos) continue;
+        const std::string_view rest = lower.substr(at + joint.size());
+        if (rest.find(',') == rest.npos && rest.find(" --") == rest.npos) return at + 1;
+    }
+    return std::string_view::npos;
+}
+
+// Of the parenthesis that is opened and not closed, or closed and not opened; `a)` counts.
+std::size_t lone_parenthesis(std::string_view text) {
+    std::vector<std::size_t> open;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (text[i] == '(') open.push_back(i);
+        if (text[i] != ')') continue;
+        const bool counts =
+            i > 0 && is_letter_or_figure(text[i - 1]) && (i == 1 || text[i - 2] == ' ');
+        const bool smiles = i > 0 && !is_letter_or_figure(text[i - 1]);
+        if (!open.empty())
+            open.pop_back();
+        else if (!counts && !smiles)
+            return i;
+    }
+    return open.empty() ? std::string_view::npos : open.back();
+}
+
+void punctuation(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        const bool address = part.in_heading || (part.field && !is_prose(part) &&
+                                                 has(part.field->name, trade::Trait::names));
+        if (address) return;
+        const std::string text = part.text.plain();
+        const auto tell = [&](std::size_t at, std::size_t length, std::string_view what) {
+            if (at == text.npos) return;
+            report<messages::odd_sign>(findings, part.text.place(at, length), what);
+        };
+        tell(doubled_sign(text), 2, fill<messages::doubled_sign>());
+        tell(unspaced_comma(text), 1, fill<messages::unspaced_sign>());
+        tell(stray_comma(lower_case(text)), 4, fill<messages::stray_comma>());
+        tell(lone_parenthesis(text), 1, fill<messages::lone_parenthesis>());
+    });
+}
+
+// --- what shouts
+
+bool is_capitals(std::string_view word) {
+    return word.size() > 1 && std::ranges::all_of(word, is_capital_letter);
+}
+
+// Three words and most of all in capitals, of more than a name's length.
+bool is_all_capitals(std::string_view text) {
+    constexpr std::size_t least = 3;
+    std::size_t loud = 0, all = 0;
+    for (const WordAt& word : words_in(text)) {
+        if (has_digit(word.word)) continue;
+        ++all;
+        if (is_capitals(word.word)) ++loud;
+    }
+    return loud >= least && 4 * loud >= 3 * all;
+}
+
+// Not in titles: in italics, in quotation marks.
+std::size_t exclaimed(const model::Text& text) {
+    std::size_t begin = 0;
+    for (const model::Span& span : text.spans) {
+        const std::size_t at = span.text.find('!');
+        const bool owned = span.marks.emphasis || span.link;
+        const std::string_view after =
+            std::string_view(span.text).substr(std::min(at, span.text.size()));
+        if (at != span.text.npos && !owned && after.find("\u201D") == after.npos) return begin + at;
+        begin += span.text.size();
+    }
+    return std::string::npos;
+}
+
+std::size_t smiley_in(std::string_view text) {
+    for (const std::string_view smiley : {":)", ":-)", ";)", ";-)", ":D", ":(", "<3", "^_^"}) {
+        const std::size_t at = text.find(smiley);
+        if (at != text.npos && (at == 0 || text[at - 1] == ' ')) return at;
+    }
+    return std::string_view::npos;
+}
+
+void loud(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!is_prose(part)) return;
+        const std::string text = part.text.plain();
+        const std::size_t sign = exclaimed(part.text), smiley = smiley_in(text);
+        if (sign != text.npos)
+            report<messages::exclaimed>(findings, part.text.place(sign, 1));
+        else if (smiley != text.npos)
+            report<messages::smiley>(findings, part.text.place(smiley, 2));
+        else if (is_all_capitals(text))
+            report<messages::all_in_capitals>(findings, part.text.place(0, text.size()));
+    });
+}
+
+// --- words of talk
+
+bool is_counted(std::string_view text, std::size_t at) { // a figure stands right before
+    return at > 1 && is_figure(text[at - 2]);
+}
+
+void slang(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!is_prose(part)) return;
+        const std::string lower = lower_case(part.text.plain());
+        bool told = false;
+        each_listed(lines_of(List::slang), [&](std::string_view phrase, std::string_view) {
+            const std::size_t at = told ? lower.npos : find_phrase(lower, phrase);
+            // Stuff envelopes, 40 tons of steel
+            if (at == lower.npos || at == 0 || is_counted(lower, at)) return;
+            told = true;
+            report<messages::slang>(findings, part.text.place(at, phrase.size()),
+                                    in_quotes(part.text.plain().substr(at, phrase.size())));
+        });
+    });
+}
+
+constexpr std::array sentence_table{
+    Check{"run-on", Weight::should, "wording",
+          "No second sentence begins in a bullet after a comma, or after no sign at all.",
+          "Two sentences joined by a comma read as haste.",
+          "common practice, as guides to usage have it", "- Wrote notes, they go to the officer",
+          "- Wrote notes that go to the officer", run_on},
+    Check{"punctuation", Weight::should, "consistency",
+          "Commas, semicolons and full stops stand once and have a space behind them, none is "
+          "left over, and parentheses are closed.",
+          "A stray sign looks like a draft.", "common practice",
+          "- Drew the diagram, and, labeled it", "- Drew the diagram and labeled it", punctuation},
+    Check{"loud", Weight::consider, "wording",
+          "No exclamation marks, no smileys, no line all in capitals; titles aside.",
+          "What is loud on paper sounds unsure.", "common practice", "- Sold 40 tickets!",
+          "- Sold 40 tickets", loud},
+    Check{"slang", Weight::should, "wording", "No words of talk and of messages: 'gonna', 'stuff'.",
+          "The page is read as a sample of how you write to customers.", "common practice",
+          "- Sold tons of stuff", "- Sold 140 tickets", slang},
+};
+
+}
+
+std::span<const Check> sentence_checks() {
+    return sentence_table;
+}
+
+}

@@ -1,0 +1,39 @@
+// What is said of sentences, their signs and their letters, as messages.hpp says the rest.
+#pragma once
+
+#include "compiler/advice/finding_row.hpp"
+#include "compiler/base/message.hpp"
+
+namespace quoin::advice::messages {
+
+// --- sentences and their signs
+
+inline constexpr FindingRow run_on{
+    "{} begins a second sentence, and no more than a comma joins it",
+    "make it a bullet of its own, or join it with 'which', 'and' or 'so that'"};
+inline constexpr FindingRow odd_sign{"{}", "read the line aloud, and put the sign where you pause"};
+inline constexpr Message doubled_sign = "a sign stands twice";
+inline constexpr Message unspaced_sign = "no space behind this sign";
+inline constexpr Message stray_comma =
+    "a comma stands behind 'and' or its like, and closes nothing";
+inline constexpr Message lone_parenthesis = "a parenthesis has lost its other half";
+inline constexpr FindingRow exclaimed{"an exclamation mark", "end without it; the fact is enough"};
+inline constexpr FindingRow smiley{"a smiley", "leave it out"};
+inline constexpr FindingRow all_in_capitals{"this line is all in capitals",
+                                            "write it as the other lines are written"};
+inline constexpr FindingRow slang{"{} is a word for talk and messages",
+                                  "write what you would say to a customer in a letter"};
+
+// --- small things
+
+inline constexpr FindingRow small_opening{"{} opens with a small letter, and {} with capitals",
+                                          "give it its capital"};
+inline constexpr FindingRow small_name{"{} is a name, and begins with a small letter",
+                                       "give it its capital"};
+inline constexpr FindingRow species_upright{"{} looks like the Latin name of a species",
+                                            "put it in italics, between slashes"};
+inline constexpr FindingRow disagreement{"{} and {} do not agree in number"};
+inline constexpr FindingRow no_apostrophe{"{} owns what follows, and has no apostrophe to say so"};
+inline constexpr Message write_instead = "write '{}'";
+
+}
