@@ -126,8 +126,9 @@ private:
         const auto verb = words_.empty() ? std::nullopt : language_.base_of(lower(0));
         const bool cares = after_care_verb().has_value() && !(verb && is_one_of(*verb, of_teams));
         for (std::size_t i = 1; i < words_.size(); ++i) {
-            if (!may_be_name(i) && !(cares && is_capital(i))) continue;
             const std::string_view rest = after(i);
+            const bool of_one = rest.starts_with(", age ") || rest.starts_with(", aged ");
+            if (!may_be_name(i) && !((cares || of_one) && is_capital(i))) continue;
             for (const std::string_view age : {", age ", ", ages ", ", aged ", " (age ", " (ages "})
                 if (rest.starts_with(age) && is_age(rest.substr(age.size()))) return extent(i, i);
             const bool alone = rest.starts_with(" (") && is_age(rest.substr(2));

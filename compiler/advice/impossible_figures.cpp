@@ -147,7 +147,8 @@ private:
         const bool of_them =
             word(i + 2) == "them" && i > 0 && tokens_[i - 1].kind == english::TokenKind::comma;
         if (word(i + 2) == "whom" || word(i + 2) == "which" || of_them) return count_before(i);
-        if (!is_count(i + 2) || !is_word(i + 3) || !word(i + 3).ends_with('s')) return std::nullopt;
+        if (!is_count(i + 2) || !is_word(i + 3)) return std::nullopt;
+        if (!word(i + 3).ends_with('s') && !word(i + 4).ends_with('s')) return std::nullopt;
         for (std::size_t k = i + 3; k < i + 6; ++k)
             if (is_one_of(word(k), List::kinds_of_things) || word(k) == "each") return std::nullopt;
         return i + 2;

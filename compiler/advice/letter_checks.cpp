@@ -112,7 +112,8 @@ void lists_of_honors(const ProofContext& context, std::vector<Finding>& findings
         const std::string text = part.text.plain();
         for (const std::string_view owner : owners) {
             const std::string slip = std::string(owner) + "s List";
-            const std::size_t at = text.find(slip);
+            const std::size_t at =
+                std::min(text.find(slip), text.find(std::string(owner) + "s list"));
             if (at == text.npos) continue;
             report<messages::no_apostrophe>(findings, part.text.place(at, owner.size() + 1),
                                             in_quotes(slip.substr(0, owner.size() + 1)))

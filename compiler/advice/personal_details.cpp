@@ -111,7 +111,8 @@ std::optional<std::string_view> labelled_detail(const Clause& clause, WhereFrom 
     const std::string_view label = clause.text.substr(0, colon);
     const std::string_view value = after(clause.text, clause.text.substr(0, colon + 1));
     const bool is_list = clause.rest.find(',') != std::string_view::npos;
-    if (from == WhereFrom::pair && !value.empty() && !is_certificate(value))
+    if ((from == WhereFrom::pair || from == WhereFrom::text) && !value.empty() &&
+        !is_certificate(value))
         if (const auto what = said_of(label, lines_of(List::told_labels))) return what;
     for (const Labelled& labelled : told_labels)
         if (label == labelled.label &&

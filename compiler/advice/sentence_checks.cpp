@@ -27,8 +27,8 @@ bool is_prose(const TextInResume& part) {
 
 // --- two sentences in one
 
-constexpr std::array<std::string_view, 9> new_subjects{"it", "this", "they", "he",   "she",
-                                                       "we", "i",    "you",  "there"};
+constexpr std::array<std::string_view, 10> new_subjects{"that", "it", "this", "they", "he",
+                                                        "she",  "we", "i",    "you",  "there"};
 
 bool is_finite(const Sentence& sentence, std::size_t i) {
     if (sentence.is(i, word_class::be | word_class::have | word_class::modal)) return true;
@@ -46,7 +46,7 @@ bool is_past_alone(const Sentence& sentence, std::size_t i) {
 bool begins_sentence(const Sentence& sentence, std::size_t i) {
     if (!is_one_of(sentence.word(i), new_subjects) || sentence.token(i).title) return false;
     const std::size_t verb = sentence.past_adverbs(i + 1);
-    if (sentence.word(i) == "there") return sentence.is(verb, word_class::be);
+    if (sentence.is_word(i, {"there", "that"})) return sentence.is(verb, word_class::be);
     return sentence.word(i) == "this" ? is_past_alone(sentence, verb) : is_finite(sentence, verb);
 }
 

@@ -14,6 +14,7 @@ inline const CheckCase sentence_cases[] = {
     {"run-on", "- Won second prize", "- Raised 40 goats, which were sold in May\n- Won second prize", ""},
     {"run-on", "- Won second prize", "- When a pump failed, they called for repair\n- Won second prize", ""},
     {"run-on", "- Won second prize", "- Cleaned 9 tanks this fall, logged 40 readings, all of it by hand\n- Won second prize", ""},
+    {"run-on", "- Won second prize", "- Sold 40 boats, that was a record\n- Won second prize", "'boats, that was'"},
     {"punctuation", "- Won second prize", "- Drew a diagram, and, labeled it\n- Won second prize", "closes nothing"},
     {"punctuation", "- Won second prize", "- Drew a diagram and, with 2 others, labeled it\n- Won second prize", ""},
     {"punctuation", "- Won second prize", "- Sorted eels,crabs and clams\n- Won second prize", "no space"},
@@ -59,6 +60,7 @@ inline const CheckCase sentence_cases[] = {
     {"tense", "- Run rescue drills", "- Compare figures with last spring\n- Run rescue drills", ""},
     {"personal-details", "section: Education", "section: Summary\n\ntext: Single mother and student of eelgrass.\n\nsection: Education", "your family"},
     {"personal-details", "section: Education", "section: Summary\n\ntext: Legally blind diver with 2 years of survey work.\n\nsection: Education", "your health"},
+    {"personal-details", "section: Education", "section: Summary\n\ntext: Nationality: Canadian.\n\nsection: Education", "your nationality"},
     {"personal-details", "section: Education", "section: Summary\n\ntext: Working diver with 2 years of survey work.\n\nsection: Education", ""},
 };
 // clang-format on
