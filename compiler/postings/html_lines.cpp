@@ -25,6 +25,7 @@ constexpr std::size_t longest_bold_heading = 60;
 struct Element {
     bool hidden = false;  // it, or what it stands in
     bool heading = false; // likewise
+    bool minor = false;
     bool item = false;
     bool bold = false;
 };
@@ -87,6 +88,7 @@ private:
         for (; attributes != nullptr && *attributes != nullptr; attributes += 2)
             if (is_hidden_by(view(attributes[0]), view(attributes[1]))) element.hidden = true;
         if (is_one_of(name, List::headings_of_html)) element.heading = true;
+        if (name == "dt" || name == "th") element.heading = element.minor = true;
         if (block)
             element.item =
                 name == "li" || name == "dd" || name == "td" || (element.item && name == "p");
@@ -108,7 +110,7 @@ private:
         if (element.hidden) return;
         const bool blank = text.find_first_not_of(" \t\r\n\f") == text.npos;
         if (!blank && text_.find_first_not_of(" \t\r\n\f") == text_.npos) {
-            line_ = {{}, element.heading, element.item, true, number()};
+            line_ = {{}, element.heading, element.minor, element.item, true, number()};
             all_bold_ = true;
         }
         if (!blank) all_bold_ = all_bold_ && element.bold;

@@ -10,8 +10,9 @@
 namespace quoin::postings {
 
 struct Line {
-    std::string text; // UTF-8, single spaces; typographic apostrophes as typed
+    std::string text; // UTF-8, single spaces, plain apostrophes and hyphens
     bool heading = false;
+    bool minor = false;       // a heading within a part: of a list's item, of a table's row
     bool item = false;        // of a list
     bool parted = false;      // white stands above it
     std::uint32_t number = 0; // in the file, from 1: where it begins
@@ -32,7 +33,8 @@ bool is_html(std::string_view text);
 // Without the bullet or number that it begins with, which makes it an item.
 bool take_bullet(std::string& plain);
 
-// No control characters, no invisible signs, each run of blanks one space.
+// No control characters, no invisible signs, each run of blanks one space, apostrophes and hyphens
+// as a keyboard has them.
 std::string plain_line(std::string_view text);
 
 }

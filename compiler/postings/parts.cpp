@@ -18,7 +18,10 @@ constexpr std::size_t longest_label = 48; // bytes before the colon of `Requirem
 constexpr std::size_t longest_lead_in = 200;
 
 std::string comparable(std::string_view text) {
-    return lower_case(straight_apostrophes(text));
+    std::string lower = lower_case(text);
+    for (const std::string_view sign : {"\u2026", "\u2013", "\u2014", "\u2022"})
+        lower = replaced(std::move(lower), sign, " ");
+    return lower;
 }
 
 bool has_any(std::string_view lower, List list) {
@@ -102,20 +105,34 @@ private:
                i + 1 < lines_.size();
     }
 
+    // A list under a heading that says nothing known: duties come first, then what is required,
+    // then what is preferred (common practice).
+    Part usual_next() const {
+        if (!last_) return {true, false, Standing::duties};
+        if (*last_ == Standing::duties) return {true, false, Standing::required};
+        return {true, false, Standing::preferred};
+    }
+
+    void open_part(std::size_t i) {
+        const Part headed = part_headed(lines_[i].text);
+        named_ = headed.known && !headed.not_read; // such a heading asks for nothing itself
+        if (!headed.known && lines_[i].minor && part_.known) return;
+        part_ = headed;
+        if (!headed.known && i + 1 < lines_.size() && lines_[i + 1].item) part_ = usual_next();
+    }
+
     void read_line(std::size_t i) {
         const Line& line = lines_[i];
         if (line.heading || leads_in(i)) {
-            part_ = part_headed(line.text);
-            if (!part_.known && i + 1 < lines_.size() && lines_[i + 1].item && !asked_)
-                part_.standing = Standing::duties; // a list before what is asked for
-            asked_ = asked_ || part_.standing == Standing::required;
+            open_part(i);
             any_part_ = any_part_ || (part_.known && !part_.not_read);
             items_ = false;
-            add(line.text, line, part_, true);
+            if (!named_) add(line.text, line, part_, true);
             return;
         }
         if (!line.item && line.parted && items_) part_ = {}; // the list is over
         items_ = items_ || line.item;
+        if (line.item && part_.known && !part_.not_read) last_ = part_.standing;
         read_text(line, part_);
     }
 
@@ -130,11 +147,11 @@ private:
                 text.remove_prefix(colon + 2);
             }
         }
-        bool goes_on = false; // what a semicolon parts is of one standing
+        bool goes_on = false; // what a semicolon parts, and a paragraph under no heading
         for (const std::string_view sentence : sentences_of(text)) {
             add(sentence, line, part, false);
             if (goes_on) inherit();
-            goes_on = sentence.ends_with(';');
+            goes_on = sentence.ends_with(';') || (!part.known && !line.item && !any_part_);
         }
     }
 
@@ -142,7 +159,8 @@ private:
     void inherit() {
         const Statement& before = statements_[statements_.size() - 2];
         Statement& last = statements_.back();
-        if (last.standing == Standing::elsewhere || before.standing == Standing::preferred)
+        if (last.standing == Standing::elsewhere ||
+            (before.standing == Standing::preferred && before.text.ends_with(';')))
             last.standing = before.standing;
     }
 
@@ -167,9 +185,10 @@ private:
     std::span<const Line> lines_;
     std::vector<Statement> statements_;
     Part part_;
-    bool items_ = false;    // of this part there were some
-    bool asked_ = false;    // there was a part of what is required
-    bool any_part_ = false; // that asks for something
+    bool items_ = false; // of this part there were some
+    bool named_ = false;
+    std::optional<Standing> last_; // of the lists that ask for something
+    bool any_part_ = false;        // that asks for something
 };
 
 bool ends_abbreviation(std::string_view before) {

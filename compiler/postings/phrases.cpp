@@ -30,7 +30,15 @@ enum class Role { outside, inside, verb };
 // Hours, weeks, pounds: a figure before one counts it. `10-key`, `70-seat` are words.
 bool counts_something(const std::string& lower) {
     const std::size_t hyphen = lower.find('-');
-    if (hyphen == lower.npos) return true;
+    if (hyphen == lower.npos) {
+        const std::size_t letters = std::min(lower.find_first_not_of("0123456789.,"), lower.size());
+        constexpr std::string_view measures[] = {"",   "h",  "hr", "hrs", "lb",  "lbs", "k", "m",
+                                                 "am", "pm", "th", "st",  "nd",  "rd",  "x", "mg",
+                                                 "ft", "in", "%",  "+",   "a.m", "p.m"};
+        return !is_figure(lower.front()) ||
+               std::ranges::find(measures, std::string_view(lower).substr(letters)) !=
+                   std::end(measures);
+    }
     constexpr std::string_view units[] = {"hour",  "hours",  "day",   "days",   "week",  "weeks",
                                           "month", "year",   "years", "minute", "pound", "pounds",
                                           "mile",  "person", "time",  "seat",   "plus"};
@@ -150,7 +158,9 @@ private:
         if (forms.present()) {
             if (sentence_.is_word(i - 1, {"to"}) && i > 0) return true;
             if (object && !english::mostly_noun(*forms.verb)) return true;
-            if (forms.third && !forms.verb->noun) return true; // gives
+            const bool subject =
+                i > 0 && roles_[i - 1] == Role::inside && english::is_person_noun(sentence_, i - 1);
+            if (forms.third && (!forms.verb->noun || subject)) return true; // gives, stands
             if (forms.third && sentence_.is_participle(i + 1) && !sentence_.ends_phrase(i + 2))
                 return true;
             if (!stands_free) return false;
@@ -182,7 +192,7 @@ private:
 
     // Of the first token after `degree in`, at which fields of study begin.
     std::size_t field_begin() const {
-        const std::string lower = lower_case(straight_apostrophes(text_));
+        const std::string lower = lower_case(text_);
         std::size_t begin = lower.npos;
         for (const std::string_view phrase : listed(lines_of(List::before_fields)))
             if (const std::size_t at = find_phrase(lower, phrase); at != lower.npos)
@@ -270,8 +280,7 @@ private:
     Phrase made(std::size_t first, std::size_t last, bool studied) const {
         Phrase phrase;
         phrase.extent = sentence_.extent(first, last);
-        phrase.words =
-            straight_apostrophes(text_.substr(phrase.extent.offset, phrase.extent.length));
+        phrase.words = std::string(text_.substr(phrase.extent.offset, phrase.extent.length));
         for (std::size_t i = first; i <= last; ++i)
             phrase.lower.push_back(sentence_.word(i));
         phrase.capitals = is_capital(sentence_.token(first)) && !opens_clause(first);

@@ -47,10 +47,15 @@ void drop_nested(std::vector<Phrase>& phrases) {
     });
 }
 
-// The employer, a person, a place: what is capitalised where nothing is asked for.
+// The employer, a person, a place: what is capitalised where nothing is asked for, or ends as the
+// names of employers do.
 bool is_name(const Phrase& phrase, const Statement& statement) {
-    return phrase.capitals && statement.standing == Standing::elsewhere &&
-           std::ranges::any_of(phrase.words, is_small_letter);
+    const bool small = std::ranges::any_of(phrase.words, is_small_letter);
+    const std::size_t last = phrase.words.rfind(' ') + 1;
+    if (is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) && small &&
+        is_one_of(phrase.lower.back(), List::ends_of_employers))
+        return true;
+    return phrase.capitals && statement.standing == Standing::elsewhere && small;
 }
 
 std::vector<Found> found_in(std::span<const Statement> statements) {

@@ -25,6 +25,14 @@ bool is_invisible(char32_t code) {
            code == U'\uFEFF' || (code >= 0x7F && code < 0xA0);
 }
 
+bool is_apostrophe(char32_t code) {
+    return code == U'\u2018' || code == U'\u2019';
+}
+
+bool is_hyphen(char32_t code) {
+    return code == U'\u2010' || code == U'\u2011';
+}
+
 // What stands before an item: signs that are bullets wherever they open a line, and those that are
 // only before a blank.
 std::size_t bullet_at(std::string_view text) {
@@ -89,7 +97,8 @@ std::vector<RawLine> raw_lines(std::string_view text) {
         ++number;
         const std::size_t indent = std::min(whole.find_first_not_of(" \t"), whole.size());
         std::string plain = plain_line(whole);
-        const bool item = take_bullet(plain);
+        const bool numbered = number_at(plain) > 0;
+        const bool item = take_bullet(plain) && !(numbered && is_surely_heading(plain));
         const bool rule = std::ranges::none_of(plain, [](char c) {
             return is_letter_or_figure(c) || static_cast<unsigned char>(c) >= 0x80;
         });
@@ -154,7 +163,7 @@ std::string plain_line(std::string_view text) {
         }
         if (blank) plain += ' ';
         blank = false;
-        plain += c.bytes;
+        plain += is_apostrophe(c.code) ? "'" : is_hyphen(c.code) ? "-" : c.bytes;
     }
     return plain;
 }
@@ -168,7 +177,7 @@ std::vector<Line> text_lines(std::string_view text) {
             lines.back().text += ' ' + raw[i].text;
             continue;
         }
-        lines.push_back({raw[i].text, false, raw[i].item, raw[i].parted, raw[i].number});
+        lines.push_back({raw[i].text, false, false, raw[i].item, raw[i].parted, raw[i].number});
     }
     for (std::size_t i = 0; i < lines.size(); ++i)
         lines[i].heading = is_heading(lines, i);

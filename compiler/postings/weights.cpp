@@ -49,7 +49,8 @@ Kind kind_of(const Phrase& phrase) {
         return Kind::language;
     if (is_one_of(words, List::credentials) || is_one_of_words(phrase, List::credential_words))
         return Kind::credential;
-    if (phrase.after_field) return Kind::field;
+    if (phrase.after_field || is_one_of(phrase.lower.back(), List::ends_of_fields))
+        return Kind::field;
     if (is_one_of(words, List::soft_skills)) return Kind::soft_skill;
     return Kind::hard_skill;
 }
