@@ -24,6 +24,7 @@ void check_file(const Evidence& evidence, ScanFaults& faults);       // file_fau
 void check_characters(const Evidence& evidence, ScanFaults& faults); // character_faults.cpp
 void check_spacing(const Evidence& evidence, ScanFaults& faults);    // spacing_faults.cpp
 void check_columns(const Evidence& evidence, ScanFaults& faults);    // column_faults.cpp
+void check_edges(const Evidence& evidence, ScanFaults& faults);      // edge_faults.cpp
 void check_looks(const Evidence& evidence, ScanFaults& faults);      // look_faults.cpp
 void check_finds(const Evidence& evidence, const Found& found,
                  ScanFaults& faults); // find_faults.cpp

@@ -120,6 +120,7 @@ ScanFaults find_faults(const Evidence& evidence, const Found& found) {
     check_characters(evidence, faults);
     check_spacing(evidence, faults);
     check_columns(evidence, faults);
+    check_edges(evidence, faults);
     check_looks(evidence, faults);
     check_finds(evidence, found, faults);
     std::ranges::stable_sort(faults, {}, &ScanFault::weight);

@@ -101,6 +101,10 @@ inline constexpr FaultRow interleaved_columns{
 inline constexpr FaultRow two_columns{"two-columns", consider, "the text stands in two columns",
                                       "Here each is read by itself; some portals read across.",
                                       "For a portal, keep a version in one column."};
+inline constexpr FaultRow dates_apart{
+    "dates-apart", consider, "{} dates stand at the right edge, apart from what they date: {}",
+    "A program that parts a page by its white space reads them as a column of their own.",
+    "For a portal, keep a version with each date right after what it dates."};
 inline constexpr FaultRow tiny_text{
     "tiny-text", must, "{} letters are smaller than {} pt",
     "Nobody can read them, and a portal that finds hidden words may turn the résumé away.",
@@ -172,6 +176,9 @@ inline constexpr Message damaged = "it is damaged: '{}' could not read it; expor
 inline constexpr Message not_verified = "the PDF cannot be verified: {}";
 inline constexpr Message word_lost =
     "{} cannot be read whole from the PDF, in the order of {}; nothing was written";
+inline constexpr Message read_loose =
+    "{} of the pieces that the theme sends to the right edge would be read apart from what they "
+    "belong to, in the order of the page: {}; for a portal, take a theme that keeps them in line";
 inline constexpr Message word_moved =
     "{} would be read out of place, in the order of {}; nothing was written";
 

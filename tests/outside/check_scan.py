@@ -222,7 +222,7 @@ CASES = [
      {"glued-words"}, {}),
     ("columns read across", lambda: columns("across"), {"interleaved-columns"}, {}),
     ("columns read in turn", lambda: columns("in turn"), {"two-columns"}, {}),
-    ("dates at the right", dates_at_the_right, set(), {}),
+    ("dates at the right", dates_at_the_right, {"dates-apart"}, {}),
     ("page header, repeated", page_header, {"contact-in-page-header"}, {}),
     ("page header, artifact", artifact_header, {"contact-in-page-header"}, {}),
     ("white text", lambda: document(HEAD + "1 g " + text_at(72, 500, "leadership teamwork python")),

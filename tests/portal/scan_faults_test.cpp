@@ -153,7 +153,7 @@ TEST_CASE("scan: dates at the right, labels at the left and lists are no columns
         labels.line(72, 200 + 14 * i, "Laboratory")
             .line(330, 200 + 14 * i, "titration and other skills");
     }
-    CHECK(checks_of(dates.reading) == Words{});
+    CHECK(checks_of(dates.reading) == Words{"dates-apart"});
     CHECK(checks_of(labels.reading) == Words{});
 }
 
@@ -190,6 +190,33 @@ TEST_CASE("scan: an unusual title is only to be considered") {
     PageBuilder page{faultless().by_place};
     page.line(72, 200, "My Tidal Journey", 15);
     CHECK(checks_of(page.reading) == Words{"unusual-titles"});
+}
+
+TEST_CASE("scan: dates at the right edge, apart from what they date") {
+    const struct {
+        const char* what;
+        double white; // pt, between a line's words and its date
+        int dates;
+        double drift; // pt, from one date's right edge to the next's
+        Words checks;
+    } cases[] = {
+        {"three at one edge", 100, 3, 0, {"dates-apart"}},
+        {"two may be chance", 100, 2, 0, {}},
+        {"right after what they date", 3, 3, 0, {}},
+        {"at no common edge", 100, 3, 20, {}},
+    };
+    for (const auto& one : cases) {
+        PageBuilder page;
+        page.line(72, 50, "Ottoline Brandt", 20)
+            .line(72, 75, "ottoline.brandt@ellerystate.example (360) 555-0142")
+            .line(72, 100, "Education")
+            .line(72, 115, "Ellery State College");
+        for (int i = 0; i < one.dates; ++i) {
+            const double top = 140 + 15 * i, date = 172 + one.white + one.drift * i;
+            page.line(72, top, "Harbour Assistant Pilot").line(date, top, "2019 – 2021");
+        }
+        CHECK_MESSAGE(checks_of(page.reading) == one.checks, one.what);
+    }
 }
 
 }
