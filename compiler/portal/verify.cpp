@@ -5,6 +5,8 @@
 #include "compiler/portal/faults.hpp"
 #include "compiler/stages/composition/line_ends.hpp"
 
+#include <fmt/ranges.h>
+
 #include <algorithm>
 #include <cstdint>
 #include <unordered_set>
@@ -143,14 +145,18 @@ void report_lost(const std::vector<ExpectedWord>& lost, const WordSet& read, std
 std::vector<ExpectedWord> expected_words(const composition::Composition& composition) {
     std::vector<ExpectedWord> words;
     for (const composition::Paragraph& paragraph : composition.paragraphs) {
-        std::string label, text;
+        std::string label, text, at_edge;
+        const std::size_t fill = paragraph.fill_run.value_or(paragraph.runs.size());
         for (std::size_t r = 0; r < paragraph.runs.size(); ++r)
-            (r < paragraph.label_runs ? label : text) += paragraph.runs[r].text;
+            (r < paragraph.label_runs ? label
+             : r > fill               ? at_edge
+                                      : text) += paragraph.runs[r].text;
         for (std::string& word : words_read(label))
             words.push_back({std::move(word), paragraph.place});
-        for (std::string& word : words_read(text))
-            if (!composition::is_separator(word)) // left out at a line's end
-                words.push_back({std::move(word), paragraph.place});
+        for (const bool edge : {false, true})
+            for (std::string& word : words_read(edge ? at_edge : text))
+                if (!composition::is_separator(word)) // left out at a line's end
+                    words.push_back({std::move(word), paragraph.place, edge});
     }
     return words;
 }
@@ -169,6 +175,47 @@ std::vector<ExpectedWord> lost_words(const std::vector<ExpectedWord>& expected,
     return lost;
 }
 
+std::vector<std::string> loose_pieces(const std::vector<ExpectedWord>& expected,
+                                      const Reading& reading) {
+    std::vector<std::string> read;
+    for (ReadPiece& piece : pieces_of(reading))
+        if (!composition::is_separator(piece.text)) read.push_back(std::move(piece.text));
+    std::vector<std::string> loose;
+    for (std::size_t i = 0; i < expected.size();) {
+        if (!expected[i].at_edge) {
+            ++i;
+            continue;
+        }
+        std::vector<std::string> piece, words;
+        if (i > 0) words.push_back(expected[i - 1].text);
+        for (; i < expected.size() && expected[i].at_edge; ++i)
+            piece.push_back(expected[i].text);
+        words.insert(words.end(), piece.begin(), piece.end());
+        if (std::ranges::search(read, words).empty())
+            loose.push_back(fmt::format("{}", fmt::join(piece, " ")));
+    }
+    return loose;
+}
+
+namespace {
+
+// What a theme sends to the right edge is whole, if it is read at all; a reader that parts the page
+// by its white space has it elsewhere, and the rest in order.
+std::vector<ExpectedWord> lost_but_at_edge(const std::vector<ExpectedWord>& expected,
+                                           const Reading& reading, const WordSet& read) {
+    std::vector<ExpectedWord> in_order, lost;
+    for (const ExpectedWord& word : expected)
+        if (!word.at_edge)
+            in_order.push_back(word);
+        else if (!read.contains(word.text))
+            lost.push_back(word);
+    for (ExpectedWord& word : lost_words(in_order, reading))
+        lost.push_back(std::move(word));
+    return lost;
+}
+
+}
+
 bool verify_pdf(const composition::Composition& composition, std::string_view pdf, Place file,
                 Diagnostics& diagnostics) {
     const auto read = read_pdf(pdf);
@@ -181,14 +228,18 @@ bool verify_pdf(const composition::Composition& composition, std::string_view pd
     const std::pair<const Reading&, std::string_view> orders[] = {{readings.by_file, "the file"},
                                                                   {readings.by_place, "the page"}};
     for (const auto& [reading, order] : orders) {
-        const std::vector<ExpectedWord> lost = lost_words(expected, reading);
-        if (lost.empty()) continue;
         WordSet words;
         for (const ReadPiece& piece : pieces_of(reading))
             words.insert(piece.text);
+        const bool by_place = &reading == &readings.by_place;
+        const std::vector<ExpectedWord> lost =
+            by_place ? lost_but_at_edge(expected, reading, words) : lost_words(expected, reading);
+        if (lost.empty()) continue;
         report_lost(lost, words, order, diagnostics);
         return false; // one order's faults are enough to act on
     }
+    if (const auto loose = loose_pieces(expected, readings.by_place); !loose.empty())
+        diagnostics.warning(file, fill<messages::read_loose>(loose.size(), list_of(loose)));
     return true;
 }
 

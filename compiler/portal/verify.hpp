@@ -13,7 +13,8 @@ namespace quoin::portal {
 
 struct ExpectedWord {
     std::string text;
-    Place place; // of the text it came from
+    Place place;          // of the text it came from
+    bool at_edge = false; // a theme's `{fill}` sends it to the right edge
 
     bool operator==(const ExpectedWord&) const = default;
 };
@@ -26,8 +27,13 @@ std::vector<ExpectedWord> expected_words(const composition::Composition& composi
 std::vector<ExpectedWord> lost_words(const std::vector<ExpectedWord>& expected,
                                      const Reading& reading);
 
+// Of what stands at the right edge, each piece that the reading has apart from the word before it.
+std::vector<std::string> loose_pieces(const std::vector<ExpectedWord>& expected,
+                                      const Reading& reading);
+
 // Reads `pdf` back in the order of the place and of the file, and reports what was lost, at its
-// place in the source; `file` is the place for a fault of the whole. False if anything was.
+// place in the source; `file` is the place for a fault of the whole. False if anything was. What a
+// theme sends to the right edge may come apart in the order of the place: a warning says so.
 bool verify_pdf(const composition::Composition& composition, std::string_view pdf, Place file,
                 Diagnostics& diagnostics);
 

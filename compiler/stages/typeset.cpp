@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <tuple>
 #include <utility>
 
 namespace quoin::stages {
@@ -43,9 +44,20 @@ struct Arranged {
     composition::Composition composition;
     std::variant<fit::Fit, fit::Overflow> fit;
 
-    bool is_comfortable() const {
+    // How much room it has, the more the better: whether it fits, whether what stands at the right
+    // edge does so in one line with what it belongs to, how tight it is.
+    auto room() const {
         const auto* fitted = std::get_if<fit::Fit>(&fit);
-        return fitted && fitted->tightness <= fit::comfortable;
+        return std::tuple(fitted != nullptr, fitted && has_fills_in_line(*fitted),
+                          fitted ? -fitted->tightness : 0.0);
+    }
+    bool is_comfortable() const { return room() >= std::tuple(true, true, -fit::comfortable); }
+
+private:
+    bool has_fills_in_line(const fit::Fit& fitted) const {
+        for (std::size_t p = 0; p < fitted.lines.size(); ++p)
+            if (composition.paragraphs[p].fill_run && fitted.lines[p].size() > 1) return false;
+        return true;
     }
 };
 
@@ -67,10 +79,12 @@ with_best_side(const model::Resume& resume, const theme::Theme& theme, const Com
     return compose_by(&best);
 }
 
-// All entries in one of the theme's ways: the roomiest that is comfortable, else the closest.
+// All entries in one of the theme's ways: the last named that is comfortable, else the one with the
+// most room, of equals the first named.
 std::optional<Arranged> in_best_way(const model::Resume& resume, const theme::Theme& theme,
                                     const std::filesystem::path& folder, fonts::Fonts& fonts,
                                     Diagnostics& diagnostics) {
+    std::optional<Arranged> best;
     for (std::size_t way = std::max<std::size_t>(theme.ways.size(), 1); way-- > 0;) {
         auto composition = with_best_side(resume, theme, [&](const composition::SidePlan* plan) {
             return compose(resume, theme, fonts, diagnostics,
@@ -79,9 +93,10 @@ std::optional<Arranged> in_best_way(const model::Resume& resume, const theme::Th
         if (!composition) return std::nullopt;
         auto fitted = fit::fit(*composition, theme, resume.settings);
         Arranged arranged{std::move(*composition), std::move(fitted)};
-        if (way == 0 || arranged.is_comfortable()) return arranged;
+        if (arranged.is_comfortable()) return arranged;
+        if (!best || arranged.room() >= best->room()) best = std::move(arranged);
     }
-    return std::nullopt;
+    return best;
 }
 
 }

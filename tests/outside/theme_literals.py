@@ -43,19 +43,22 @@ def literals(pattern):
 
 
 class ThemeLiterals:
-    """fragments: what may stand beside or between words; signs: bullets; head: the running head."""
+    """fragments: what may stand beside or between words; signs: bullets; head: the running head;
+    fills: whether text is sent to the right edge."""
 
     def __init__(self, path):
         self.fragments = set(BETWEEN_ITEMS)
         self.signs = {"•", "-"}
         self.head = None  # its fields, in order, or None
         self.columns = 1
+        self.fills = False  # whether it sends text to the right edge
         for label, value in self.inherited(pathlib.Path(path)):
             if label == "columns":
                 self.columns = {"one": 1, "two": 2}[value]
             elif label in ("bullet", "inner-bullet"):
                 self.signs.add(normalise(value.split("(")[0].strip()))
             elif "{" in value:
+                self.fills |= "{fill}" in value
                 for stretch in literals(value):
                     self.fragments.update(normalise(stretch).split())
                 if label == "running-head":

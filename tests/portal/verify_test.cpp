@@ -111,6 +111,28 @@ TEST_CASE("verify: agrees with trying every subset") {
     }
 }
 
+TEST_CASE("verify: what a theme sends to the right edge may be read apart from its line") {
+    const auto words = [] { // `+`: at the edge
+        auto all = expected("Intern Trust +2026 +– +2027 Clerk Town +2025");
+        for (ExpectedWord& word : all) {
+            word.at_edge = word.text.starts_with("+");
+            if (word.at_edge) word.text.erase(0, 1);
+        }
+        return all;
+    }();
+    const struct {
+        std::string read;
+        std::vector<std::string> loose;
+    } cases[] = {
+        {"Intern Trust 2026 – 2027 | Clerk Town 2025", {}},
+        {"Intern Trust | 2026 – 2027 | Clerk Town · 2025", {}},
+        {"Intern Trust | Clerk Town | 2026 – 2027 | 2025", {"2026 – 2027", "2025"}},
+        {"Intern Trust 2026 – 2027 | 2025 | Clerk Town", {"2025"}},
+    };
+    for (const auto& one : cases)
+        CHECK_MESSAGE(loose_pieces(words, reading_of(one.read)) == one.loose, one.read);
+}
+
 TEST_CASE("verify: the words of a composition") {
     composition::Composition composition;
     composition::Paragraph paragraph;

@@ -104,6 +104,8 @@ struct Paragraph {
     std::uint32_t list = 0;
     bool keep_with_next = false; // no page break after it: headings, and heads of entries
     std::vector<Run> runs;
+    // Of the white that a line is filled with: what comes after it stands at the right edge.
+    std::optional<std::uint32_t> fill_run;
     std::vector<BreakPoint> breaks; // in order; the paragraph's end is not among them
     std::vector<std::uint32_t>
         hyphen_glyphs;           // one a run, the hyphen's glyph, where breaks ask for it

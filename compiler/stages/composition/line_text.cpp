@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstddef>
+#include <iterator>
 #include <map>
 #include <string_view>
 #include <utility>
@@ -45,6 +47,20 @@ std::size_t separator_at_front(std::string_view text) {
     return 0;
 }
 
+// Those from piece `first` on that come before anything else.
+void drop_separators(std::vector<TextPiece>& pieces, std::ptrdiff_t first) {
+    while (first < std::ssize(pieces) &&
+           pieces[static_cast<std::size_t>(first)].kind == TextPiece::Kind::literal) {
+        std::string& text = pieces[static_cast<std::size_t>(first)].text;
+        std::size_t length = 0;
+        while (const std::size_t more = separator_at_front(std::string_view(text).substr(length)))
+            length += more;
+        text.erase(0, length);
+        if (!text.empty()) return;
+        pieces.erase(pieces.begin() + first);
+    }
+}
+
 void move_to(LineText& out, LineText&& more) {
     const auto first_link = static_cast<std::uint32_t>(out.links.size());
     for (TextPiece& piece : more.pieces) {
@@ -62,17 +78,7 @@ void drop_leading_separators(std::span<const theme::PatternPiece> pattern,
         return piece.kind == theme::PatternPiece::Kind::literal ||
                piece.kind == theme::PatternPiece::Kind::word;
     });
-    const auto first = begin - pattern.begin();
-    while (first < std::ssize(pieces) &&
-           pieces[static_cast<std::size_t>(first)].kind == TextPiece::Kind::literal) {
-        std::string& text = pieces[static_cast<std::size_t>(first)].text;
-        std::size_t length = 0;
-        while (const std::size_t more = separator_at_front(std::string_view(text).substr(length)))
-            length += more;
-        text.erase(0, length);
-        if (!text.empty()) return;
-        pieces.erase(pieces.begin() + first);
-    }
+    drop_separators(pieces, begin - pattern.begin());
 }
 
 bool is_of_dates(const theme::PatternPiece& piece) {
@@ -234,6 +240,9 @@ bool Expander::add(std::span<const theme::PatternPiece> pieces, std::optional<st
             out.pieces.push_back(plain_piece(TextPiece::Kind::icon, "\u00A0", pattern_place_));
             out.pieces.back().icon = piece.literal;
             break;
+        case theme::PatternPiece::Kind::fill:
+            out.pieces.push_back(plain_piece(TextPiece::Kind::fill, " ", pattern_place_));
+            break;
         case theme::PatternPiece::Kind::field:
         case theme::PatternPiece::Kind::label:
             any = add_field(piece, which, out) || any;
@@ -255,9 +264,29 @@ void drop_trailing_spaces(std::vector<TextPiece>& pieces) {
     }
 }
 
+// No space or separator is left beside a fill. What goes to the right edge goes there whole, even
+// where nothing stands before it.
+void set_sides_of_fill(std::vector<TextPiece>& pieces) {
+    const auto fill = std::ranges::find(pieces, TextPiece::Kind::fill, &TextPiece::kind);
+    if (fill == pieces.end()) return;
+    TextPiece white = std::move(*fill);
+    std::vector<TextPiece> right(std::make_move_iterator(fill + 1),
+                                 std::make_move_iterator(pieces.end()));
+    pieces.erase(fill, pieces.end());
+    drop_trailing_spaces(pieces);
+    drop_separators(right, 0);
+    drop_trailing_spaces(right);
+    if (!right.empty()) pieces.push_back(std::move(white));
+    for (TextPiece& piece : right) {
+        piece.keeps = true;
+        pieces.push_back(std::move(piece));
+    }
+}
+
 void Expander::add_line(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines) {
     ExpandedLine line{pattern.style, {}};
     if (!add(pattern.pieces, std::nullopt, line.text)) return;
+    set_sides_of_fill(line.text.pieces);
     drop_leading_separators(pattern.pieces, line.text.pieces);
     drop_trailing_spaces(line.text.pieces);
     lines.push_back(std::move(line));

@@ -16,7 +16,7 @@
 namespace quoin::composition {
 
 struct TextPiece {
-    enum class Kind { value, literal, page, icon }; // literal: the pattern's own words
+    enum class Kind { value, literal, page, icon, fill }; // literal: the pattern's own words
     Kind kind = Kind::value;
     std::string icon; // its name; the text is the space it is drawn over
     std::string text;

@@ -155,6 +155,7 @@ Paragraph Composer::make_paragraph(const LineText& text, theme::StyleName style_
     paragraph.place = first_place(text);
     ShapedText shaped = shaper_.shape(text, style_name, paragraph.size);
     place_runs(paragraph, shaped, text);
+    paragraph.fill_run = shaped.fill;
     paragraph.breaks = std::move(shaped.breaks);
     paragraph.hyphen_glyphs = std::move(shaped.hyphen_glyphs);
     paragraph.origins = std::move(shaped.origins);

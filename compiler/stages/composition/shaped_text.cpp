@@ -65,12 +65,23 @@ void set_word_space(Run& run, double em) {
 }
 
 // The space that an icon is drawn over is as wide as the drawing and its gap.
-void widen_for_icon(Run& run, const theme::Path& path, double gap) {
-    if (run.glyphs.empty()) return;
+double icon_space(const Run& run, const theme::Path& path, double gap) {
     const theme::IconWidth width = theme::width_of(path);
     const double side = icon_side * run.face->cap_height() / 100;
-    run.glyphs.front().advance = static_cast<std::int32_t>(
-        std::lround(side * (width.right - width.left) + gap * run.face->units_per_em()));
+    return side * (width.right - width.left) + gap * run.face->units_per_em();
+}
+
+std::vector<std::uint32_t> hyphens_of(const std::vector<Run>& runs,
+                                      const fonts::ShapingFeatures& features) {
+    std::vector<std::uint32_t> glyphs;
+    for (const Run& run : runs)
+        glyphs.push_back(quoin::fonts::shape(*run.face, "\u2011", features).front().id);
+    return glyphs;
+}
+
+void widen(Run& run, double units) {
+    if (!run.glyphs.empty())
+        run.glyphs.front().advance = static_cast<std::int32_t>(std::lround(units));
 }
 
 }
@@ -83,11 +94,12 @@ struct TextShaper::Segment {
     std::string icon;
     std::size_t begin = 0; // bytes of the paragraph's text
     std::size_t end = 0;
+    bool fill = false;
     std::optional<std::uint32_t> span = {}; // index into ShapedText::glossed
 
     bool looks_like(const Segment& other) const {
         return face == other.face && underline == other.underline && link == other.link &&
-               page == other.page && icon.empty() && other.icon.empty();
+               page == other.page && icon.empty() && other.icon.empty() && !fill && !other.fill;
     }
 };
 
@@ -245,7 +257,7 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
             report(missing);
         Segment segment{
             face,       piece.marks.underline, piece.link, piece.kind == TextPiece::Kind::page,
-            piece.icon, out.text.size(),       0};
+            piece.icon, out.text.size(),       0,          piece.kind == TextPiece::Kind::fill};
         if (out.segments.empty() || !out.segments.back().looks_like(segment))
             out.segments.push_back(segment);
         out.text += cluster;
@@ -275,9 +287,24 @@ bool TextShaper::is_english() const {
     return language_ == "en" || language_.starts_with("en-");
 }
 
+Run TextShaper::shaped_run(const Segment& part, const Segmented& parts,
+                           const theme::Style& style) const {
+    Run run;
+    run.face = part.face;
+    run.colour = style.colour;
+    run.tracking = style.tracking;
+    run.underline = part.underline;
+    run.text = parts.text.substr(part.begin, part.end - part.begin);
+    run.glyphs = quoin::fonts::shape(*part.face, run.text, features_of(style, language_));
+    if (theme_.word_space > 0) set_word_space(run, theme_.word_space);
+    if (part.fill) widen(run, theme_.fill_gap * run.face->units_per_em());
+    if (!part.icon.empty())
+        widen(run, icon_space(run, theme_.icons.at(part.icon), theme_.icon_gap));
+    return run;
+}
+
 ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, double size) {
     const theme::Style& style = theme_.style(style_name);
-    const fonts::ShapingFeatures features = features_of(style, language_);
     Segmented parts = segment(text, style);
     if (hyphenation_ && is_english() && is_running_text(style_name))
         parts.soft_hyphens = hyphenation_->points(parts.text);
@@ -288,17 +315,9 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
     std::vector<std::size_t> begins;
     for (const Segment& part : parts.segments) {
         if (!part.face) continue; // reported: nothing will be set
-        Run run;
-        run.face = part.face;
-        run.size = size;
-        run.colour = style.colour;
-        run.tracking = style.tracking;
-        run.underline = part.underline;
-        run.text = parts.text.substr(part.begin, part.end - part.begin);
-        run.glyphs = quoin::fonts::shape(*part.face, run.text, features);
-        if (theme_.word_space > 0) set_word_space(run, theme_.word_space);
-        if (!part.icon.empty()) widen_for_icon(run, theme_.icons.at(part.icon), theme_.icon_gap);
-        shaped.runs.push_back(std::move(run));
+        if (part.fill) shaped.fill = static_cast<std::uint32_t>(shaped.runs.size());
+        shaped.runs.push_back(shaped_run(part, parts, style));
+        shaped.runs.back().size = size;
         shaped.links.push_back(part.link);
         shaped.icons.push_back(part.icon);
         shaped.spans.push_back(part.span);
@@ -309,9 +328,7 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
                      style_name, is_english(),       parts.kept_bytes};
     shaped.breaks = break_points(line_ends(ends), shaped.runs, begins);
     if (std::ranges::any_of(shaped.breaks, &BreakPoint::hyphen))
-        for (const Run& run : shaped.runs)
-            shaped.hyphen_glyphs.push_back(
-                quoin::fonts::shape(*run.face, "\u2011", features).front().id);
+        shaped.hyphen_glyphs = hyphens_of(shaped.runs, features_of(style, language_));
     return shaped;
 }
 

@@ -20,6 +20,7 @@ struct ShapedText {
     std::vector<Run> runs;
     std::vector<std::optional<std::uint32_t>> links; // one a run: index into LineText::links
     std::vector<std::string> icons;                  // one a run: its name, or empty
+    std::optional<std::uint32_t> fill;               // the run of a fill's white
     std::vector<std::optional<std::uint32_t>> spans; // one a run: index into `glossed`
     std::vector<GlossedRange> glossed;
     std::vector<BreakPoint> breaks;
@@ -45,6 +46,7 @@ private:
 
     Segmented segment(const LineText& text, const theme::Style& style);
     bool is_english() const;
+    Run shaped_run(const Segment& part, const Segmented& parts, const theme::Style& style) const;
     void add_piece(const TextPiece& piece, const theme::Style& style, Segmented& out);
     void check_direction(std::string_view cluster, Place place, Segmented& out);
     void report(Missing& missing);

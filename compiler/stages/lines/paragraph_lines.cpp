@@ -309,7 +309,7 @@ void MeasuredParagraph::add_items(std::vector<Item>& items, std::size_t from, st
 std::vector<Line> MeasuredParagraph::lines(double measure) const {
     const double room = room_in(paragraph_, measure);
     std::vector<std::size_t> ends;
-    if (paragraph_.align == theme::Align::justified) ends = justified(room);
+    if (paragraph_.align == theme::Align::justified && !paragraph_.fill_run) ends = justified(room);
     const bool is_justified = !ends.empty();
     if (!is_justified) ends = ragged(room);
     std::vector<Line> lines;

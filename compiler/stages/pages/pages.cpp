@@ -174,7 +174,7 @@ private:
         if (paragraph.align == theme::Align::centre) x += spare / 2;
         if (paragraph.align == theme::Align::right) x += spare;
         if (at.is_first()) set_label(paragraph, at.paragraph_index, x, y);
-        set_text(paragraph, at.paragraph_index, line, x, y);
+        set_text(paragraph, at.paragraph_index, line, x, y, spare);
         if (at.is_first() && paragraph.rule == theme::RuleAt::above) set_rule(paragraph, y, 1);
         if (at.is_last() && paragraph.rule == theme::RuleAt::below) set_rule(paragraph, y, -1);
     }
@@ -187,11 +187,14 @@ private:
         set_text(paragraph, index, label, x - paragraph.hang * setting_.size, y);
     }
 
+    // What comes after a fill moves by `fill` to the right.
     void set_text(const composition::Paragraph& paragraph, std::uint32_t index,
-                  const lines::Line& line, double x, double y) {
+                  const lines::Line& line, double x, double y, double fill = 0) {
         const lines::Line::Position visible = visible_end(paragraph, line);
         const std::size_t before = page_->runs.size();
         for (std::uint32_t r = line.begin.run; r < runs_end(paragraph, line); ++r) {
+            if (paragraph.fill_run && r == std::max(line.begin.run, *paragraph.fill_run + 1))
+                x += fill;
             PlacedRun placed;
             placed.paragraph = index;
             placed.run = r;

@@ -84,7 +84,7 @@ std::string line_of(const composition::Composition& composition,
         const std::uint32_t element = paragraph.runs[run].element;
         std::string words;
         for (; run < paragraph.runs.size() && paragraph.runs[run].element == element; ++run)
-            words += paragraph.runs[run].text;
+            words += run == paragraph.fill_run ? " · " : paragraph.runs[run].text;
         line += in_ascii_signs(words) + address_after(composition.elements[element], words);
     }
     return line;

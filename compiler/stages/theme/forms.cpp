@@ -129,6 +129,8 @@ void read_form_line(const ThemeLine& line, const FormName& name,
     if (has_page_before_end(*pieces))
         diagnostics.error(line.place, fill<messages::page_before_end>());
     form.lines.push_back({row->style, row->further, way, *std::move(pieces), line.place});
+    if (row->style == StyleName::running_head && form.lines.back().fills())
+        diagnostics.error(line.place, fill<messages::fill_in_running_head>());
 }
 
 void check_form(const Form& form, const FormName& name, const std::vector<std::string>& ways,

@@ -13,12 +13,13 @@ struct Measures {
     double body_indent = 0;   // em, of all that stands under a section's heading
     double word_space = 0;    // em of a line's size; 0: the font's own
     double icon_gap = 0.35;   // em, from an icon to its text
+    double fill_gap = 1.5;    // em of a line's size, the least white at a `{fill}`
     bool draws_icons = false;
     bool hyphenate = false;
     bool hang_punctuation = false; // at the margins, so that the edge of the letters is even
     bool two_columns = false;      // under the heading: a main one and a narrow one at its side
     bool side_left = false;
-    double column_gap = 2;       // em, between them
+    double column_gap = 2; // em, between them
 };
 
 struct Bounds {
@@ -39,6 +40,7 @@ inline constexpr NumberSetting number_settings[] = {
     {"column-gap", &Measures::column_gap, {1, 6, "em"}},
     {"word-space", &Measures::word_space, {0.15, 0.5, "em"}},
     {"icon-gap", &Measures::icon_gap, {0, 2, "em"}},
+    {"fill-gap", &Measures::fill_gap, {0.5, 6, "em"}},
 };
 
 struct EitherSetting { // the first word or the second

@@ -36,6 +36,12 @@ inline constexpr Message no_line = "there is no line '{}' in {}: expected one of
 inline constexpr Message no_field = "there is no field '{}' here: expected one of {}{}";
 inline constexpr Message no_ways =
     "the theme names no ways: expected 'ways: NAME, NAME' among its settings";
+inline constexpr Message fill_misplaced =
+    "'{{fill}}' is misplaced: expected it once in a line, outside of groups and marks";
+inline constexpr Message fill_in_running_head =
+    "a running head has no '{{fill}}': expected its pieces side by side";
+inline constexpr Message fill_not_left =
+    "'{{fill}}' sends text to the right edge, and style '{}' is set '{}': expected 'align: left'";
 inline constexpr Message page_before_end =
     "'{{page}}' is followed by something: expected it at the end";
 inline constexpr Message printed_twice = "{} prints '{}' twice";

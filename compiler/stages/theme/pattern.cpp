@@ -17,6 +17,8 @@ namespace {
 
 namespace rules = grammar::theme;
 
+constexpr std::string_view fill_name = "fill";
+
 struct UnknownName {
     std::size_t offset = 0;
     std::string name;
@@ -26,7 +28,7 @@ struct PatternState {
     std::span<const PatternName> names;
     std::vector<std::vector<PatternPiece>> levels{1}; // the pieces of each group that is open
     model::Marks marks;
-    std::vector<UnknownName> unknown, unknown_words;
+    std::vector<UnknownName> unknown, unknown_words, misplaced_fills;
 
     void add_literal(std::string_view text) {
         auto& pieces = levels.back();
@@ -55,9 +57,20 @@ struct PatternState {
         add_named(PatternPiece::Kind::word, name);
     }
 
+    // One in a line, outside of groups and marks: what it parts is the line.
+    void add_fill(std::size_t offset) {
+        const auto& pieces = levels.back();
+        const bool again = std::ranges::find(pieces, PatternPiece::Kind::fill,
+                                             &PatternPiece::kind) != pieces.end();
+        if (levels.size() > 1 || marks != model::Marks{} || again)
+            misplaced_fills.push_back({offset, std::string(fill_name)});
+        add_named(PatternPiece::Kind::fill, {});
+    }
+
     void add_name(std::string_view name, std::size_t offset) {
         constexpr std::string_view icon = "-icon", word = "-word";
         const auto match = std::ranges::find(names, name, &PatternName::name);
+        if (match == names.end() && name == fill_name) return add_fill(offset);
         if (match == names.end() && name.ends_with(icon))
             return add_named(PatternPiece::Kind::icon, name.substr(0, name.size() - icon.size()));
         if (match == names.end() && name.ends_with(word))
@@ -161,6 +174,10 @@ std::string_view pattern_name(std::span<const PatternName> names, trade::FieldNa
 
 }
 
+bool PatternLine::fills() const {
+    return std::ranges::find(pieces, PatternPiece::Kind::fill, &PatternPiece::kind) != pieces.end();
+}
+
 std::optional<std::vector<PatternPiece>> read_pattern(const syntax::Value& value,
                                                       std::span<const PatternName> names,
                                                       Diagnostics& diagnostics) {
@@ -180,7 +197,11 @@ std::optional<std::vector<PatternPiece>> read_pattern(const syntax::Value& value
             place_in(value, word.offset, word.name.size()),
             fill<messages::no_word>(word.name, fmt::join(page_words::pattern_words, ", "),
                                     did_you_mean(word.name, page_words::pattern_words)));
-    if (!state.unknown.empty() || !state.unknown_words.empty()) return std::nullopt;
+    for (const UnknownName& name : state.misplaced_fills)
+        diagnostics.error(place_in(value, name.offset, name.name.size()),
+                          fill<messages::fill_misplaced>());
+    if (!state.unknown.empty() || !state.unknown_words.empty() || !state.misplaced_fills.empty())
+        return std::nullopt;
     return std::move(state.levels.front());
 }
 

@@ -294,4 +294,8 @@ std::string_view name_of(StyleName style) {
     return style_names[static_cast<std::size_t>(style)];
 }
 
+std::string_view name_of(Align align) {
+    return alignments[static_cast<std::size_t>(align)];
+}
+
 }

@@ -15,5 +15,6 @@ void read_style_setting(const ThemeLine& line, Style& style, Diagnostics& diagno
 
 std::optional<StyleName> read_style_name(const ThemeLine& line, Diagnostics& diagnostics);
 std::string_view name_of(StyleName style);
+std::string_view name_of(Align align);
 
 }

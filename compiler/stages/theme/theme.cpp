@@ -54,6 +54,7 @@ private:
     void read_line(const ThemeLine& line, OpenBlock& block);
     void open_block(const ThemeLine& line, OpenBlock& block);
     void check_sizes();
+    void check_fills(const Form& form);
     Form& form_of(const FormName& name) {
         return name.holds ? theme_.forms[*name.holds] : theme_.heading;
     }
@@ -266,6 +267,15 @@ void ThemeReader::check_sizes() {
     }
 }
 
+void ThemeReader::check_fills(const Form& form) {
+    for (const PatternLine& line : form.lines) {
+        const Align align = theme_.style(line.style).align;
+        if (line.fills() && (align == Align::centre || align == Align::right))
+            diagnostics_.error(line.place,
+                               fill<messages::fill_not_left>(name_of(line.style), name_of(align)));
+    }
+}
+
 void ThemeReader::check_whole() {
     const Place place{file_, 0, 0, 0};
     const std::pair<std::string_view, bool> needed[] = {
@@ -281,6 +291,9 @@ void ThemeReader::check_whole() {
         if (!given) diagnostics_.error(place, fill<messages::theme_lacks>(theme_.name, label));
     if (theme_.size.most > 0) check_sizes();
     check_icons(theme_, diagnostics_);
+    check_fills(theme_.heading);
+    for (const auto& [holds, form] : theme_.forms)
+        check_fills(form);
     if (!theme_.heading.lines.empty())
         check_form(theme_.heading, {}, theme_.ways, place, diagnostics_);
     for (const std::string_view name : trade::names_of<trade::Holds>()) {

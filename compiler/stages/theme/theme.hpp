@@ -82,9 +82,9 @@ constexpr std::size_t gap_count = 8;
 // over at the line's start is dropped; anything else is printed as it stands. `{label}` is the
 // label of a skills group; `{page}`, for running heads alone, the page's number; `{courses-word}`
 // what a page says by itself in the résumé's language; `{phone-icon}` the drawing of that name,
-// where the theme draws icons.
+// where the theme draws icons; `{fill}` the white that sends what follows it to the right edge.
 struct PatternPiece {
-    enum class Kind { literal, field, label, page, word, icon, group };
+    enum class Kind { literal, field, label, page, word, icon, fill, group };
     Kind kind = Kind::literal;
     std::string literal;             // literal; the name of a word or an icon
     trade::FieldName field{};        // field; `label` is the label of a skills group
@@ -100,6 +100,8 @@ struct PatternLine {
     std::optional<std::size_t> way; // of Theme::ways, the one that it belongs to; none: to each
     std::vector<PatternPiece> pieces;
     Place place;
+
+    bool fills() const;
 };
 
 struct Form { // how the heading or one kind of entry is arranged, bullets after the lines

@@ -112,6 +112,9 @@ std::string dump(const std::vector<quoin::theme::PatternPiece>& pieces) {
         case quoin::theme::PatternPiece::Kind::icon:
             text += "<" + piece.literal + ">";
             break;
+        case quoin::theme::PatternPiece::Kind::fill:
+            text += "<->";
+            break;
         case quoin::theme::PatternPiece::Kind::group:
             text += "[" + dump(piece.group) + "]";
             break;
@@ -143,8 +146,8 @@ TEST_CASE("the house theme is read without a fault") {
 
 TEST_CASE("every theme that comes with quoin is read without a fault") {
     const auto names = quoin::theme::theme_names(themes);
-    CHECK(names ==
-          std::vector{"dunlin"s, "oystercatcher"s, "sanderling"s, "turnstone"s, "whimbrel"s});
+    CHECK(names == std::vector{"dunlin"s, "godwit"s, "oystercatcher"s, "sanderling"s, "turnstone"s,
+                               "whimbrel"s});
     for (const std::string& name : names) {
         CAPTURE(name);
         quoin::Sources sources;
@@ -392,6 +395,7 @@ TEST_CASE("patterns") {
         {"\\[{role}\\] and\\/or", "'['{role}'] and/or'"},
         {"[ ([{role}][, {place}])]", "[' ('[{role}][', '{place}]')']"},
         {"é {dates} – x", "'é '{dates}' – x'"},
+        {"*{role}*, {place} {fill} {dates}", "b{role}', '{place}' '<->' '{dates}"},
     };
     const quoin::theme::PatternName names[] = {
         {"role", quoin::theme::PatternPiece::Kind::field, quoin::trade::FieldName::role},
@@ -428,6 +432,15 @@ TEST_CASE("patterns that are refused") {
         {"line: {text}\\", "4:14: expected a character after '\\', found the end of the line"},
         {"line: one\n  {txt}", "5:4: there is no field 'txt' here: expected one of text; did you "
                                "mean 'text'?"},
+        {"line: [{text} {fill}]",
+         "4:16: '{fill}' is misplaced: expected it once in a line, outside of groups and marks"},
+        {"line: {text} *{fill}*",
+         "4:16: '{fill}' is misplaced: expected it once in a line, outside of groups and marks"},
+        {"line: {text} {fill} a {fill}",
+         "4:24: '{fill}' is misplaced: expected it once in a line, outside of groups and marks"},
+        {"line: {text} {fill} a\n\nstyle: line\nalign: centre",
+         "4:7: '{fill}' sends text to the right edge, and style 'line' is set 'centre': expected "
+         "'align: left'"},
         {"line: {page}", "4:8: there is no field 'page' here: expected one of text"},
     };
     for (const auto& row : cases) {
@@ -465,6 +478,10 @@ TEST_CASE("a form gives every field one place of its own") {
                       "{name}{pronouns}{headline}{address}{phone}{email}{link}\n"
                       "running-head: {page} {name}") ==
           "5:15: '{page}' is followed by something: expected it at the end");
+    CHECK(first_fault("form: heading\nname: "
+                      "{name}{pronouns}{headline}{address}{phone}{email}{link}\n"
+                      "running-head: {name} {fill} {page}") ==
+          "5:15: a running head has no '{fill}': expected its pieces side by side");
 }
 
 // Web Content Accessibility Guidelines 2.1, section 1.4.3, and "relative luminance": the ratios on
