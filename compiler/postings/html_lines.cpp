@@ -84,6 +84,7 @@ private:
         Element element = top() ? *top() : Element{};
         const bool block = is_one_of(name, List::blocks_of_html);
         if (block) close_line();
+        if (name == "td") part_cells();
         if (is_one_of(name, List::unseen_of_html)) element.hidden = true;
         for (; attributes != nullptr && *attributes != nullptr; attributes += 2)
             if (is_hidden_by(view(attributes[0]), view(attributes[1]))) element.hidden = true;
@@ -91,7 +92,7 @@ private:
         if (name == "dt" || name == "th") element.heading = element.minor = true;
         if (block)
             element.item =
-                name == "li" || name == "dd" || name == "td" || (element.item && name == "p");
+                name == "li" || name == "dd" || name == "tr" || (element.item && name == "p");
         element.bold = element.bold || name == "b" || name == "strong";
         elements_.push_back(element);
         names_.emplace_back(name);
@@ -115,6 +116,11 @@ private:
         }
         if (!blank) all_bold_ = all_bold_ && element.bold;
         text_ += text;
+    }
+
+    // The cells of a row say one thing: `Spanish - a plus`.
+    void part_cells() {
+        if (text_.find_first_not_of(" \t\r\n\f") != text_.npos) text_ += " - ";
     }
 
     void close_line() {

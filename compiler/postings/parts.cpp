@@ -54,6 +54,8 @@ struct Part { // what a heading opens
 
 Part part_headed(std::string_view heading) {
     const std::string lower = comparable(heading);
+    if (said_of(trimmed(lower, " :"), lines_of(List::heading_of_nothing_asked)))
+        return {true, true, Standing::elsewhere};
     if (has_any(lower, List::heading_not_read)) return {true, true, Standing::elsewhere};
     if (has_any(lower, List::heading_preferred)) return {true, false, Standing::preferred};
     if (has_any(lower, List::heading_surely_required)) return {true, false, Standing::required};
@@ -136,15 +138,16 @@ private:
         read_text(line, part_);
     }
 
-    // `Requirements: …` says what its own line is.
+    // `Requirements: …` says what its own line is, and so does `How to apply. …`.
     void read_text(const Line& line, Part part) {
         std::string_view text = line.text;
-        const std::size_t colon = text.find(": ");
-        if (colon != text.npos && colon <= longest_label) {
-            const Part labelled = part_headed(text.substr(0, colon));
-            if (labelled.known && !part.not_read) {
+        const std::size_t end = text.find_first_of(":.");
+        if (end != text.npos && end <= longest_label && text.substr(end + 1).starts_with(' ')) {
+            const Part labelled = part_headed(text.substr(0, end));
+            const bool label = text[end] == ':' || labelled.not_read;
+            if (labelled.known && label && !part.not_read) {
                 part = labelled;
-                text.remove_prefix(colon + 2);
+                text.remove_prefix(end + 2);
             }
         }
         bool goes_on = false; // what a semicolon parts, and a paragraph under no heading

@@ -120,6 +120,9 @@ private:
         if (!is_wordy(i) || is_contraction(sentence_.word(i)) || is_address(sentence_.word(i)) ||
             said_of(sentence_.word(i), lines_of(List::breaking_words)))
             return true;
+        const bool dated =
+            sentence_.is_word(i, {"march", "may"}) && i > 0 && is_capital(sentence_.token(i));
+        if (dated) return true;
         if (sentence_.is(i, grammar) || is_time_name(sentence_.word(i))) return true;
         if (!sentence_.is_figure(i)) return false;
         const bool named = i > 0 && is_wordy(i - 1) && is_all_capitals(sentence_.token(i - 1));
@@ -166,7 +169,8 @@ private:
             if (!stands_free) return false;
             if (object || sentence_.is(i + 1, wc::preposition | wc::particle))
                 return !forms.third || object;
-            return forms.base && !english::mostly_noun(*forms.verb) &&
+            const bool may_open = forms.base || opens_clause(i);
+            return may_open && !english::mostly_noun(*forms.verb) &&
                    !english::is_noun_compound(sentence_, i);
         }
         // a past or a participle that something follows which is no noun

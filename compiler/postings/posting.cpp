@@ -8,6 +8,7 @@
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/phrases.hpp"
 #include "compiler/postings/weights.hpp"
+#include "compiler/trade/spoken_languages.hpp"
 
 #include <algorithm>
 #include <array>
@@ -55,7 +56,9 @@ bool is_name(const Phrase& phrase, const Statement& statement) {
     if (is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) && small &&
         is_one_of(phrase.lower.back(), List::ends_of_employers))
         return true;
-    return phrase.capitals && statement.standing == Standing::elsewhere && small;
+    const bool asked = statement.standing <= Standing::preferred || statement.item;
+    const bool language = trade::is_spoken_language(phrase.lower.back());
+    return phrase.capitals && !asked && small && !language;
 }
 
 std::vector<Found> found_in(std::span<const Statement> statements) {
@@ -208,6 +211,21 @@ Posting read_posting(std::span<const Line> lines, std::uint32_t file,
     }
     join_acronyms(posting.terms, acronyms);
     return posting;
+}
+
+void add_context(Posting& posting, const Posting& context) {
+    constexpr double share = 0.4; // of what it would weigh in the posting
+    for (const Term& term : context.terms) {
+        const auto known = std::ranges::find(posting.terms, term.stems, &Term::stems);
+        if (known != posting.terms.end()) {
+            known->times += term.times;
+            continue;
+        }
+        posting.terms.push_back(term);
+        posting.terms.back().standing = Standing::elsewhere;
+        posting.terms.back().weight *= share;
+    }
+    std::ranges::stable_sort(posting.terms, std::ranges::greater{}, &Term::weight);
 }
 
 }

@@ -47,6 +47,10 @@ struct Posting {
 Posting read_posting(std::span<const Line> lines, std::uint32_t file,
                      const english::WordList& words);
 
+// What else the employer or its trade says (about us, an association's page): new terms stand
+// elsewhere and weigh less, known ones are said more often.
+void add_context(Posting& posting, const Posting& context);
+
 // Of a word in any letters, as terms have them: the stem of its small letters without a possessive.
 // Words that Snowball would merge though they mean different things keep their own.
 std::string stem_of(std::string_view word);

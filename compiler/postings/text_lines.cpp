@@ -47,15 +47,23 @@ std::size_t bullet_at(std::string_view text) {
     return text.size() > first.length && text[first.length] == ' ' ? first.length : 0;
 }
 
-// `1.`, `2)`, `a)` and a blank.
+// `1.`, `2)`, `3.1`, `(a)` or `b)`, and a blank.
 std::size_t number_at(std::string_view text) {
-    std::size_t end = 0;
-    while (end < text.size() && end < 2 && is_figure(text[end]))
+    const std::size_t begin = text.starts_with('(') ? 1 : 0;
+    std::size_t end = begin;
+    while (end < text.size() && (is_figure(text[end]) || text[end] == '.') && end < begin + 5)
         ++end;
-    if (end == 0 && !text.empty() && is_small_letter(text[0])) end = 1;
-    if (end == 0 || end + 1 >= text.size() || text[end + 1] != ' ') return 0;
-    const bool letter = !is_figure(text[0]);
-    return text[end] == ')' || (text[end] == '.' && !letter) ? end + 1 : 0;
+    const bool figures = end > begin && is_figure(text[begin]);
+    const bool dotted = figures && text.substr(begin, end - begin).find('.') != text.npos;
+    if (!figures) {
+        if (begin >= text.size() || !is_small_letter(text[begin])) return 0;
+        end = begin + 1;
+    }
+    if (end < text.size() && text[end] == ')')
+        ++end;
+    else if (!dotted || begin > 0)
+        return 0;
+    return end < text.size() && text[end] == ' ' ? end : 0;
 }
 
 int words_of(std::string_view text) {
@@ -81,6 +89,7 @@ bool is_surely_heading(std::string_view text) {
 struct RawLine {
     std::string text;
     bool item = false;
+    std::string sign; // its bullet
     bool parted = false;
     std::size_t indent = 0;
     std::uint32_t number = 0;
@@ -97,7 +106,9 @@ std::vector<RawLine> raw_lines(std::string_view text) {
         ++number;
         const std::size_t indent = std::min(whole.find_first_not_of(" \t"), whole.size());
         std::string plain = plain_line(whole);
+        const std::size_t bullet = std::max(bullet_at(plain), number_at(plain));
         const bool numbered = number_at(plain) > 0;
+        std::string sign = numbered ? "1" : plain.substr(0, bullet);
         const bool item = take_bullet(plain) && !(numbered && is_surely_heading(plain));
         const bool rule = std::ranges::none_of(plain, [](char c) {
             return is_letter_or_figure(c) || static_cast<unsigned char>(c) >= 0x80;
@@ -106,7 +117,7 @@ std::vector<RawLine> raw_lines(std::string_view text) {
             parted = true;
             continue;
         }
-        lines.push_back({std::move(plain), item, parted, indent, number});
+        lines.push_back({std::move(plain), item, std::move(sign), parted, indent, number});
         parted = false;
     }
     return lines;
@@ -129,18 +140,20 @@ bool goes_on(const RawLine& above, const RawLine& line, std::size_t column) {
     return column <= 120 && above.text.size() + word + 12 > column && words_of(above.text) > 5;
 }
 
-// Short, no sentence, and what stands below is a list or another block.
+// Short and no sentence, with white above and something below.
 bool is_heading(const std::vector<Line>& lines, std::size_t i) {
-    const Line& line = lines[i];
-    if (line.item) return false;
-    if (is_surely_heading(line.text)) return true;
-    if (line.text.size() > longest_heading || words_of(line.text) > most_heading_words)
-        return false;
-    const std::string_view text = line.text;
-    if (text.ends_with('.') || text.ends_with(',') || text.ends_with(';') ||
-        text.find(": ") != text.npos)
-        return false;
-    return line.parted && i + 1 < lines.size() && (lines[i + 1].item || !lines[i + 1].parted);
+    const std::string_view text = lines[i].text;
+    if (is_surely_heading(text)) return true;
+    if (text.size() > longest_heading || words_of(text) > most_heading_words) return false;
+    const bool sentence = text.ends_with('.') || text.ends_with(',') || text.ends_with(';') ||
+                          text.find(": ") != text.npos;
+    return lines[i].parted && !sentence && i + 1 < lines.size();
+}
+
+// A heading with a sign before it: another sign than that of the items below, and white above.
+bool has_own_sign(const std::vector<RawLine>& raw, std::size_t i) {
+    return raw[i].parted && i + 1 < raw.size() && (raw[i + 1].parted || raw[i + 1].item) &&
+           raw[i + 1].sign != raw[i].sign && !(i > 0 && raw[i - 1].sign == raw[i].sign);
 }
 
 }
@@ -177,10 +190,11 @@ std::vector<Line> text_lines(std::string_view text) {
             lines.back().text += ' ' + raw[i].text;
             continue;
         }
-        lines.push_back({raw[i].text, false, false, raw[i].item, raw[i].parted, raw[i].number});
+        const bool item = raw[i].item && !has_own_sign(raw, i);
+        lines.push_back({raw[i].text, false, false, item, raw[i].parted, raw[i].number});
     }
     for (std::size_t i = 0; i < lines.size(); ++i)
-        lines[i].heading = is_heading(lines, i);
+        lines[i].heading = !lines[i].item && is_heading(lines, i);
     return lines;
 }
 
