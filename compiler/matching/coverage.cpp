@@ -1,0 +1,69 @@
+#include "compiler/matching/coverage.hpp"
+
+#include "compiler/matching/term_search.hpp"
+
+#include <algorithm>
+#include <array>
+#include <tuple>
+
+namespace quoin::matching {
+
+namespace {
+
+Verdict verdict_of(const std::vector<Showing>& showings) {
+    if (showings.empty()) return Verdict::missing;
+    const auto in_work = [](const Showing& s) { return is_found(s.how) && s.where != Where::list; };
+    if (std::ranges::any_of(showings, in_work)) return Verdict::shown;
+    const auto found = [](const Showing& s) { return is_found(s.how); };
+    return std::ranges::any_of(showings, found) ? Verdict::list_only : Verdict::not_found;
+}
+
+void add_to(Share& share, const TermCoverage& covered) {
+    share.weight += covered.term->weight;
+    share.shown += covered.term->weight * credit(covered.verdict);
+    ++share.terms;
+    if (covered.verdict == Verdict::missing) ++share.missing;
+}
+
+// A list of a language or a credential is where it belongs.
+bool is_at_home_in_list(const postings::Term& term) {
+    return term.kind == postings::Kind::language || term.kind == postings::Kind::credential;
+}
+
+}
+
+std::string_view name_of(Nearness nearness) {
+    constexpr std::array<std::string_view, 5> names{"the same words", "another form",
+                                                    "the other form of an acronym",
+                                                    "another spelling", "a near form"};
+    return names[static_cast<std::size_t>(nearness)];
+}
+
+std::string_view name_of(Verdict verdict) {
+    constexpr std::array<std::string_view, 4> names{"shown", "only in a list", "spelled otherwise",
+                                                    "missing"};
+    return names[static_cast<std::size_t>(verdict)];
+}
+
+Coverage cover(const model::Resume& resume, const postings::Posting& posting,
+               const english::WordList& words) {
+    const std::vector<TextOfResume> texts = texts_of(resume);
+    const TermSearch search(resume, texts, words);
+    Coverage coverage;
+    for (const postings::Term& term : posting.terms) {
+        if (term.weight < least_weight || coverage.terms.size() == most_terms) break;
+        TermCoverage covered{&term, search.showings(term), {}};
+        std::ranges::stable_sort(covered.showings, {}, &Showing::how);
+        covered.verdict = verdict_of(covered.showings);
+        if (covered.verdict == Verdict::list_only && is_at_home_in_list(term))
+            covered.verdict = Verdict::shown;
+        Share& share = term.standing == postings::Standing::required    ? coverage.required
+                       : term.standing == postings::Standing::preferred ? coverage.preferred
+                                                                        : coverage.rest;
+        add_to(share, covered);
+        coverage.terms.push_back(std::move(covered));
+    }
+    return coverage;
+}
+
+}

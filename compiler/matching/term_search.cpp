@@ -1,0 +1,188 @@
+#include "compiler/matching/term_search.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/english/slips.hpp"
+#include "compiler/english/verb_table.hpp"
+#include "compiler/postings/acronyms.hpp"
+
+#include <algorithm>
+#include <iterator>
+
+namespace quoin::matching {
+
+namespace {
+
+using Words = std::vector<std::string>;
+
+constexpr std::size_t words_between = 2; // that the words of a term may have among them
+constexpr std::size_t shortest_slip = 6; // letters of a word in which a slip is seen
+constexpr int dearest_slip = 6;          // by english/slips.hpp: one of them
+
+Words lower_words(std::string_view text) {
+    Words lower;
+    for (WordOfText& word : words_of(text))
+        lower.push_back(std::move(word.lower));
+    return lower;
+}
+
+Words stems_of(const Words& lower) {
+    Words stems;
+    std::ranges::transform(lower, std::back_inserter(stems),
+                           [](const std::string& word) { return postings::stem_of(word); });
+    return stems;
+}
+
+std::string run_together(auto first, auto last) {
+    std::string text;
+    for (; first != last; ++first)
+        for (const char c : *first)
+            if (is_letter_or_figure(c) || static_cast<unsigned char>(c) >= 0x80 || c == '+' ||
+                c == '#')
+                text += c;
+    return text;
+}
+
+// American spelling of what British and Canadian writers spell otherwise: colour, organise, centre,
+// labelled, defence.
+std::string american(std::string word) {
+    const auto turn = [&](std::string_view from, std::string_view to) {
+        const std::size_t at = word.rfind(from);
+        if (at != word.npos && at >= 2) word.replace(at, from.size(), to);
+    };
+    turn("our", "or");
+    turn("isation", "ization");
+    turn("ise", "ize");
+    turn("ising", "izing");
+    turn("yse", "yze");
+    turn("lled", "led");
+    turn("lling", "ling");
+    turn("ence", "ense");
+    if (word.ends_with("tre")) word.replace(word.size() - 2, 2, "er");
+    if (word.ends_with("ogue")) word.resize(word.size() - 2);
+    return word;
+}
+
+// The verb that a noun is of, by WordNet: inspection has inspect.
+Words near_forms(const Words& lower) {
+    Words near;
+    bool any = false;
+    for (const std::string& word : lower) {
+        const auto verb = said_of(word, english::verbs_of_nouns());
+        any = any || verb;
+        near.push_back(verb ? std::string(verb->substr(0, verb->find(' '))) : word);
+    }
+    return any ? near : Words{};
+}
+
+}
+
+TermSearch::TermSearch(const model::Resume& resume, const std::vector<TextOfResume>& texts,
+                       const english::WordList& words)
+    : texts_(texts), words_(words) {
+    const auto both_ways = [&](std::string_view one, std::string_view other) {
+        const Words first = lower_words(one), second = lower_words(other);
+        if (first.empty() || second.empty()) return;
+        other_forms_[stems_of(first)].push_back(second);
+        other_forms_[stems_of(second)].push_back(first);
+    };
+    for (const TextOfResume& text : texts)
+        for (const postings::Acronym& acronym : postings::acronyms_in(text.plain))
+            both_ways(acronym.short_form, acronym.long_form);
+    for (const model::Gloss& gloss : resume.settings.glosses)
+        if (!gloss.expansion.empty()) both_ways(gloss.words, gloss.expansion);
+}
+
+std::vector<TermSearch::Form> TermSearch::forms_of(const postings::Term& term) const {
+    std::vector<Form> forms;
+    const auto add = [&](Words lower, Nearness best) {
+        Words stems = stems_of(lower);
+        if (!lower.empty()) forms.push_back({std::move(lower), std::move(stems), best});
+    };
+    Words own = lower_words(term.words);
+    if (const auto found = other_forms_.find(stems_of(own)); found != other_forms_.end())
+        for (const Words& other : found->second)
+            add(other, Nearness::acronym);
+    add(lower_words(term.other_form), Nearness::acronym);
+    add(near_forms(own), Nearness::near);
+    forms.insert(forms.begin(), {own, stems_of(own), Nearness::exact});
+    return forms;
+}
+
+// The first place where all stems stand within a window.
+std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
+                                                  const Form& form) const {
+    const std::size_t size = form.stems.size(), all = text.words.size();
+    for (std::size_t first = 0; first < all; ++first) {
+        if (!is_one_of(text.words[first].stem, form.stems)) continue;
+        const std::size_t window = size == 1 ? 1 : size + words_between;
+        std::size_t last = first, left = size;
+        Words missing = form.stems;
+        for (std::size_t i = first; i < std::min(all, first + window) && left > 0; ++i) {
+            const auto found = std::ranges::find(missing, text.words[i].stem);
+            if (found == missing.end()) continue;
+            missing.erase(found);
+            last = i;
+            --left;
+        }
+        if (left > 0) continue;
+        bool same = last - first + 1 == size;
+        for (std::size_t i = 0; same && i < size; ++i)
+            same = text.words[first + i].lower == form.lower[i];
+        const Nearness how = same ? Nearness::exact : Nearness::form;
+        return Found{first, last, std::max(how, form.best)};
+    }
+    return std::nullopt;
+}
+
+bool TermSearch::is_spelled_otherwise(const std::string& typed, const std::string& meant) const {
+    if (typed == meant) return true;
+    if (american(typed) == american(meant)) return true;
+    return meant.size() >= shortest_slip && words_.class_of(typed) == english::WordList::is_none &&
+           english::slip_cost(typed, meant, dearest_slip) <= dearest_slip;
+}
+
+// Run together or apart otherwise than the posting has it, or its words spelled otherwise.
+std::optional<TermSearch::Found> TermSearch::find_spelled(const TextOfResume& text,
+                                                          const Form& form) const {
+    const std::string meant = run_together(form.lower.begin(), form.lower.end());
+    if (meant.size() < 3) return std::nullopt;
+    for (std::size_t first = 0; first < text.words.size(); ++first) {
+        std::string typed;
+        for (std::size_t last = first;
+             last < std::min(text.words.size(), first + form.lower.size() + 1); ++last) {
+            const Words one{text.words[last].lower};
+            typed += run_together(one.begin(), one.end());
+            if (typed.size() > meant.size() + 2) break;
+            if (typed == meant ||
+                (last - first + 1 == form.lower.size() && is_spelled_otherwise(typed, meant)))
+                return Found{first, last, Nearness::spelling};
+        }
+    }
+    return std::nullopt;
+}
+
+Showing TermSearch::showing(const TextOfResume& text, const Found& found) const {
+    const WordOfText& first = text.words[found.first];
+    const WordOfText& last = text.words[found.last];
+    const std::size_t length = last.offset + last.length - first.offset;
+    return {text.spot, text.where, found.how, text.text->place(first.offset, length),
+            text.plain.substr(first.offset, length)};
+}
+
+std::vector<Showing> TermSearch::showings(const postings::Term& term) const {
+    const std::vector<Form> forms = forms_of(term);
+    std::vector<Showing> showings;
+    for (const TextOfResume& text : texts_) {
+        std::optional<Found> best;
+        for (const Form& form : forms)
+            if (const auto found = find(text, form); found && (!best || found->how < best->how))
+                best = found;
+        if (!best || best->how == Nearness::near)
+            if (const auto found = find_spelled(text, forms.front())) best = found;
+        if (best) showings.push_back(showing(text, *best));
+    }
+    return showings;
+}
+
+}

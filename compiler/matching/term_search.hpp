@@ -1,0 +1,43 @@
+// A term in the texts of a résumé, by stems, acronyms, spellings and near forms.
+#pragma once
+
+#include "compiler/matching/coverage.hpp"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace quoin::matching {
+
+class TermSearch {
+public:
+    // All of these must outlive the search.
+    TermSearch(const model::Resume& resume, const std::vector<TextOfResume>& texts,
+               const english::WordList& words);
+
+    // At most one in a text.
+    std::vector<Showing> showings(const postings::Term& term) const;
+
+private:
+    struct Form { // one way to say the term
+        std::vector<std::string> lower, stems;
+        Nearness best{}; // how near it can be
+    };
+    struct Found {
+        std::size_t first = 0, last = 0; // words of the text
+        Nearness how{};
+    };
+
+    std::vector<Form> forms_of(const postings::Term& term) const;
+    std::optional<Found> find(const TextOfResume& text, const Form& form) const;
+    std::optional<Found> find_spelled(const TextOfResume& text, const Form& form) const;
+    bool is_spelled_otherwise(const std::string& typed, const std::string& meant) const;
+    Showing showing(const TextOfResume& text, const Found& found) const;
+
+    const std::vector<TextOfResume>& texts_;
+    const english::WordList& words_;
+    std::map<std::vector<std::string>, std::vector<std::vector<std::string>>> other_forms_;
+};
+
+}

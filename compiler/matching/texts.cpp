@@ -1,0 +1,85 @@
+#include "compiler/matching/texts.hpp"
+
+#include "compiler/english/sentence.hpp"
+#include "compiler/postings/posting.hpp"
+#include "compiler/trade/vocabulary.hpp"
+
+#include <array>
+#include <utility>
+
+namespace quoin::matching {
+
+namespace {
+
+class TextReader {
+public:
+    std::vector<TextOfResume> read(const model::Resume& resume) {
+        for (const model::Field& field : resume.heading)
+            if (field.name == trade::FieldName::headline) add_field({}, field);
+        for (std::size_t s = 0; s < resume.sections.size(); ++s) {
+            const model::Section& section = resume.sections[s];
+            for (std::size_t e = 0; e < section.entries.size(); ++e)
+                add_position(section, {s, e}, section.entries[e]);
+        }
+        return std::move(texts_);
+    }
+
+private:
+    void add_position(const model::Section& section, const Spot& spot, const model::Entry& entry) {
+        for (std::size_t f = 0; f < entry.fields.size(); ++f) {
+            Spot at = spot;
+            at.field = f;
+            add_field(at, entry.fields[f]);
+        }
+        for (std::size_t b = 0; b < entry.bullets.size(); ++b) {
+            Spot at = spot;
+            at.bullet = b;
+            add(at, Where::bullet, entry.bullets[b].text);
+        }
+        for (std::size_t p = 0; p < entry.further.size(); ++p)
+            add_position(section, {spot.section, spot.entry, p}, entry.further[p]);
+    }
+
+    void add_field(Spot spot, const model::Field& field) {
+        if (const auto* text = std::get_if<model::Text>(&field.value)) {
+            const bool prose = field.name == trade::FieldName::text;
+            add(spot, prose ? Where::prose : Where::head, *text);
+        }
+        if (!field.label.empty()) add(spot, Where::list, field.label);
+        if (const auto* items = std::get_if<std::vector<model::Text>>(&field.value))
+            for (spot.item = 0; spot.item < items->size(); ++spot.item)
+                add(spot, Where::list, (*items)[spot.item]);
+    }
+
+    void add(const Spot& spot, Where where, const model::Text& text) {
+        TextOfResume one{spot, where, &text, text.plain(), {}};
+        one.words = words_of(one.plain);
+        if (!one.words.empty()) texts_.push_back(std::move(one));
+    }
+
+    std::vector<TextOfResume> texts_;
+};
+
+}
+
+std::string_view name_of(Where where) {
+    constexpr std::array<std::string_view, 4> names{"bullet", "entry", "list", "summary"};
+    return names[static_cast<std::size_t>(where)];
+}
+
+std::vector<WordOfText> words_of(std::string_view plain) {
+    std::vector<WordOfText> words;
+    for (const english::Token& token : english::read_tokens(plain, {})) {
+        if (token.kind != english::TokenKind::word && token.kind != english::TokenKind::figure)
+            continue;
+        words.push_back({token.lower, postings::stem_of(token.lower), token.extent.offset,
+                         token.extent.length});
+    }
+    return words;
+}
+
+std::vector<TextOfResume> texts_of(const model::Resume& resume) {
+    return TextReader().read(resume);
+}
+
+}

@@ -1,0 +1,129 @@
+// Where a résumé shows a posting's terms, and the order that serves it.
+#include "compiler/matching/coverage.hpp"
+#include "compiler/matching/rank.hpp"
+#include "tests/fixtures/read_resume.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <string>
+#include <vector>
+
+using namespace quoin::matching;
+using quoin::postings::Posting;
+using quoin::postings::Term;
+
+namespace {
+
+const char* const page = "name: Ana Reyes\n"
+                         "email: ana@example.org\n"
+                         "abbreviations: EHR (electronic health record)\n\n"
+                         "section: Experience\n"
+                         "role: Aide\n"
+                         "employer: Harbor Clinic\n"
+                         "dates: Jan 2025 - May 2025\n"
+                         "- Grafted 40 seedlings in the greenhouse\n"
+                         "- Charted intake in the EHR for 12 residents\n"
+                         "- Transferred 14 residents with a gait belt\n"
+                         "- Labelled water samples and organised the data base\n"
+                         "- Inspected hulls, then wrote up each\n"
+                         "section: Skills\n"
+                         "Tools: GIS (geographic information systems); Pyhton; vital signs\n"
+                         "section: Languages\n"
+                         "Spoken: Spanish (fluent)\n";
+
+struct Covered {
+    Verdict verdict{};
+    std::vector<Showing> showings;
+};
+
+Covered covered(const std::string& words, const std::string& other = {},
+                quoin::postings::Kind kind = {}) {
+    const auto reading = quoin::fixtures::read_resume(page);
+    REQUIRE(reading.resume);
+    const quoin::model::Resume& resume = *reading.resume;
+    static const quoin::english::WordList list(std::string(QUOIN_DATA_FOLDER) +
+                                               "/dictionaries/en_US.words");
+    Posting posting;
+    Term term;
+    term.words = words;
+    term.other_form = other;
+    term.kind = kind;
+    term.weight = 1;
+    posting.terms.push_back(term);
+    const Coverage coverage = cover(resume, posting, list);
+    return {coverage.terms.at(0).verdict, coverage.terms.at(0).showings};
+}
+
+}
+
+TEST_CASE("matching: how near a term is shown") {
+    struct Row {
+        const char* term;
+        const char* other;
+        Verdict verdict;
+        Nearness how;
+        std::uint32_t line;
+    };
+    const Row rows[] = {
+        {"gait belt", "", Verdict::shown, Nearness::exact, 11},
+        {"grafting", "", Verdict::shown, Nearness::form, 9},
+        {"transfer residents", "", Verdict::shown, Nearness::form, 11},
+        {"electronic health record", "", Verdict::shown, Nearness::acronym, 10},
+        {"electronic medical record", "EHR", Verdict::shown, Nearness::acronym, 10},
+        {"vital signs", "", Verdict::list_only, Nearness::exact, 15},
+        {"geographic information systems", "", Verdict::list_only, Nearness::exact, 15},
+        {"database", "", Verdict::not_found, Nearness::spelling, 12},
+        {"Python", "", Verdict::not_found, Nearness::spelling, 15},
+    };
+    for (const Row& row : rows) {
+        CAPTURE(row.term);
+        const Covered found = covered(row.term, row.other);
+        CHECK(found.verdict == row.verdict);
+        REQUIRE(!found.showings.empty());
+        CHECK(found.showings[0].how == row.how);
+        CHECK(found.showings[0].place.line == row.line);
+    }
+}
+
+TEST_CASE("matching: what is not there is missing") {
+    for (const char* term : {"Java", "C++", "signs of life in water", "universe", "G"}) {
+        CAPTURE(term);
+        CHECK(covered(term).verdict == Verdict::missing);
+    }
+}
+
+TEST_CASE("matching: a language in a list is where it belongs") {
+    CHECK(covered("Spanish", "", quoin::postings::Kind::language).verdict == Verdict::shown);
+    CHECK(covered("Spanish").verdict == Verdict::list_only);
+}
+
+// Robertson and Zaragoza's formula; the value is a worked one: idf .248, twice in a document of
+// eight words where the mean is 8.6.
+TEST_CASE("matching: BM25's value") {
+    CHECK(std::abs(Bm25{}.score(0.248, 2, 8, 8.6) - 0.362) < 0.0005);
+    CHECK(inverse_frequency(1, 10) > inverse_frequency(5, 10));
+}
+
+TEST_CASE("matching: bullets in the order that serves the posting") {
+    const auto reading = quoin::fixtures::read_resume(page);
+    REQUIRE(reading.resume);
+    const quoin::model::Resume& resume = *reading.resume;
+    const quoin::english::WordList list(std::string(QUOIN_DATA_FOLDER) +
+                                        "/dictionaries/en_US.words");
+    Posting posting;
+    for (const char* words : {"gait belt", "residents"}) {
+        Term term;
+        term.words = words;
+        term.weight = 1;
+        posting.terms.push_back(term);
+    }
+    const Coverage coverage = cover(resume, posting, list);
+    const auto ranked = rank(resume, coverage);
+    REQUIRE(ranked.size() == 1);
+    REQUIRE(ranked[0].bullets.size() == 5);
+    CHECK(ranked[0].bullets[0].bullet == 2);
+    CHECK(ranked[0].bullets[1].bullet == 1);
+    CHECK(ranked[0].bullets[2].bullet == 0); // of equals, as they stand
+    CHECK(ranked[0].reordered);
+}
