@@ -23,6 +23,10 @@ inline constexpr Message source_overwritten =
     "'{}' is a source and would be overwritten; name another output with -o";
 
 // Postings
+inline constexpr Message no_posting =
+    "a résumé and a posting are required; write 'quoin match FILE POSTING'";
+inline constexpr Message posting_first =
+    "the résumé's source comes first, and '{}' has the name of a posting";
 inline constexpr Message posting_is_resume =
     "this is a résumé's source, not a posting; give the résumé first and the posting after it";
 inline constexpr Message posting_too_short =

@@ -4,6 +4,7 @@
 #include "compiler/commands/checks/checks.hpp"
 #include "compiler/commands/glance/glance.hpp"
 #include "compiler/commands/help/help.hpp"
+#include "compiler/commands/match/match.hpp"
 #include "compiler/commands/mend/mend.hpp"
 #include "compiler/commands/posting/posting.hpp"
 #include "compiler/commands/proof/proof.hpp"
@@ -107,6 +108,19 @@ constexpr Verb verbs[] = {
                              .format = format_of(given),
                              .explain = given.has("explain")});
      }},
+    {"match", "Tell how much of what a posting asks for a résumé shows.", "FILE POSTING...",
+     "a résumé and a posting are required",
+     "FILE is the résumé, the first POSTING the posting; what else is given tells of the job and\n"
+     "weighs less: the employer's own page, an association's. Text, HTML or PDF; one of all may\n"
+     "be -, standard input.\n\n"
+     "Exit status: 0 done, 1 a file that cannot be read, 2 wrong use.",
+     [](const Given& given) {
+         return run_match({.inputs = given.operands,
+                           .format = format_of(given),
+                           .report = given.text("report"),
+                           .choices = choices_of(given),
+                           .explain = given.has("explain")});
+     }},
     {"scan", "Tell what an applicant portal gets out of any PDF.", "FILE...",
      "a PDF file is required",
      "Prints the text in reading order, what is found in it, and what is wrong. Poppler's\n"
@@ -182,6 +196,11 @@ constexpr Option options[] = {
     {"glance", "--format FORMAT", "text or json", "format: text, json"},
     {"posting", "--explain", "show each term's sentence and arithmetic, and what was left out"},
     {"posting", "--format FORMAT", "text or json", "format: text, json"},
+    {"match", "--for TAG...", "match the build for TAG; may be repeated"},
+    {"match", "--explain", "show the arithmetic, too"},
+    {"match", "--report FILE",
+     "write a page to FILE, HTML that stands by itself; - alone: to standard output"},
+    {"match", "--format FORMAT", "text or json", "format: text, json"},
     {"scan", "--format FORMAT", "text, to be read, or json, for programs", "format: text, json"},
     {"themes", "--specimen NAME", "set a page that shows all of a theme: its name, or a path"},
     {.verb = "themes",

@@ -1,0 +1,95 @@
+#include "compiler/commands/match/match.hpp"
+
+#include "compiler/base/write_file.hpp"
+#include "compiler/commands/installation.hpp"
+#include "compiler/commands/match/match_report.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/commands/posting/posting_source.hpp"
+#include "compiler/commands/printing.hpp"
+
+#include <algorithm>
+#include <cstdlib>
+#include <memory>
+#include <unistd.h>
+
+namespace quoin::commands {
+
+namespace {
+
+// A terminal whose locale has UTF-8, by the order that POSIX.1-2017 gives the variables (8.2).
+bool shows_blocks() {
+    if (isatty(STDOUT_FILENO) == 0) return false;
+    for (const char* name : {"LC_ALL", "LC_CTYPE", "LANG"})
+        if (const char* value = std::getenv(name); value != nullptr && *value != '\0') {
+            const std::string_view locale = value;
+            return locale.find("UTF-8") != locale.npos || locale.find("utf8") != locale.npos;
+        }
+    return false;
+}
+
+// A posting first, by mistake: the file that is a résumé is the other one.
+bool looks_like_posting(const std::string& named) {
+    return named.ends_with(".txt") || named.ends_with(".html") || named.ends_with(".htm") ||
+           named.ends_with(".pdf");
+}
+
+std::optional<postings::Posting> read_postings(const MatchRequest& request, Sources& sources,
+                                               Diagnostics& diagnostics) {
+    std::optional<postings::Posting> posting;
+    for (std::size_t i = 1; i < request.inputs.size(); ++i) {
+        auto one = read_posting_at(request.inputs[i], sources, diagnostics);
+        if (!one) return std::nullopt;
+        if (posting)
+            add_context(*posting, *one);
+        else
+            posting = std::move(one);
+    }
+    return posting;
+}
+
+std::unique_ptr<Match> make_match(const MatchRequest& request, Sources& sources,
+                                  Diagnostics& diagnostics) {
+    const auto file = sources.read_input(request.inputs.front(), diagnostics);
+    if (!file) return nullptr;
+    auto resume =
+        stages::selected_resume(sources, *file, request.choices, data_folder(), diagnostics);
+    auto posting = read_postings(request, sources, diagnostics);
+    if (!resume || !posting) return nullptr;
+    auto match = std::make_unique<Match>();
+    match->resume_name = sources.file(*file).name;
+    match->posting_name = request.inputs[1];
+    match->resume = *std::move(resume);
+    match->posting = *std::move(posting);
+    const english::WordList words(data_folder() / "dictionaries" / "en_US.words");
+    match->coverage = matching::cover(match->resume, match->posting, words);
+    match->order = matching::rank(match->resume, match->coverage);
+    return match;
+}
+
+}
+
+ExitCode run_match(const MatchRequest& request) {
+    if (request.inputs.size() < 2) return wrong_use("match", fill<messages::no_posting>());
+    if (std::ranges::count(request.inputs, "-") > 1)
+        return wrong_use("match", fill<messages::dash_twice>());
+    if (looks_like_posting(request.inputs.front()))
+        return wrong_use("match", fill<messages::posting_first>(request.inputs.front()));
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto match = make_match(request, sources, diagnostics);
+    diagnostics.sort();
+    print_messages(all_messages(diagnostics, sources, isatty(STDERR_FILENO) == 1));
+    if (!match) return ExitCode::errors;
+    if (!request.report.empty())
+        if (const auto fault = write_file(request.report, match_html(*match))) {
+            print_messages("quoin match: " + *fault + '\n');
+            return ExitCode::errors;
+        }
+    if (request.report == "-") return ExitCode::done;
+    const std::string text = request.format == "json"
+                                 ? match_json(*match)
+                                 : match_text(*match, {shows_blocks(), request.explain});
+    return print_output("match", text) ? ExitCode::done : ExitCode::errors;
+}
+
+}

@@ -1,0 +1,150 @@
+#include "compiler/commands/match/match_report.hpp"
+
+#include "compiler/base/lists.hpp"
+
+#include <fmt/format.h>
+
+namespace quoin::commands {
+
+namespace {
+
+using matching::TermCoverage;
+using matching::Verdict;
+
+// Contrast of every pair is 4.5 to 1 or more in both schemes (WCAG 2.1, 1.4.3); what a verdict is
+// stands in words, and colour only goes with it.
+constexpr std::string_view head = R"(<!DOCTYPE html>
+<html lang="en-US">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>{title}</title>
+<style>
+:root {{ color-scheme: light dark; --ink: #1c2326; --soft: #4d595e; --ground: #fcfbf8; --line: #c9cfcf;
+  --full: #2f6f62; --empty: #dfe4e2; --mark: #8a3b12; }}
+@media (prefers-color-scheme: dark) {{ :root {{ --ink: #e8ebea; --soft: #b3bdbb; --ground: #171c1e;
+  --line: #3d4749; --full: #7fc4b4; --empty: #2d3638; --mark: #f0a987; }} }}
+* {{ box-sizing: border-box; }}
+body {{ margin: 0 auto; max-width: 62rem; padding: 1.5rem 1rem 3rem; color: var(--ink);
+  background: var(--ground); font: 1rem/1.45 "Gentium Plus", Georgia, serif; }}
+h1 {{ font-size: 1.5rem; line-height: 1.2; margin: 0 0 .25rem; overflow-wrap: anywhere; }}
+h2 {{ font-size: 1.1rem; margin: 1.75rem 0 .5rem; }}
+p {{ margin: .25rem 0; }}
+.soft {{ color: var(--soft); }}
+.shares {{ list-style: none; margin: 1rem 0 0; padding: 0; display: grid; gap: .5rem; }}
+.shares li {{ display: grid; grid-template-columns: 6rem minmax(4rem, 16rem) 1fr; gap: .25rem .75rem;
+  align-items: center; }}
+.bar {{ height: .7rem; background: var(--empty); border: 1px solid var(--line); }}
+.bar span {{ display: block; height: 100%; background: var(--full); }}
+.scroll {{ overflow-x: auto; }}
+table {{ border-collapse: collapse; width: 100%; font-size: .95rem; }}
+th, td {{ text-align: left; vertical-align: top; padding: .3rem .6rem .3rem 0;
+  border-bottom: 1px solid var(--line); }}
+thead th {{ font-weight: 600; white-space: nowrap; }}
+tbody th {{ font-weight: 600; }}
+td:last-child, th:last-child {{ padding-right: 0; }}
+.missing td.verdict {{ color: var(--mark); font-weight: 600; }}
+@media (max-width: 40rem) {{ .shares li {{ grid-template-columns: 6rem 1fr; }}
+  .shares li > :last-child {{ grid-column: 1 / -1; }} .from {{ display: none; }} }}
+@media print {{ @page {{ margin: 1.5cm; }} body {{ max-width: none; padding: 0; font-size: 8pt;
+  background: none; }} h1 {{ font-size: 13pt; }} h2 {{ font-size: 10pt; margin: 8pt 0 2pt; }}
+  table {{ font-size: 7.5pt; }} th, td {{ padding: 1pt 6pt 1pt 0; }} .shares {{ gap: 2pt; margin-top: 4pt; }} }}
+</style>
+</head>
+<body>
+<main>
+<h1>{title}</h1>
+<p class="soft">{caution}</p>
+)";
+
+std::string escaped(std::string_view text) {
+    std::string html;
+    for (const char c : text) {
+        if (c == '&')
+            html += "&amp;";
+        else if (c == '<')
+            html += "&lt;";
+        else if (c == '>')
+            html += "&gt;";
+        else if (c == '"')
+            html += "&quot;";
+        else
+            html += c;
+    }
+    return html;
+}
+
+std::string share_item(std::string_view what, const matching::Share& share) {
+    if (share.terms == 0) return {};
+    const double percent = share.of_one() * 100;
+    return fmt::format("<li><span>{}</span><span class=\"bar\" aria-hidden=\"true\"><span "
+                       "style=\"width:{:.0f}%\"></span></span><span>{:.0f} % by weight; {} of {} "
+                       "terms are there</span></li>\n",
+                       what, percent, percent, share.terms - share.missing, share.terms);
+}
+
+std::string where_cell(const TermCoverage& covered) {
+    if (covered.showings.empty()) return {};
+    const matching::Showing& first = covered.showings.front();
+    std::string text = "line " + lines_of_showings(covered);
+    if (first.how != matching::Nearness::exact)
+        text += fmt::format(", as \u201C{}\u201D", first.words);
+    return text;
+}
+
+std::string term_row(const TermCoverage& covered) {
+    const postings::Term& term = *covered.term;
+    std::string words = term.words;
+    if (!term.other_form.empty()) words += " (" + term.other_form + ")";
+    return fmt::format(
+        "<tr{}><th scope=\"row\">{}</th><td>{}</td><td>{}</td><td class=\"verdict\">{}"
+        "</td><td>{}</td><td class=\"from soft\">{}</td></tr>\n",
+        covered.verdict == Verdict::missing ? " class=\"missing\"" : "", escaped(words),
+        name_of(term.standing), name_of(term.kind), name_of(covered.verdict),
+        escaped(where_cell(covered)), escaped(term.sentence));
+}
+
+std::string terms_table(const Match& match) {
+    std::string html =
+        "<h2>Terms</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Terms "
+        "of the posting\">\n"
+        "<table>\n<thead><tr><th scope=\"col\">The posting says</th><th scope=\"col\">it is</th>"
+        "<th scope=\"col\">kind</th><th scope=\"col\">the r\u00E9sum\u00E9</th><th "
+        "scope=\"col\">where</th>"
+        "<th scope=\"col\" class=\"from\">the posting's sentence</th></tr></thead>\n<tbody>\n";
+    for (const Verdict verdict :
+         {Verdict::missing, Verdict::list_only, Verdict::not_found, Verdict::shown})
+        for (const TermCoverage& covered : match.coverage.terms)
+            if (covered.verdict == verdict) html += term_row(covered);
+    return html + "</tbody>\n</table>\n</div>\n";
+}
+
+std::string order_list(const Match& match) {
+    std::string html;
+    for (const matching::RankedEntry& entry : match.order) {
+        if (!entry.reordered) continue;
+        std::vector<std::string> lines;
+        for (const matching::RankedBullet& bullet : entry.bullets)
+            lines.push_back(std::to_string(
+                entry_at(match.resume, entry.spot).bullets[bullet.bullet].place.line));
+        html += fmt::format("<li>{}: lines {}</li>\n",
+                            escaped(name_of_entry(match.resume, entry.spot)), joined(lines, ", "));
+    }
+    if (html.empty()) return html;
+    return "<h2>Bullets in the order that serves this posting</h2>\n<ul>\n" + html + "</ul>\n";
+}
+
+}
+
+std::string match_html(const Match& match) {
+    const std::string title =
+        escaped(fmt::format("{} against {}", match.resume_name, match.posting_name));
+    std::string html =
+        fmt::format(head, fmt::arg("title", title), fmt::arg("caution", match_caution));
+    html += "<ul class=\"shares\">\n" + share_item("required", match.coverage.required) +
+            share_item("preferred", match.coverage.preferred) +
+            share_item("the rest", match.coverage.rest) + "</ul>\n";
+    return html + terms_table(match) + order_list(match) + "</main>\n</body>\n</html>\n";
+}
+
+}

@@ -1,0 +1,83 @@
+#include "compiler/commands/match/match_report.hpp"
+
+#include "compiler/base/json_text.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+
+namespace quoin::commands {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr int match_json_version = 1; // goes up when a key changes its meaning
+
+double to_thousandths(double value) {
+    return std::round(value * 1000) / 1000;
+}
+
+Json share_json(const matching::Share& share) {
+    return {{"terms", share.terms},
+            {"missing", share.missing},
+            {"weight", to_thousandths(share.weight)},
+            {"shown", to_thousandths(share.shown)},
+            {"share", to_thousandths(share.of_one())}};
+}
+
+Json showing_json(const matching::Showing& showing) {
+    return {{"line", showing.place.line},
+            {"column", showing.place.column},
+            {"where", name_of(showing.where)},
+            {"how", name_of(showing.how)},
+            {"words", showing.words}};
+}
+
+Json covered_json(const matching::TermCoverage& covered) {
+    Json json = {{"term", covered.term->words},
+                 {"other_form", covered.term->other_form},
+                 {"kind", name_of(covered.term->kind)},
+                 {"standing", name_of(covered.term->standing)},
+                 {"weight", to_thousandths(covered.term->weight)},
+                 {"verdict", name_of(covered.verdict)},
+                 {"line", covered.term->place.line},
+                 {"sentence", covered.term->sentence},
+                 {"showings", Json::array()}};
+    for (const matching::Showing& showing : covered.showings)
+        json["showings"].push_back(showing_json(showing));
+    return json;
+}
+
+Json order_json(const Match& match, const matching::RankedEntry& entry) {
+    const model::Entry& at = entry_at(match.resume, entry.spot);
+    Json json = {{"entry", name_of_entry(match.resume, entry.spot)},
+                 {"line", at.place.line},
+                 {"score", to_thousandths(entry.score)},
+                 {"bullets", Json::array()}};
+    for (const matching::RankedBullet& bullet : entry.bullets)
+        json["bullets"].push_back({{"line", at.bullets[bullet.bullet].place.line},
+                                   {"score", to_thousandths(bullet.score)}});
+    return json;
+}
+
+}
+
+std::string match_json(const Match& match) {
+    Json json = {{"version", match_json_version},
+                 {"resume", match.resume_name},
+                 {"posting", match.posting_name},
+                 {"required", share_json(match.coverage.required)},
+                 {"preferred", share_json(match.coverage.preferred)},
+                 {"rest", share_json(match.coverage.rest)},
+                 {"terms", Json::array()},
+                 {"order", Json::array()},
+                 {"caution", match_caution}};
+    for (const matching::TermCoverage& covered : match.coverage.terms)
+        json["terms"].push_back(covered_json(covered));
+    for (const matching::RankedEntry& entry : match.order)
+        json["order"].push_back(order_json(match, entry));
+    return json_text(json);
+}
+
+}

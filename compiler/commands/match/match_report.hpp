@@ -1,0 +1,42 @@
+// A résumé held against a posting, as text, for programs, and as a page.
+#pragma once
+
+#include "compiler/matching/coverage.hpp"
+#include "compiler/matching/rank.hpp"
+
+#include <string>
+#include <vector>
+
+namespace quoin::commands {
+
+struct Match {
+    std::string resume_name, posting_name;
+    model::Resume resume;
+    postings::Posting posting;
+    matching::Coverage coverage;              // points into the posting
+    std::vector<matching::RankedEntry> order; // likewise
+};
+
+struct MatchStyle {
+    bool bars = false; // of block elements
+    bool explain = false;
+};
+
+std::string match_text(const Match& match, const MatchStyle& style);
+std::string match_json(const Match& match);
+// Self-contained: no script, no other file; light and dark, and for paper.
+std::string match_html(const Match& match);
+
+// What goes with every report.
+inline constexpr std::string_view match_caution =
+    "Name a term only where it is true of you. Words that are hidden or said over and over are "
+    "found out.";
+
+// "31 (bullet), 44 (list)"; lines of the source.
+std::string lines_of_showings(const matching::TermCoverage& covered);
+
+// What an entry is called: its role or whatever comes first.
+std::string name_of_entry(const model::Resume& resume, const matching::Spot& spot);
+const model::Entry& entry_at(const model::Resume& resume, const matching::Spot& spot);
+
+}

@@ -1,0 +1,135 @@
+#include "compiler/commands/match/match_report.hpp"
+
+#include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace quoin::commands {
+
+namespace {
+
+using matching::Share;
+using matching::TermCoverage;
+using matching::Verdict;
+
+constexpr int bar_length = 20;
+
+std::string bar(double share) {
+    const int full = static_cast<int>(std::lround(share * bar_length));
+    std::string text;
+    for (int i = 0; i < bar_length; ++i)
+        text += i < full ? "\u2588" : "\u2591";
+    return text + "  ";
+}
+
+std::string share_text(std::string_view what, const Share& share, const MatchStyle& style) {
+    if (share.terms == 0) return {};
+    return fmt::format("  {:10} {}{:3.0f} % by weight; {} of {} terms are there\n", what,
+                       style.bars ? bar(share.of_one()) : "", share.of_one() * 100,
+                       share.terms - share.missing, share.terms);
+}
+
+std::string formula(const Share& share, std::string_view what) {
+    return fmt::format("  {}: {:.2f} shown / {:.2f} asked for = {:.2f}\n", what, share.shown,
+                       share.weight, share.of_one());
+}
+
+std::string term_line(const TermCoverage& covered) {
+    std::string text =
+        fmt::format("  {:9}  {}", name_of(covered.term->standing), covered.term->words);
+    if (!covered.term->other_form.empty()) text += fmt::format(" ({})", covered.term->other_form);
+    if (covered.verdict == Verdict::missing)
+        return text + fmt::format("\n               posting, line {}: {}\n",
+                                  covered.term->place.line, in_quotes(covered.term->sentence));
+    text += ": line " + lines_of_showings(covered);
+    const matching::Showing& first = covered.showings.front();
+    if (first.how != matching::Nearness::exact)
+        text += fmt::format(", as {}", in_quotes(first.words));
+    if (!is_found(first.how)) text += fmt::format(" ({})", name_of(first.how));
+    return text + '\n';
+}
+
+std::string terms_text(const Match& match, Verdict verdict, std::string_view title) {
+    std::string text;
+    for (const TermCoverage& covered : match.coverage.terms)
+        if (covered.verdict == verdict) text += term_line(covered);
+    return text.empty() ? text : std::string(title) + '\n' + text;
+}
+
+std::string order_text(const Match& match) {
+    std::string text;
+    for (const matching::RankedEntry& entry : match.order) {
+        if (!entry.reordered) continue;
+        std::vector<std::string> lines;
+        const model::Entry& at = entry_at(match.resume, entry.spot);
+        for (const matching::RankedBullet& bullet : entry.bullets)
+            lines.push_back(std::to_string(at.bullets[bullet.bullet].place.line));
+        text += fmt::format("  {}: lines {}\n", in_quotes(name_of_entry(match.resume, entry.spot)),
+                            joined(lines, ", "));
+    }
+    return text.empty() ? text : "Bullets in the order that serves this posting\n" + text;
+}
+
+std::string arithmetic(const Match& match) {
+    const matching::Coverage& coverage = match.coverage;
+    std::string text =
+        fmt::format("How the shares are reckoned: of each term its weight times {} where work "
+                    "shows it, {} where only a list does, {} where a search would miss it; over "
+                    "all weights.\n",
+                    credit(Verdict::shown), credit(Verdict::list_only), credit(Verdict::not_found));
+    text += formula(coverage.required, "required") + formula(coverage.preferred, "preferred") +
+            formula(coverage.rest, "the rest");
+    text +=
+        "How bullets are ranked (BM25, k1 1.5, b 0.75; the sum over the terms that each shows)\n";
+    for (const matching::RankedEntry& entry : match.order)
+        for (const matching::RankedBullet& bullet : entry.bullets) {
+            const auto& place = entry_at(match.resume, entry.spot).bullets[bullet.bullet].place;
+            std::vector<std::string_view> shown;
+            for (const postings::Term* term : bullet.shows)
+                shown.push_back(term->words);
+            text += fmt::format("  line {:3}  {:5.2f}  {}\n", place.line, bullet.score,
+                                joined(shown, ", "));
+        }
+    return text;
+}
+
+}
+
+std::string match_text(const Match& match, const MatchStyle& style) {
+    std::string text = fmt::format("{} against {}\n", match.resume_name, match.posting_name);
+    text += share_text("required", match.coverage.required, style);
+    text += share_text("preferred", match.coverage.preferred, style);
+    text += share_text("the rest", match.coverage.rest, style);
+    text += terms_text(match, Verdict::missing, "Missing: say it if you can do it");
+    text += terms_text(match, Verdict::list_only, "Only in a list: show where you used it");
+    text += terms_text(match, Verdict::not_found,
+                       "There, but a search for the posting's word would miss it");
+    text += terms_text(match, Verdict::shown, "Shown");
+    text += order_text(match);
+    if (style.explain) text += arithmetic(match);
+    return text + std::string(match_caution) + '\n';
+}
+
+std::string lines_of_showings(const TermCoverage& covered) {
+    std::vector<std::string> lines;
+    for (const matching::Showing& showing : covered.showings)
+        lines.push_back(fmt::format("{} ({})", showing.place.line, name_of(showing.where)));
+    constexpr std::size_t most = 4;
+    return joined(lines, ", ", most);
+}
+
+const model::Entry& entry_at(const model::Resume& resume, const matching::Spot& spot) {
+    const model::Entry& entry = resume.sections.at(spot.section).entries.at(spot.entry);
+    return spot.further == matching::nowhere ? entry : entry.further.at(spot.further);
+}
+
+std::string name_of_entry(const model::Resume& resume, const matching::Spot& spot) {
+    for (const model::Field& field : entry_at(resume, spot).fields)
+        if (const auto* text = std::get_if<model::Text>(&field.value)) return text->plain();
+    return resume.sections.at(spot.section).title.plain();
+}
+
+}
