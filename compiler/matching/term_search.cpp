@@ -7,6 +7,7 @@
 #include "compiler/postings/acronyms.hpp"
 
 #include <algorithm>
+#include <array>
 #include <iterator>
 
 namespace quoin::matching {
@@ -63,6 +64,26 @@ std::string american(std::string word) {
     return word;
 }
 
+// A degree that is asked for by its kind is named by what it is: Bachelor of Science.
+std::vector<Words> degrees_of(const Words& lower) {
+    struct Row {
+        std::string_view asked, named; // each name's words
+    };
+    constexpr std::array rows{
+        Row{"bachelor's", "bachelor,bs,b.s,ba,b.a,bsn"},
+        Row{"associate", "associate of,aa,a.a,a.s,aas"},
+        Row{"associate's", "associate of,aa,a.a,a.s,aas"},
+        Row{"master's", "master of,m.s,m.a,mba"},
+    };
+    std::vector<Words> forms;
+    if (lower.size() != 2 || lower[1] != "degree") return forms;
+    const auto* row = std::ranges::find(rows, lower[0], &Row::asked);
+    if (row == rows.end()) return forms;
+    for (const std::string_view name : pieces_of(row->named, ","))
+        forms.push_back(parted(name, " "));
+    return forms;
+}
+
 // The verb that a noun is of, by WordNet: inspection has inspect.
 Words near_forms(const Words& lower) {
     Words near;
@@ -104,6 +125,8 @@ std::vector<TermSearch::Form> TermSearch::forms_of(const postings::Term& term) c
         for (const Words& other : found->second)
             add(other, Nearness::acronym);
     add(lower_words(term.other_form), Nearness::acronym);
+    for (const Words& degree : degrees_of(own))
+        add(degree, Nearness::form);
     add(near_forms(own), Nearness::near);
     forms.insert(forms.begin(), {own, stems_of(own), Nearness::exact});
     return forms;

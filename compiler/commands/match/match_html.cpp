@@ -45,8 +45,8 @@ tbody th {{ font-weight: 600; }}
 td:last-child, th:last-child {{ padding-right: 0; }}
 .missing td.verdict {{ color: var(--mark); font-weight: 600; }}
 @media (max-width: 40rem) {{ .shares li {{ grid-template-columns: 6rem 1fr; }}
-  .shares li > :last-child {{ grid-column: 1 / -1; }} .from {{ display: none; }} }}
-@media print {{ @page {{ margin: 1.5cm; }} body {{ max-width: none; padding: 0; font-size: 8pt;
+  .shares li > :last-child {{ grid-column: 1 / -1; }} .from, .kind {{ display: none; }} }}
+@media print {{ .from {{ display: none; }} @page {{ margin: 1.5cm; }} body {{ max-width: none; padding: 0; font-size: 8pt;
   background: none; }} h1 {{ font-size: 13pt; }} h2 {{ font-size: 10pt; margin: 8pt 0 2pt; }}
   table {{ font-size: 7.5pt; }} th, td {{ padding: 1pt 6pt 1pt 0; }} .shares {{ gap: 2pt; margin-top: 4pt; }} }}
 </style>
@@ -74,6 +74,10 @@ std::string escaped(std::string_view text) {
     return html;
 }
 
+std::string file_name(const std::string& path) {
+    return path.substr(path.rfind('/') + 1);
+}
+
 std::string share_item(std::string_view what, const matching::Share& share) {
     if (share.terms == 0) return {};
     const double percent = share.of_one() * 100;
@@ -96,12 +100,13 @@ std::string term_row(const TermCoverage& covered) {
     const postings::Term& term = *covered.term;
     std::string words = term.words;
     if (!term.other_form.empty()) words += " (" + term.other_form + ")";
-    return fmt::format(
-        "<tr{}><th scope=\"row\">{}</th><td>{}</td><td>{}</td><td class=\"verdict\">{}"
-        "</td><td>{}</td><td class=\"from soft\">{}</td></tr>\n",
-        covered.verdict == Verdict::missing ? " class=\"missing\"" : "", escaped(words),
-        name_of(term.standing), name_of(term.kind), name_of(covered.verdict),
-        escaped(where_cell(covered)), escaped(term.sentence));
+    return fmt::format("<tr{}><th scope=\"row\">{}</th><td>{}</td><td class=\"kind\">{}</td><td "
+                       "class=\"verdict\">{}"
+                       "</td><td>{}</td><td class=\"from soft\">{}</td></tr>\n",
+                       covered.verdict == Verdict::missing ? " class=\"missing\"" : "",
+                       escaped(words), name_of(term.standing), name_of(term.kind),
+                       name_of(covered.verdict), escaped(where_cell(covered)),
+                       escaped(term.sentence));
 }
 
 std::string terms_table(const Match& match) {
@@ -109,7 +114,7 @@ std::string terms_table(const Match& match) {
         "<h2>Terms</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Terms "
         "of the posting\">\n"
         "<table>\n<thead><tr><th scope=\"col\">The posting says</th><th scope=\"col\">it is</th>"
-        "<th scope=\"col\">kind</th><th scope=\"col\">the r\u00E9sum\u00E9</th><th "
+        "<th scope=\"col\" class=\"kind\">kind</th><th scope=\"col\">the r\u00E9sum\u00E9</th><th "
         "scope=\"col\">where</th>"
         "<th scope=\"col\" class=\"from\">the posting's sentence</th></tr></thead>\n<tbody>\n";
     for (const Verdict verdict :
@@ -137,8 +142,8 @@ std::string order_list(const Match& match) {
 }
 
 std::string match_html(const Match& match) {
-    const std::string title =
-        escaped(fmt::format("{} against {}", match.resume_name, match.posting_name));
+    const std::string title = escaped(
+        fmt::format("{} against {}", file_name(match.resume_name), file_name(match.posting_name)));
     std::string html =
         fmt::format(head, fmt::arg("title", title), fmt::arg("caution", match_caution));
     html += "<ul class=\"shares\">\n" + share_item("required", match.coverage.required) +

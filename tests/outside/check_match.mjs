@@ -1,0 +1,96 @@
+// What `quoin posting` and `quoin match` say for programs, against the schemas of grammar/schemas, by
+// npm's ajv; and the page of `match --report` in headless Chromium, by npm's axe-core (rules of WCAG
+// 2.1, A and AA, and best practice), light and dark, at a phone's and a desk's width, and on paper.
+// Run as the other checks are; without Chromium the page is left out, which is said.
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+
+const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
+const quoin = process.env.QUOIN ?? join(root, "build", "bin", "quoin");
+const modules = process.env.QUOIN_NODE_MODULES ?? join(root, "build", "node_modules");
+const need = createRequire(join(modules, "package.json"));
+for (const needed of [quoin, join(modules, "axe-core"), join(modules, "ajv")])
+  if (!existsSync(needed)) {
+    console.error(`${needed} is missing; build quoin, or run tests/outside/run, which installs it`);
+    process.exit(1);
+  }
+
+let passed = 0, failed = 0;
+function check(holds, complaint) {
+  holds ? ++passed : ++failed;
+  if (!holds) console.log("FAILED", complaint);
+}
+
+function run(...words) {
+  return spawnSync(quoin, words, { encoding: "utf8" });
+}
+
+const Ajv = need("ajv/dist/2020").default;
+function validator(name) {
+  const file = join(root, "grammar", "schemas", `${name}.schema.json`);
+  return new Ajv({ allErrors: true }).compile(JSON.parse(readFileSync(file, "utf8")));
+}
+
+const postings = join(root, "tests", "postings", "labelled", "tuning");
+const names = readdirSync(postings).filter(name => !name.endsWith(".tsv")).sort();
+const resumes = readdirSync(join(root, "samples")).filter(name => name.endsWith(".resume")).sort();
+check(names.length >= 24 && resumes.length >= 8, "postings and samples are there");
+
+const postingHolds = validator("posting"), matchHolds = validator("match");
+names.forEach((name, i) => {
+  const told = run("posting", "--format", "json", join(postings, name));
+  check(told.status === 0 && postingHolds(JSON.parse(told.stdout)),
+    `posting ${name}: ${told.stderr} ${JSON.stringify(postingHolds.errors)}`);
+  const resume = join(root, "samples", resumes[i % resumes.length]);
+  const matched = run("match", "--format", "json", resume, join(postings, name));
+  check(matched.status === 0 && matchHolds(JSON.parse(matched.stdout)),
+    `match ${name}: ${matched.stderr} ${JSON.stringify(matchHolds.errors)}`);
+});
+const unheld = JSON.parse(run("match", "--format", "json", join(root, "samples", resumes[0]),
+  join(postings, names[0])).stdout);
+unheld.terms[0].kind = "of another kind";
+check(!matchHolds(unheld), "a kind that is none is found by the schema");
+
+async function lookAtPage(folder) {
+  const page = join(folder, "match.html");
+  run("match", "--report", page, join(root, "samples", "marine-biology.resume"),
+    join(postings, "marine-lab-technician.html"));
+  const { chromium } = need("playwright-core");
+  const browser = await chromium.launch({
+    executablePath: "/usr/bin/chromium",
+    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-background-networking",
+      "--disable-component-update", "--disable-sync"],
+  });
+  for (const colorScheme of ["light", "dark"])
+    for (const width of [390, 1200]) {
+      const tab = await browser.newPage({ colorScheme, viewport: { width, height: 900 } });
+      await tab.goto(pathToFileURL(page).href);
+      await tab.addScriptTag({ path: need.resolve("axe-core/axe.min.js") });
+      const { violations } = await tab.evaluate(() => axe.run());
+      check(violations.length === 0, `${colorScheme}, ${width} px: ` +
+        violations.map(v => `${v.id}: ${v.help} (${v.nodes[0].html})`).join("; "));
+      const wide = await tab.evaluate(() => document.documentElement.scrollWidth);
+      check(wide <= width, `${colorScheme}: the page is ${wide} px wide at ${width}`);
+      check(await tab.evaluate(() => document.scripts.length) <= 1, "no script but axe");
+      await tab.close();
+    }
+  const tab = await browser.newPage();
+  await tab.goto(pathToFileURL(page).href);
+  const sheets = (await tab.pdf({ format: "Letter" })).toString("latin1").match(/\/Type\s*\/Page\b/g);
+  check(sheets?.length === 1, `it prints on ${sheets?.length} sheets`);
+  await browser.close();
+}
+
+const folder = mkdtempSync(join(tmpdir(), "quoin-match-"));
+try {
+  if (existsSync("/usr/bin/chromium")) await lookAtPage(folder);
+  else console.log("chromium is not here: the page is not looked at");
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+console.log(`check_match: ${passed} passed, ${failed} failed`);
+process.exit(failed === 0 ? 0 : 1);
