@@ -10,10 +10,6 @@ namespace pegtl = tao::pegtl;
 
 struct setting_blanks : pegtl::star<pegtl::blank> {};
 
-// `1`
-struct page_count : pegtl::plus<pegtl::digit> {};
-struct pages_value : pegtl::seq<page_count, pegtl::eof> {};
-
 // `11`, `0.75`, `.75`; `10.5..11.5`
 struct whole_part : pegtl::plus<pegtl::digit> {};
 struct fraction : pegtl::seq<pegtl::one<'.'>, pegtl::plus<pegtl::digit>> {};
@@ -22,6 +18,11 @@ struct between : pegtl::seq<setting_blanks, pegtl::two<'.'>, setting_blanks> {};
 struct interval : pegtl::seq<number, pegtl::opt<between, number>> {};
 struct size_value : pegtl::seq<interval, pegtl::eof> {};
 struct margins_value : pegtl::seq<interval, pegtl::eof> {};
+
+// `2`; `1..2`, which says the same
+struct from_one_page : pegtl::seq<pegtl::one<'1'>, between> {};
+struct page_count : pegtl::plus<pegtl::digit> {};
+struct pages_value : pegtl::seq<pegtl::opt<from_one_page>, page_count, pegtl::eof> {};
 
 // BCP 47, that is RFC 5646, section 2.1, without the grandfathered tags, which are all deprecated.
 struct subtag_end : pegtl::not_at<pegtl::alnum> {};

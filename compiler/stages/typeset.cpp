@@ -52,6 +52,16 @@ struct Arranged {
                           fitted ? -fitted->tightness : 0.0);
     }
     bool is_comfortable() const { return room() >= std::tuple(true, true, -fit::comfortable); }
+    std::size_t pages() const { // none if it is too long
+        const auto* fitted = std::get_if<fit::Fit>(&fit);
+        return fitted ? fitted->pages() : 0;
+    }
+    // Than one that is named after it.
+    bool is_better_than(const Arranged& other) const {
+        const bool both = pages() > 0 && other.pages() > 0;
+        if (both && pages() != other.pages()) return pages() < other.pages();
+        return !other.is_comfortable() && room() >= other.room();
+    }
 
 private:
     bool has_fills_in_line(const fit::Fit& fitted) const {
@@ -79,22 +89,29 @@ with_best_side(const model::Resume& resume, const theme::Theme& theme, const Com
     return compose_by(&best);
 }
 
-// All entries in one of the theme's ways: the last named that is comfortable, else the one with the
-// most room, of equals the first named.
+std::optional<Arranged> in_way(std::size_t way, const model::Resume& resume,
+                               const theme::Theme& theme, const std::filesystem::path& folder,
+                               fonts::Fonts& fonts, Diagnostics& diagnostics) {
+    auto composition = with_best_side(resume, theme, [&](const composition::SidePlan* plan) {
+        return compose(resume, theme, fonts, diagnostics, &composition::english_hyphenation(folder),
+                       way, plan);
+    });
+    if (!composition) return std::nullopt;
+    auto fitted = fit::fit(*composition, theme, resume.settings);
+    return Arranged{*std::move(composition), std::move(fitted)};
+}
+
+// All entries in one of the theme's ways, on as few pages as any takes: the last named that is
+// comfortable, else the one with the most room, of equals the first named.
 std::optional<Arranged> in_best_way(const model::Resume& resume, const theme::Theme& theme,
                                     const std::filesystem::path& folder, fonts::Fonts& fonts,
                                     Diagnostics& diagnostics) {
     std::optional<Arranged> best;
     for (std::size_t way = std::max<std::size_t>(theme.ways.size(), 1); way-- > 0;) {
-        auto composition = with_best_side(resume, theme, [&](const composition::SidePlan* plan) {
-            return compose(resume, theme, fonts, diagnostics,
-                           &composition::english_hyphenation(folder), way, plan);
-        });
-        if (!composition) return std::nullopt;
-        auto fitted = fit::fit(*composition, theme, resume.settings);
-        Arranged arranged{std::move(*composition), std::move(fitted)};
-        if (arranged.is_comfortable()) return arranged;
-        if (!best || arranged.room() >= best->room()) best = std::move(arranged);
+        auto arranged = in_way(way, resume, theme, folder, fonts, diagnostics);
+        if (!arranged) return std::nullopt;
+        if (arranged->is_comfortable() && arranged->pages() == 1) return arranged;
+        if (!best || arranged->is_better_than(*best)) best = std::move(arranged);
     }
     return best;
 }

@@ -137,6 +137,11 @@ PageSetting least_setting(const SettingChoices& choices) {
     return setting_at(choices, tightest);
 }
 
+double most_bearable(double fullness) {
+    const double lacking = std::max(0.0, 1 - fullness / decent);
+    return bearable + bare_cost * lacking * lacking;
+}
+
 double tightness_of(const PageSetting& setting, const SettingChoices& choices) {
     const auto reaches = [&](double tightness) {
         return is_nowhere_above(setting_at(choices, tightness), setting);

@@ -9,6 +9,12 @@
 // - towards the roomiest, 0 to -1: leading opens first, then size and margins, gaps last.
 //
 // Any other setting is as tight as its tightest quantity.
+//
+// How many pages is weighed on the same scale. A turn of the page costs a reader `bearable`: as
+// long as a text is no tighter without it, one page less is preferred. It costs more if the pages
+// would be bare: even if the text is opened as far as it may be, they are filled to less than
+// `decent`, and half-empty pages are worse than any setting. Tightness never falls as a text grows,
+// nor does what it fills; so the number of pages only ever grows with it.
 #pragma once
 
 #include "compiler/stages/fit/fit.hpp"
@@ -50,6 +56,14 @@ double least_leading(double characters);
 PageSetting setting_at(const SettingChoices& choices, double tightness);
 PageSetting preferred_setting(const SettingChoices& choices);
 PageSetting least_setting(const SettingChoices& choices);
+
+constexpr double bearable = 0.6;
+constexpr double decent = 0.7; // of the height between the margins
+constexpr double bare_cost = 5;
+
+// The tightness beyond which one page more is better, of text that at its roomiest fills such a
+// share of those pages together. Smooth: above `bearable` by the square of what they lack.
+double most_bearable(double fullness);
 
 // Of any setting within the bounds; infinite if a quantity is under its least.
 double tightness_of(const PageSetting& setting, const SettingChoices& choices);

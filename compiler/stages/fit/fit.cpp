@@ -43,7 +43,8 @@ public:
         if (pages > allowed) return Overflow{lines_in(beyond, least.setting)};
         if (pages == 0) return road_.fit(road_.at(0));
         Fit fit = best(pages);
-        if (fit.tightness > bearable && pages < allowed) fit = best(pages + 1);
+        if (pages < allowed && fit.tightness > most_bearable(fullness_at_roomiest(pages + 1)))
+            fit = best(pages + 1);
         return fit;
     }
 
@@ -67,6 +68,17 @@ private:
         if (!fit.lines.empty()) fit.page_begins = cut(columns.front());
         if (columns.size() > 1) fit.side_begins = cut(columns.back());
         return fit;
+    }
+
+    double fullness_at_roomiest(std::size_t pages) const {
+        const RoadPlace place = road_.at(roomiest);
+        double fullness = 0;
+        for (const Column& column : road_.columns(place)) {
+            const PageHeights heights(column, place.setting);
+            const double height = heights.height(0, column.lines.size());
+            fullness = std::max(fullness, height / heights.room() / static_cast<double>(pages));
+        }
+        return fullness;
     }
 
     Fit best(std::size_t pages) const {
@@ -105,14 +117,22 @@ private:
             least = cost;
             place = std::move(next);
         }
-        return cut_up(place,
-                      [&](const Column& column) { return page_begins(column, place.setting); });
+        return cut_up(
+            place, [&](const Column& column) { return begins_on(pages, column, place.setting); });
+    }
+
+    static std::vector<std::size_t> begins_on(std::size_t pages, const Column& column,
+                                              const PageSetting& setting) {
+        std::vector<std::size_t> begins = page_begins(column, setting);
+        if (pages == 2 && begins.size() == 2)
+            begins.back() = evenest_cut(column, setting).value_or(begins.back());
+        return begins;
     }
 
     double cost_on(const RoadPlace& place, std::size_t pages) const {
         double cost = 0;
         for (const Column& column : road_.columns(place)) {
-            const std::vector<std::size_t> begins = page_begins(column, place.setting);
+            const std::vector<std::size_t> begins = begins_on(pages, column, place.setting);
             if (begins.size() > pages) return nowhere;
             for (std::size_t page = 1; page < begins.size(); ++page)
                 cost += break_cost(column, begins[page]);

@@ -17,11 +17,13 @@
 // not even, together: every stretch of the road and every break is tried, and the best is proven.
 // On more, the first places that hold the content are tried with the cheapest breaks there: good,
 // not proven best. One page more than are needed is taken where it is allowed and the tightness
-// would be more than `bearable` without it. Of a theme's ways to arrange entries, the page takes
-// the roomiest in which its tightness is no more than `comfortable` (compiler/stages/typeset.cpp).
+// would be more than can be borne without it, which comfort.hpp states too. Of a theme's ways to
+// arrange entries, the page takes the roomiest in which its tightness is no more than `comfortable`
+// and which needs no more pages than the closest (compiler/stages/typeset.cpp).
 //
 // Two columns, each with the heading above it, are two such contents under one setting: both must
-// be held. On one page the best is proven; on more it is found as beyond two pages.
+// be held. On one page the best is proven; on more it is found as beyond two pages, and a column
+// that goes on to a second page has its feet as even there.
 #pragma once
 
 #include "compiler/stages/composition/composition.hpp"
@@ -29,6 +31,7 @@
 #include "compiler/stages/model/resume.hpp"
 #include "compiler/stages/theme/theme.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <cstdint>
@@ -57,9 +60,10 @@ struct Fit {
     // those of the heading and the narrow one.
     std::vector<std::size_t> side_begins{};
     double tightness = 0; // of the setting
+
+    std::size_t pages() const { return std::max(page_begins.size(), side_begins.size()); }
 };
 
-constexpr double bearable = 0.6;
 constexpr double comfortable = 0.3;
 
 // Nothing within the bounds holds it. At the smallest setting (every quantity at its least) all

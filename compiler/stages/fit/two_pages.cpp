@@ -102,4 +102,21 @@ std::optional<TwoPages> best_on_two_pages(const Road& road) {
     return Search(road).run();
 }
 
+std::optional<std::size_t> evenest_cut(const Column& column, const PageSetting& setting) {
+    const PageHeights heights(column, setting);
+    const std::size_t end = column.lines.size();
+    std::optional<std::size_t> best;
+    double least = std::numeric_limits<double>::infinity();
+    for (std::size_t cut = 1; cut < end; ++cut) {
+        if (!may_break_before(column, cut)) continue;
+        if (!heights.holds(0, cut) || !heights.holds(cut, end)) continue;
+        const double apart = heights.height(0, cut) - heights.height(cut, end);
+        const double cost = break_cost(column, cut) + even_cost * std::abs(apart) / heights.room();
+        if (cost >= least) continue;
+        least = cost;
+        best = cut;
+    }
+    return best;
+}
+
 }

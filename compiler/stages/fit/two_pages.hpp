@@ -22,4 +22,7 @@ struct TwoPages {
 // None if no legal break holds it on two pages.
 std::optional<TwoPages> best_on_two_pages(const Road& road);
 
+// At one setting: the second page's first line of least cost, the feet's and the break's together.
+std::optional<std::size_t> evenest_cut(const Column& column, const PageSetting& setting);
+
 }

@@ -60,6 +60,10 @@ struct IntervalParts {
     std::vector<std::string> numbers;
 };
 
+struct PageParts {
+    std::string most;
+};
+
 struct DateParts {
     Date date{};
 };
@@ -95,6 +99,11 @@ struct SettingAction<setting_rules::number> {
     static void apply(const auto& in, IntervalParts& found) {
         found.numbers.push_back(in.string());
     }
+};
+
+template<>
+struct SettingAction<setting_rules::page_count> {
+    static void apply(const auto& in, PageParts& found) { found.most = in.string(); }
 };
 
 template<>
@@ -184,8 +193,9 @@ void read_interval(const Asked& asked, const Interval& bounds, std::string_view 
 }
 
 void read_pages(const Asked& asked, Setting<int>& setting) {
-    if (!match<setting_rules::pages_value>(asked)) return;
-    const double pages = number_or_huge(asked.text());
+    PageParts found;
+    if (!match<setting_rules::pages_value>(asked, found)) return;
+    const double pages = number_or_huge(found.most);
     if (!within({pages, pages}, page_bounds))
         return asked.error(fill<messages::out_of_bounds>(asked.label(), asked.found(), "1 to 20"));
     setting = {static_cast<int>(pages), asked.place()};
