@@ -62,12 +62,23 @@ ByteStretch stripped(std::string_view line, ByteStretch span) {
     return span;
 }
 
-std::optional<FoundDates> dates_within(std::string_view line, ByteStretch span) {
+// In English or, if that is none, in the first language in which it is.
+std::optional<model::DateRange> read_in_any(std::string_view text, const PageLanguages& languages) {
+    auto read = model::read_dates(text);
+    if (const auto* dates = std::get_if<model::DateRange>(&read)) return *dates;
+    for (const model::LocalDates& local : languages.dates) {
+        read = model::read_dates(text, local);
+        if (const auto* dates = std::get_if<model::DateRange>(&read)) return *dates;
+    }
+    return std::nullopt;
+}
+
+std::optional<FoundDates> dates_within(std::string_view line, ByteStretch span,
+                                       const PageLanguages& languages) {
     span = stripped(line, span);
     const std::string_view text = line.substr(span.begin, span.end - span.begin);
     if (text.empty() || !has_year(text)) return std::nullopt;
-    const auto read = model::read_dates(text);
-    const auto* dates = std::get_if<model::DateRange>(&read);
+    const auto dates = read_in_any(text, languages);
     if (!dates) return std::nullopt;
     return FoundDates{std::string(text), edtf(*dates), span.begin, span.end};
 }
@@ -111,9 +122,10 @@ double least_gap(const Reading& reading, std::size_t begin, std::size_t end) {
 
 class EntryFinder {
 public:
-    EntryFinder(const Reading& reading, std::size_t section, std::string_view name,
-                double least_gap)
-        : reading_(reading), section_(section), name_(name), least_gap_(least_gap) {}
+    EntryFinder(const Reading& reading, const PageLanguages& languages, std::size_t section,
+                std::string_view name, double least_gap)
+        : reading_(reading), languages_(languages), section_(section), name_(name),
+          least_gap_(least_gap) {}
 
     void take(std::size_t at) {
         const ReadLine& line = reading_.lines[at];
@@ -156,7 +168,7 @@ private:
 
     void take_heading(const ReadLine& line) {
         const std::string text = line.text();
-        const auto dates = find_dates(text);
+        const auto dates = find_dates(text, languages_);
         if (entries_.empty() || in_bullets_ || is_apart(line) ||
             (dates && is_another(text, *dates)))
             start_entry(line);
@@ -197,6 +209,7 @@ private:
     }
 
     const Reading& reading_;
+    const PageLanguages& languages_;
     std::size_t section_;
     std::string_view name_;
     std::vector<FoundEntry> entries_;
@@ -225,13 +238,14 @@ bool is_bullet_sign(std::string_view word) {
     return is_one_of(word, bullet_signs);
 }
 
-std::optional<FoundDates> find_dates(std::string_view line) {
+std::optional<FoundDates> find_dates(std::string_view line, const PageLanguages& languages) {
     const std::vector<ByteStretch> words = words_of(line);
     for (std::size_t end = words.size(); end > 0; --end) {
         // the longest that ends here
         std::optional<FoundDates> found;
         for (std::size_t count = 1; count <= std::min(most_words_of_dates, end); ++count)
-            if (auto dates = dates_within(line, {words[end - count].begin, words[end - 1].end}))
+            if (auto dates =
+                    dates_within(line, {words[end - count].begin, words[end - 1].end}, languages))
                 found = std::move(dates);
         if (found) return found;
     }
@@ -240,15 +254,17 @@ std::optional<FoundDates> find_dates(std::string_view line) {
 
 std::vector<FoundEntry> find_entries(const Reading& reading,
                                      const std::vector<FoundSection>& sections,
-                                     std::string_view name) {
+                                     std::string_view name, const PageLanguages& languages) {
     std::vector<FoundEntry> entries;
     for (std::size_t i = 0; i < sections.size(); ++i) {
         if (!has_entries(sections[i])) continue;
         const std::size_t end =
             i + 1 < sections.size() ? sections[i + 1].line : reading.lines.size();
-        EntryFinder finder(reading, i, name, least_gap(reading, sections[i].line + 1, end));
+        EntryFinder finder(reading, languages, i, name,
+                           least_gap(reading, sections[i].line + 1, end));
         for (std::size_t line = sections[i].line + 1; line < end; ++line)
-            finder.take(line);
+            if (!is_continued(reading.lines[line].text(), sections[i], languages))
+                finder.take(line);
         std::ranges::move(finder.result(), std::back_inserter(entries));
     }
     return entries;

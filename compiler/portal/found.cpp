@@ -2,7 +2,7 @@
 
 namespace quoin::portal {
 
-Found find_all(const Reading& reading) {
+Found find_all(const Reading& reading, const PageLanguages& languages) {
     Found found;
     std::string text;
     for (const ReadLine& line : reading.lines)
@@ -11,8 +11,8 @@ Found find_all(const Reading& reading) {
     found.emails = find_emails(text);
     found.phones = find_phones(text);
     found.links = find_links(text);
-    found.sections = find_sections(reading, found.name);
-    found.entries = find_entries(reading, found.sections, found.name);
+    found.sections = find_sections(reading, found.name, languages);
+    found.entries = find_entries(reading, found.sections, found.name, languages);
     return found;
 }
 

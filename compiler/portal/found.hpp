@@ -2,6 +2,7 @@
 // entries with their dates. Recognisers stay silent where they are not sure.
 #pragma once
 
+#include "compiler/portal/languages.hpp"
 #include "compiler/portal/reading.hpp"
 #include "compiler/stages/model/resume.hpp"
 
@@ -35,7 +36,7 @@ struct Found {
     std::vector<FoundEntry> entries;
 };
 
-Found find_all(const Reading& reading);
+Found find_all(const Reading& reading, const PageLanguages& languages = {});
 
 // contacts.cpp: each in the order it is read, without repetition
 std::vector<std::string> find_emails(std::string_view text);
@@ -47,17 +48,22 @@ std::string find_name(const Reading& reading);
 
 // sections.cpp
 bool is_usual_title(std::string_view title);
-std::vector<FoundSection> find_sections(const Reading& reading, std::string_view name);
+std::vector<FoundSection> find_sections(const Reading& reading, std::string_view name,
+                                        const PageLanguages& languages = {});
+// Its title again, at the head of a page, with the word for it.
+bool is_continued(std::string_view line, const FoundSection& section,
+                  const PageLanguages& languages);
 
 // entries.cpp
 struct FoundDates {
     std::string text, edtf;
     std::size_t begin = 0, end = 0; // bytes of the line
 };
-std::optional<FoundDates> find_dates(std::string_view line); // the last on the line
+// The last on the line.
+std::optional<FoundDates> find_dates(std::string_view line, const PageLanguages& languages = {});
 bool is_bullet_sign(std::string_view word);
 std::vector<FoundEntry> find_entries(const Reading& reading,
                                      const std::vector<FoundSection>& sections,
-                                     std::string_view name);
+                                     std::string_view name, const PageLanguages& languages = {});
 
 }

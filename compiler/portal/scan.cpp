@@ -246,14 +246,15 @@ std::vector<PagePicture> read_pictures(std::string_view pgm) {
     return pictures;
 }
 
-std::variant<Scan, std::string> scan_pdf(const fs::path& file, const fs::path& font_configuration) {
+std::variant<Scan, std::string> scan_pdf(const fs::path& file, const fs::path& font_configuration,
+                                         const PageLanguages& languages) {
     std::string bytes;
     if (auto fault = read_whole(file, bytes)) return *fault;
     if (auto fault = not_a_pdf(bytes)) return *fault;
     try {
         Scan scan;
         scan.evidence = gather(bytes, Readers(bytes, font_configuration));
-        scan.found = find_all(scan.evidence.by_place);
+        scan.found = find_all(scan.evidence.by_place, languages);
         scan.faults = find_faults(scan.evidence, scan.found);
         return scan;
     } catch (const Fault& fault) {

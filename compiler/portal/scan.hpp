@@ -53,9 +53,11 @@ struct Scan {
 
 // Or why the file cannot be read: a message as quoin's messages are. The configuration names the
 // fonts that stand in for those the PDF does not carry (fontconfig's fonts.conf(5)), so that what
-// is found does not hang on the fonts and the caches of the machine.
+// is found does not hang on the fonts and the caches of the machine. Dates are read in English and
+// in the languages given.
 std::variant<Scan, std::string> scan_pdf(const std::filesystem::path& file,
-                                         const std::filesystem::path& font_configuration);
+                                         const std::filesystem::path& font_configuration,
+                                         const PageLanguages& languages = {});
 
 // The readings alone, for a PDF in memory that carries its fonts.
 struct Readings {

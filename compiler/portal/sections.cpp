@@ -138,13 +138,21 @@ bool is_usual_title(std::string_view title) {
     return known > 0 && words <= most_words_of_title;
 }
 
-std::vector<FoundSection> find_sections(const Reading& reading, std::string_view name) {
+bool is_continued(std::string_view line, const FoundSection& section,
+                  const PageLanguages& languages) {
+    return line.starts_with(section.title) &&
+           languages.says_continued(line.substr(section.title.size()));
+}
+
+std::vector<FoundSection> find_sections(const Reading& reading, std::string_view name,
+                                        const PageLanguages& languages) {
     std::vector<FoundSection> sections;
     const double usual = usual_height(reading);
     for (std::size_t i = 0; i < reading.lines.size(); ++i) {
         const ReadLine& line = reading.lines[i];
         if (line.words.size() > most_words_of_title || !stands_alone(reading, i)) continue;
         const std::string text = line.text();
+        if (!sections.empty() && is_continued(text, sections.back(), languages)) continue;
         const bool looks = text != name && looks_like_heading(line, text, usual);
         const bool known =
             (is_usual_title(text) && is_written_as_title(text)) || (looks && ends_usual(text));

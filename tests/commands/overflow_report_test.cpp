@@ -202,7 +202,7 @@ std::string too_long(std::mt19937& random, int by, int pages) {
 }
 
 TEST_CASE("200 résumés too long by 1 to 10 lines: the cuts proposed make each of them fit") {
-    std::mt19937 random(2026);
+    std::mt19937 random(2027);
     std::map<int, int> by_lines;
     int both = 0, pieces = 0;
     for (int round = 0; round < quoin::tries(200); ++round) {

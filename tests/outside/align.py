@@ -32,9 +32,12 @@ class State:
 
 
 class Aligner:
-    def __init__(self, words, theme, heads=()):
-        """words: of expected_words; heads: the word lists of the running heads, one a page."""
+    def __init__(self, words, theme, heads=(), titles=(), continued=""):
+        """words: of expected_words; heads: the word lists of the running heads, one a page; titles:
+        the places of sections' titles. Where a section goes on after a running head, its title must
+        come again there, with the word `continued`."""
         self.words = words
+        self.again = list(self.titles_again(set(titles), continued))
         self.fragments = sorted(theme.fragments, key=len, reverse=True)
         self.signs = theme.signs
         self.heads = heads
@@ -51,6 +54,18 @@ class Aligner:
         if end in states:
             return Alignment(True, self.count(), self.count(), "")
         return self.failed(tokens, len(tokens), states)
+
+    def titles_again(self, places, continued):
+        """Of each word, what a page opens with that begins with it; and of the end."""
+        title, place = [], None
+        for word in self.words:
+            if word.place in places:
+                title = [*title, word.text] if word.place == place else [word.text]
+                yield []
+            else:
+                yield [*title, continued] if title else []
+            place = word.place
+        yield []
 
     # --- one token
 
@@ -80,7 +95,7 @@ class Aligner:
             if word.kind == "word":
                 yield word.text, dataclasses.replace(state, word=state.word + 1)
         if state.heads < len(self.heads):
-            head = self.heads[state.heads]
+            head = self.heads[state.heads] + self.again[state.word]
             last = state.in_head + 1 == len(head)
             yield head[state.in_head], State(state.word, state.heads + last,
                                              0 if last else state.in_head + 1)

@@ -32,7 +32,7 @@ import expected_words
 import readers
 from align import Aligner
 from common import THEMES, Tally, builds, quoin_set, require_quoin, run
-from theme_literals import HOUSE_THEME, ThemeLiterals
+from theme_literals import HOUSE_THEME, WORDS, ThemeLiterals
 
 
 def page_count(pdf):
@@ -150,14 +150,13 @@ def read_case(case):
     heads = running_heads(theme, case.source, page_count(case.pdf))
     if theme.columns > 1:
         return read_columns(case, theme, words, heads, page_count(case.pdf))
-    dates, results = date_places(case.source), []
+    dates, titles, results = date_places(case.source), columns.section_places(case.source), []
     for reader, read in readers.READERS.items():
         text = read(case.pdf)
+        aligned = Aligner(words, theme, heads, titles, WORDS["continued"]).align(text)
         if theme.fills and reader in READ_EDGES_LOOSE:
-            results.append(read_edges(case, reader, words, text,
-                                      Aligner(words, theme, heads).align(text).fault))
+            results.append(read_edges(case, reader, words, text, aligned.fault))
             continue
-        aligned = Aligner(words, theme, heads).align(text)
         results.append(Result(case.theme, reader, aligned.expected, aligned.found, aligned.fault,
                               [] if reader in readers.PARTS_LINES
                               else loose(words, dates, theme.signs, text)))

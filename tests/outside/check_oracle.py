@@ -86,6 +86,15 @@ TEXTS = [  # a reader's text, whether it is right
 ]
 
 
+EXPECTED_TITLE = [Word("Two", "b:9"), Word("Words", "b:9")]
+TEXTS_OVER_PAGES = [
+    ("Two Words Intern Trust Jun 2026\fA, 2 Two Words (more) • Counted eelgrass-beds at 9 sites", True),
+    ("Two Words Intern Trust Jun 2026\fA, 2 • Counted eelgrass-beds at 9 sites", False),
+    ("Two Words Intern Trust Jun 2026 • Counted Two Words (more) eelgrass-beds at 9 sites\fA, 2", False),
+    ("A, 2 Two Words Intern Trust Jun 2026 • Counted eelgrass-beds at 9 sites", True),
+]
+
+
 class Signs:
     fragments = {",", "(", ")"}
     signs = {"•"}
@@ -115,6 +124,9 @@ def main():
                 "a running head on page two")
     tally.check(not heads.align("Intern Trust Jun 2026 • Counted eelgrass-beds at 9 sites").complete,
                 "a running head that is missing")
+    again = Aligner([*EXPECTED_TITLE, *EXPECTED], Signs, [["A", "2"]], ["b:9"], "(more)")
+    for text, right in TEXTS_OVER_PAGES:
+        tally.check(again.align(text).complete == right, f"a title again in {text!r}")
     tally.finish()
 
 

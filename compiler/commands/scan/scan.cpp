@@ -16,9 +16,10 @@ namespace quoin::commands {
 
 namespace {
 
-std::variant<portal::Scan, std::string> scan_input(const std::string& input) {
+std::variant<portal::Scan, std::string> scan_input(const std::string& input,
+                                                   const portal::PageLanguages& languages) {
     try {
-        return portal::scan_pdf(input, font_configuration(data_folder()));
+        return portal::scan_pdf(input, font_configuration(data_folder()), languages);
     } catch (const std::exception& fault) { // of the system: no process, no memory
         return fill<messages::not_scanned>(fault.what());
     }
@@ -37,11 +38,12 @@ ExitCode run_scan(const ScanRequest& request) {
     if (std::ranges::count(request.inputs, "-") > 0)
         return wrong_use("scan", fill<messages::no_scan_of_input>());
     const bool json = request.format == "json";
+    const auto languages = portal::page_languages(data_folder() / "themes" / "words");
     portal::JsonReport report;
     ExitCode code = ExitCode::done;
     bool first = true;
     for (const std::string& input : request.inputs) {
-        const auto result = scan_input(input);
+        const auto result = scan_input(input, languages);
         if (has_faults(result)) code = ExitCode::errors;
         const auto* scan = std::get_if<portal::Scan>(&result);
         if (!scan) fmt::print(stderr, "{}: error: {}\n", input, std::get<std::string>(result));

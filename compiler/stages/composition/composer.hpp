@@ -32,6 +32,8 @@ private:
 
     // sections.cpp
     void add_section(const model::Section& section);
+    void add_continued_headings();
+    Paragraph continued_heading(const model::Text* title);
     void add_entry(const model::Entry& entry, const theme::Form& form, bool further,
                    std::uint32_t section, theme::GapName gap);
     void add_bullets(std::span<const model::Bullet> bullets, std::uint32_t section,

@@ -1,4 +1,4 @@
-// The order of the whole: heading, sections, running head.
+// The order of the whole: heading, sections, what further pages open with.
 #include "compiler/stages/composition/composition.hpp"
 
 #include "compiler/stages/composition/composer.hpp"
@@ -53,6 +53,7 @@ Composition Composer::run() {
         }
     }
     add_running_head();
+    add_continued_headings();
     out_.title = name_ + ", " + resume_.words.resume;
     out_.author = name_;
     out_.language = *resume_.settings.language;

@@ -141,6 +141,10 @@ struct Composition {
     // On the pages from the second on, an artifact; no runs if there is none. Where its last run is
     // the figures 0 to 9, the page's number is set from them in that run's place.
     Paragraph running_head;
+    // What a page opens with where a section goes on from the page before, an artifact: of section
+    // s the s-th, its heading with the word for it; the first is the word alone, for a column that
+    // is too narrow. None if there is but one page.
+    std::vector<Paragraph> continued;
 };
 
 class Hyphenation;

@@ -99,6 +99,34 @@ void Composer::add_section(const model::Section& section) {
     }
 }
 
+// In the looks of a section's heading; of no title, the word alone.
+Paragraph Composer::continued_heading(const model::Text* title) {
+    LineText text;
+    if (title != nullptr) text.append(*title);
+    for (TextPiece& piece : text.pieces)
+        piece.link.reset(); // an artifact holds no links
+    TextPiece word;
+    word.kind = TextPiece::Kind::literal;
+    word.text = (title != nullptr ? " " : "") + resume_.words.continued;
+    word.place = theme_.family_place;
+    text.pieces.push_back(std::move(word));
+    Paragraph heading = make_paragraph(text, theme::StyleName::section, 0);
+    heading.breaks.clear();
+    return heading;
+}
+
+void Composer::add_continued_headings() {
+    if (*resume_.settings.pages < 2 || resume_.sections.empty()) return;
+    out_.continued.push_back(continued_heading(nullptr));
+    for (const model::Section& section : resume_.sections)
+        out_.continued.push_back(continued_heading(&section.title));
+    for (const Paragraph& paragraph : out_.paragraphs) {
+        if (paragraph.section == 0) continue;
+        out_.continued[paragraph.section].region = paragraph.region;
+        out_.continued[paragraph.section].span = paragraph.span;
+    }
+}
+
 void Composer::add_entry(const model::Entry& entry, const theme::Form& form, bool further,
                          std::uint32_t section, theme::GapName gap) {
     auto lines = expand(entry_patterns(form, further, way_), entry.fields, dates_as());

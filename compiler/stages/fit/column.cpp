@@ -27,6 +27,11 @@ bool is_of_heading(const ColumnLine& line) {
     return line.is_first() && (gap == theme::GapName::header || gap == theme::GapName::contact);
 }
 
+// That a page opens with which begins with this line.
+const composition::Paragraph* continued_above(const ColumnLine& line, std::size_t page) {
+    return page > 0 ? line.continued : nullptr;
+}
+
 bool has_rule(const ColumnLine& line, theme::RuleAt where) {
     return line.paragraph->rule == where &&
            (where == theme::RuleAt::above ? line.is_first() : line.is_last());
@@ -64,6 +69,14 @@ std::vector<bool> open_lists(const composition::Composition& composition,
     return open;
 }
 
+// A heading itself needs none above it.
+const composition::Paragraph* continued_of(const composition::Composition& composition,
+                                           const composition::Paragraph& paragraph) {
+    const bool none = paragraph.section == 0 || paragraph.style == theme::StyleName::section ||
+                      paragraph.section >= composition.continued.size();
+    return none ? nullptr : &composition.continued[paragraph.section];
+}
+
 Column column_without(const composition::Composition& composition, std::span<const int> line_counts,
                       std::optional<composition::Region> other) {
     Column column;
@@ -73,9 +86,10 @@ Column column_without(const composition::Composition& composition, std::span<con
         const composition::Paragraph& paragraph = composition.paragraphs[p];
         const bool opens = open[paragraph.list] && paragraph.gap == theme::GapName::line;
         const theme::GapName gap = opens ? theme::GapName::entry : paragraph.gap;
+        const composition::Paragraph* continued = continued_of(composition, paragraph);
         const auto lines = static_cast<std::uint32_t>(line_counts[p]);
         for (std::uint32_t line = 0; line < lines; ++line)
-            column.lines.push_back({&paragraph, p, line, lines, gap});
+            column.lines.push_back({&paragraph, p, line, lines, gap, continued});
     }
     if (!composition.running_head.runs.empty()) column.running_head = &composition.running_head;
     return column;
@@ -97,16 +111,32 @@ std::vector<Column> make_columns(const composition::Composition& composition,
             column_without(composition, line_counts, composition::Region::main)};
 }
 
-Height to_first_baseline(const Column& column, std::size_t line, std::size_t page) {
+Height to_opening_baseline(const Column& column, std::size_t line, std::size_t page) {
     const ColumnLine& at = column.lines[line];
+    const composition::Paragraph* continued = continued_above(at, page);
+    const composition::Paragraph& opening = continued ? *continued : *at.paragraph;
     Height height;
     if (page > 0 && column.running_head != nullptr) {
         height.fixed = column.running_head->ascent;
-        height.lines = at.paragraph->size;
+        height.lines = opening.size;
         height.gaps[static_cast<std::size_t>(theme::GapName::section)] = 1;
     } else {
-        height.fixed = at.paragraph->ascent;
+        height.fixed = opening.ascent;
     }
+    const bool ruled =
+        continued ? continued->rule == theme::RuleAt::above : has_rule(at, theme::RuleAt::above);
+    if (ruled) add_rule(height, opening);
+    return height;
+}
+
+Height to_first_baseline(const Column& column, std::size_t line, std::size_t page) {
+    Height height = to_opening_baseline(column, line, page);
+    const ColumnLine& at = column.lines[line];
+    const composition::Paragraph* continued = continued_above(at, page);
+    if (continued == nullptr) return height;
+    height.lines += at.paragraph->size;
+    height.gaps[static_cast<std::size_t>(theme::GapName::heading)] += 1;
+    if (continued->rule == theme::RuleAt::below) add_rule(height, *continued);
     if (has_rule(at, theme::RuleAt::above)) add_rule(height, *at.paragraph);
     return height;
 }

@@ -1,11 +1,13 @@
 // The column of lines, top to bottom, and where it may be cut. Heights are kept as sums of what a
 // setting multiplies, so that they can be had for any setting.
 //
-// The first baseline of a page lies one ascent below the top margin; each other lies leading × the
-// size of its paragraph below the last, and lower by the gap above a paragraph's first line. Under
-// the name and the headline, whose sizes are unlike, leading says nothing: the descent of the line
-// above, `heading_air`, the ascent of the line and its gap are what lies between. A rule with its
-// gap takes its own room. The last line's descent stays above the bottom margin.
+// The first baseline of a page lies one ascent below the top margin; where a section goes on from
+// the page before, that is its heading's, set again, with its gap and rule. Each other baseline
+// lies leading × the size of its paragraph below the last, and lower by the gap above a paragraph's
+// first line. Under the name and the headline, whose sizes are unlike, leading says nothing: the
+// descent of the line above, `heading_air`, the ascent of the line and its gap are what lies
+// between. A rule with its gap takes its own room. The last line's descent stays above the bottom
+// margin.
 #pragma once
 
 #include "compiler/stages/composition/composition.hpp"
@@ -37,6 +39,8 @@ struct ColumnLine {
     std::uint32_t line = 0; // of the paragraph
     std::uint32_t lines = 0;
     theme::GapName gap{}; // above the paragraph, as it opens here
+    // Its section's heading, that a page opens with if this line is its first; null for none.
+    const composition::Paragraph* continued = nullptr;
 
     bool is_first() const { return line == 0; }
     bool is_last() const { return line + 1 == lines; }
@@ -54,7 +58,10 @@ Column make_column(const composition::Composition& composition, std::span<const 
 std::vector<Column> make_columns(const composition::Composition& composition,
                                  std::span<const int> line_counts);
 
-// From the top margin down to the baseline of the page's first line; `page` counts from 0.
+// From the top margin down to the baseline of what a page opens with: of a section that goes on,
+// its heading set again; of any other, the line. `page` counts from 0.
+Height to_opening_baseline(const Column& column, std::size_t line, std::size_t page);
+// The same down to the baseline of the page's first line.
 Height to_first_baseline(const Column& column, std::size_t line, std::size_t page);
 // From the baseline above to the baseline of `line`.
 Height to_baseline(const Column& column, std::size_t line);

@@ -44,7 +44,7 @@ struct PlacedLine { // of one paragraph
 };
 
 bool is_shown_text(const composition::Composition& composition, const pages::PlacedRun& placed) {
-    if (placed.paragraph == pages::running_head_index) return false;
+    if (is_artifact(placed)) return false;
     const composition::Paragraph& paragraph = composition.paragraphs.at(placed.paragraph);
     return placed.run >= paragraph.label_runs && !paragraph.runs[placed.run].icon;
 }

@@ -136,6 +136,15 @@ const std::string& Words::of_pattern(std::string_view name) const {
     return of_patterns.at(static_cast<std::size_t>(found - pattern_words.begin()));
 }
 
+std::vector<Words> read_all_words(Sources& sources, const fs::path& folder,
+                                  Diagnostics& diagnostics) {
+    std::vector<Words> all;
+    for (const std::string& language : languages_in(folder))
+        if (language.find('-') == std::string::npos)
+            all.push_back(read_words(sources, folder, language, {}, diagnostics));
+    return all;
+}
+
 Words read_words(Sources& sources, const fs::path& folder, const std::string& language,
                  Place asked_at, Diagnostics& diagnostics) {
     Words words;

@@ -17,7 +17,7 @@ namespace quoin::page_words {
 
 struct DateWords {
     std::array<std::string, trade::months_of_year> months, short_months;
-    std::string long_date, short_date; // `{month} {year}`, with the months and with the short ones
+    std::string long_date, short_date;  // `{month} {year}`, with the months and with the short ones
     std::array<std::string, 4> seasons; // from spring on
     std::string present, expected;
     // What is read beside what is printed; none is needed
@@ -29,8 +29,8 @@ struct DateWords {
 
 // Those that a pattern prints, as `{courses-word}`.
 inline constexpr std::array<std::string_view, 11> pattern_words{
-    "major", "minor", "gpa", "honors", "courses", "activities",
-    "thesis", "with",  "expires", "page", "colon"};
+    "major",  "minor", "gpa",     "honors", "courses", "activities",
+    "thesis", "with",  "expires", "page",   "colon"};
 
 struct Words {
     DateWords dates;
@@ -42,6 +42,10 @@ struct Words {
 
     const std::string& of_pattern(std::string_view name) const; // of pattern_words
 };
+
+// Those of every whole language that there is a file of, by its name.
+std::vector<Words> read_all_words(Sources& sources, const std::filesystem::path& folder,
+                                  Diagnostics& diagnostics);
 
 // Those of a language (BCP 47), well-formed: `fr-CA` has the words of the file `fr` but for those
 // of a file `fr-CA`, if there is one. An error at `asked_at` if there is no file.

@@ -73,6 +73,12 @@ std::vector<lines::Line> running_head_pieces(const std::vector<composition::Run>
     return pieces;
 }
 
+lines::Line whole_line(const composition::Paragraph& paragraph) {
+    lines::Line line;
+    line.end = {static_cast<std::uint32_t>(paragraph.runs.size()), 0};
+    return line;
+}
+
 double full_width(const composition::Paragraph& paragraph,
                   const lines::Line& line) { // em, end spaces too
     double width = 0;
@@ -152,6 +158,9 @@ private:
     void set_lines(const fit::Column& column, std::size_t begin, std::size_t end, std::size_t page,
                    bool heading_stands) {
         double down = 0;
+        if (page > 0 && column.lines[begin].continued != nullptr)
+            set_continued(column.lines[begin].paragraph->section,
+                          top() - to_opening_baseline(column, begin, page).at(setting_));
         for (std::size_t i = begin; i < end; ++i) {
             const fit::Height step =
                 i == begin ? to_first_baseline(column, i, page) : to_baseline(column, i);
@@ -246,6 +255,24 @@ private:
                                 paragraph.rule_thickness, paragraph.rule_colour});
     }
 
+    // The word alone where the whole is wider than the column.
+    void set_continued(std::uint32_t section, double y) {
+        const composition::Paragraph& whole = composition_.continued[section];
+        const bool fits = width_of(whole) <= room(whole);
+        const composition::Paragraph& heading = fits ? whole : composition_.continued.front();
+        const double spare = room(whole) - width_of(heading);
+        double x = left(whole);
+        if (whole.align == theme::Align::centre) x += spare / 2;
+        if (whole.align == theme::Align::right) x += spare;
+        set_text(heading, continued_index(fits ? section : 0), whole_line(heading), x, y);
+        if (whole.rule == theme::RuleAt::above) set_rule(whole, y, 1);
+        if (whole.rule == theme::RuleAt::below) set_rule(whole, y, -1);
+    }
+
+    double width_of(const composition::Paragraph& paragraph) const { // pt
+        return full_width(paragraph, whole_line(paragraph)) * setting_.size;
+    }
+
     void set_running_head(const composition::Paragraph& head, std::size_t number) {
         const std::vector<lines::Line> pieces = running_head_pieces(head.runs, number);
         double spare = room(head);
@@ -266,6 +293,17 @@ private:
     Page* page_ = nullptr;
 };
 
+}
+
+bool is_artifact(const PlacedRun& placed) {
+    return placed.paragraph > running_head_index / 2;
+}
+
+const composition::Paragraph& paragraph_of(const composition::Composition& composition,
+                                           const PlacedRun& placed) {
+    if (!is_artifact(placed)) return composition.paragraphs.at(placed.paragraph);
+    if (placed.paragraph == running_head_index) return composition.running_head;
+    return composition.continued.at(continued_index(0) - placed.paragraph);
 }
 
 Pages make_pages(const composition::Composition& composition, const fit::Fit& fit) {

@@ -10,8 +10,12 @@
 
 namespace quoin::pages {
 
-// The paragraph of runs that belong to `Composition::running_head`: an artifact.
+// The paragraphs of runs that are artifacts: `Composition::running_head`, and those of
+// `Composition::continued` by their index.
 constexpr std::uint32_t running_head_index = 0xFFFFFFFF;
+constexpr std::uint32_t continued_index(std::size_t index) {
+    return running_head_index - 1 - static_cast<std::uint32_t>(index);
+}
 
 constexpr theme::Colour pale_colour{0xc6, 0xc6, 0xc6}; // of what is not to be looked at
 
@@ -26,6 +30,11 @@ struct PlacedRun { // glyphs [begin, end) of one run on one line
     bool hyphen = false; // a hyphen (U+00AD) follows the last glyph
     bool pale = false;   // in the pale colour, not its run's own
 };
+
+bool is_artifact(const PlacedRun& placed);
+
+const composition::Paragraph& paragraph_of(const composition::Composition& composition,
+                                           const PlacedRun& placed);
 
 struct PlacedRule {                                // decoration: an artifact
     double x = 0, y = 0, width = 0, thickness = 0; // y of its middle

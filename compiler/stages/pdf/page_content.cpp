@@ -12,7 +12,7 @@ namespace quoin::pdf {
 
 namespace {
 
-constexpr std::uint32_t not_in_tree = static_cast<std::uint32_t>(-1); // a running head
+constexpr std::uint32_t not_in_tree = static_cast<std::uint32_t>(-1); // an artifact
 
 double em(const fonts::Face& face, int units) {
     return static_cast<double>(units) / face.units_per_em();
@@ -20,7 +20,7 @@ double em(const fonts::Face& face, int units) {
 
 std::uint32_t element_of(const composition::Composition& composition,
                          const pages::PlacedRun& placed) {
-    if (is_running_head(placed)) return not_in_tree;
+    if (is_artifact(placed)) return not_in_tree;
     return paragraph_of(composition, placed).runs.at(placed.run).element;
 }
 

@@ -143,7 +143,7 @@ std::vector<Landing> landings(const composition::Composition& composition,
     std::vector<Landing> found(composition.paragraphs.size());
     for (std::size_t number = 0; number < pages.pages.size(); ++number)
         for (const pages::PlacedRun& placed : pages.pages[number].runs)
-            if (!is_running_head(placed) && found.at(placed.paragraph).run == nullptr)
+            if (!is_artifact(placed) && found.at(placed.paragraph).run == nullptr)
                 found[placed.paragraph] = {number, &placed};
     return found;
 }

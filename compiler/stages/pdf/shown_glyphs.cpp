@@ -84,14 +84,4 @@ std::vector<ShownGlyph> shown_glyphs(const composition::Paragraph& paragraph,
     return shown;
 }
 
-bool is_running_head(const pages::PlacedRun& placed) {
-    return placed.paragraph == pages::running_head_index;
-}
-
-const composition::Paragraph& paragraph_of(const composition::Composition& composition,
-                                           const pages::PlacedRun& placed) {
-    return is_running_head(placed) ? composition.running_head
-                                   : composition.paragraphs.at(placed.paragraph);
-}
-
 }

@@ -28,8 +28,4 @@ struct ShownGlyph {
 std::vector<ShownGlyph> shown_glyphs(const composition::Paragraph& paragraph,
                                      const pages::PlacedRun& placed);
 
-const composition::Paragraph& paragraph_of(const composition::Composition& composition,
-                                           const pages::PlacedRun& placed);
-bool is_running_head(const pages::PlacedRun& placed);
-
 }

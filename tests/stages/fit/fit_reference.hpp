@@ -32,7 +32,17 @@ struct PlainLine {
     int line, lines;
     const composition::Paragraph* running_head; // null if there is none
     theme::GapName gap;
+    const composition::Paragraph* continued =
+        nullptr; // its section's heading set again; null if none is
 };
+
+// A page that begins within a section has its heading first.
+inline const composition::Paragraph* continued_above(const composition::Composition& composition,
+                                                     const composition::Paragraph& paragraph) {
+    if (composition.continued.empty() || paragraph.section == 0) return nullptr;
+    if (paragraph.style == theme::StyleName::section) return nullptr;
+    return &composition.continued.at(paragraph.section);
+}
 
 // Entries of one line each stand apart as entries do, once one of them takes two lines.
 inline theme::GapName gap_in_list(const composition::Composition& composition,
@@ -53,8 +63,26 @@ inline std::vector<PlainLine> lines_of(const composition::Composition& compositi
             lines.push_back(
                 {&composition.paragraphs[i], line, counts[i],
                  composition.running_head.runs.empty() ? nullptr : &composition.running_head,
-                 gap_in_list(composition, counts, i)});
+                 gap_in_list(composition, counts, i),
+                 continued_above(composition, composition.paragraphs[i])});
     return lines;
+}
+
+// What the first line of a page after the first takes, down to its baseline, its own rule apart.
+inline double opening(const PlainLine& line, const fit::PageSetting& at) {
+    const composition::Paragraph* first =
+        line.continued != nullptr ? line.continued : line.paragraph;
+    double height = first->ascent * at.size;
+    if (line.running_head != nullptr)
+        height = (line.running_head->ascent + at.gaps[std::size_t(theme::GapName::section)] +
+                  at.leading * first->size) *
+                 at.size;
+    if (line.continued == nullptr) return height;
+    if (first->rule != theme::RuleAt::none)
+        height += first->rule_gap * at.size + first->rule_thickness;
+    return height +
+           (at.leading * line.paragraph->size + at.gaps[std::size_t(theme::GapName::heading)]) *
+               at.size;
 }
 
 // How far above the bottom margin the last line's descent ends; negative if below it.
@@ -63,10 +91,8 @@ inline double left_at_foot(const std::vector<PlainLine>& lines, std::size_t begi
     double y = at.paper_height - at.top_margin;
     for (std::size_t i = begin; i < end; ++i) {
         const composition::Paragraph& paragraph = *lines[i].paragraph;
-        const composition::Paragraph* head = begin > 0 ? lines[i].running_head : nullptr;
-        if (i == begin && head != nullptr) {
-            y -= (head->ascent + at.gaps[std::size_t(theme::GapName::section)]) * at.size;
-            y -= at.leading * paragraph.size * at.size;
+        if (i == begin && begin > 0) {
+            y -= opening(lines[i], at);
         } else if (i == begin) {
             y -= paragraph.ascent * at.size;
         } else {
