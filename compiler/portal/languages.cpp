@@ -3,16 +3,23 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
-#include "compiler/stages/page_words/words.hpp"
+
+#include <algorithm>
 
 namespace quoin::portal {
 
 namespace {
 
 std::string without_signs(std::string_view word) {
-    return folded(trimmed(word, " ():,-"));
+    return straight_apostrophes(folded(trimmed(word, " ():,-")));
 }
 
+}
+
+std::optional<trade::Holds> PageLanguages::title(std::string_view text) const {
+    const auto found =
+        std::ranges::find(titles, without_signs(text), &page_words::SectionTitle::title);
+    return found == titles.end() ? std::nullopt : std::optional(found->holds);
 }
 
 bool PageLanguages::says_continued(std::string_view text) const {
@@ -26,6 +33,8 @@ PageLanguages page_languages(const std::filesystem::path& folder) {
     for (const page_words::Words& words : page_words::read_all_words(sources, folder, unheard)) {
         languages.dates.emplace_back(words.dates);
         languages.continued.push_back(without_signs(words.continued));
+        for (const page_words::SectionTitle& one : words.titles)
+            languages.titles.push_back({without_signs(one.title), one.holds});
     }
     return languages;
 }

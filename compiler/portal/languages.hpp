@@ -1,10 +1,12 @@
-// The languages that a page may be in, as themes/words has them: how each writes dates, and that a
-// section goes on.
+// The languages that a page may be in, as themes/words has them: how each writes dates, what
+// sections are headed by in it, and that one goes on.
 #pragma once
 
 #include "compiler/stages/model/local_dates.hpp"
+#include "compiler/stages/page_words/words.hpp"
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,8 +14,11 @@
 namespace quoin::portal {
 
 struct PageLanguages {
-    std::vector<model::LocalDates> dates; // beside English
-    std::vector<std::string> continued;   // folded, without signs
+    std::vector<model::LocalDates> dates;         // beside English
+    std::vector<page_words::SectionTitle> titles; // folded; beside the English ones
+    std::vector<std::string> continued;           // folded, without signs
+
+    std::optional<trade::Holds> title(std::string_view text) const;
 
     // What stands after a section's title where the section goes on: `(continued)`, `, suite`.
     bool says_continued(std::string_view text) const;

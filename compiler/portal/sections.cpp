@@ -154,12 +154,14 @@ std::vector<FoundSection> find_sections(const Reading& reading, std::string_view
         const std::string text = line.text();
         if (!sections.empty() && is_continued(text, sections.back(), languages)) continue;
         const bool looks = text != name && looks_like_heading(line, text, usual);
-        const bool known =
-            (is_usual_title(text) && is_written_as_title(text)) || (looks && ends_usual(text));
+        const auto local = languages.title(text); // of another language than English
+        const bool known = (is_usual_title(text) && is_written_as_title(text)) ||
+                           (looks && ends_usual(text)) || local;
         // before the first known one there is only the heading block
         const bool unknown = !known && !sections.empty() && looks;
         if (known || unknown)
-            sections.push_back({text, line.page, i, known, trade::usual_holds(text)});
+            sections.push_back(
+                {text, line.page, i, known, local ? local : trade::usual_holds(text)});
     }
     return sections;
 }

@@ -4,12 +4,14 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/stages/page_words/messages.hpp"
 #include "compiler/stages/syntax/parse.hpp"
+#include "compiler/trade/vocabulary.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <span>
 #include <system_error>
+#include <utility>
 
 namespace quoin::page_words {
 
@@ -70,6 +72,17 @@ std::vector<std::string> words_with_commas(const std::string& list) {
     return words;
 }
 
+// `titles-education: Formation, Études`; none needs to be there.
+bool read_titles(std::string_view label, const std::string& value, Words& words) {
+    constexpr std::string_view before = "titles-";
+    if (!label.starts_with(before)) return false;
+    const auto holds = trade::named<trade::Holds>(label.substr(before.size()));
+    if (!holds) return false;
+    for (std::string& title : words_with_commas(value))
+        words.titles.push_back({std::move(title), *holds});
+    return true;
+}
+
 Places places_of(std::string_view label, Words& words) {
     const auto* pattern = std::ranges::find(pattern_words, label);
     if (pattern != pattern_words.end())
@@ -85,6 +98,7 @@ void read_words_line(const syntax::Node& node, Words& words, Diagnostics& diagno
         words.dates.*(reading->of) = words_with_commas(value);
         return;
     }
+    if (read_titles(node.label.text, value, words)) return;
     const Places into = places_of(node.label.text, words);
     if (into.empty())
         return diagnostics.error(node.place, fill<messages::no_such_words>(node.label.text));

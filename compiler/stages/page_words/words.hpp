@@ -4,6 +4,7 @@
 
 #include "compiler/base/diagnostics.hpp"
 #include "compiler/base/source.hpp"
+#include "compiler/trade/kinds.hpp"
 #include "compiler/trade/months.hpp"
 
 #include <array>
@@ -32,12 +33,19 @@ inline constexpr std::array<std::string_view, 11> pattern_words{
     "major",  "minor", "gpa",     "honors", "courses", "activities",
     "thesis", "with",  "expires", "page",   "colon"};
 
+struct SectionTitle {
+    std::string title;
+    trade::Holds holds{};
+};
+
 struct Words {
     DateWords dates;
     std::array<std::string, pattern_words.size()> of_patterns;
     std::string email, phone, web_page; // what a link leads to, said to who hears the page
     std::string resume;                 // after the name, in the document's title
     std::string continued;              // after a section's title where it goes on
+    std::vector<SectionTitle>
+        titles; // usual in it, for who reads a page; English ones are not here
     std::vector<std::filesystem::path> files;
 
     const std::string& of_pattern(std::string_view name) const; // of pattern_words

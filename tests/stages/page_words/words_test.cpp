@@ -83,6 +83,19 @@ TEST_CASE("words: English") {
     CHECK(words.of_pattern("courses") == "Relevant courses:");
 }
 
+TEST_CASE("words: what sections are headed by, for who reads a page") {
+    const Words french = words_of("fr");
+    REQUIRE(!french.titles.empty());
+    CHECK(french.titles.front().title == "Formation");
+    CHECK(french.titles.front().holds == quoin::trade::Holds::education);
+    CHECK(said_of("resume: ", "titles-hobbies: Tides\nresume: ").find("'titles-hobbies'") !=
+          std::string::npos);
+    quoin::Sources sources;
+    quoin::Diagnostics diagnostics;
+    CHECK(quoin::page_words::read_all_words(sources, folder, diagnostics).size() == 4);
+    CHECK(diagnostics.all().empty());
+}
+
 // A region has the words of its language but for those of its own file.
 TEST_CASE("words: regions") {
     CHECK(words_of("en-GB").dates.seasons[2] == "Autumn");
@@ -122,8 +135,7 @@ TEST_CASE("words: dates are read and printed in their language") {
         {"fr", "été 2025", short_month, "été 2025"},
         {"fr", "juin 2027 (prévu)", short_month, "juin 2027 (prévu)"},
         {"fr", "May 2027 (expected)", short_month, "mai 2027 (prévu)"},
-        {"fr", "jui 2025", short_month,
-         "'jui' is no month or season; did you mean 'juin'?"},
+        {"fr", "jui 2025", short_month, "'jui' is no month or season; did you mean 'juin'?"},
         {"de", "März 2025 bis Okt. 2025", short_month, "März 2025 – Okt. 2025"},
         {"de", "15. Juni 2025", long_month, "Juni 2025"},
         {"de", "seit Dezember 2024", short_month, "Dez. 2024 – heute"},
