@@ -146,7 +146,7 @@ class Result:
 def read_case(case):
     """The Result of each reader."""
     theme = ThemeLiterals(THEMES / f"{case.theme}.theme")
-    words = expected_words.read(case.source, case.tags).words
+    words = expected_words.read(case.source, case.tags).numbered(theme.numbered)
     heads = running_heads(theme, case.source, page_count(case.pdf))
     if theme.columns > 1:
         return read_columns(case, theme, words, heads, page_count(case.pdf))

@@ -33,7 +33,7 @@ LEVELS = {"/H1": "name", "/H2": "section", "/H3": "title"}
 class Line:
     """The first glyph of a line of one structure element."""
     page: int
-    kind: str  # name, section, title, text, sign N, bullet N (its level)
+    kind: str  # name, section, title, text, sign N, bullet N (its level), number, numbered
     element: tuple
     x: float
     y: float
@@ -64,6 +64,8 @@ class Structure:
             return LEVELS[str(element.S)], element.objgen
         level, above = 0, element
         while above.S != "/Document":
+            if above.S == "/L" and above.A.ListNumbering == "/Decimal":  # an entry with its number
+                return ("number" if element.S == "/Lbl" else "numbered"), element.objgen
             level += above.S == "/L"
             above = above.P
         if element.S == "/Lbl":
@@ -156,7 +158,7 @@ def left_edges(lines):
 def distances(lines):
     """From each baseline to the next, by the pair of kinds, where one distance is meant."""
     for column in columns(lines):
-        rows = [line for line in column if not line.kind.startswith("sign")]
+        rows = [line for line in column if not line.kind.startswith(("sign", "number "))]
         for above, line in zip(rows, rows[1:]):
             down = above.y - line.y
             if down < SAME:

@@ -60,6 +60,16 @@ class Reading:
     words: list
     left_out: list  # texts of pieces that this build leaves out
     comments: list  # texts
+    entries: list  # of each section that says what it holds: that, and its entries' first words' indices
+
+    def numbered(self, kinds):
+        """The words with a number before each entry of sections of these kinds."""
+        words = list(self.words)
+        firsts = [(index, number) for holds, indices in self.entries if holds in kinds
+                  for number, index in enumerate(indices, 1)]
+        for index, number in sorted(firsts, reverse=True):
+            words.insert(index, Word(f"{number}.", words[index].place))
+        return words
 
 
 def wanted(only, but, tags):
@@ -221,7 +231,7 @@ class Reader:
     def __init__(self, path, tags):
         self.tags = {tag.lower() for tag in tags}
         self.form = "Jun 2026"
-        self.reading = Reading([], [], [])
+        self.reading = Reading([], [], [], [])
         lines = self.without_comments(read_lines(path))
         first = next((i for i, line in enumerate(lines) if line and line.label == "section"), len(lines))
         includes = []
@@ -263,16 +273,23 @@ class Reader:
         opening, rest = lines[0], lines[1:]
         if not opening.value:
             return
-        entries = [[]]
+        entries, holds = [[]], None
         for line in rest:
             if line is None:
                 entries.append([])
-            elif line.label not in ("holds", "column"):
+            elif line.label == "holds":
+                holds = line.value
+            elif line.label != "column":
                 entries[-1].append(line)
         whole = opening.wanted(self.tags)
-        words = [word for entry in entries if entry for word in self.entry(entry, whole)]
-        if whole and (words or not any(entries)):
-            self.reading.words += self.word_list(opening.value, opening.place) + words
+        of_entries = [self.entry(entry, whole) for entry in entries if entry]
+        if whole and (any(of_entries) or not any(entries)):
+            self.reading.words += self.word_list(opening.value, opening.place)
+            firsts = []
+            for words in filter(None, of_entries):
+                firsts.append(len(self.reading.words))
+                self.reading.words += words
+            self.reading.entries.append((holds, firsts))
         else:
             self.reading.left_out.append(opening.value)
 

@@ -52,9 +52,12 @@ class ThemeLiterals:
         self.head = None  # its fields, in order, or None
         self.columns = 1
         self.fills = False  # whether it sends text to the right edge
+        self.numbered = set()  # kinds of section whose entries have numbers
         for label, value in self.inherited(pathlib.Path(path)):
             if label == "columns":
                 self.columns = {"one": 1, "two": 2}[value]
+            elif label == "numbered":
+                self.numbered = set(re.split(r"\s*,\s*", value)) - {"none"}
             elif label in ("bullet", "inner-bullet"):
                 self.signs.add(normalise(value.split("(")[0].strip()))
             elif "{" in value:

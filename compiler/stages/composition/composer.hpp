@@ -34,6 +34,10 @@ private:
     void add_section(const model::Section& section);
     void add_continued_headings();
     Paragraph continued_heading(const model::Text* title);
+    void join_list(std::size_t paragraph);
+    bool is_numbered(const model::Section& section) const;
+    void add_numbered_entry(const model::Entry& entry, const theme::Form& form, std::uint32_t list,
+                            int number, theme::GapName gap);
     void add_entry(const model::Entry& entry, const theme::Form& form, bool further,
                    std::uint32_t section, theme::GapName gap);
     void add_bullets(std::span<const model::Bullet> bullets, std::uint32_t section,

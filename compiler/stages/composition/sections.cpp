@@ -4,6 +4,7 @@
 #include "compiler/trade/schools.hpp"
 
 #include <algorithm>
+#include <string>
 
 namespace quoin::composition {
 
@@ -51,6 +52,21 @@ std::vector<const theme::PatternLine*> entry_patterns(const theme::Form& form, b
     return lines;
 }
 
+// Numbers end in one line, however many figures they have, and so their texts begin in one.
+void align_numbers(std::vector<Paragraph>& paragraphs, std::size_t first) {
+    const auto is_of_bullet = [](const Paragraph& paragraph) {
+        return paragraph.style == theme::StyleName::bullet;
+    };
+    double widest = 0, hang = 0; // of the entry's number
+    for (std::size_t i = first; i < paragraphs.size(); ++i)
+        if (!is_of_bullet(paragraphs[i])) widest = std::max(widest, paragraphs[i].hang);
+    for (std::size_t i = first; i < paragraphs.size(); ++i) {
+        if (is_of_bullet(paragraphs[i])) continue;
+        if (paragraphs[i].label_runs > 0) hang = paragraphs[i].hang;
+        paragraphs[i].indent += widest - hang;
+    }
+}
+
 }
 
 ColumnSpan span_of(const theme::Theme& theme, Region region, double side_width) {
@@ -80,22 +96,56 @@ void Composer::add_section(const model::Section& section) {
 
     const auto form = theme_.forms.find(section.holds);
     const theme::Form none;
+    const bool numbered = is_numbered(section);
+    const std::uint32_t list = numbered ? add_element(StructureType::l, element) : 0;
+    int number = 0;
     auto gap = theme::GapName::heading;
     std::size_t paragraphs_before = 0; // of the entry above
     for (const model::Entry& entry : section.entries) {
         if (prints_nothing(entry)) continue;
         const std::size_t first = out_.paragraphs.size();
-        add_entry(entry, form == theme_.forms.end() ? none : form->second, false, element, gap);
+        const theme::Form& arranged = form == theme_.forms.end() ? none : form->second;
+        if (numbered)
+            add_numbered_entry(entry, arranged, list, ++number, gap);
+        else
+            add_entry(entry, arranged, false, element, gap);
         const std::size_t paragraphs = out_.paragraphs.size() - first;
         for (std::size_t i = first; i < out_.paragraphs.size(); ++i)
             out_.paragraphs[i].spare = is_spare(entry, section);
-        if (paragraphs == 1 && paragraphs_before == 1) {
-            out_.paragraphs[first].gap = theme::GapName::line;
-            if (out_.paragraphs[first - 1].list == 0) out_.paragraphs[first - 1].list = ++lists_;
-            if (opens_lists(theme_)) out_.paragraphs[first].list = lists_;
-        }
+        if (paragraphs == 1 && paragraphs_before == 1) join_list(first);
         paragraphs_before = paragraphs;
         gap = theme::GapName::entry;
+    }
+    if (numbered) align_numbers(out_.paragraphs, heading + 1);
+}
+
+// An entry of one line below another such, closer than entries stand.
+void Composer::join_list(std::size_t paragraph) {
+    std::vector<Paragraph>& all = out_.paragraphs;
+    all[paragraph].gap = theme::GapName::line;
+    if (all[paragraph - 1].list == 0) all[paragraph - 1].list = ++lists_;
+    if (opens_lists(theme_)) all[paragraph].list = lists_;
+}
+
+bool Composer::is_numbered(const model::Section& section) const {
+    return std::ranges::find(theme_.numbered, section.holds) != theme_.numbered.end();
+}
+
+// An item of a list, its number before the first line and its other lines below the first's text.
+void Composer::add_numbered_entry(const model::Entry& entry, const theme::Form& form,
+                                  std::uint32_t list, int number, theme::GapName gap) {
+    const std::uint32_t item = add_element(StructureType::li, list);
+    const std::uint32_t label = add_element(StructureType::lbl, item);
+    const std::size_t first = out_.paragraphs.size();
+    add_entry(entry, form, false, add_element(StructureType::lbody, item), gap);
+    if (out_.paragraphs.size() == first || out_.paragraphs[first].label_runs > 0) return;
+    add_label(out_.paragraphs[first], std::to_string(number) + '.', 1, label);
+    const double indent = out_.paragraphs[first].indent;
+    for (std::size_t i = first + 1; i < out_.paragraphs.size(); ++i) {
+        Paragraph& line = out_.paragraphs[i];
+        if (line.label_runs > 0) continue;
+        line.turn_over = 0;
+        line.indent = indent;
     }
 }
 
@@ -138,7 +188,8 @@ void Composer::add_entry(const model::Entry& entry, const theme::Form& form, boo
     const std::size_t first = out_.paragraphs.size();
     bool has_title = false;
     for (const ExpandedLine& line : lines) {
-        const bool title = line.style == theme::StyleName::title && has_more && !has_title;
+        const bool title = line.style == theme::StyleName::title && has_more && !has_title &&
+                           out_.elements[section].type == StructureType::sect;
         has_title = has_title || title;
         const std::uint32_t element =
             add_element(title ? StructureType::h3 : StructureType::p, section);

@@ -177,7 +177,8 @@ private:
         const double outset = at.is_first() ? paragraph.turn_over * setting_.size : 0;
         const double spare = room(paragraph) + outset - line.width * setting_.size;
         double x = left(paragraph) - outset;
-        if (paragraph.hang_punctuation && paragraph.align != theme::Align::centre &&
+        const bool labelled = at.is_first() && paragraph.label_runs > 0; // which stands in its way
+        if (paragraph.hang_punctuation && !labelled && paragraph.align != theme::Align::centre &&
             paragraph.align != theme::Align::right)
             x -= std::min(hanging_share(paragraph, line) * setting_.size, free_margin());
         if (paragraph.align == theme::Align::centre) x += spare / 2;

@@ -95,6 +95,14 @@ bool is_parted(const composition::Paragraph& paragraph, const composition::Parag
            (paragraph.gap == theme::GapName::heading && before.style != theme::StyleName::section);
 }
 
+// Before an item of a list: its number, or a hyphen for whatever sign the theme has; before what
+// more there is of one, nothing.
+std::string sign_of(const composition::Paragraph& paragraph) {
+    if (paragraph.label_runs == 0) return {};
+    const std::string& label = paragraph.runs.front().text;
+    return is_figure(label.front()) ? label : "- ";
+}
+
 using Paragraphs = std::vector<const composition::Paragraph*>;
 
 // What stands between two blank lines, under the first title: the entries of the page in order.
@@ -122,7 +130,7 @@ std::string text_of(const composition::Composition& composition, const Paragraph
     for (const composition::Paragraph* paragraph : paragraphs) {
         if (before && is_parted(*paragraph, *before)) text += '\n';
         if (const std::size_t depth = list_depth(composition, paragraph->element); depth > 0)
-            text += std::string(2 * (depth - 1), ' ') + "- ";
+            text += std::string(2 * (depth - 1), ' ') + sign_of(*paragraph);
         text += line_of(composition, *paragraph) + '\n';
         before = paragraph;
     }

@@ -82,11 +82,11 @@ void read_family_file(const ThemeLine& line, Theme& theme, Diagnostics&) {
     theme.family_files_place = line.place;
 }
 
-void read_side_sections(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
-    theme.side_sections.clear();
+void read_kinds(const ThemeLine& line, std::vector<trade::Holds>& kinds, Diagnostics& diagnostics) {
+    kinds.clear();
     for (const std::string& name : parted_by_commas(line.value.joined())) {
         if (const auto holds = trade::named<trade::Holds>(name)) {
-            theme.side_sections.push_back(*holds);
+            kinds.push_back(*holds);
             continue;
         }
         if (name == "none") continue;
@@ -124,7 +124,10 @@ constexpr OwnSetting own_settings[] = {
     {"fallback", read_fallback},
     {"family-file", read_family_file},
     {"accent", read_accent},
-    {"side-sections", read_side_sections},
+    {"side-sections", [](const ThemeLine& line, Theme& theme,
+                         Diagnostics& faults) { read_kinds(line, theme.side_sections, faults); }},
+    {"numbered", [](const ThemeLine& line, Theme& theme,
+                    Diagnostics& faults) { read_kinds(line, theme.numbered, faults); }},
     {"ways", read_ways},
     {"based-on", [](const ThemeLine&, Theme&, Diagnostics&) {}}, // read before all else
 };

@@ -125,7 +125,8 @@ struct Theme : Measures {
     std::array<Style, style_count> styles;
     std::string bullet = "•", inner_bullet = "–"; // first and second level
     std::vector<trade::Holds>
-        side_sections; // set in the narrow column beside those that ask for it
+        side_sections;                  // set in the narrow column beside those that ask for it
+    std::vector<trade::Holds> numbered; // kinds whose entries have numbers before them
     std::optional<Colour> accent;
     std::map<std::string, Path, std::less<>> icons;
     // How entries may be arranged, the closest first: a page has all its entries in one way.

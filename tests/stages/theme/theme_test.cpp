@@ -277,6 +277,8 @@ TEST_CASE("settings that are accepted") {
         "columns: two\nside: left\nside-width: 0.33\ncolumn-gap: 2",
         "side-sections: skills, languages",
         "side-sections: none",
+        "numbered: publications, honors",
+        "numbered: none",
         "style: section\nrule-length: full",
         "style: section\nrule-length: 2.2",
         "style: line\nturn-over: 1.4",
