@@ -36,18 +36,20 @@ public:
     explicit Search(const Road& road) : road_(road) {}
 
     std::optional<TwoPages> run() {
-        visit(road_.at(roomiest), road_.at(tightest));
+        const RoadPlace high = road_.at(tightest);
+        if (has_room(high)) visit(road_.at(roomiest), high);
         if (best_.cost == TwoPages{}.cost) return std::nullopt;
         return std::move(best_);
     }
 
 private:
+    // `high` has room.
     void visit(const RoadPlace& low, const RoadPlace& high) {
-        if (low.tightness >= best_.cost || !has_room(high)) return;
+        if (low.tightness >= best_.cost) return;
         if (low.counts == high.counts) return try_stretch(low, high);
         if (high.tightness - low.tightness < finest) return try_stretch(high, high);
         const RoadPlace middle = road_.between(low, high);
-        visit(low, middle);
+        if (has_room(middle)) visit(low, middle);
         visit(middle, high);
     }
 
