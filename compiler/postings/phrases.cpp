@@ -48,12 +48,14 @@ bool counts_something(const std::string& lower) {
 }
 
 bool is_time_name(const std::string& lower) {
-    constexpr std::string_view days[] = {"monday",  "tuesday",   "wednesday", "thursday",
-                                         "friday",  "saturday",  "sunday",    "mondays",
-                                         "fridays", "saturdays", "sundays"};
+    constexpr std::string_view days[] = {"monday", "tuesday",  "wednesday", "thursday",
+                                         "friday", "saturday", "sunday"};
+    if (lower.find(':') != lower.npos) return true; // 6:10
     const bool month = lower.size() > 2 && lower != "may" && lower != "march" &&
                        trade::month_named(lower).has_value();
-    return month || std::ranges::find(days, lower) != std::end(days);
+    const std::string_view day =
+        lower.ends_with('s') ? std::string_view(lower).substr(0, lower.size() - 1) : lower;
+    return month || std::ranges::find(days, day) != std::end(days);
 }
 
 // you'll, don't, she's; a possessive is none.
@@ -73,11 +75,18 @@ bool is_address(std::string_view lower) {
             !lower.ends_with(".js"));
 }
 
+bool ends_as_adjective(std::string_view lower) {
+    constexpr std::string_view endings[] = {"ible", "able", "ful", "less", "ous", "est"};
+    return lower.size() > 6 && std::ranges::any_of(endings, [&](std::string_view ending) {
+               return lower.ends_with(ending);
+           });
+}
+
 class PhraseReader {
 public:
-    explicit PhraseReader(std::string_view text)
-        : text_(text), sentence_(text, {}, english::Lexicon{}), roles_(sentence_.size()),
-          fixed_(sentence_.size()) {}
+    PhraseReader(std::string_view text, Opens opens)
+        : text_(text), opens_(opens), sentence_(text, {}, english::Lexicon{}),
+          roles_(sentence_.size()), fixed_(sentence_.size()) {}
 
     std::vector<Phrase> read() {
         find_fixed(List::credentials);
@@ -169,6 +178,7 @@ private:
             if (!stands_free) return false;
             if (object || sentence_.is(i + 1, wc::preposition | wc::particle))
                 return !forms.third || object;
+            if (opens_clause(i) && opens_ == Opens::with_thing && forms.verb->noun) return false;
             const bool may_open = forms.base || opens_clause(i);
             return may_open && !english::mostly_noun(*forms.verb) &&
                    !english::is_noun_compound(sentence_, i);
@@ -245,10 +255,11 @@ private:
         return end;
     }
 
-    // One word alone that names nothing: samples, certification.
+    // One word alone that names nothing: samples, certification, legible.
     bool all_weak(std::size_t first, std::size_t last) const {
         return last - first == 1 &&
-               (is_weak(first) || said_of(sentence_.word(first), lines_of(List::credential_words)));
+               (is_weak(first) || ends_as_adjective(sentence_.word(first)) ||
+                said_of(sentence_.word(first), lines_of(List::credential_words)));
     }
 
     // Index of the verb whose object begins at `i`; `i` if there is none.
@@ -323,6 +334,7 @@ private:
     }
 
     std::string_view text_;
+    Opens opens_;
     Sentence sentence_;
     std::vector<Role> roles_;
     std::vector<std::size_t> fixed_;       // words of the listed phrase that begins here
@@ -332,8 +344,8 @@ private:
 
 }
 
-std::vector<Phrase> phrases_in(std::string_view sentence) {
-    return PhraseReader(sentence).read();
+std::vector<Phrase> phrases_in(std::string_view sentence, Opens opens) {
+    return PhraseReader(sentence, opens).read();
 }
 
 std::vector<double> rake_scores(const std::vector<std::vector<std::string>>& phrases) {

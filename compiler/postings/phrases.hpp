@@ -18,7 +18,10 @@ struct Phrase {
     bool after_field = false;       // stands after `degree in` and the like
 };
 
-std::vector<Phrase> phrases_in(std::string_view sentence);
+// Where duties are told a sentence may open with a verb that is a noun too (Fall asleep); where
+// things are asked for, it is the noun (Fall prevention).
+enum class Opens { with_deed, with_thing };
+std::vector<Phrase> phrases_in(std::string_view sentence, Opens opens = Opens::with_deed);
 
 // The score of each phrase by Rose, Engel, Cramer and Cowley, "Automatic keyword extraction from
 // individual documents" (Text Mining: Applications and Theory, 2010, chapter 1): the sum over its

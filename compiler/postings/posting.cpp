@@ -61,12 +61,26 @@ bool is_name(const Phrase& phrase, const Statement& statement) {
     return phrase.capitals && !asked && small && !language;
 }
 
+// Of `conversational Spanish` the language.
+void name_language_alone(Phrase& phrase) {
+    if (phrase.lower.size() == 1 || !trade::is_spoken_language(phrase.lower.back())) return;
+    if (trade::is_spoken_language(phrase.lower[phrase.lower.size() - 2] + ' ' +
+                                  phrase.lower.back()))
+        return; // brazilian portuguese
+    phrase.lower = {phrase.lower.back()};
+    phrase.words = phrase.words.substr(phrase.words.rfind(' ') + 1);
+}
+
 std::vector<Found> found_in(std::span<const Statement> statements) {
     std::vector<Found> found;
     std::vector<Stems> all;
     for (const Statement& statement : statements) {
         if (statement.left_out) continue;
-        std::vector<Phrase> phrases = phrases_in(statement.text);
+        const bool asks = statement.standing <= Standing::preferred;
+        std::vector<Phrase> phrases =
+            phrases_in(statement.text, asks ? Opens::with_thing : Opens::with_deed);
+        for (Phrase& phrase : phrases)
+            name_language_alone(phrase);
         drop_nested(phrases);
         for (Phrase& phrase : phrases) {
             if (is_name(phrase, statement)) continue;

@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t longest_heading = 60; // characters
 constexpr int most_heading_words = 7;
+constexpr int most_question_words = 12;
 
 bool is_blank(char32_t code) {
     return code <= U' ' || code == U'\u00A0' || (code >= U'\u2000' && code <= U'\u200A') ||
@@ -144,7 +145,8 @@ bool goes_on(const RawLine& above, const RawLine& line, std::size_t column) {
 bool is_heading(const std::vector<Line>& lines, std::size_t i) {
     const std::string_view text = lines[i].text;
     if (is_surely_heading(text)) return true;
-    if (text.size() > longest_heading || words_of(text) > most_heading_words) return false;
+    const int most = text.ends_with('?') ? most_question_words : most_heading_words;
+    if (text.size() > longest_heading || words_of(text) > most) return false;
     const bool sentence = text.ends_with('.') || text.ends_with(',') || text.ends_with(';') ||
                           text.find(": ") != text.npos;
     return lines[i].parted && !sentence && i + 1 < lines.size();
