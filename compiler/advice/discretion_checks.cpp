@@ -22,11 +22,12 @@ bool is_of_entry(const TextInResume& part) {
 }
 
 // What the list says of the phrase decides where it may be of something else.
-bool is_told_of_self(std::string_view clause, std::string_view phrase, bool bullet) {
+bool is_told_of_self(std::string_view clause, std::string_view phrase, bool bullet, bool closes) {
     const std::string_view said = said_of(phrase, lines_of(List::leaving)).value_or("");
     if (said == "no-bullet") return !bullet;
     if (said != "alone") return true;
     const auto words = words_in(clause.substr(phrase.size()));
+    if (words.empty() && bullet) return closes; // Hung, terminated, and labeled cable
     return words.empty() || (!bullet && !has_digit(words.front().word));
 }
 
@@ -34,7 +35,8 @@ std::optional<english::Extent> leaving_in(std::string_view lower, bool bullet) {
     for (const Clause& clause : clauses_in(lower))
         for (const std::string_view phrase : listed(List::leaving))
             if (find_phrase(clause.text.substr(0, phrase.size() + 1), phrase) == 0 &&
-                is_told_of_self(clause.text, phrase, bullet))
+                is_told_of_self(clause.text, phrase, bullet,
+                                clause.rest.size() <= clause.text.size() + 1))
                 return clause.extent;
     return std::nullopt;
 }

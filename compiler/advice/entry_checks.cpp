@@ -46,11 +46,19 @@ void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
         std::size_t all = own;
         for (const model::Entry& further : position.entry->further)
             all += main_bullets(further);
-        if (all == 0 && academic) continue;                       // a post says it all
-        const bool project = position.section->holds == projects; // its title says half of it
-        if (all < (project ? 1 : trade::least_bullets))
-            report_count(*position.entry, all, findings);
+        if (all == 0 && academic) continue; // a post says it all
+        if (all == 0) report_count(*position.entry, all, findings);
     }
+}
+
+// A job on the side may do with one; the one that is read first may not.
+void one_bullet(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto all = positions(context.resume, {experience});
+    if (all.empty() || all.front().entry != all.front().head) return;
+    const model::Entry& latest = *all.front().entry;
+    const bool alone = latest.further.empty() && main_bullets(latest) == 1;
+    if (alone && !is_yet_to_begin(latest, context.today))
+        report<messages::one_bullet>(findings, place_of(latest), called(latest));
 }
 
 void employer_missing(const ProofContext& context, std::vector<Finding>& findings) {
@@ -189,12 +197,16 @@ void member_only(const ProofContext& context, std::vector<Finding>& findings) {
 }
 
 constexpr std::array entry_table{
-    Check{
-        "bullet-count", Weight::should, "entries",
-        "A position has two to five bullets, a project one to five; inner bullets are not counted, "
-        "nor what has yet to begin.",
-        "One bullet looks like nothing happened, and the sixth is not read.", "common practice",
-        "seven bullets under 'role: Barista'", "three bullets under 'role: Barista'", bullet_count},
+    Check{"bullet-count", Weight::should, "entries",
+          "A position or project has one to five bullets; inner bullets are not counted, nor what "
+          "has yet to begin.",
+          "An entry without a bullet tells nothing, and the sixth is not read.", "common practice",
+          "seven bullets under 'role: Barista'", "three bullets under 'role: Barista'",
+          bullet_count},
+    Check{"one-bullet", Weight::consider, "entries",
+          "The position that stands first has more than one bullet.",
+          "It is the one that is read, and one bullet looks like nothing happened.",
+          "common practice", "one bullet under the first role", "two to five of them", one_bullet},
     Check{"employer-missing", Weight::should, "entries", "A position names its employer.",
           "A portal files a position under its employer and has nowhere to put one without.",
           "common practice", "role: Barista, and no 'employer:'", "employer: Lantern Street Coffee",

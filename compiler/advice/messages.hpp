@@ -146,6 +146,8 @@ inline constexpr FindingRow bullet_count{"{} has {}"};
 inline constexpr Message too_few_bullets = "say what you did and what came of it, in two to five";
 inline constexpr Message too_many_bullets =
     "keep the two to five that this employer would ask about";
+inline constexpr FindingRow one_bullet{"{} stands first and has one bullet",
+                                       "say what you did and what came of it, in two to five"};
 inline constexpr FindingRow no_employer{
     "{} names no employer",
     "add a line 'employer:' with the full name of the place that you worked for"};

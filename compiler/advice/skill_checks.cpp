@@ -232,39 +232,24 @@ bool is_named_skill(const std::string& skill) {
     });
 }
 
-// Of the skills of a group, those that have names.
-struct NamedSkills {
+// Where one is borne out the others are believed, and one or two by themselves may be new.
+void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t most_named = 4, several = 3;
+    const std::vector<Skill> skills = all_skills(context.resume);
     std::vector<std::string> unused;
     std::optional<Place> first;
-    std::size_t used = 0;
-};
-
-// Where most of a group is borne out, the rest of it is believed.
-void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::size_t most_named = 4;
-    const Corpus corpus(context.resume, context.language);
-    std::map<const model::Field*, NamedSkills> groups;
-    for (const Skill& skill : all_skills(context.resume)) {
+    std::optional<Corpus> corpus;
+    for (const Skill& skill : skills) {
         const std::string name = before_parenthesis(skill.text());
         if (skill.spoken || name.empty() || !is_named_skill(name)) continue;
         if (is_one_of(lower_case(name), List::broad_skills)) continue; // told already
-        NamedSkills& group = groups[&skill.group];
-        if (corpus.shows(name)) {
-            ++group.used;
-            continue;
-        }
-        if (!group.first) group.first = skill.place();
-        add_once(group.unused, name, all_of_them);
+        if (!corpus) corpus.emplace(context.resume, context.language);
+        if (corpus->shows(name)) return;
+        if (!first) first = skill.place();
+        add_once(unused, name, all_of_them);
     }
-    std::vector<std::string> unused;
-    std::optional<Place> first;
-    for (const auto& [field, group] : groups) {
-        if (group.unused.size() < group.used || !group.first) continue;
-        if (!first || group.first->line < first->line) first = group.first;
-        for (const std::string& name : group.unused)
-            add_once(unused, name, all_of_them);
-    }
-    if (first) report<messages::unused_skills>(findings, *first, some_of(unused, most_named));
+    if (unused.size() >= several)
+        report<messages::unused_skills>(findings, *first, some_of(unused, most_named));
 }
 
 void broad_skill(const ProofContext& context, std::vector<Finding>& findings) {
@@ -293,11 +278,11 @@ constexpr std::array skill_table{
           "The second one takes the room of another.", "common practice",
           "Data: R, Excel; Office: Excel", "Data: R, Excel", skill_twice},
     Check{"skill-unused", Weight::consider, "skills",
-          "A program or method that has a name turns up in an entry too; languages that people "
-          "speak and what everybody has used aside.",
+          "Of several programs and methods that have names, one at least turns up in an entry too; "
+          "languages that people speak and what everybody has used aside.",
           "A list anybody could type is believed where the work bears it out.", "common practice",
-          "Data: Tableau, and no bullet that mentions it", "- Charted intake in Tableau",
-          skill_unused},
+          "Data: Tableau, SQL, Stata, and no bullet that mentions one",
+          "- Charted intake in Tableau", skill_unused},
     Check{"broad-skill", Weight::consider, "skills",
           "A skill is narrow enough to be tested: no 'computers', no 'communication'.",
           "What everybody has sets nobody apart.", "common practice", "Computer: internet, email",

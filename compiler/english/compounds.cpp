@@ -138,7 +138,8 @@ Homograph before_plural(const Sentence& sentence, std::size_t i, std::size_t hea
 
 // `Label printing`, `Order entry`: what is done to the thing before it.
 bool is_done_to_noun(const Sentence& sentence, std::size_t deed) {
-    return sentence.forms(deed).gerund || sentence.is(deed, List::done_to_nouns);
+    const bool thing = sentence.is_word(deed, {"learning", "understanding"}); // nobody's work
+    return (sentence.forms(deed).gerund && !thing) || sentence.is(deed, List::done_to_nouns);
 }
 
 // Before the name of a deed: Test automation; but Model oyster settlement may well be a verb's.

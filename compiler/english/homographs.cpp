@@ -37,10 +37,24 @@ std::size_t conjunct(const Sentence& sentence, std::size_t i) {
     return sentence.past_adverbs(i + 1);
 }
 
+// `reweld`, `spot-check` with an object: no dictionary's verb, but its last part is one.
+bool is_made_of_verb(const Sentence& sentence, std::size_t i) {
+    const std::string_view word = sentence.word(i);
+    const std::size_t hyphen = word.rfind('-');
+    const bool again = word.starts_with("re") && hyphen == word.npos;
+    const std::string_view last = word.substr(again ? 2 : hyphen == word.npos ? 0 : hyphen + 1);
+    if (last.size() == word.size() || !verb_forms(last, sentence.lexicon()).base) return false;
+    const std::size_t next = i + 1;
+    return !sentence.is_word(next, {"of", "for"}) &&
+           (sentence.starts_object(next) || joins(sentence, next) ||
+            is_plural_noun(sentence, head_noun(sentence, next)));
+}
+
 // Like is joined with like: `Design and assembly of` joins nouns.
 bool is_joined_to_noun(const Sentence& sentence, std::size_t i) {
     const std::size_t other = conjunct(sentence, i + 1);
     if (sentence.token(other).kind != TokenKind::word || sentence.classes(other) != 0) return false;
+    if (is_made_of_verb(sentence, other)) return false;
     return sentence.forms(other).none() || sentence.forms(other).gerund;
 }
 

@@ -371,6 +371,15 @@ private:
                   forms.either_tense() ? VerbTense::either : VerbTense::none);
     }
 
+    // `Condition-check, photograph, and rehouse`: what may be a verb, right behind the joiner.
+    bool is_joined_to_verb_alone(std::size_t i) const {
+        const bool joins = s_.token(i + 1).kind == TokenKind::comma || s_.is(i + 1, w::conjunction);
+        const VerbForms& forms = s_.forms(i + 2);
+        const bool on = s_.token(i + 3).kind == TokenKind::comma || s_.is(i + 3, w::conjunction) ||
+                        s_.starts_object(i + 3) || is_plural_noun(s_, head_noun(s_, i + 3));
+        return joins && forms.base && on && !s_.is_word(i + 3, {"of", "for"});
+    }
+
     // `Mic 18 singers`, `Salt-cure 90 hams`; but `Microsoft 365 rollout`, `Part-time 3 days a
     // week`.
     bool may_be_unknown_verb(std::size_t i) const {
@@ -380,6 +389,7 @@ private:
         const bool verb =
             hyphen != std::string::npos &&
             verb_forms(std::string_view(s_.word(i)).substr(hyphen + 1), s_.lexicon()).base;
+        if (verb && is_joined_to_verb_alone(i)) return true;
         return verb && !s_.ends_phrase(next) && s_.classes(next) == 0 &&
                is_plural_noun(s_, head_noun(s_, next));
     }

@@ -1,4 +1,5 @@
 // The tense of the opening verb and of the verbs joined to it by a comma or "and".
+#include "compiler/english/compounds.hpp"
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/reading.hpp"
 #include "compiler/english/verb_odds.hpp"
@@ -118,6 +119,10 @@ private:
         if (forms.past && !forms.present())
             return adjacent || is_past_verb(i) ? VerbTense::past : VerbTense::none;
         if (!forms.present() || bare_verb_follows_ || infinitive_) return VerbTense::none;
+        if (is_often_adjective(*forms.verb) && is_span_of_time(i + 1)) // full most evenings
+            return VerbTense::none;
+        if (forms.third && is_span_of_time(i + 1) && !adjacent) // 90 posters and programs a term
+            return VerbTense::none;
         if (lists_things_ && closes_list(joiner)) return VerbTense::none;
         const bool verb = (adjacent && s_.is(joiner, w::conjunction)) || is_present_verb(i) ||
                           closes_series(i, joiner) || is_between_pasts(i, adjacent) ||
@@ -220,8 +225,10 @@ private:
     }
 
     bool is_span_of_time(std::size_t i) const {
-        if (s_.is_word(i, {"each", "every", "this", "that", "last", "all"}))
-            return s_.is(i + 1, List::times) || s_.is(i + 1, List::turns);
+        if (s_.is_word(i,
+                       {"a", "an", "per", "each", "every", "this", "that", "last", "all", "most"}))
+            return s_.is(i + 1, List::times) ||
+                   is_in_either_number(s_.word(i + 1), List::turns, s_.lexicon());
         return s_.is_number(i) && (s_.is(i + 1, List::times) || s_.ends_phrase(i + 1));
     }
 

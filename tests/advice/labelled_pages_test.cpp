@@ -165,9 +165,10 @@ TEST_CASE("labelled pages: the half that rules were written with") {
 
 // What is asked is 0.95, 0.88 and 0.95. When these pages were read for the first time it was 0.65,
 // 0.74 and 0.86; since then they have been looked at, and rules were written with them: the floor
-// is what holds now.
+// is what holds now. A second job told in one bullet is no finding any more, against one label
+// there.
 TEST_CASE("labelled pages: the half held back") {
-    judge_half("held_back", {0.83, 0.93, 0.95});
+    judge_half("held_back", {0.83, 0.90, 0.95});
 }
 
 }

@@ -126,6 +126,8 @@ const Case cases[] = {
     // entries
     {"bullet-count", "- Mapped 34", "- Drew 2 charts\n- Read 3 logs\n- Set 4 nets\n- Mapped 34", "six bullets"},
     {"bullet-count", "- Mapped 34", "-- Drew 2 charts\n-- Read 3 logs\n-- Set 4 nets\n- Mapped 34", ""},
+    {"one-bullet", "- Model oyster settlement on 1,140 tiles in R, cutting tile season from 9 weeks to 6\n- Maintain 12 tanks and log salinity, pH, and oxygen twice a day, with no reading missed\n", "", "stands first and has one bullet"},
+    {"one-bullet", "- Rebuilt algae culture schedule, reducing failed batches from 5 a month to 1\n", "", ""},
     {"employer-missing", "employer: Salish Tidal Trust\n", "", "names no employer"},
     {"employer-missing", "- Mapped 34", "role: Field Aide\ndates: Jun 2024 - Aug 2024\n- Mapped 34", ""},
     {"place-missing", "place: Anacortes, WA\n", "", "names no place"},
@@ -202,7 +204,8 @@ const Case cases[] = {
     {"language-level", "Portuguese (professional)", "Portuguese (B2)", ""},
     {"skill-twice", "Data: R, regression", "Data: R, regression, GPS", "'GPS' stands in line"},
     {"skill-twice", "Data: R, regression", "Data: R, regression {lab}", ""},
-    {"skill-unused", "Data: R, regression", "Data: R, Tableau", "no entry shows 'Tableau'"},
+    {"skill-unused", "Field: GPS, mapping, rescue drills\nData: R, regression", "Data: Tableau, Stata, SAS", "no entry shows 'Tableau', 'Stata' and 'SAS'"},
+    {"skill-unused", "Data: R, regression", "Data: R, Tableau, Stata, SAS", ""},
     {"skill-unused", "Data: R, regression", "Data: R, oysters", ""},
     {"skill-unused", "Data: R, regression", "Data: R, regression\nInterests: Tableau, Moth Night", ""},
     {"broad-skill", "Data: R, regression", "Data: R, internet", "'internet' is so broad"},

@@ -199,6 +199,11 @@ TEST_CASE("nouns that are verbs too") {
     for (const Case& one : std::initializer_list<Case>{
              {"Peer review of 14 papers", noun}, // compounds, by WordNet and by the trade
              {"Peer review 14 papers", verb},
+             {"Condition-check, photograph, and rehouse 12 objects a week", Opening::unsure},
+             {"Hot-fill and cap 900 jars a shift", verb},
+             {"Gouge and reweld rejected seams", verb},
+             {"Document learning in portfolios", Opening::unsure},
+             {"Trained classifier on 18,000 transcripts", Opening::past_verb},
              {"Bake sale for 3 crews", noun},
              {"Bake bread for 3 crews", verb},
              {"Lead soprano in 2 operas", noun}, // persons
