@@ -5,6 +5,7 @@
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/english/nouns.hpp"
 
 #include <algorithm>
 #include <array>
@@ -70,6 +71,11 @@ private:
                is_one_of(word(i), List::in_care);
     }
 
+    bool is_person(std::size_t i) const {
+        return !word(i).empty() && is_small_letter(word(i).front()) &&
+               english::is_person_noun(word(i), {});
+    }
+
     // The word behind the verb and its particle, if the bullet opens with a verb of care.
     std::optional<std::size_t> after_care_verb() const {
         if (words_.empty()) return std::nullopt;
@@ -99,7 +105,8 @@ private:
         const auto object = after_care_verb();
         for (std::size_t i = 0; i + 1 < words_.size(); ++i) {
             const bool titled = of_care && is_title(i);
-            const bool led = i > 0 && is_in_care(i - 1);
+            // Rehabbed the knee of goalkeeper Jonah Pike
+            const bool led = i > 0 && (is_in_care(i - 1) || (object && is_person(i - 1)));
             const bool named =
                 is_name_at(i) || (led && stand_together(i) && may_be_name(i) && is_capital(i + 1) &&
                                   after(i + 1).starts_with(", who"));

@@ -206,6 +206,16 @@ void expected_past(const ProofContext& context, std::vector<Finding>& findings) 
     });
 }
 
+// `Aug 2027 - present`, read in 2026.
+void begins_ahead(const ProofContext& context, std::vector<Finding>& findings) {
+    const model::Date day =
+        context.read_on ? later(context.today, *context.read_on) : context.today;
+    visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
+        if (range.start && !range.end && is_incoming(range, day))
+            report<messages::begins_ahead>(findings, field.place, in_quotes(range.typed));
+    });
+}
+
 std::optional<int> months_since_update(const ProofContext& context) {
     const auto& updated = *context.resume.settings.updated;
     if (!updated || !context.read_on) return std::nullopt;
@@ -263,6 +273,11 @@ constexpr std::array date_table{
           "An expected date that is past says that nobody has looked this over since.",
           "common practice", "graduation: May 2026 (expected), read in November 2026",
           "graduation: May 2027 (expected)", expected_past},
+    Check{"begins-ahead", Weight::must, "dates",
+          "What goes on to the present has begun before the day the résumé is read.",
+          "A start that has yet to come makes every other date doubtful.", "common practice",
+          "dates: Aug 2027 - present, read in November 2026", "dates: Aug 2025 - present",
+          begins_ahead},
     Check{"stale-present", Weight::should, "dates",
           "Where something goes on to the present, 'updated' is not more than a year ago.",
           "'Present' means the day the résumé was written, and readers take it for today.",

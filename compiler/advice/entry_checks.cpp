@@ -68,6 +68,17 @@ void employer_missing(const ProofContext& context, std::vector<Finding>& finding
     }
 }
 
+// `employer:` and dates, and nothing that one was there.
+void role_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {experience})) {
+        const model::Field* employer = position.entry->find(trade::FieldName::employer);
+        if (!employer || position.entry != position.head || !position.entry->further.empty())
+            continue;
+        if (!position.find(trade::FieldName::role))
+            report<messages::no_role>(findings, employer->place, in_quotes(plain_in(employer)));
+    }
+}
+
 void place_missing(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience})) {
         if (position.find(trade::FieldName::place) || position.entry != position.head) continue;
@@ -211,6 +222,9 @@ constexpr std::array entry_table{
           "A portal files a position under its employer and has nowhere to put one without.",
           "common practice", "role: Barista, and no 'employer:'", "employer: Lantern Street Coffee",
           employer_missing},
+    Check{"role-missing", Weight::must, "entries", "A position says what you were there.",
+          "A portal files work under its title, and readers look for it first.", "common practice",
+          "employer: Lantern Street Coffee, and no 'role:'", "role: Barista", role_missing},
     Check{"place-missing", Weight::should, "entries", "A position names its place.",
           "City and state tell one employer from another of its name.", "common practice",
           "employer: Lantern Street Coffee, and no 'place:'", "place: Port Ellery, WA",

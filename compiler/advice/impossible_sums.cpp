@@ -109,11 +109,18 @@ private:
             "rise", "gain", "increase", "decline",  "jump",      "savings"};
         bool named = false;
         for (at = from; at < tokens_.size() && at < from + near; ++at) {
-            named = named || is_one_of(word(at), changes);
+            named = named || is_one_of(word(at), changes) || is_one_of(word(at + 1), changes);
             if (named && word(at).ends_with('%'))
                 return count_of(word(at).substr(0, word(at).size() - 1));
         }
         return std::nullopt;
+    }
+
+    // `Raised turnout 300%, from 410 to 820`
+    std::optional<double> percent_before(std::size_t from) const {
+        const std::size_t at = is(from - 1, TokenKind::comma) ? from - 2 : from - 1;
+        if (from < 3 || !word(at).ends_with('%')) return std::nullopt;
+        return count_of(word(at).substr(0, word(at).size() - 1));
     }
 
     // `from 4 hours to 12 minutes, a drop of 30%`; `doubled members from 40 to 60`
@@ -122,13 +129,19 @@ private:
         std::size_t to = i + 2;
         while (to < i + 5 && word(to) != "to")
             ++to;
-        const auto before = amount_at(i + 1), after = amount_at(to + 1);
+        const auto after = amount_at(to + 1);
+        // from 10 days to 8
+        const bool of_one_unit = std::ranges::none_of(
+            time_units, [&](const TimeUnit& unit) { return word(to + 2).starts_with(unit.name); });
+        const auto before = of_one_unit ? count_of(word(i + 1)) : amount_at(i + 1);
         if (word(to) != "to" || !before || !after || *before <= 0) return;
         std::size_t at = 0;
         const double change = 100 * std::abs(*after - *before) / *before;
         if (const auto told = percent_behind(to + 2, at);
             told && std::abs(*told - change) > tolerance)
             tell<messages::other_change>(i, at, findings);
+        if (const auto told = percent_before(i); told && std::abs(*told - change) > tolerance)
+            tell<messages::other_change>(i - 2, to + 1, findings);
         const auto times = times_told(i);
         if (times && (*after < 0.8 * *times * *before || *after > 1.6 * *times * *before))
             tell<messages::other_change>(i, to + 1, findings);

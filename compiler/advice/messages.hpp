@@ -135,6 +135,8 @@ inline constexpr FindingRow date_forms_of_some{
     "dates are written in more than one way; those in lines {} differ from '{}'", alike_on_page};
 inline constexpr FindingRow expected_past{"{} is called expected and is past",
                                           "if it has come about, take out 'expected'"};
+inline constexpr FindingRow begins_ahead{
+    "{} begins in the future", "see which year it was; what is still to come is 'expected'"};
 inline constexpr FindingRow not_updated{"not brought up to date for {}",
                                         "add what the last term brought, then set 'updated' anew"};
 inline constexpr FindingRow stale_present{"'present' was last looked at {} ago",
@@ -148,6 +150,8 @@ inline constexpr Message too_many_bullets =
     "keep the two to five that this employer would ask about";
 inline constexpr FindingRow one_bullet{"{} stands first and has one bullet",
                                        "say what you did and what came of it, in two to five"};
+inline constexpr FindingRow no_role{"under {} there is no role",
+                                    "add a line 'role:' with what you were there"};
 inline constexpr FindingRow no_employer{
     "{} names no employer",
     "add a line 'employer:' with the full name of the place that you worked for"};

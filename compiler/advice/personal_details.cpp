@@ -185,6 +185,9 @@ bool tells_family(const Clause& clause) {
     constexpr std::size_t near = 40; // bytes
     if (clause.text == "married" || clause.text == "divorced" || clause.text == "widowed")
         return true;
+    for (const std::string_view alone :
+         {"single mother", "single father", "single parent", "single mom", "single dad"})
+        if (has_phrase(clause.text, alone)) return true;
     const std::string_view start = clause.rest.substr(0, near);
     if (is_parent(start) || (clause.first && is_at_home(start))) return true;
     if (!begins_with(start, "married") && !begins_with(start, "single")) return false;

@@ -57,7 +57,9 @@ constexpr std::array identity_numbers{
     NamedNumber{"ssn", 9},         NamedNumber{"social security", 9},
     NamedNumber{"itin", 9},        NamedNumber{"taxpayer identification", 9},
     NamedNumber{"passport", 6},    NamedNumber{"national identity", 6},
-    NamedNumber{"national id", 6}, NamedNumber{"national insurance", 6}};
+    NamedNumber{"national id", 6}, NamedNumber{"national insurance", 6},
+    NamedNumber{"student id", 6},  NamedNumber{"student number", 6},
+    NamedNumber{"employee id", 6}, NamedNumber{"employee number", 6}};
 
 // The number right after its name: figures, signs that hide some, and what groups them.
 std::string_view number_at(std::string_view text) {

@@ -28,6 +28,7 @@ constexpr VerbPhrase weak_phrases[] = {
     {"contribute", {"to towards toward"}},
     {"deal", {"with"}},
     {"serve", {"as"}},
+    {"sit", {"in", "on"}},
     {"work", {"on with in at as for alongside"}},
     {"attempt", {"to"}},
     {"try", {"to"}},
