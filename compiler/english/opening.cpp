@@ -376,7 +376,8 @@ private:
         const bool joins = s_.token(i + 1).kind == TokenKind::comma || s_.is(i + 1, w::conjunction);
         const VerbForms& forms = s_.forms(i + 2);
         const bool on = s_.token(i + 3).kind == TokenKind::comma || s_.is(i + 3, w::conjunction) ||
-                        s_.starts_object(i + 3) || is_plural_noun(s_, head_noun(s_, i + 3));
+                        s_.starts_object(i + 3) || s_.is(i + 3, List::stuff) ||
+                        is_plural_noun(s_, head_noun(s_, i + 3));
         return joins && forms.base && on && !s_.is_word(i + 3, {"of", "for"});
     }
 

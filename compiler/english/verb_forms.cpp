@@ -209,7 +209,7 @@ VerbForms hyphened_forms(std::string_view word, std::size_t hyphen, const Lexico
     if (lexicon.has(last, List::adjective_ends)) return {};
     VerbForms forms = simple_forms(last);
     // a noun before the hyphen makes an adjective of a gerund: Ship-tracking dashboard
-    const bool reads = last == "read"; // shelf-read: of either tense
+    const bool reads = forms.either_tense(); // shelf-read, sand-cast
     if (!lexicon.has(first, List::hyphen_prefixes) && !reads)
         forms.base = forms.third = forms.gerund = false;
     // a hyphened participle before a noun is an adjective; one that is a past, too, may be either
