@@ -131,6 +131,7 @@ void add_shape(const model::Tags& tags, std::string& shape) {
         shape += '{' + tag;
     for (const std::string& tag : tags.except)
         shape += "{!" + tag;
+    if (tags.keep) shape += "{keep";
 }
 
 void add_shape(const model::Entry& entry, std::string& shape) {

@@ -81,7 +81,7 @@ private:
     }
 
     void add_for(const syntax::Node& node) {
-        if (!current().tags.empty())
+        if (current().tags != Tags{})
             return fault(node.label.place, fill<messages::for_stands_twice>());
         tags_line_ = &node;
         if (auto tags = read_tags_line(node, diagnostics_))

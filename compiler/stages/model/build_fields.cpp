@@ -111,6 +111,10 @@ Tags read_tags(const std::vector<syntax::TagMark>& marks) {
     std::set<std::pair<std::string, bool>> seen;
     for (const syntax::TagMark& mark : marks) {
         std::string name = lower_case(mark.name);
+        if (name == keep_tag && !mark.leaves_out) {
+            tags.keep = true;
+            continue;
+        }
         if (!seen.emplace(name, mark.leaves_out).second) continue;
         (mark.leaves_out ? tags.except : tags.only).push_back(std::move(name));
     }

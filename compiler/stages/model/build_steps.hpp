@@ -72,6 +72,7 @@ std::optional<Field> read_field(const trade::Word& word, const syntax::Node& nod
                                 const LocalDates& dates, Diagnostics& diagnostics);
 std::optional<Field> read_group(const syntax::Node& node, Diagnostics& diagnostics);
 Tags read_tags(const std::vector<syntax::TagMark>& marks);
+constexpr std::string_view keep_tag = "keep";
 std::optional<Tags> read_tags_line(const syntax::Node& node, Diagnostics& diagnostics); // `for:`
 void refuse_tags(const syntax::Node& node, Diagnostics& diagnostics);
 

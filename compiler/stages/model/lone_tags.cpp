@@ -4,6 +4,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/stages/model/build_steps.hpp"
 #include "compiler/stages/model/messages.hpp"
 
 #include <array>
@@ -40,7 +41,8 @@ struct TagUse {                               // in a whole file
         known = known || label == "for" || label == "include" ||
                 (label == "section" && !node.tags.empty());
         for (const syntax::TagMark& tag : node.tags) {
-            known = known || tag.leaves_out || ++lines[lower_case(tag.name)] > 1;
+            const std::string name = lower_case(tag.name);
+            known = known || tag.leaves_out || name == keep_tag || ++lines[name] > 1;
         }
         if (!label.empty() && !labels.insert(label).second && !lines.empty())
             known = true; // another wording of the same

@@ -22,8 +22,9 @@ namespace quoin::model {
 struct Tags {
     std::vector<std::string> only;   // `{lab}`
     std::vector<std::string> except; // `{!lab}`
+    bool keep = false;               // `{keep}`: whatever is chosen for a posting; no build asks
 
-    bool empty() const { return only.empty() && except.empty(); }
+    bool empty() const { return only.empty() && except.empty(); } // taken by every build
     bool operator==(const Tags&) const = default;
 };
 

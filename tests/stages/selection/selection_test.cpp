@@ -194,6 +194,24 @@ TEST_CASE("the tags a résumé uses") {
     CHECK(tags_of(*mixed.resume) == std::vector<std::string>{"field", "lab", "zoo"});
 }
 
+TEST_CASE("what is tagged to be kept is for every build, but for its other tags") {
+    const auto reading =
+        read_below_name("section: Experience\n\nfor: keep !lab\nrole: A\n- B {Keep}\n"
+                        "- C {keep lab}\n\nrole: D {keep}");
+    REQUIRE(reading.resume);
+    CHECK(reading.messages().empty());
+    const model::Section& section = reading.resume->sections.front();
+    CHECK(section.entries[0].tags.keep);
+    CHECK(section.entries[0].bullets[0].tags ==
+          model::Tags{.only = {}, .except = {}, .keep = true});
+    CHECK(section.entries[1].fields[0].tags.keep);
+    CHECK(tags_of(*reading.resume) == std::vector<std::string>{"lab"});
+    const std::vector<std::string> lab{"lab"}, field{"field"};
+    CHECK(show(select(*reading.resume, lab)) == "Ottoline Brandt\nExperience\n  D\n  .\n");
+    CHECK(show(select(*reading.resume, field)) ==
+          "Ottoline Brandt\nExperience\n  A\n  - B\n  .\n  D\n  .\n");
+}
+
 TEST_CASE("with nothing left of the first position, the next takes its place") {
     const auto reading = read_below_name("section: Experience\n\nrole: A {x}\nemployer: B {x}\n"
                                          "role: C\ndates: 2025\nrole: D\n- E");
