@@ -28,18 +28,6 @@ void warn_of_unused_tags(const model::Resume& resume, const Choices& choices, st
     }
 }
 
-std::optional<theme::Theme> theme_for(const model::Resume& resume, const Choices& choices,
-                                      Sources& sources, std::uint32_t file,
-                                      const std::filesystem::path& folder,
-                                      Diagnostics& diagnostics) {
-    const std::filesystem::path themes = folder / "themes";
-    if (choices.theme)
-        return theme::read_theme(sources, themes, *choices.theme, "", {file, 0, 0, 0}, diagnostics);
-    const auto& setting = resume.settings.theme;
-    return theme::read_theme(sources, themes, setting->empty() ? theme::house_theme : *setting,
-                             sources.file(file).path.parent_path(), setting.place, diagnostics);
-}
-
 struct Arranged {
     composition::Composition composition;
     std::variant<fit::Fit, fit::Overflow> fit;
@@ -129,15 +117,33 @@ std::optional<model::Resume> selected_resume(Sources& sources, std::uint32_t fil
     return selection::select(*resume, choices.tags);
 }
 
+std::optional<theme::Theme> theme_for(const model::Resume& resume, const Choices& choices,
+                                      Sources& sources, std::uint32_t file,
+                                      const std::filesystem::path& folder,
+                                      Diagnostics& diagnostics) {
+    const std::filesystem::path themes = folder / "themes";
+    if (choices.theme)
+        return theme::read_theme(sources, themes, *choices.theme, "", {file, 0, 0, 0}, diagnostics);
+    const auto& setting = resume.settings.theme;
+    return theme::read_theme(sources, themes, setting->empty() ? theme::house_theme : *setting,
+                             sources.file(file).path.parent_path(), setting.place, diagnostics);
+}
+
+std::optional<Typeset> typeset_in(model::Resume resume, const theme::Theme& theme,
+                                  const std::filesystem::path& folder, fonts::Fonts& fonts,
+                                  Diagnostics& diagnostics) {
+    auto arranged = in_best_way(resume, theme, folder, fonts, diagnostics);
+    if (!arranged) return std::nullopt;
+    return Typeset{std::move(resume), theme, std::move(arranged->composition),
+                   std::move(arranged->fit)};
+}
+
 std::optional<Typeset> typeset_selected(model::Resume resume, Sources& sources, std::uint32_t file,
                                         const Choices& choices, const std::filesystem::path& folder,
                                         fonts::Fonts& fonts, Diagnostics& diagnostics) {
-    auto theme = theme_for(resume, choices, sources, file, folder, diagnostics);
+    const auto theme = theme_for(resume, choices, sources, file, folder, diagnostics);
     if (!theme) return std::nullopt;
-    auto arranged = in_best_way(resume, *theme, folder, fonts, diagnostics);
-    if (!arranged) return std::nullopt;
-    return Typeset{std::move(resume), std::move(*theme), std::move(arranged->composition),
-                   std::move(arranged->fit)};
+    return typeset_in(std::move(resume), *theme, folder, fonts, diagnostics);
 }
 
 std::optional<Typeset> typeset(Sources& sources, std::uint32_t file, const Choices& choices,

@@ -40,7 +40,16 @@ std::optional<model::Resume> selected_resume(Sources& sources, std::uint32_t fil
                                              const std::filesystem::path& folder,
                                              Diagnostics& diagnostics);
 
-// The second half, from there to the page.
+// The theme that is asked for; none after an error.
+std::optional<theme::Theme> theme_for(const model::Resume& resume, const Choices& choices,
+                                      Sources& sources, std::uint32_t file,
+                                      const std::filesystem::path& folder,
+                                      Diagnostics& diagnostics);
+
+// The second half, from the model to the page.
+std::optional<Typeset> typeset_in(model::Resume resume, const theme::Theme& theme,
+                                  const std::filesystem::path& folder, fonts::Fonts& fonts,
+                                  Diagnostics& diagnostics);
 std::optional<Typeset> typeset_selected(model::Resume resume, Sources& sources, std::uint32_t file,
                                         const Choices& choices, const std::filesystem::path& folder,
                                         fonts::Fonts& fonts, Diagnostics& diagnostics);

@@ -202,6 +202,11 @@ private:
 
 }
 
+Taken lowest_choice(const Problem& problem) {
+    const auto parts = parts_of(problem);
+    return Relaxation(problem, parts).lowest(Fixing(problem, parts));
+}
+
 std::optional<Choice> choose(const Problem& problem, std::size_t bounds) {
     return Search(problem, bounds).run();
 }

@@ -22,6 +22,9 @@ struct Choice {
 
 constexpr std::size_t most_bounds = 6000;
 
+// The lowest that is lawful; empty if nothing is.
+Taken lowest_choice(const Problem& problem);
+
 // None if nothing lawful fits: what must be taken is too high.
 std::optional<Choice> choose(const Problem& problem, std::size_t bounds = most_bounds);
 

@@ -149,6 +149,9 @@ struct Composition {
 
 class Hyphenation;
 
+// Such an entry has no paragraphs, and is not counted.
+bool prints_nothing(const model::Entry& entry);
+
 // Where the sections of a résumé stand in a theme of two columns.
 struct SidePlan {
     std::vector<bool> at_side; // one a section

@@ -10,11 +10,6 @@ namespace quoin::composition {
 
 namespace {
 
-bool prints_nothing(const model::Entry& entry) {
-    return entry.bullets.empty() && std::ranges::none_of(entry.fields, has_value) &&
-           std::ranges::all_of(entry.further, prints_nothing);
-}
-
 std::string plain_value(const model::Entry& entry, trade::FieldName name) {
     const model::Field* field = entry.find(name);
     const model::Text* text = field ? std::get_if<model::Text>(&field->value) : nullptr;
@@ -67,6 +62,11 @@ void align_numbers(std::vector<Paragraph>& paragraphs, std::size_t first) {
     }
 }
 
+}
+
+bool prints_nothing(const model::Entry& entry) {
+    return entry.bullets.empty() && std::ranges::none_of(entry.fields, has_value) &&
+           std::ranges::all_of(entry.further, prints_nothing);
 }
 
 ColumnSpan span_of(const theme::Theme& theme, Region region, double side_width) {

@@ -1,9 +1,9 @@
 // Files taken in: where their sections go, and which files may not be.
+#include "tests/fixtures/own_folder.hpp"
 #include "tests/fixtures/read_resume.hpp"
 
 #include <doctest/doctest.h>
 
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 
@@ -12,28 +12,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
-class Folder { // of its own for each test, gone after it
+class Folder : public fixtures::OwnFolder {
 public:
-    Folder() {
-        std::string name = (fs::temp_directory_path() / "quoin-include-XXXXXX").string();
-        REQUIRE(mkdtemp(name.data()) != nullptr);
-        path_ = name;
-    }
-    ~Folder() {
-        std::error_code ignored;
-        fs::remove_all(path_, ignored);
-    }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-
-    const fs::path& path() const { return path_; }
-    void write(const std::string& name, const std::string& text) const {
-        fs::create_directories((path_ / name).parent_path());
-        std::ofstream(path_ / name, std::ios::binary) << text;
-    }
     fixtures::Reading read(const std::string& name) const {
         fixtures::Reading reading;
-        const auto file = reading.sources.read(path_ / name, reading.diagnostics);
+        const auto file = reading.sources.read(path() / name, reading.diagnostics);
         if (file)
             reading.resume = build_resume(reading.sources, *file, QUOIN_DATA_FOLDER "/themes/words",
                                           reading.diagnostics);
@@ -42,15 +25,12 @@ public:
     // With the folder's own path taken out of the messages.
     std::string messages(const fixtures::Reading& reading) const {
         std::string text = reading.messages();
-        const std::string prefix = path_.string() + "/";
+        const std::string prefix = path().string() + "/";
         for (auto at = text.find(prefix); at != std::string::npos; at = text.find(prefix))
             text.erase(at, prefix.size());
         return text;
     }
     std::string messages(const std::string& name) const { return messages(read(name)); }
-
-private:
-    fs::path path_;
 };
 
 std::string titles(const Resume& resume) {
