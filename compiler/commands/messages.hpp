@@ -61,6 +61,16 @@ inline constexpr Message words_will_not_do =
 inline constexpr Message thin_page = "the {} page is only {} full; fill it to a third at least, or "
                                      "cut and set 'pages: {}'";
 
+// For a posting
+inline constexpr Message resume_and_posting =
+    "a résumé and a posting are required, as in 'quoin tailor everything.resume posting.txt -o "
+    "draft.resume'";
+inline constexpr Message tailored_needs_output =
+    "an output is required, for the résumé itself is never changed: name one with -o";
+inline constexpr Message kept_is_too_long =
+    "contact, education and what is tagged {{keep}} are there for any posting, and too long by "
+    "themselves";
+
 // Checks and mends
 inline constexpr Message no_check = "there is no check {}{}";
 inline constexpr Message marked_over_source = "--marked would write over the résumé itself";

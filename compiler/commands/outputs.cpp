@@ -62,6 +62,8 @@ std::optional<std::string> check_targets(const SetRequest& request,
                 return request.output.empty() && target == one.pdf
                            ? fill<messages::source_is_pdf>(target)
                            : fill<messages::source_overwritten>(target);
+            if (is_file(request.posting) && same_file(request.posting, target))
+                return fill<messages::source_overwritten>(target);
         }
     }
     return std::nullopt;
@@ -82,6 +84,8 @@ std::optional<std::string> plan_outputs(const SetRequest& request, std::vector<O
     const bool several = request.inputs.size() > 1;
     if (several && std::ranges::count(request.inputs, "-") > 0)
         return fill<messages::dash_not_alone>();
+    if (request.posting == "-" && (several || request.inputs.front() == "-"))
+        return fill<messages::dash_twice>();
     if (several)
         if (auto fault = check_folders(request)) return fault;
     for (const std::string& input : request.inputs)

@@ -10,6 +10,7 @@
 #include "compiler/commands/proof/proof.hpp"
 #include "compiler/commands/scan/scan.hpp"
 #include "compiler/commands/set/set.hpp"
+#include "compiler/commands/tailor/tailor.hpp"
 #include "compiler/commands/themes/themes.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
@@ -41,6 +42,7 @@ ExitCode do_set(const Given& given) {
                     .plain = given.text("plain"),
                     .deps = given.text("deps"),
                     .entry = given.text("entry"),
+                    .posting = given.text("posting"),
                     .choices = choices_of(given),
                     .verify = given.has("verify"),
                     .explain = given.has("explain"),
@@ -121,6 +123,18 @@ constexpr Verb verbs[] = {
                            .choices = choices_of(given),
                            .explain = given.has("explain")});
      }},
+    {"tailor", "Choose what of a résumé serves a posting best and fits its pages.", "FILE POSTING",
+     "a résumé and a posting are required; use - for standard input",
+     "FILE may hold everything there is to say. What is chosen is written to a source of its\n"
+     "own, with a comment for each thing left out; FILE is never changed. Contact, education\n"
+     "and what is tagged {keep} stay. A POSTING is text, HTML or a PDF.\n\n"
+     "Exit status: 0 done, 1 errors, 2 wrong use, 3 what must stay does not fit the page.",
+     [](const Given& given) {
+         return run_tailor({.operands = given.operands,
+                            .output = given.text("output"),
+                            .choices = choices_of(given),
+                            .explain = given.has("explain")});
+     }},
     {"scan", "Tell what an applicant portal gets out of any PDF.", "FILE...",
      "a PDF file is required",
      "Prints the text in reading order, what is found in it, and what is wrong. Poppler's\n"
@@ -169,6 +183,11 @@ constexpr Option options[] = {
      "set what does not fit too, as small as allowed, on as many pages as it takes"},
     {"set", "--deps FILE", "write what the outputs depend on to FILE, for make"},
     {"set", "--verify", "read the PDF back before it is written; a word lost is an error"},
+    {"set", "--posting POSTING", "of FILE, what serves that posting best and fits, as for tailor"},
+    {"tailor", "-o,--output FILE", "write the chosen résumé to FILE, a source"},
+    {"tailor", "--theme NAME", "the theme it is to fit in, as for set"},
+    {"tailor", "--paper SIZE", "letter or a4", "paper size: letter, a4"},
+    {"tailor", "--explain", "print what was chosen, and what would have been next"},
     {"proof", "--for TAG...", "proofread the build for TAG; may be repeated"},
     {"proof", "--theme NAME", "the theme to set the page in, as for set"},
     {"proof", "--paper SIZE", "letter or a4", "paper size: letter, a4"},

@@ -123,6 +123,16 @@ TEST_CASE("command line: wrong use of proof, mend and checks, to the letter") {
         {{"set", "--themes", "x", "a.resume"},
          "unknown option '--themes'; did you mean '--theme'?",
          true},
+        {{"tailor"}, "a résumé and a posting are required; use - for standard input", true},
+        {{"tailor", "a.resume", "-o", "b.resume"},
+         "a résumé and a posting are required, as in 'quoin tailor everything.resume posting.txt "
+         "-o draft.resume'"},
+        {{"tailor", "a.resume", "b.txt"},
+         "an output is required, for the résumé itself is never changed: name one with -o"},
+        {{"tailor", "-", "-", "-o", "b.resume"}, "standard input can be read once; give - once"},
+        {{"set", "-", "--posting", "-"}, "standard input can be read once; give - once"},
+        {{"set", "a.resume", "--posting", "b.pdf", "-o", "b.pdf"},
+         "'b.pdf' is a source and would be overwritten; name another output with -o"},
         {{"help", "mrkup"}, "there is no help on 'mrkup'; did you mean 'markup'?"},
     };
     for (const Case& c : cases) {

@@ -50,9 +50,29 @@ def check_variants():
         assert (folder / "environmental-chemistry.lab.pdf").exists()
 
 
+def check_postings():
+    with tempfile.TemporaryDirectory() as place:
+        folder = pathlib.Path(place)
+        shutil.copy(SAMPLES / "Makefile", folder)
+        for name in ("everything", "postings"):
+            shutil.copytree(SAMPLES / name, folder / name)
+        done = make(folder, "marine-biology.for-field-technician.pdf")
+        pdf = folder / "marine-biology.for-field-technician.pdf"
+        assert done.returncode == 0 and pdf.exists(), done.stderr
+        first = pdf.stat().st_mtime_ns
+        assert make(folder, pdf.name).returncode == 0 and pdf.stat().st_mtime_ns == first, "made twice"
+        posting = folder / "postings" / "field-technician.txt"
+        posting.write_text(posting.read_text() + "\nYou will also count seals.\n")
+        assert make(folder, pdf.name).returncode == 0 and pdf.stat().st_mtime_ns != first, "not made anew"
+        assert make(folder, "clean").returncode == 0 and not list(folder.glob("*.pdf"))
+        posting.rename(posting.with_name("a$(touch ran).txt"))
+        assert make(folder).returncode != 0 and not (folder / "ran").exists()
+
+
 if __name__ == "__main__":
     require_quoin()
     for each in NAMES:
         check_name(*each)
     check_variants()
-    print(f"samples/Makefile: {len(NAMES)} names, and a variant")
+    check_postings()
+    print(f"samples/Makefile: {len(NAMES)} names, a variant, and a posting")

@@ -9,6 +9,7 @@
 #include "compiler/commands/set/explain_report.hpp"
 #include "compiler/commands/set/overflow_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
+#include "compiler/commands/tailor/for_posting.hpp"
 #include "compiler/portal/verify.hpp"
 #include "compiler/stages/fit/cuts.hpp"
 #include "compiler/stages/fonts/fonts.hpp"
@@ -49,8 +50,10 @@ struct Written { // what one input's outputs hold
 
 // What depends, and on what; an error for a name that make cannot read.
 std::optional<std::string> deps_of(const stages::Typeset& typeset, const Outputs& outputs,
-                                   std::uint32_t file, Diagnostics& diagnostics) {
+                                   const SetRequest& request, std::uint32_t file,
+                                   Diagnostics& diagnostics) {
     std::vector<std::filesystem::path> prerequisites = typeset.resume.files;
+    if (request.posting != "-") prerequisites.emplace_back(request.posting);
     for (const auto* files :
          {&typeset.theme.files, &typeset.theme.family_files, &typeset.resume.words.files})
         prerequisites.insert(prerequisites.end(), files->begin(), files->end());
@@ -94,15 +97,27 @@ bool write_texts(const stages::Typeset& typeset, const Outputs& outputs, const S
         }
         if (request.ascii) written.plain = plain::in_ascii(*written.plain);
     }
-    if (!outputs.deps.empty()) written.deps = deps_of(typeset, outputs, file, diagnostics);
+    if (!outputs.deps.empty()) written.deps = deps_of(typeset, outputs, request, file, diagnostics);
     return outputs.deps.empty() || written.deps;
+}
+
+// As it is or, for a posting, what of it serves that best.
+std::optional<stages::Typeset> typeset_of(Sources& sources, std::uint32_t file,
+                                          const Context& context, Diagnostics& diagnostics) {
+    const SetRequest& request = context.request;
+    if (request.posting.empty())
+        return stages::typeset(sources, file, request.choices, context.data, context.fonts,
+                               diagnostics);
+    const ForPostingTools tools{request.choices, context.data, context.fonts};
+    auto chosen = for_posting(sources, file, request.posting, tools, diagnostics);
+    if (!chosen) return std::nullopt;
+    return std::move(chosen->tailored.typeset);
 }
 
 ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context,
                     const Outputs& outputs, Diagnostics& diagnostics, Diagnostics& cuts_report,
                     std::string& explanation) {
-    const auto typeset = quoin::stages::typeset(sources, file, context.request.choices,
-                                                context.data, context.fonts, diagnostics);
+    const auto typeset = typeset_of(sources, file, context, diagnostics);
     if (!typeset) return ExitCode::errors;
 
     Written written;

@@ -1,0 +1,114 @@
+#include "compiler/commands/tailor/tailor.hpp"
+
+#include "compiler/base/folder.hpp"
+#include "compiler/base/write_file.hpp"
+#include "compiler/commands/installation.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
+#include "compiler/commands/set/overflow_report.hpp"
+#include "compiler/commands/tailor/for_posting.hpp"
+#include "compiler/commands/tailor/tailor_report.hpp"
+#include "compiler/stages/fit/cuts.hpp"
+#include "compiler/tailoring/tailored_source.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <optional>
+#include <system_error>
+#include <unistd.h>
+
+namespace quoin::commands {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::optional<std::string> fault_of(const TailorRequest& request) {
+    if (request.operands.size() != 2) return fill<messages::resume_and_posting>();
+    if (std::ranges::count(request.operands, "-") > 1) return fill<messages::dash_twice>();
+    if (request.output.empty()) return fill<messages::tailored_needs_output>();
+    return std::nullopt;
+}
+
+// None of the files that were read is written over.
+bool would_write_over(const std::string& output, const Sources& sources) {
+    for (std::uint32_t file = 0; file < sources.size(); ++file) {
+        std::error_code none; // a file that is not there is no source
+        const fs::path& path = sources.file(file).path;
+        if (!path.empty() && fs::equivalent(path, output, none) && !none) return true;
+    }
+    return false;
+}
+
+fs::path folder_for(const std::string& output, const SourceFile& input) {
+    return folder_of(output == "-" ? input.path : fs::path(output));
+}
+
+class TailorRun {
+public:
+    TailorRun(const TailorRequest& request, const fs::path& data, fonts::Fonts& fonts)
+        : request_(request), tools_{request.choices, data, fonts} {}
+
+    ExitCode run() {
+        const auto file = sources_.read_input(request_.operands[0], diagnostics_);
+        const ExitCode code = file ? tailor(*file) : ExitCode::errors;
+        diagnostics_.sort();
+        const bool excerpts = isatty(STDERR_FILENO) == 1;
+        print_messages(all_messages(diagnostics_, sources_, excerpts));
+        print_messages(all_messages(too_long_, sources_, excerpts));
+        if (request_.output == "-")
+            print_messages(explanation_);
+        else if (!explanation_.empty() && !print_output("tailor", explanation_))
+            return ExitCode::errors;
+        return code;
+    }
+
+private:
+    ExitCode tailor(std::uint32_t file) {
+        const auto found = for_posting(sources_, file, request_.operands[1], tools_, diagnostics_);
+        if (!found) return ExitCode::errors;
+        const Place whole_file{file, 0, 0, 0};
+        if (would_write_over(request_.output, sources_)) {
+            diagnostics_.error(whole_file, fill<messages::source_overwritten>(request_.output));
+            return ExitCode::wrong_use;
+        }
+        const stages::Typeset& typeset = found->tailored.typeset;
+        if (const auto* overflow = std::get_if<fit::Overflow>(&typeset.fit)) {
+            diagnostics_.note(whole_file, fill<messages::kept_is_too_long>());
+            const fit::Cuts cuts =
+                fit::cheapest_cuts(typeset.composition, typeset.theme, typeset.resume.settings);
+            too_long_ = overflow_report(overflow->lines_too_many, cuts, typeset, file, false);
+            return ExitCode::does_not_fit;
+        }
+        const fs::path folder = folder_for(request_.output, sources_.file(file));
+        const fs::path words = tools_.data / "themes" / "words";
+        const std::string source = tailoring::tailored_source(
+            found->resume, found->demand, found->tailored,
+            {.sources = sources_, .file = file, .folder = folder, .words = words});
+        if (const auto fault = write_file(request_.output, source)) {
+            diagnostics_.error(whole_file, *fault);
+            return ExitCode::errors;
+        }
+        if (request_.explain) explanation_ = tailor_report(*found, sources_);
+        return ExitCode::done;
+    }
+
+    const TailorRequest& request_;
+    ForPostingTools tools_;
+    Sources sources_;
+    Diagnostics diagnostics_, too_long_; // the latter in an order of its own
+    std::string explanation_;
+};
+
+}
+
+ExitCode run_tailor(const TailorRequest& request) {
+    if (const auto fault = fault_of(request)) return wrong_use("tailor", *fault);
+    const fs::path data = data_folder();
+    const auto fonts = open_fonts(data);
+    if (!fonts) return ExitCode::errors;
+    return TailorRun(request, data, *fonts).run();
+}
+
+}
