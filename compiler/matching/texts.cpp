@@ -14,8 +14,9 @@ namespace {
 class TextReader {
 public:
     std::vector<TextOfResume> read(const model::Resume& resume) {
-        for (const model::Field& field : resume.heading)
-            if (field.name == trade::FieldName::headline) add_field({}, field);
+        for (std::size_t f = 0; f < resume.heading.size(); ++f)
+            if (resume.heading[f].name == trade::FieldName::headline)
+                add_field({.field = f}, resume.heading[f]);
         for (std::size_t s = 0; s < resume.sections.size(); ++s) {
             const model::Section& section = resume.sections[s];
             for (std::size_t e = 0; e < section.entries.size(); ++e)
