@@ -54,6 +54,7 @@ private:
     Paragraph& add_paragraph(const LineText& text, theme::StyleName style, theme::GapName gap,
                              std::uint32_t element);
     Paragraph make_paragraph(const LineText& text, theme::StyleName style, std::uint32_t element);
+    void shrink(Paragraph& paragraph, const theme::Style& style) const;
     void add_label(Paragraph& paragraph, std::string_view sign, int level, std::uint32_t element);
     std::uint32_t add_span(const model::Gloss& gloss, std::uint32_t parent);
     void place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text);

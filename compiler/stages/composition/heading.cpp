@@ -22,6 +22,17 @@ theme::GapName gap_above(theme::StyleName style, theme::StyleName before, bool f
     return theme::GapName::header;
 }
 
+// Contact lines are one block: a rule stands above the first of them or below the last.
+void rule_contact_block(std::vector<Paragraph>& heading) {
+    Paragraph* before = nullptr;
+    for (Paragraph& line : heading) {
+        if (line.style != theme::StyleName::contact) continue;
+        if (before && before->rule == theme::RuleAt::below) before->rule = theme::RuleAt::none;
+        if (before && line.rule == theme::RuleAt::above) line.rule = theme::RuleAt::none;
+        before = &line;
+    }
+}
+
 }
 
 void Composer::add_heading() {
@@ -39,6 +50,7 @@ void Composer::add_heading() {
         before = line.style;
     }
     in_heading_ = false;
+    rule_contact_block(out_.paragraphs);
 }
 
 void Composer::add_running_head() {

@@ -116,7 +116,8 @@ public:
 private:
     using Indices = std::vector<std::size_t>;
 
-    void add_line(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines);
+    void add_line(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines,
+                  std::optional<std::size_t> which = std::nullopt);
     // True if the value of a field was printed. `which` picks one value of a repeated field.
     bool add(std::span<const theme::PatternPiece> pieces, std::optional<std::size_t> which,
              LineText& out);
@@ -158,8 +159,10 @@ void Expander::add_value(const theme::PatternPiece& piece, std::size_t index, Li
         value.append(fields_[index].label);
     else
         value = value_text(fields_[index], dates_as_);
-    for (TextPiece& text : value.pieces)
+    for (TextPiece& text : value.pieces) {
         text.pattern_marks = piece.marks;
+        if (piece.kind == theme::PatternPiece::Kind::field) text.field = piece.field;
+    }
     move_to(out, std::move(value));
     printed_[index] = true;
 }
@@ -283,9 +286,10 @@ void set_sides_of_fill(std::vector<TextPiece>& pieces) {
     }
 }
 
-void Expander::add_line(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines) {
+void Expander::add_line(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines,
+                        std::optional<std::size_t> which) {
     ExpandedLine line{pattern.style, {}};
-    if (!add(pattern.pieces, std::nullopt, line.text)) return;
+    if (!add(pattern.pieces, which, line.text)) return;
     set_sides_of_fill(line.text.pieces);
     drop_leading_separators(pattern.pieces, line.text.pieces);
     drop_trailing_spaces(line.text.pieces);
@@ -294,6 +298,12 @@ void Expander::add_line(const theme::PatternLine& pattern, std::vector<ExpandedL
 
 void Expander::add_lines(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines) {
     pattern_place_ = pattern.place;
+    if (pattern.each) {
+        const auto field = std::ranges::find_if(pattern.pieces, &theme::PatternPiece::is_name);
+        for (std::size_t which = 0; which < values_of(field->field).size(); ++which)
+            add_line(pattern, lines, which);
+        return;
+    }
     if (!prints_groups(pattern.pieces)) return add_line(pattern, lines);
     for (const std::size_t index : values_of(trade::FieldName::group)) {
         group_ = index;

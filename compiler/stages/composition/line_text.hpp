@@ -20,9 +20,10 @@ struct TextPiece {
     Kind kind = Kind::value;
     std::string icon; // its name; the text is the space it is drawn over
     std::string text;
-    model::Marks pattern_marks;        // turn the style's weight and slant round
-    model::Marks marks;                // the writer's: strong is bold whatever surrounds it
-    std::optional<std::uint32_t> link; // index into LineText::links
+    model::Marks pattern_marks;            // turn the style's weight and slant round
+    model::Marks marks;                    // the writer's: strong is bold whatever surrounds it
+    std::optional<std::uint32_t> link;     // index into LineText::links
+    std::optional<trade::FieldName> field; // that it is the value of
     TextPart part = TextPart::fixed;
     bool keeps = false; // no line ends within it: what parts a date from what stands before it
     Place place;

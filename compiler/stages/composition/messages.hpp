@@ -7,6 +7,8 @@ namespace quoin::composition::messages {
 
 inline constexpr Message unknown_family = "theme '{}' asks for the font family '{}', which is not "
                                           "known; expected one of {}{}";
+inline constexpr Message face_lacks =
+    "{} asks for {}, and the font '{}' has none: choose another family, or leave them out";
 inline constexpr Message no_glyph =
     "no font of theme '{}' has the sign {} (U+{:04X}): leave it out, or say it in words";
 inline constexpr Message no_letters =

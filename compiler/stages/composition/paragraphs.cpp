@@ -1,6 +1,7 @@
 // A text in its style becomes a paragraph with its links and, for bullets, its sign.
 #include "compiler/stages/composition/composer.hpp"
 #include "compiler/stages/theme/icons.hpp"
+#include "compiler/trade/paper.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -32,6 +33,15 @@ Place first_place(const LineText& text) {
     for (const TextPiece& piece : text.pieces)
         if (piece.kind == TextPiece::Kind::value && piece.place.line != 0) return piece.place;
     return {};
+}
+
+// Em of the text size, at the largest text and the widest margins that are allowed.
+double narrowest_measure(const model::Settings& settings, const theme::Theme& theme) {
+    const double most =
+        std::min(theme.side_margin.most, settings.margins->most * trade::points_per_inch);
+    const double least = std::max(most, settings.margins->least * trade::points_per_inch);
+    const double size = std::clamp(theme.size.most, settings.size->least, settings.size->most);
+    return (size_of(*settings.paper).width - 2 * least) / size;
 }
 
 // The words of a link's runs, which marks may have parted.
@@ -149,7 +159,7 @@ Paragraph Composer::make_paragraph(const LineText& text, theme::StyleName style_
     paragraph.rule_length = style.rule_length;
     paragraph.rule_colour = style.rule_colour;
     paragraph.turn_over = style.turn_over;
-    paragraph.indent = style.turn_over;
+    paragraph.indent = style.indent + style.turn_over;
     if (style.most_measure > 0) paragraph.most_room = style.most_measure * out_.character;
     paragraph.hang_punctuation = theme_.hang_punctuation;
     paragraph.place = first_place(text);
@@ -159,8 +169,21 @@ Paragraph Composer::make_paragraph(const LineText& text, theme::StyleName style_
     paragraph.breaks = std::move(shaped.breaks);
     paragraph.hyphen_glyphs = std::move(shaped.hyphen_glyphs);
     paragraph.origins = std::move(shaped.origins);
+    shrink(paragraph, style);
     measure_height(paragraph);
     return paragraph;
+}
+
+// To one line at the narrowest measure that the page may have, if the style lets it shrink so far.
+void Composer::shrink(Paragraph& paragraph, const theme::Style& style) const {
+    if (style.least_size == 0) return;
+    const double room = std::min(narrowest_measure(resume_.settings, theme_), paragraph.most_room);
+    const double width = natural_width(paragraph.runs);
+    const double size = paragraph.size * room / width;
+    if (width <= room || size < style.least_size) return;
+    paragraph.size = size;
+    for (Run& run : paragraph.runs)
+        run.size = paragraph.size;
 }
 
 Paragraph& Composer::add_paragraph(const LineText& text, theme::StyleName style, theme::GapName gap,
@@ -190,8 +213,8 @@ void Composer::add_label(Paragraph& paragraph, std::string_view sign, int level,
     const auto added = static_cast<std::uint32_t>(shaped.runs.size());
     paragraph.hang = std::max(theme_.bullet_hang, natural_width(shaped.runs));
     paragraph.turn_over = 0;
-    paragraph.indent = theme_.body_indent + theme_.bullet_indent +
-                       theme_.bullet_hang * (level - 1) + paragraph.hang;
+    paragraph.indent = theme_.body_indent + theme_.style(paragraph.style).indent +
+                       theme_.bullet_indent + theme_.bullet_hang * (level - 1) + paragraph.hang;
     paragraph.label_runs = added;
     for (BreakPoint& point : paragraph.breaks)
         point.run += added;

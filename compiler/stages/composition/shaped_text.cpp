@@ -30,9 +30,10 @@ bool is_running_text(theme::StyleName style) {
 // Letters at display size, or set apart, are drawn one by one (common practice).
 constexpr double display_size = 1.6; // of the text's
 
-fonts::ShapingFeatures features_of(const theme::Style& style, const std::string& language) {
-    return {style.caps == theme::Caps::small, style.figures == theme::Figures::oldstyle,
-            style.size < display_size && style.tracking == 0, language};
+fonts::ShapingFeatures features_of(const theme::Style& style, const theme::Letters& letters,
+                                   const std::string& language) {
+    return {letters.caps == theme::Caps::small, letters.figures == theme::Figures::oldstyle,
+            letters.ligatures && style.size < display_size && style.tracking == 0, language};
 }
 
 bool is_space_glyph(const Run& run, const fonts::Glyph& glyph) {
@@ -95,11 +96,13 @@ struct TextShaper::Segment {
     std::size_t begin = 0; // bytes of the paragraph's text
     std::size_t end = 0;
     bool fill = false;
+    theme::Letters letters = {};
     std::optional<std::uint32_t> span = {}; // index into ShapedText::glossed
 
     bool looks_like(const Segment& other) const {
         return face == other.face && underline == other.underline && link == other.link &&
-               page == other.page && icon.empty() && other.icon.empty() && !fill && !other.fill;
+               page == other.page && icon.empty() && other.icon.empty() && !fill && !other.fill &&
+               letters == other.letters;
     }
 };
 
@@ -228,9 +231,15 @@ void TextShaper::check_direction(std::string_view cluster, Place place, Segmente
     }
 }
 
+theme::Letters TextShaper::letters_of(const TextPiece& piece, const theme::Style& style) const {
+    const auto own = piece.field ? theme_.fields.find(*piece.field) : theme_.fields.end();
+    return own == theme_.fields.end() ? style.letters : own->second.on(style.letters);
+}
+
 void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Segmented& out) {
+    const theme::Letters letters = letters_of(piece, style);
     const std::string text =
-        style.caps == theme::Caps::all ? upper_case(piece.text, language_) : piece.text;
+        letters.caps == theme::Caps::all ? upper_case(piece.text, language_) : piece.text;
     const fonts::FaceStyle face_style{
         (style.bold != piece.pattern_marks.strong) || piece.marks.strong,
         (style.italic != piece.pattern_marks.emphasis) != piece.marks.emphasis};
@@ -241,7 +250,7 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
         const std::string_view cluster = rest.substr(0, first_cluster_length(rest));
         if (at >= word_end) {
             word_end = cluster == " " ? at + 1 : std::min(text.find(' ', at), text.size());
-            word_face = faces_.face_for(rest.substr(0, word_end - at), face_style);
+            word_face = faces_.face_for(rest.substr(0, word_end - at), face_style, style.family);
         }
         Place place = piece.place;
         if (place.length == text.size()) { // it maps byte for byte to the source
@@ -250,14 +259,15 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
         }
         check_direction(cluster, place, out);
         const fonts::Face* const face =
-            word_face ? word_face : faces_.face_for(cluster, face_style);
+            word_face ? word_face : faces_.face_for(cluster, face_style, style.family);
         if (!face || (cluster == " " && !missing.text.empty()))
             missing.add(cluster, place);
         else
             report(missing);
         Segment segment{
             face,       piece.marks.underline, piece.link, piece.kind == TextPiece::Kind::page,
-            piece.icon, out.text.size(),       0,          piece.kind == TextPiece::Kind::fill};
+            piece.icon, out.text.size(),       0,          piece.kind == TextPiece::Kind::fill,
+            letters};
         if (out.segments.empty() || !out.segments.back().looks_like(segment))
             out.segments.push_back(segment);
         out.text += cluster;
@@ -295,7 +305,8 @@ Run TextShaper::shaped_run(const Segment& part, const Segmented& parts,
     run.tracking = style.tracking;
     run.underline = part.underline;
     run.text = parts.text.substr(part.begin, part.end - part.begin);
-    run.glyphs = quoin::fonts::shape(*part.face, run.text, features_of(style, language_));
+    run.glyphs =
+        quoin::fonts::shape(*part.face, run.text, features_of(style, part.letters, language_));
     if (theme_.word_space > 0) set_word_space(run, theme_.word_space);
     if (part.fill) widen(run, theme_.fill_gap * run.face->units_per_em());
     if (!part.icon.empty())
@@ -310,7 +321,7 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
         parts.soft_hyphens = hyphenation_->points(parts.text);
     ShapedText shaped;
     shaped.glossed =
-        glossed_ranges(parts.text, glosses_, style.caps == theme::Caps::all, language_);
+        glossed_ranges(parts.text, glosses_, style.letters.caps == theme::Caps::all, language_);
     parts.segments = parted(parts.segments, shaped.glossed);
     std::vector<std::size_t> begins;
     for (const Segment& part : parts.segments) {
@@ -328,7 +339,8 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
                      style_name, is_english(),       parts.kept_bytes};
     shaped.breaks = break_points(line_ends(ends), shaped.runs, begins);
     if (std::ranges::any_of(shaped.breaks, &BreakPoint::hyphen))
-        shaped.hyphen_glyphs = hyphens_of(shaped.runs, features_of(style, language_));
+        shaped.hyphen_glyphs =
+            hyphens_of(shaped.runs, features_of(style, style.letters, language_));
     return shaped;
 }
 

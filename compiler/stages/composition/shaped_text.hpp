@@ -46,6 +46,7 @@ private:
 
     Segmented segment(const LineText& text, const theme::Style& style);
     bool is_english() const;
+    theme::Letters letters_of(const TextPiece& piece, const theme::Style& style) const;
     Run shaped_run(const Segment& part, const Segmented& parts, const theme::Style& style) const;
     void add_piece(const TextPiece& piece, const theme::Style& style, Segmented& out);
     void check_direction(std::string_view cluster, Place place, Segmented& out);

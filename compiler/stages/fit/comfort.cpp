@@ -1,6 +1,8 @@
 // The road that comfort.hpp describes, and where a setting stands on it.
 #include "compiler/stages/fit/comfort.hpp"
 
+#include "compiler/trade/paper.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -96,9 +98,9 @@ double least_leading(double characters) {
 SettingChoices choices_of(const theme::Theme& theme, const model::Settings& settings,
                           double characters) {
     SettingChoices choices;
-    const bool a4 = *settings.paper == trade::Paper::a4;
-    choices.paper_width = a4 ? 210 / 25.4 * theme::points_per_inch : 612;
-    choices.paper_height = a4 ? 297 / 25.4 * theme::points_per_inch : 792;
+    const trade::PaperSize paper = size_of(*settings.paper);
+    choices.paper_width = paper.width;
+    choices.paper_height = paper.height;
     choices.size = within(theme.size, settings.size->least, settings.size->most);
     const double least = settings.margins->least * theme::points_per_inch;
     const double most = settings.margins->most * theme::points_per_inch;

@@ -6,6 +6,7 @@
 #include "compiler/stages/fonts/messages.hpp"
 #include "compiler/stages/syntax/parse.hpp"
 
+#include <hb-ot.h>
 #include <hb.h>
 
 #include <algorithm>
@@ -150,6 +151,15 @@ Face::~Face() {
 bool Face::has_glyph(char32_t character) const {
     hb_codepoint_t glyph = 0;
     return hb_font_get_nominal_glyph(font_, character, &glyph) != 0;
+}
+
+bool Face::has_feature(const char* tag) const {
+    constexpr unsigned most = 256;
+    std::array<hb_tag_t, most> tags{};
+    unsigned count = most;
+    hb_ot_layout_table_get_feature_tags(face_, HB_OT_TAG_GSUB, 0, &count, tags.data());
+    return std::find(tags.begin(), tags.begin() + count, HB_TAG(tag[0], tag[1], tag[2], tag[3])) !=
+           tags.begin() + count;
 }
 
 std::unique_ptr<Fonts> Fonts::open(Sources& sources, const std::filesystem::path& folder,

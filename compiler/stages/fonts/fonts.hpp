@@ -44,6 +44,7 @@ public:
     int cap_height() const { return cap_height_; }
     int x_height() const { return x_height_; }
     bool has_glyph(char32_t character) const;
+    bool has_feature(const char* tag) const; // of OpenType's GSUB table, in any script: "smcp"
     const std::filesystem::path& file() const { return file_; }
 
 private:

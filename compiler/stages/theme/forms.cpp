@@ -20,13 +20,14 @@ namespace {
 struct LineLabel {
     std::string_view label;
     StyleName style{};
-    bool further = false;
+    bool further = false, each = false;
 };
 
 constexpr LineLabel heading_lines[] = {
     {"name", StyleName::name},
     {"headline", StyleName::headline},
     {"contact", StyleName::contact},
+    {"contact-each", StyleName::contact, false, true},
     {"running-head", StyleName::running_head},
 };
 
@@ -69,6 +70,12 @@ bool has_page_before_end(const std::vector<PatternPiece>& pieces) {
     const auto page = std::ranges::find_if(pieces, is_page);
     return page != pieces.end() &&
            (page + 1 != pieces.end() || page->kind == PatternPiece::Kind::group);
+}
+
+bool prints_one_field(const std::vector<PatternPiece>& pieces) {
+    return std::ranges::count_if(pieces, &PatternPiece::is_name) == 1 &&
+           std::ranges::find(pieces, PatternPiece::Kind::group, &PatternPiece::kind) ==
+               pieces.end();
 }
 
 std::string form_called(const FormName& name) {
@@ -128,7 +135,10 @@ void read_form_line(const ThemeLine& line, const FormName& name,
     if (!pieces) return;
     if (has_page_before_end(*pieces))
         diagnostics.error(line.place, fill<messages::page_before_end>());
-    form.lines.push_back({row->style, row->further, way, *std::move(pieces), line.place});
+    form.lines.push_back(
+        {row->style, row->further, row->each, way, *std::move(pieces), line.place});
+    if (row->each && !prints_one_field(form.lines.back().pieces))
+        diagnostics.error(line.place, fill<messages::not_one_field>(line.label));
     if (row->style == StyleName::running_head && form.lines.back().fills())
         diagnostics.error(line.place, fill<messages::fill_in_running_head>());
 }

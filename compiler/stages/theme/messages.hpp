@@ -11,7 +11,7 @@ inline constexpr Message no_theme =
 inline constexpr Message no_theme_file = "there is no theme file '{}'";
 inline constexpr Message based_on_itself = "a theme cannot be based on itself: {}{}";
 inline constexpr Message section_in_theme =
-    "a theme has no sections: expected 'style: NAME', 'form: NAME' or 'icon: NAME'";
+    "a theme has no sections: expected 'style: NAME', 'field: NAME', 'form: NAME' or 'icon: NAME'";
 inline constexpr Message bullet_in_theme = "expected 'label: value' in a theme, found a bullet";
 inline constexpr Message expected_icon = "expected 'icon: NAME', found '{}'";
 inline constexpr Message given_twice = "'{}' is given twice";
@@ -42,6 +42,8 @@ inline constexpr Message fill_in_running_head =
     "a running head has no '{{fill}}': expected its pieces side by side";
 inline constexpr Message fill_not_left =
     "'{{fill}}' sends text to the right edge, and style '{}' is set '{}': expected 'align: left'";
+inline constexpr Message not_one_field = "'{}' is set once for each value of a field: expected one "
+                                         "field in it, outside of groups";
 inline constexpr Message page_before_end =
     "'{{page}}' is followed by something: expected it at the end";
 inline constexpr Message printed_twice = "{} prints '{}' twice";

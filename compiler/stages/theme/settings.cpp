@@ -8,7 +8,9 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <span>
+#include <variant>
 #include <vector>
 
 namespace quoin::theme {
@@ -155,6 +157,8 @@ struct StyleNumber {
 // More tracking than a twelfth of an em and readers take the letters for words.
 constexpr StyleNumber style_numbers[] = {
     {"size", &Style::size, {0.8, 4, "times the text"}},
+    {"least-size", &Style::least_size, {0.8, 4, "times the text"}},
+    {"indent", &Style::indent, {0, 8, "em"}},
     {"tracking", &Style::tracking, {0, 1.0 / 12, "em"}},
     {"rule-thickness", &Style::rule_thickness, {0.25, 2, "pt"}},
     {"rule-gap", &Style::rule_gap, {0, 1, "em"}},
@@ -171,6 +175,7 @@ struct StyleChoice {
 constexpr std::string_view weights[] = {"regular", "bold"};
 constexpr std::string_view slants[] = {"upright", "italic"};
 constexpr std::string_view caps[] = {"none", "small", "all"};
+constexpr std::string_view no_or_yes[] = {"no", "yes"};
 constexpr std::string_view figure_kinds[] = {"lining", "oldstyle"};
 constexpr std::string_view alignments[] = {"left", "centre", "right", "justified"};
 constexpr std::string_view rule_places[] = {"none", "above", "below"};
@@ -178,9 +183,12 @@ constexpr std::string_view rule_places[] = {"none", "above", "below"};
 constexpr StyleChoice style_choices[] = {
     {"weight", weights, [](Style& style, std::size_t index) { style.bold = index == 1; }},
     {"slant", slants, [](Style& style, std::size_t index) { style.italic = index == 1; }},
-    {"caps", caps, [](Style& style, std::size_t index) { style.caps = static_cast<Caps>(index); }},
+    {"caps", caps,
+     [](Style& style, std::size_t index) { style.letters.caps = static_cast<Caps>(index); }},
     {"figures", figure_kinds,
-     [](Style& style, std::size_t index) { style.figures = static_cast<Figures>(index); }},
+     [](Style& style, std::size_t index) { style.letters.figures = static_cast<Figures>(index); }},
+    {"ligatures", no_or_yes,
+     [](Style& style, std::size_t index) { style.letters.ligatures = index == 1; }},
     {"align", alignments,
      [](Style& style, std::size_t index) { style.align = static_cast<Align>(index); }},
     {"rule", rule_places,
@@ -226,6 +234,8 @@ struct OwnStyleSetting {
 };
 
 constexpr OwnStyleSetting own_style_settings[] = {
+    {"family",
+     [](const ThemeLine& line, Style& style, Diagnostics&) { style.family = line.value.joined(); }},
     {"colour", read_text_colour},
     {"rule-colour", read_rule_colour},
     {"icon-colour", read_icon_colour},
@@ -271,6 +281,7 @@ void read_theme_setting(const ThemeLine& line, Theme& theme, Diagnostics& diagno
 }
 
 void read_style_setting(const ThemeLine& line, Style& style, Diagnostics& diagnostics) {
+    style.places[line.label] = line.place;
     if (const auto* number = find_row(style_numbers, line.label)) {
         if (const auto value = read_number(line, number->bounds, diagnostics))
             style.*number->of = *value;
@@ -286,6 +297,37 @@ void read_style_setting(const ThemeLine& line, Style& style, Diagnostics& diagno
         add_labels(own_style_settings, labels);
         report_unknown(line, "of a style", labels, diagnostics);
     }
+}
+
+void read_field_setting(const ThemeLine& line, FieldLetters& letters, Diagnostics& diagnostics) {
+    constexpr std::string_view known[] = {"caps", "figures", "ligatures"};
+    letters.places[line.label] = line.place;
+    const auto choice = [&](std::span<const std::string_view> words) {
+        return read_choice(line, words, diagnostics);
+    };
+    if (line.label == "caps") {
+        if (const auto index = choice(caps)) letters.caps = static_cast<Caps>(*index);
+    } else if (line.label == "figures") {
+        if (const auto index = choice(figure_kinds)) letters.figures = static_cast<Figures>(*index);
+    } else if (line.label == "ligatures") {
+        if (const auto index = choice(no_or_yes)) letters.ligatures = *index == 1;
+    } else {
+        report_unknown(line, "of a field", {std::begin(known), std::end(known)}, diagnostics);
+    }
+}
+
+std::optional<trade::FieldName> read_field_block(const ThemeLine& line, Diagnostics& diagnostics) {
+    std::vector<std::string_view> names;
+    std::vector<trade::FieldName> fields;
+    for (const trade::Word& word : trade::vocabulary())
+        if (const auto* field = std::get_if<trade::FieldName>(&word.means)) {
+            names.push_back(word.label);
+            fields.push_back(*field);
+        }
+    names.push_back("group");
+    fields.push_back(trade::FieldName::group);
+    const auto index = read_choice(line, names, diagnostics);
+    return index ? std::optional(fields[*index]) : std::nullopt;
 }
 
 std::optional<StyleName> read_style_name(const ThemeLine& line, Diagnostics& diagnostics) {

@@ -14,6 +14,10 @@ void read_theme_setting(const ThemeLine& line, Theme& theme, Diagnostics& diagno
 void read_style_setting(const ThemeLine& line, Style& style, Diagnostics& diagnostics);
 
 std::optional<StyleName> read_style_name(const ThemeLine& line, Diagnostics& diagnostics);
+// `field: NAME`, and a line under it.
+std::optional<trade::FieldName> read_field_block(const ThemeLine& line, Diagnostics& diagnostics);
+void read_field_setting(const ThemeLine& line, FieldLetters& letters, Diagnostics& diagnostics);
+
 std::string_view name_of(StyleName style);
 std::string_view name_of(Align align);
 

@@ -2,6 +2,7 @@
 #include "compiler/stages/theme/theme.hpp"
 
 #include "compiler/stages/syntax/parse.hpp"
+#include "compiler/stages/theme/checks.hpp"
 #include "compiler/stages/theme/forms.hpp"
 #include "compiler/stages/theme/icons.hpp"
 #include "compiler/stages/theme/messages.hpp"
@@ -27,11 +28,27 @@ using ThemeBlock = std::vector<ThemeLine>;
 
 struct OpenBlock { // what the lines under it belong to
     std::optional<StyleName> style;
+    std::optional<trade::FieldName> field;
     std::optional<FormName> form;
+    Place opened;                   // the form
     std::optional<std::size_t> way; // of the form
     std::optional<std::string> icon;
     bool skip = false; // its opening line was wrong
+
+    std::string called() const {
+        if (style) return fmt::format("style {}", name_of(*style));
+        return field ? fmt::format("field {}", static_cast<int>(*field)) : "";
+    }
 };
+
+struct GivenSetting {
+    Place place;
+    bool faulty = false;
+};
+
+bool opens_block(std::string_view label) {
+    return label == "style" || label == "field" || label == "form" || label == "icon";
+}
 
 class ThemeReader {
 public:
@@ -42,7 +59,6 @@ public:
     void read_file(std::uint32_t file);
     void add_shared_icons();
     void drop_undrawn_icons();
-    void resolve_accents();
     void check_whole(); // that nothing is missing, nothing too small, no field lost
     std::optional<fs::path> find(const std::string& name, const fs::path& from_folder,
                                  Place asked_at);
@@ -52,9 +68,10 @@ private:
     ThemeBlock lines_of(const syntax::Block& nodes);
     void read_base(const std::vector<ThemeBlock>& blocks, const fs::path& from_folder);
     void read_line(const ThemeLine& line, OpenBlock& block);
+    void read_line_in(const ThemeLine& line, OpenBlock& block);
     void open_block(const ThemeLine& line, OpenBlock& block);
-    void check_sizes();
-    void check_fills(const Form& form);
+    void check_settings();
+    void check_forms();
     Form& form_of(const FormName& name) {
         return name.holds ? theme_.forms[*name.holds] : theme_.heading;
     }
@@ -65,8 +82,11 @@ private:
     Theme theme_;
     std::vector<fs::path> chain_; // the files being read, each based on the next
     std::set<std::string> given_; // settings of the file being read
-    std::map<StyleName, Place> size_places_;
-    std::uint32_t file_ = 0; // the last that was read whole: the theme's own
+    std::map<std::string, GivenSetting, std::less<>> settings_; // the last of each label
+    std::set<std::optional<trade::Holds>> faulty_forms_;        // no field of theirs is missed
+    std::map<std::optional<trade::Holds>, Place> form_places_;  // of their first lines
+    bool incomplete_ = false; // something of it could not be read at all
+    std::uint32_t file_ = 0;  // the last that was read whole: the theme's own
 };
 
 bool is_path(const std::string& name) {
@@ -109,6 +129,7 @@ bool ThemeReader::read(const fs::path& path, Place asked_at) {
 }
 
 void ThemeReader::read_file(std::uint32_t file) {
+    const std::size_t errors_before = diagnostics_.count(Severity::error);
     const syntax::Tree tree = parse(sources_, file, diagnostics_, syntax::Braces::text);
     const fs::path path = sources_.file(file).path;
     std::vector<ThemeBlock> blocks;
@@ -116,6 +137,7 @@ void ThemeReader::read_file(std::uint32_t file) {
         blocks.push_back(lines_of(nodes));
     for (const syntax::SectionTree& section : tree.sections)
         diagnostics_.error(section.opening.place, fill<messages::section_in_theme>());
+    incomplete_ = incomplete_ || diagnostics_.count(Severity::error) > errors_before;
 
     read_base(blocks, path.parent_path());
     theme_.files.push_back(path);
@@ -144,8 +166,8 @@ void ThemeReader::read_base(const std::vector<ThemeBlock>& blocks, const fs::pat
     for (const ThemeBlock& lines : blocks) {
         const auto base = std::ranges::find(lines, "based-on", &ThemeLine::label);
         if (base == lines.end()) continue;
-        if (const auto path = find(base->value.joined(), from_folder, base->place))
-            read(*path, base->place);
+        const auto path = find(base->value.joined(), from_folder, base->place);
+        incomplete_ = !path || !read(*path, base->place) || incomplete_;
         return;
     }
 }
@@ -158,6 +180,11 @@ void ThemeReader::open_block(const ThemeLine& line, OpenBlock& block) {
         if (block.icon) theme_.icons[*block.icon] = {}; // as a form, replaced whole
         return;
     }
+    if (line.label == "field") {
+        block.field = read_field_block(line, diagnostics_);
+        block.skip = !block.field;
+        return;
+    }
     if (line.label == "style") {
         block.style = read_style_name(line, diagnostics_);
         block.skip = !block.style;
@@ -165,14 +192,18 @@ void ThemeReader::open_block(const ThemeLine& line, OpenBlock& block) {
     }
     block.form = read_form_name(line, diagnostics_);
     block.skip = !block.form;
-    if (block.form) form_of(*block.form) = {}; // a form is replaced whole
+    incomplete_ = incomplete_ || block.skip;
+    if (!block.form) return;
+    form_of(*block.form) = {}; // a form is replaced whole
+    form_places_[block.form->holds] = block.opened = line.place;
+    faulty_forms_.erase(block.form->holds);
 }
 
 void ThemeReader::read_line(const ThemeLine& line, OpenBlock& block) {
-    const bool opens = line.label == "style" || line.label == "form" || line.label == "icon";
+    const bool opens = opens_block(line.label);
     if (opens || (!block.form && !block.icon && !block.skip)) {
         const std::string key =
-            fmt::format("{}:{}", block.style && !opens ? name_of(*block.style) : "",
+            fmt::format("{}:{}", opens ? "" : block.called(),
                         opens ? line.label + ':' + line.value.joined() : line.label);
         if (!given_.insert(key).second) {
             diagnostics_.error(line.label_place,
@@ -184,19 +215,33 @@ void ThemeReader::read_line(const ThemeLine& line, OpenBlock& block) {
     }
     if (opens)
         open_block(line, block);
-    else if (block.skip)
-        return;
-    else if (block.style) {
+    else if (!block.skip)
+        read_line_in(line, block);
+}
+
+void ThemeReader::read_line_in(const ThemeLine& line, OpenBlock& block) {
+    const std::size_t errors_before = diagnostics_.count(Severity::error);
+    if (block.style)
         read_style_setting(line, theme_.styles[static_cast<std::size_t>(*block.style)],
                            diagnostics_);
-        if (line.label == "size") size_places_[*block.style] = line.place;
-    } else if (block.icon)
+    else if (block.field)
+        read_field_setting(line, theme_.fields[*block.field], diagnostics_);
+    else if (block.icon)
         read_icon_line(line, theme_.icons[*block.icon], diagnostics_);
     else if (block.form)
         read_form_line(line, *block.form, theme_.ways, block.way, form_of(*block.form),
                        diagnostics_);
     else
         read_theme_setting(line, theme_, diagnostics_);
+    const bool faulty = diagnostics_.count(Severity::error) > errors_before;
+    if (block.form) {
+        if (faulty) faulty_forms_.insert(block.form->holds);
+        if (auto& place = form_places_[block.form->holds];
+            place == block.opened && line.label != "way")
+            place = line.place;
+    }
+    if (!block.style && !block.field && !block.icon && !block.form)
+        settings_[line.label] = {line.place, faulty};
 }
 
 // The drawings that all themes share. A theme's own of the same name stands.
@@ -238,46 +283,19 @@ void ThemeReader::drop_undrawn_icons() {
             drop_icons(line.pieces);
 }
 
-void ThemeReader::resolve_accents() {
-    for (std::size_t index = 0; index < style_count; ++index) {
-        Style& style = theme_.styles[index];
-        if (!style.accent && !style.rule_accent && !style.icon_accent) continue;
-        if (!theme_.accent) {
-            diagnostics_.error(
-                Place{file_, 0, 0, 0},
-                fill<messages::no_accent>(name_of(static_cast<StyleName>(index)), theme_.name));
-            return;
-        }
-        if (style.accent) style.colour = *theme_.accent;
-        if (style.rule_accent) style.rule_colour = *theme_.accent;
-        if (style.icon_accent) style.icon_colour = theme_.accent;
-    }
-}
-
-// Text smaller than 10 pt is never set, whatever the theme.
-void ThemeReader::check_sizes() {
-    for (std::size_t index = 0; index < style_count; ++index) {
-        const auto style = static_cast<StyleName>(index);
-        const double smallest = theme_.styles[index].size * theme_.size.least;
-        if (smallest > least_text - 1e-9) continue;
-        const auto place = size_places_.find(style);
-        diagnostics_.error(place == size_places_.end() ? Place{file_, 0, 0, 0} : place->second,
-                           fill<messages::too_small>(name_of(style), smallest, least_text,
-                                                     least_text / theme_.size.least));
-    }
-}
-
-void ThemeReader::check_fills(const Form& form) {
-    for (const PatternLine& line : form.lines) {
-        const Align align = theme_.style(line.style).align;
-        if (line.fills() && (align == Align::centre || align == Align::right))
-            diagnostics_.error(line.place,
-                               fill<messages::fill_not_left>(name_of(line.style), name_of(align)));
-    }
-}
-
 void ThemeReader::check_whole() {
-    const Place place{file_, 0, 0, 0};
+    check_accents(theme_, diagnostics_);
+    const auto size = settings_.find("size");
+    const bool own = size != settings_.end() && size->second.place.file == file_;
+    check_sizes(theme_, own ? std::optional(size->second.place) : std::nullopt, diagnostics_);
+    check_fills(theme_, diagnostics_);
+    if (incomplete_) return; // what is not there may be what could not be read
+    check_icons(theme_, diagnostics_);
+    check_settings();
+    check_forms();
+}
+
+void ThemeReader::check_settings() {
     const std::pair<std::string_view, bool> needed[] = {
         {"family", !theme_.family.empty()},
         {"size", theme_.size.most > 0},
@@ -285,27 +303,26 @@ void ThemeReader::check_whole() {
         {"top-margin", theme_.top_margin.most > 0},
         {"bottom-margin", theme_.bottom_margin.most > 0},
         {"leading", theme_.leading.most > 0},
-        {"form: heading", !theme_.heading.lines.empty()},
+        {"form: heading", !theme_.heading.lines.empty() || faulty_forms_.contains(std::nullopt)},
     };
     for (const auto& [label, given] : needed)
-        if (!given) diagnostics_.error(place, fill<messages::theme_lacks>(theme_.name, label));
-    if (theme_.size.most > 0) check_sizes();
-    check_icons(theme_, diagnostics_);
-    check_fills(theme_.heading);
-    for (const auto& [holds, form] : theme_.forms)
-        check_fills(form);
-    if (!theme_.heading.lines.empty())
-        check_form(theme_.heading, {}, theme_.ways, place, diagnostics_);
-    for (const std::string_view name : trade::names_of<trade::Holds>()) {
-        const FormName form{trade::named<trade::Holds>(name)};
-        const auto found = theme_.forms.find(*form.holds);
-        if (found == theme_.forms.end())
-            diagnostics_.error(
-                place, fill<messages::theme_lacks>(theme_.name, fmt::format("form: {}", name)));
-        else
-            check_form(found->second, form, theme_.ways,
-                       found->second.lines.empty() ? place : found->second.lines.front().place,
-                       diagnostics_);
+        if (!given && !settings_.contains(label))
+            diagnostics_.error({file_, 0, 0, 0}, fill<messages::theme_lacks>(theme_.name, label));
+}
+
+void ThemeReader::check_forms() {
+    std::vector<FormName> names{{}};
+    for (const std::string_view name : trade::names_of<trade::Holds>())
+        names.push_back({trade::named<trade::Holds>(name)});
+    for (const FormName& name : names) {
+        if (faulty_forms_.contains(name.holds)) continue;
+        const auto place = form_places_.find(name.holds);
+        if (place != form_places_.end())
+            check_form(form_of(name), name, theme_.ways, place->second, diagnostics_);
+        else if (name.holds)
+            diagnostics_.error({file_, 0, 0, 0},
+                               fill<messages::theme_lacks>(
+                                   theme_.name, fmt::format("form: {}", name_of(*name.holds))));
     }
 }
 
@@ -313,9 +330,7 @@ std::optional<Theme> finish(ThemeReader& reader, std::size_t errors_before,
                             Diagnostics& diagnostics) {
     reader.add_shared_icons();
     reader.drop_undrawn_icons();
-    reader.resolve_accents();
-    // A line left out for its error would be reported again as missing.
-    if (diagnostics.count(Severity::error) == errors_before) reader.check_whole();
+    reader.check_whole();
     if (diagnostics.count(Severity::error) != errors_before) return std::nullopt;
     return reader.take();
 }

@@ -42,15 +42,28 @@ enum class RuleAt { none, above, below };
 enum class StyleName { text, name, headline, contact, section, title, line, bullet, running_head };
 constexpr std::size_t style_count = 9;
 
-struct Style {
-    double size = 1; // ratio of the text size
-    bool bold = false;
-    bool italic = false;
+// How letters and figures are drawn, where the family has them.
+struct Letters {
     Caps caps = Caps::none;
     Figures figures = Figures::lining;
+    bool ligatures = true;
+
+    bool operator==(const Letters&) const = default;
+};
+
+using Places = std::map<std::string, Place, std::less<>>; // of settings, by their labels
+
+struct Style {
+    double size = 1;       // ratio of the text size
+    double least_size = 0; // to which a line too long for the page shrinks; 0: it does not
+    std::string family;    // none: the theme's
+    bool bold = false;
+    bool italic = false;
+    Letters letters;
     double tracking = 0; // em of its own size; at most 1/12, beyond which readers split words
     Colour colour;
     Align align = Align::left;
+    double indent = 0;       // em of the text size, that all lines are set in by
     double turn_over = 0;    // em of the text size, that lines after the first are set in by
     double most_measure = 0; // characters that a line holds at most; 0: what the column holds
     RuleAt rule = RuleAt::none;
@@ -61,6 +74,19 @@ struct Style {
     std::optional<Colour> icon_colour; // none: that of the text
     // What is in the theme's accent, whose colour is known when all is read.
     bool accent = false, rule_accent = false, icon_accent = false;
+    Places places;
+};
+
+struct FieldLetters { // of one field, wherever it is printed: what it has other than its style
+    std::optional<Caps> caps;
+    std::optional<Figures> figures;
+    std::optional<bool> ligatures;
+    Places places;
+
+    Letters on(Letters letters) const {
+        return {caps.value_or(letters.caps), figures.value_or(letters.figures),
+                ligatures.value_or(letters.ligatures)};
+    }
 };
 
 // One step of an icon's outline, in a square of 100 by 100, x to the right and y down.
@@ -97,6 +123,7 @@ struct PatternPiece {
 struct PatternLine {
     StyleName style{};              // also what it is: a title line is a heading of the structure
     bool further = false;           // only for the further positions of an entry
+    bool each = false;              // set once for each value of its one field
     std::optional<std::size_t> way; // of Theme::ways, the one that it belongs to; none: to each
     std::vector<PatternPiece> pieces;
     Place place;
@@ -128,6 +155,7 @@ struct Theme : Measures {
         side_sections;                  // set in the narrow column beside those that ask for it
     std::vector<trade::Holds> numbered; // kinds whose entries have numbers before them
     std::optional<Colour> accent;
+    std::map<trade::FieldName, FieldLetters> fields;
     std::map<std::string, Path, std::less<>> icons;
     // How entries may be arranged, the closest first: a page has all its entries in one way.
     std::vector<std::string> ways;

@@ -188,8 +188,8 @@ TEST_CASE("an accent stands for a colour wherever one is asked for, in whatever 
     const Result none =
         read("family: Charis\nleading: 1.2\n" + page + "\nstyle: title\ncolour: accent");
     REQUIRE_FALSE(none.theme);
-    CHECK(none.faults.front() ==
-          "0:0: style 'title' is set in the theme's accent, and theme 'test' has no 'accent'");
+    CHECK(none.faults.back() ==
+          "9:9: style 'title' is set in the theme's accent, and theme 'test' has no 'accent'");
 }
 
 // The letters of SVG 1.1 path data, section 8.3.
@@ -283,6 +283,9 @@ TEST_CASE("settings that are accepted") {
         "style: section\nrule-length: 2.2",
         "style: line\nturn-over: 1.4",
         "style: contact\nicon-colour: #595959",
+        "style: name\nleast-size: 1.7\nfamily: Lato",
+        "style: line\nindent: 1\nligatures: no",
+        "field: dates\nfigures: oldstyle\nligatures: no\n\nfield: gpa\ncaps: all",
         "style: name\ntracking: 0.0833",
         "style: name\ncolour: #767676",
         "style: name\nrule-colour: #FFFFFF",
@@ -320,9 +323,9 @@ TEST_CASE("settings that are refused, with the place and the mend") {
                          "contact, section, title, line, bullet, running-head; did you mean "
                          "'title'?"},
         {"style: name\ncolor: #000000",
-         "4:1: there is no setting 'color' of a style: expected one of size, tracking, "
-         "rule-thickness, rule-gap, turn-over, most-measure, weight, slant, caps, figures, align, "
-         "rule, colour, "
+         "4:1: there is no setting 'color' of a style: expected one of size, least-size, indent, "
+         "tracking, rule-thickness, rule-gap, turn-over, most-measure, weight, slant, caps, "
+         "figures, ligatures, align, rule, family, colour, "
          "rule-colour, icon-colour, rule-length; did you mean 'colour'?"},
         {"style: name\nweight: heavy",
          "4:9: 'weight' cannot be 'heavy': expected one of regular, bold"},
@@ -359,8 +362,8 @@ TEST_CASE("settings that are refused, with the place and the mend") {
          "'line'?"},
         {"- bullet", "3:1: expected 'label: value' in a theme, found a bullet"},
         {"section: Education",
-         "3:1: a theme has no sections: expected 'style: NAME', 'form: NAME' or 'icon: "
-         "NAME'"},
+         "3:1: a theme has no sections: expected 'style: NAME', 'field: NAME', 'form: NAME' "
+         "or 'icon: NAME'"},
     };
     for (const auto& row : cases) {
         const auto& [lines, fault] = row;
@@ -376,9 +379,47 @@ TEST_CASE("an unknown setting is named with the nearest") {
     CHECK(fault.ends_with("; did you mean 'section-gap'?"));
 }
 
-TEST_CASE("every fault of a file is reported in one run") {
-    const Result result = change("size: 9\nside-margin: x\n\nstyle: name\nweight: heavy");
-    CHECK(result.faults.size() == 3);
+TEST_CASE("every fault of a file is reported in one run, and none that follows from another") {
+    const struct {
+        const char* lines;
+        std::vector<std::string> places;
+    } cases[] = {
+        {"size: 9\nside-margin: x\n\nstyle: name\nweight: heavy", {"3:7", "4:14", "7:9"}},
+        {"size: 9\n\nstyle: line\nsize: 0.8\n\nform: honors\ntitle: {award}{by}",
+         {"3:7", "6:7", "9:8"}},
+        {"form: honors\ntitle: {awrd}\n\nform: prose\ntext: {text}{text}", {"4:9", "7:7"}},
+        {"field: datse\ncaps: small\n\nstyle: text\ncaps: tiny", {"3:8", "7:7"}},
+    };
+    for (const auto& one : cases) {
+        CAPTURE(one.lines);
+        std::vector<std::string> places;
+        for (const std::string& fault : change(one.lines).faults)
+            places.push_back(fault.substr(0, fault.find(": ")));
+        CHECK(places == one.places);
+    }
+}
+
+TEST_CASE("a fault that is inherited is told in the file that made it") {
+    const Folder folder;
+    folder.write("low.theme", "based-on: " + (themes / "turnstone.theme").string() +
+                                  "\n\nsize: 11\n\nstyle: line\nsize: 0.95\n");
+    folder.write("upon.theme", "based-on: ./low.theme\n\nbullet: -\n");
+    folder.write("smaller.theme", "based-on: ./low.theme\n\nsize: 10.2\n");
+    folder.write("form.theme", "based-on: ./low.theme\n\nform: honors\ntitle: {award}\n");
+    folder.write("under.theme", "based-on: ./form.theme\n");
+    const auto told = [&](const std::string& name) {
+        quoin::Sources sources;
+        quoin::Diagnostics diagnostics;
+        quoin::theme::read_theme(sources, folder.path(), name, folder.path(), {}, diagnostics);
+        std::vector<std::string> where;
+        for (const quoin::Diagnostic& fault : diagnostics.all())
+            where.push_back(fmt::format(
+                "{}:{}", sources.file(fault.place.file).path.stem().string(), fault.place.line));
+        return where;
+    };
+    CHECK(told("upon") == std::vector<std::string>{});
+    CHECK(told("smaller") == std::vector{"smaller:3"s}); // 0.95 of 11 pt was well
+    CHECK(told("under") == std::vector{"form:4"s, "form:4"s});
 }
 
 TEST_CASE("a theme of its own says all that is needed") {
@@ -480,6 +521,10 @@ TEST_CASE("a form gives every field one place of its own") {
                       "{name}{pronouns}{headline}{address}{phone}{email}{link}\n"
                       "running-head: {page} {name}") ==
           "5:15: '{page}' is followed by something: expected it at the end");
+    CHECK(first_fault("form: heading\nname: {name}{pronouns}{headline}{address}{phone}{email}\n"
+                      "contact-each: [{link}]") ==
+          "5:15: 'contact-each' is set once for each value of a field: expected one field in it, "
+          "outside of groups");
     CHECK(first_fault("form: heading\nname: "
                       "{name}{pronouns}{headline}{address}{phone}{email}{link}\n"
                       "running-head: {name} {fill} {page}") ==
