@@ -95,7 +95,7 @@ model::Settings sheet_settings(const model::Settings& resume) {
 void append_pages(pages::Pages& pages, pages::Pages more, std::uint32_t paragraphs) {
     for (pages::Page& page : more.pages) {
         for (pages::PlacedRun& run : page.runs)
-            run.paragraph += paragraphs;
+            if (!is_artifact(run)) run.paragraph += paragraphs;
         pages.pages.push_back(std::move(page));
     }
 }
@@ -113,8 +113,9 @@ std::string marked_proof(const Proofread& one, const ProofTools& tools,
     const model::Settings settings = sheet_settings(typeset.resume.settings);
     auto sheet = compose_sheet(sheet_of(one), settings, typeset.theme, tools.fonts);
     if (!sheet) throw std::runtime_error("the theme's fonts cannot set the list of findings");
-    pages::Pages sheet_pages =
-        pages::make_pages(*sheet, fit::preferred_fit(*sheet, typeset.theme, settings));
+    sheet->running_head = typeset.composition.running_head; // the name, and the page's number
+    pages::Pages sheet_pages = pages::make_pages(
+        *sheet, fit::preferred_fit(*sheet, typeset.theme, settings), pages.pages.size());
 
     composition::Composition whole = typeset.composition;
     const auto paragraphs = static_cast<std::uint32_t>(whole.paragraphs.size());

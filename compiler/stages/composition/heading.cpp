@@ -54,7 +54,6 @@ void Composer::add_heading() {
 }
 
 void Composer::add_running_head() {
-    if (*resume_.settings.pages < 2) return;
     for (const theme::PatternLine* pattern : heading_patterns(theme_.heading, true)) {
         auto lines = expand({&pattern, 1}, resume_.heading, dates_as());
         if (lines.empty() || lines.front().style != theme::StyleName::running_head) return;

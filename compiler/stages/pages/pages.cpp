@@ -109,8 +109,9 @@ double hanging_share(const composition::Paragraph& paragraph, const lines::Line&
 
 class PageBuilder {
 public:
-    PageBuilder(const composition::Composition& composition, const fit::Fit& fit)
-        : composition_(composition), fit_(fit), setting_(fit.setting) {}
+    PageBuilder(const composition::Composition& composition, const fit::Fit& fit,
+                std::size_t before)
+        : composition_(composition), fit_(fit), setting_(fit.setting), before_(before) {}
 
     Pages run() {
         std::vector<int> counts;
@@ -132,7 +133,8 @@ private:
         for (std::size_t page = pages.size(); page < begins.size(); ++page) {
             pages.emplace_back();
             page_ = &pages.back();
-            if (column.running_head != nullptr) set_running_head(*column.running_head, page + 1);
+            if (column.running_head != nullptr)
+                set_running_head(*column.running_head, before_ + page + 1);
         }
         begins.push_back(column.lines.size());
         for (std::size_t page = 0; page + 1 < begins.size(); ++page) {
@@ -291,6 +293,7 @@ private:
     const composition::Composition& composition_;
     const fit::Fit& fit_;
     const fit::PageSetting& setting_;
+    std::size_t before_; // pages, in the document
     Page* page_ = nullptr;
 };
 
@@ -307,8 +310,9 @@ const composition::Paragraph& paragraph_of(const composition::Composition& compo
     return composition.continued.at(continued_index(0) - placed.paragraph);
 }
 
-Pages make_pages(const composition::Composition& composition, const fit::Fit& fit) {
-    return PageBuilder(composition, fit).run();
+Pages make_pages(const composition::Composition& composition, const fit::Fit& fit,
+                 std::size_t before) {
+    return PageBuilder(composition, fit, before).run();
 }
 
 void mark_end(Pages& pages, const fit::PageSetting& setting, std::size_t page) {

@@ -59,7 +59,9 @@ struct Pages {
     std::vector<Page> pages;
 };
 
-Pages make_pages(const composition::Composition& composition, const fit::Fit& fit);
+// Of a document that has `before` pages already; so its pages are numbered.
+Pages make_pages(const composition::Composition& composition, const fit::Fit& fit,
+                 std::size_t before = 0);
 
 // A rule across the whole paper under the text of a draft's last allowed page, counted from 1.
 void mark_end(Pages& pages, const fit::PageSetting& setting, std::size_t page);
