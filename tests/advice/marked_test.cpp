@@ -201,6 +201,7 @@ TEST_CASE("flags: on the paper, beside their lines, none over another, rising in
             CHECK(flag.left > 0);
             CHECK(flag.left + flag.width < pages.width);
             CHECK(flag.bottom > 0);
+            CHECK(flag.height >= pages::flag_figures + 2); // air around the figures
             const bool in_left = flag.left + flag.width <= margin;
             CHECK((in_left || flag.left >= pages.width - margin));
             CHECK(in_left == flag.points_right);

@@ -7,12 +7,12 @@ namespace quoin::pages {
 
 namespace {
 
-constexpr double flag_height = 9;    // pt: figures and a rim
-constexpr double figure_width = 4;   // pt
-constexpr double flag_ends = 6;      // pt: the rim and the point
-constexpr double away_from_text = 3; // pt, from the text
-constexpr double apart = 1;          // pt, of two flags
-constexpr double paper_edge = 9;     // pt, that printers leave blank
+constexpr double flag_height = flag_figures + 3; // pt: air above and below
+constexpr double figure_width = 4.6;             // pt
+constexpr double flag_ends = 7;                  // pt: air on either side, and the point
+constexpr double away_from_text = 4;             // pt, from the text
+constexpr double apart = 1.5;                    // pt, of two flags
+constexpr double paper_edge = 9;                 // pt, that printers leave blank
 
 struct Row { // of flags, on one side of one page
     std::size_t page = 0;

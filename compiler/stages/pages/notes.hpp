@@ -32,6 +32,8 @@ struct Note { // on one page
 
 // Gives every note its flag: level with what it is beside, in the nearer side margin, `margin` pt
 // wide; no two over each other, those of one line with their numbers rising from left to right.
+constexpr double flag_figures = 8; // pt, their size
+
 void place_flags(std::vector<Note>& notes, const Pages& pages, double margin);
 
 }

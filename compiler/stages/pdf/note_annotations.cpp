@@ -108,7 +108,7 @@ DrawFunctions draw_functions() {
 // Centred on a point, the lining figures of `face`.
 void draw_figures(ContentStream& stream, const fonts::Face& face, const std::string& figures,
                   double middle_x, double middle_y) {
-    constexpr double size = 7; // pt
+    constexpr double size = pages::flag_figures;
     const double scale = size / face.units_per_em();
     const std::vector<fonts::Glyph> glyphs = shape(face, figures, {});
     double width = 0;
