@@ -175,6 +175,15 @@ TEST_CASE("a theme changes what the one it is based on says, and keeps the rest"
     CHECK_FALSE(theme.family.empty());
 }
 
+TEST_CASE("sanderling: a dash is a dash alone, no bullet of either level") {
+    quoin::Sources sources;
+    quoin::Diagnostics diagnostics;
+    const auto theme = quoin::theme::read_theme(sources, themes, "sanderling", "", {}, diagnostics);
+    REQUIRE(theme);
+    CHECK(theme->bullet == "•");
+    CHECK(theme->inner_bullet == "·");
+}
+
 TEST_CASE("an accent stands for a colour wherever one is asked for, in whatever order") {
     const Result first = change("style: section\ncolour: accent\nrule-colour: accent\n\n"
                                 "style: contact\nicon-colour: accent\n\naccent: #123456");
