@@ -22,7 +22,8 @@ from dataclasses import dataclass
 
 import pikepdf
 
-from common import ROOT, SAMPLES, THEMES, Tally, quoin_set, require_quoin
+from common import QUOIN, ROOT, SAMPLES, THEMES, Tally, quoin_set, require_quoin, run
+from theme_literals import ThemeLiterals
 
 GOLDENS = ROOT / "tests" / "goldens"
 SAME = 0.0101  # pt: places are written to a hundredth
@@ -212,6 +213,23 @@ def check_pdf(tally, case, name, path, renew):
         check_golden(tally, case, name, positions(lines), renew)
 
 
+def preferred_size(theme):
+    """The text's size that a theme's own settings prefer."""
+    sizes = (value for label, value in ThemeLiterals.lines(THEMES / f"{theme}.theme") if label == "size")
+    return float(next(sizes).split("(")[0])
+
+
+def check_specimen(tally, theme, path):
+    """A specimen shows a theme as it likes itself best."""
+    done = run([QUOIN, "themes", "--specimen", theme, "-o", path], text=True)
+    if not tally.check(done.returncode == 0, f"specimen of {theme}", done.stderr.strip()):
+        return
+    with pikepdf.open(path) as pdf:
+        found = {round(line.size, 2) for line in lines_of(pdf) if line.kind == "bullet 1"}
+    tally.check(found == {preferred_size(theme)}, f"specimen of {theme}: at the preferred size",
+                f"{found} pt")
+
+
 def main():
     require_quoin()
     renew = "--renew" in sys.argv[1:]
@@ -219,6 +237,7 @@ def main():
     sources = [*sorted(SAMPLES.glob("*.resume")), THEMES / "specimen.resume"]
     with tempfile.TemporaryDirectory(prefix="positions-") as folder:
         for theme in sorted(path.stem for path in THEMES.glob("*.theme")):
+            check_specimen(tally, theme, pathlib.Path(folder) / "specimen.pdf")
             for source in sources:
                 case = f"{source.stem} in {theme}"
                 pdf = pathlib.Path(folder) / "page.pdf"

@@ -114,6 +114,13 @@ std::optional<stages::Typeset> typeset_of(Sources& sources, std::uint32_t file,
     return std::move(chosen->tailored.typeset);
 }
 
+pages::Pages pages_of(const stages::Typeset& typeset, const SetRequest& request) {
+    if (!request.at_preferred) return make_pages(typeset, fit_or_draft(typeset));
+    return pages::make_pages(
+        typeset.composition,
+        fit::preferred_fit(typeset.composition, typeset.theme, typeset.resume.settings));
+}
+
 ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context,
                     const Outputs& outputs, Diagnostics& diagnostics, Diagnostics& cuts_report,
                     std::string& explanation) {
@@ -123,14 +130,14 @@ ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context
     Written written;
     if (!outputs.pdf.empty()) {
         const auto* overflow = std::get_if<fit::Overflow>(&typeset->fit);
-        if (overflow != nullptr) {
+        if (overflow != nullptr && !context.request.at_preferred) {
             const fit::Cuts cuts =
                 fit::cheapest_cuts(typeset->composition, typeset->theme, typeset->resume.settings);
             cuts_report = overflow_report(overflow->lines_too_many, cuts, *typeset, file,
                                           context.request.draft);
             if (!context.request.draft) return ExitCode::does_not_fit;
         }
-        const pages::Pages pages = make_pages(*typeset, fit_or_draft(*typeset));
+        const pages::Pages pages = pages_of(*typeset, context.request);
         written.pdf = pdf::write_pdf(typeset->composition, pages,
                                      document_time(context.epoch, typeset->resume.settings));
         if (context.request.verify &&

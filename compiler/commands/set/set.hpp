@@ -16,10 +16,11 @@ struct SetRequest {
     std::string entry;               // the one that `plain` holds; empty: all
     std::string posting;             // what each is tailored to; empty: none
     stages::Choices choices;
-    bool verify = false;  // read each PDF back before it takes its target's place
-    bool explain = false; // print the proof of each fit
-    bool ascii = false;   // of `plain`
-    bool draft = false;   // set also what does not fit, on as many pages as it takes
+    bool verify = false;       // read each PDF back before it takes its target's place
+    bool explain = false;      // print the proof of each fit
+    bool ascii = false;        // of `plain`
+    bool at_preferred = false; // as the theme likes it best, on as many pages as it takes
+    bool draft = false;        // set also what does not fit, on as many pages as it takes
 };
 
 // Sets every input, on all cores when there are several, and prints messages in input order. An

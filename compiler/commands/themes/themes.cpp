@@ -47,6 +47,7 @@ ExitCode set_specimen(const ThemesRequest& request, const std::filesystem::path&
     SetRequest set;
     set.inputs = {(data / "specimen.resume").string()};
     set.choices.theme = request.specimen;
+    set.at_preferred = true;
     set.output = request.output.empty()
                      ? std::filesystem::path(request.specimen).stem().string() + ".pdf"
                      : request.output;
