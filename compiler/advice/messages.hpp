@@ -327,6 +327,9 @@ inline constexpr FindingRow many_pages{
     "this takes {}",
     "one page is the rule for a student; two are for applications to graduate school, 'stage: "
     "graduate applicant'"};
+inline constexpr FindingRow said_over_and_over{
+    "'{}' is said {} times",
+    "say it where it is true and most telling, and use the room for something else"};
 inline constexpr FindingRow not_at_a_glance{
     "a first look of {:.0f} seconds, by a model, does not reach {}",
     "fewer or shorter entries above, or their order, bring it nearer; 'quoin glance' shows the "

@@ -2,6 +2,7 @@
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/language_levels.hpp"
 #include "compiler/advice/lists.hpp"
+#include "compiler/advice/stuffing.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
@@ -283,6 +284,13 @@ constexpr std::array skill_table{
           "A list anybody could type is believed where the work bears it out.", "common practice",
           "Data: Tableau, SQL, Stata, and no bullet that mentions one",
           "- Charted intake in Tableau", skill_unused},
+    Check{"stuffing", Weight::should, "skills",
+          "No term of several words is said in more than four bullets and items, or three times in "
+          "one.",
+          "Portals count a term once or weigh how often it is said; a reader sees the trick.",
+          "common practice",
+          "Field: eelgrass survey (2024), eelgrass survey (2025), and three more",
+          "Field: eelgrass survey (2024 to 2028)", stuffing},
     Check{"broad-skill", Weight::consider, "skills",
           "A skill is narrow enough to be tested: no 'computers', no 'communication'.",
           "What everybody has sets nobody apart.", "common practice", "Computer: internet, email",

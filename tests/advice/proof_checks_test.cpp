@@ -210,6 +210,11 @@ const Case cases[] = {
     {"language-level", "Portuguese (professional)", "Portuguese", "has no level"},
     {"language-level", "Portuguese (professional)", "Portuguese (so so)", "no level that readers know"},
     {"language-level", "Portuguese (professional)", "Portuguese (B2)", ""},
+    {"stuffing", "Data: R, regression",
+     "Data: tide charts (2022), tide charts (2023), tide charts (2024), tide charts (2025), tide "
+     "charts (2026)",
+     "'tide charts' is said 5 times"},
+    {"stuffing", "Data: R, regression", "Data: tide charts, tide tables, wind charts", ""},
     {"skill-twice", "Data: R, regression", "Data: R, regression, GPS", "'GPS' stands in line"},
     {"skill-twice", "Data: R, regression", "Data: R, regression {lab}", ""},
     {"slang", "2 permit reviews", "2 reviews thru May", "'thru'"},
