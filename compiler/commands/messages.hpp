@@ -30,7 +30,7 @@ inline constexpr Message posting_first =
 inline constexpr Message posting_is_resume =
     "this is a résumé's source, not a posting; give the résumé first and the posting after it";
 inline constexpr Message posting_too_short =
-    "{} words are no posting; give the whole text of one, as text, HTML or PDF";
+    "{} is too little for a posting; give the whole text of one, as text, HTML or PDF";
 inline constexpr Message posting_not_english =
     "the posting is not in English, the one language whose terms can be read as yet";
 inline constexpr Message posting_asks_nothing =

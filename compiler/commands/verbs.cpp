@@ -221,7 +221,7 @@ constexpr Option options[] = {
      "write a page to FILE, HTML that stands by itself; - alone: to standard output"},
     {"match", "--format FORMAT", "text or json", "format: text, json"},
     {"scan", "--format FORMAT", "text, to be read, or json, for programs", "format: text, json"},
-    {"themes", "--specimen NAME", "set a page that shows all of a theme: its name, or a path"},
+    {"themes", "--specimen NAME", "set a specimen that shows all of a theme: its name, or a path"},
     {.verb = "themes",
      .form = "-o,--output FILE",
      .does = "write the specimen to FILE instead of NAME.pdf",

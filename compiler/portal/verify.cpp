@@ -191,7 +191,7 @@ std::vector<std::string> loose_pieces(const std::vector<ExpectedWord>& expected,
         for (; i < expected.size() && expected[i].at_edge; ++i)
             piece.push_back(expected[i].text);
         words.insert(words.end(), piece.begin(), piece.end());
-        if (std::ranges::search(read, words).empty())
+        if (std::search(read.begin(), read.end(), words.begin(), words.end()) == read.end())
             loose.push_back(fmt::format("{}", fmt::join(piece, " ")));
     }
     return loose;

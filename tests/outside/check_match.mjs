@@ -3,7 +3,7 @@
 // 2.1, A and AA, and best practice), light and dark, at a phone's and a desk's width, and on paper.
 // Run as the other checks are; without Chromium the page is left out, which is said.
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -55,6 +55,41 @@ const unheld = JSON.parse(run("match", "--format", "json", join(root, "samples",
 unheld.terms[0].kind = "of another kind";
 check(!matchHolds(unheld), "a kind that is none is found by the schema");
 
+// What is no posting is refused in one line, and so is the wrong order; a posting may be a PDF.
+function tryBadInput(folder) {
+  const resume = join(root, "samples", "nursing.resume");
+  const put = (name, text) => {
+    writeFileSync(join(folder, name), text);
+    return join(folder, name);
+  };
+  const french = "Nous cherchons une personne pour notre laboratoire. Vous aurez une formation en " +
+    "chimie et de bonnes connaissances des outils informatiques. Le poste est ouvert pour deux ans " +
+    "dans une petite équipe qui aime travailler au bord de la mer.";
+  for (const [file, status, said] of [
+    [put("empty.txt", ""), 1, "no words is too little"],
+    [put("one.txt", "Welder\n"), 1, "one word is too little"],
+    [put("french.txt", french), 1, "not in English"],
+    [put("large.html", "<p>Weld.</p>".repeat(400000)), 1, "1 MiB"],
+    [put("hidden.html", "<script>" + "weld ".repeat(99) + "</script><p hidden>weld</p>"), 1,
+      "no words is too little"],
+    [resume, 1, "a résumé's source, not a posting"],
+    [join(folder, "none.txt"), 1, "no such file"],
+  ]) {
+    const told = run("match", resume, file);
+    const lines = told.stderr.trim().split("\n");
+    check(told.status === status && lines.length === 1 && told.stderr.includes(said) &&
+      told.stdout === "", `${file}: ${told.status} ${told.stderr.slice(0, 300)}`);
+  }
+  const turned = run("match", join(folder, "french.txt"), resume);
+  check(turned.status === 2 && turned.stderr.includes("comes first"), `turned: ${turned.stderr}`);
+  const text = readFileSync(join(root, "samples", "postings", "nursing-aide.txt"), "utf8");
+  const piped = spawnSync(quoin, ["match", resume, "-"], { encoding: "utf8", input: text });
+  check(piped.status === 0 && piped.stdout.includes("gait belt"), `piped: ${piped.stderr}`);
+  run("set", join(root, "samples", "marine-biology.resume"), "-o", join(folder, "page.pdf"));
+  const pdf = run("posting", join(folder, "page.pdf"));
+  check(pdf.status === 0 && pdf.stdout.includes("required"), `a PDF: ${pdf.stderr}`);
+}
+
 async function lookAtPage(folder) {
   const page = join(folder, "match.html");
   run("match", "--report", page, join(root, "samples", "marine-biology.resume"),
@@ -87,6 +122,7 @@ async function lookAtPage(folder) {
 
 const folder = mkdtempSync(join(tmpdir(), "quoin-match-"));
 try {
+  tryBadInput(folder);
   if (existsSync("/usr/bin/chromium")) await lookAtPage(folder);
   else console.log("chromium is not here: the page is not looked at");
 } finally {

@@ -27,12 +27,6 @@ bool shows_blocks() {
     return false;
 }
 
-// A posting first, by mistake: the file that is a résumé is the other one.
-bool looks_like_posting(const std::string& named) {
-    return named.ends_with(".txt") || named.ends_with(".html") || named.ends_with(".htm") ||
-           named.ends_with(".pdf");
-}
-
 std::optional<postings::Posting> read_postings(const MatchRequest& request, Sources& sources,
                                                Diagnostics& diagnostics) {
     std::optional<postings::Posting> posting;
@@ -72,7 +66,7 @@ ExitCode run_match(const MatchRequest& request) {
     if (request.inputs.size() < 2) return wrong_use("match", fill<messages::no_posting>());
     if (std::ranges::count(request.inputs, "-") > 1)
         return wrong_use("match", fill<messages::dash_twice>());
-    if (looks_like_posting(request.inputs.front()))
+    if (has_name_of_posting(request.inputs.front()))
         return wrong_use("match", fill<messages::posting_first>(request.inputs.front()));
     Sources sources;
     Diagnostics diagnostics;

@@ -1,5 +1,6 @@
 #include "compiler/commands/posting/posting_source.hpp"
 
+#include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
@@ -83,10 +84,17 @@ std::optional<postings::Posting> read_posting_at(const std::string& named, Sourc
         postings::is_html(text) ? postings::html_lines(text) : postings::text_lines(text);
     auto posting = postings::read_posting(lines, *file, words);
     if (posting.words < fewest_words)
-        return refuse(fill<messages::posting_too_short>(posting.words));
+        return refuse(
+            fill<messages::posting_too_short>(advice::counted(posting.words, "word", "words")));
     if (!posting.english) return refuse(fill<messages::posting_not_english>());
     if (posting.terms.empty()) return refuse(fill<messages::posting_asks_nothing>());
     return posting;
+}
+
+bool has_name_of_posting(std::string_view named) {
+    constexpr std::string_view endings[] = {".txt", ".html", ".htm", ".pdf"};
+    return std::ranges::any_of(endings,
+                               [&](std::string_view ending) { return named.ends_with(ending); });
 }
 
 }

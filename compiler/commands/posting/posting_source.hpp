@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace quoin::commands {
 
@@ -15,5 +16,8 @@ namespace quoin::commands {
 // is reported.
 std::optional<postings::Posting> read_posting_at(const std::string& named, Sources& sources,
                                                  Diagnostics& diagnostics);
+
+// A posting where the résumé should be, by mistake.
+bool has_name_of_posting(std::string_view named);
 
 }

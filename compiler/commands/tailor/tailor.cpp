@@ -4,6 +4,7 @@
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/posting/posting_source.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/overflow_report.hpp"
 #include "compiler/commands/tailor/for_posting.hpp"
@@ -26,6 +27,8 @@ namespace fs = std::filesystem;
 
 std::optional<std::string> fault_of(const TailorRequest& request) {
     if (request.operands.size() != 2) return fill<messages::resume_and_posting>();
+    if (has_name_of_posting(request.operands[0]))
+        return fill<messages::posting_first>(request.operands[0]);
     if (std::ranges::count(request.operands, "-") > 1) return fill<messages::dash_twice>();
     if (request.output.empty()) return fill<messages::tailored_needs_output>();
     return std::nullopt;
