@@ -382,19 +382,19 @@ TEST_CASE("a draft: every word on as many pages as it takes, a rule where the al
                                              set.typeset->resume.settings);
     quoin::pages::Pages pages = quoin::pages::make_pages(set.typeset->composition, draft);
     REQUIRE(pages.pages.size() == 2);
-    std::size_t glyphs = 0, placed = 0, head = 0;
+    std::size_t glyphs = 0, placed = 0, in_head = 0;
     for (const quoin::composition::Paragraph& paragraph : set.typeset->composition.paragraphs)
         for (const quoin::composition::Run& run : paragraph.runs)
             glyphs += run.glyphs.size();
     double lowest = pages.height;
     for (const quoin::pages::Page& page : pages.pages)
         for (const quoin::pages::PlacedRun& run : page.runs)
-            (run.paragraph == quoin::pages::running_head_index ? head : placed) +=
+            (run.paragraph == quoin::pages::running_head_index ? in_head : placed) +=
                 run.end - run.begin;
     for (const quoin::pages::PlacedRun& run : pages.pages.front().runs)
         lowest = std::min(lowest, run.y);
     CHECK(placed == glyphs);
-    CHECK(head > 0); // the name and the page's number, on the page beyond
+    CHECK(in_head > 0); // the name and the page's number, on the page beyond
     const std::size_t rules = pages.pages.front().rules.size();
     quoin::pages::mark_end(pages, draft.setting, 1);
     REQUIRE(pages.pages.front().rules.size() == rules + 1);
