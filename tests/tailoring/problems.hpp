@@ -52,8 +52,8 @@ private:
             piece.shows.push_back(static_cast<std::size_t>(
                 between(0, static_cast<std::int64_t>(made.terms.size()) - 1)));
         std::ranges::sort(piece.shows);
-        const auto doubled = std::ranges::unique(piece.shows);
-        piece.shows.erase(doubled.begin(), doubled.end());
+        const auto doubled = std::unique(piece.shows.begin(), piece.shows.end());
+        piece.shows.erase(doubled, piece.shows.end());
         made.pieces.push_back(piece);
         return made.pieces.size() - 1;
     }
