@@ -120,7 +120,8 @@ inline constexpr std::tuple messages{
         "{} is left over after the date; expected nothing more, or ' - ' before a second date"},
 
     // Values of settings (grammar/settings.hpp)
-    Wrong<settings::pages_value>{"expected the most pages allowed, such as '2' or '1..2', found {}"},
+    Wrong<settings::pages_value>{
+        "expected the most pages allowed, such as '2' or '1..2', found {}"},
     Wrong<settings::size_value>{
         "expected a text size in points without the unit, such as '11' or '10.5..11.5', found {}"},
     Wrong<settings::margins_value>{

@@ -185,7 +185,7 @@ std::string too_long(std::mt19937& random, int by, int pages) {
     text += "\nsection: Experience\n";
     std::size_t bullets = 0, most = 0;
     int sure = pages == 1 ? 14 : 38; // bullets that fit for certain
-    std::string shorter; // without the last of them
+    std::string shorter;             // without the last of them
     while (sure-- > 0 || Set(text).lines_too_many() == 0) {
         shorter = text;
         if (bullets == most) {

@@ -18,9 +18,8 @@ void match_warm(benchmark::State& state) {
         Sources sources;
         Diagnostics diagnostics;
         const auto resume_file = sources.read(root + "/samples/marine-biology.resume", diagnostics);
-        const auto posting_file =
-            sources.read(root + "/samples/postings/field-technician.txt", diagnostics,
-                         TextOf::elsewhere);
+        const auto posting_file = sources.read(root + "/samples/postings/field-technician.txt",
+                                               diagnostics, TextOf::elsewhere);
         const auto resume = model::build_resume(
             sources, *resume_file, std::string(QUOIN_DATA_FOLDER) + "/themes/words", diagnostics);
         const auto posting = postings::read_posting(
