@@ -3,6 +3,7 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/trade/lists.hpp"
 
 #include <algorithm>
 #include <map>
@@ -38,14 +39,15 @@ std::optional<FormedPlace> formed(const model::Field& field, const std::string& 
     if (has_digit(text)) return std::nullopt;
     if (const std::size_t comma = text.find(", "); comma != std::string::npos) {
         const std::string city = text.substr(0, comma), end = text.substr(comma + 2);
-        if (is_one_of(end, List::state_codes)) return FormedPlace{&field, PlaceForm::code, city};
+        if (is_one_of(end, trade::List::state_codes))
+            return FormedPlace{&field, PlaceForm::code, city};
         if (is_one_of(end, List::state_names)) return FormedPlace{&field, PlaceForm::state, city};
         if (is_one_of(end, List::short_states))
             return FormedPlace{&field, PlaceForm::short_state, city};
         return std::nullopt;
     }
     const std::size_t space = text.rfind(' ');
-    if (space != std::string::npos && is_one_of(text.substr(space + 1), List::state_codes))
+    if (space != std::string::npos && is_one_of(text.substr(space + 1), trade::List::state_codes))
         return FormedPlace{&field, PlaceForm::no_comma, text.substr(0, space)};
     if (!may_be_city(text)) return std::nullopt;
     return FormedPlace{&field, PlaceForm::city, text};

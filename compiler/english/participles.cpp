@@ -18,7 +18,7 @@ bool is_adjective_participle(const Sentence& sentence, std::size_t i) {
         return sentence.is_word(next, {"to"}) || is_agent_noun(sentence, next);
     // Certified nurse, Qualified electrician's helper: the trade that is so called
     if (sentence.is(i, List::called_so)) return is_agent_noun(sentence, head_noun(sentence, next));
-    // but Trained classifier on 18,000 transcripts
+    // but Trained classifier on 18,000 recordings
     const bool machine =
         sentence.is_word(next + 1, {"on", "with", "over", "from"}) && sentence.is_number(next + 2);
     return sentence.is_word(i, {"trained"}) && is_agent_noun(sentence, next) && !machine;

@@ -8,6 +8,7 @@
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/phrases.hpp"
 #include "compiler/postings/weights.hpp"
+#include "compiler/trade/lists.hpp"
 #include "compiler/trade/spoken_languages.hpp"
 
 #include <algorithm>
@@ -52,7 +53,7 @@ void drop_nested(std::vector<Phrase>& phrases) {
 // names of employers do.
 bool is_name(const Phrase& phrase, const Statement& statement) {
     const bool small = std::ranges::any_of(phrase.words, is_small_letter);
-    if (!small && phrase.lower.size() == 1 && is_one_of(phrase.lower[0], List::state_codes))
+    if (!small && phrase.lower.size() == 1 && is_one_of(phrase.words, trade::List::state_codes))
         return true;
     const std::size_t last = phrase.words.rfind(' ') + 1;
     if (is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) && small &&

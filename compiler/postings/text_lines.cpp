@@ -2,6 +2,7 @@
 #include "compiler/postings/lines.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <algorithm>
@@ -20,10 +21,8 @@ bool is_blank(char32_t code) {
            code == U'\u202F' || code == U'\u3000';
 }
 
-bool is_invisible(char32_t code) {
-    return code == U'\u00AD' || (code >= U'\u200B' && code <= U'\u200F') ||
-           (code >= U'\u202A' && code <= U'\u202E') || (code >= U'\u2060' && code <= U'\u2069') ||
-           code == U'\uFEFF' || (code >= 0x7F && code < 0xA0);
+bool is_control(char32_t code) { // C1; of C0 all are blank
+    return code >= 0x7F && code < 0xA0;
 }
 
 bool is_apostrophe(char32_t code) {
@@ -171,7 +170,7 @@ std::string plain_line(std::string_view text) {
     bool blank = false;
     while (!text.empty()) {
         const Character c = take_character(text);
-        if (is_invisible(c.code)) continue;
+        if (is_invisible(c.code) || is_control(c.code)) continue;
         if (is_blank(c.code)) {
             blank = !plain.empty();
             continue;

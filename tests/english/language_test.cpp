@@ -203,7 +203,7 @@ TEST_CASE("nouns that are verbs too") {
              {"Hot-fill and cap 900 jars a shift", verb},
              {"Gouge and reweld rejected seams", verb},
              {"Document learning in portfolios", Opening::unsure},
-             {"Trained classifier on 18,000 transcripts", Opening::past_verb},
+             {"Trained classifier on 18,000 recordings", Opening::past_verb},
              {"Bake sale for 3 crews", noun},
              {"Bake bread for 3 crews", verb},
              {"Lead soprano in 2 operas", noun}, // persons

@@ -80,7 +80,7 @@ TEST_CASE("right openings that look like nouns, and feats with an adjective behi
              "Started a chess night, free to all and crowded every week",
              "Opened second shop, now open 7 days a week",
              "Rewrote safety plan, clear to all and in use at 3 sites",
-             "Trained classifier on 18,000 transcripts",
+             "Trained classifier on 18,000 recordings",
              "Trained tagger on 4,000 notes",
              "Trained scheduler with 9,000 calls",
              "Brew, filter, and keg 30 barrels a month",
