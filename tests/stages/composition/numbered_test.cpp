@@ -33,6 +33,7 @@ std::string label_of(const Paragraph& paragraph) {
     return label;
 }
 
+std::vector<const Paragraph*> entries_of(Composition&&) = delete; // it hands out what that owns
 std::vector<const Paragraph*> entries_of(const Composition& composition) {
     std::vector<const Paragraph*> entries;
     for (const Paragraph& paragraph : composition.paragraphs)
@@ -89,7 +90,9 @@ TEST_CASE("what more an entry has stands below its text") {
 }
 
 TEST_CASE("kinds that a theme does not name have no numbers") {
-    for (const char* theme : {"", "numbered: none\n", "numbered: projects, honors\n"})
-        for (const Paragraph* entry : entries_of(compose(publications(2), theme)))
+    for (const char* theme : {"", "numbered: none\n", "numbered: projects, honors\n"}) {
+        const Composition composition = compose(publications(2), theme);
+        for (const Paragraph* entry : entries_of(composition))
             CHECK(entry->label_runs == 0);
+    }
 }
