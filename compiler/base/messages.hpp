@@ -63,6 +63,10 @@ inline constexpr Message too_long = "the file would be larger than is allowed";
 inline constexpr Message read_only = "the disk can only be read";
 inline constexpr Message name_too_long = "its name is too long";
 inline constexpr Message links_in_circle = "its symbolic links lead in a circle";
+inline constexpr Message link_of_another =
+    "it is a link that somebody else has put there, which the system does not follow";
+inline constexpr Message changed_meanwhile =
+    "it was changed while this ran, and is left as it is; run it again";
 inline constexpr Message pipe_closed = "nobody reads from the pipe any more";
 
 // Signs that nobody sees

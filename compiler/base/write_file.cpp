@@ -1,20 +1,23 @@
-// Atomic output over POSIX calls, for they alone can sync, and their error numbers tell a full disk
-// from a missing folder.
+// Which targets are replaced and which written directly, and what is said when it cannot be done.
 #include "compiler/base/write_file.hpp"
 
 #include "compiler/base/descriptor.hpp"
 #include "compiler/base/folder.hpp"
 #include "compiler/base/messages.hpp"
+#include "compiler/base/part_file.hpp"
 
 #include <fcntl.h>
-#include <fmt/format.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <atomic>
 #include <cerrno>
 #include <filesystem>
+#include <fstream>
+#include <initializer_list>
+#include <iterator>
 #include <system_error>
+#include <utility>
+#include <vector>
 
 namespace quoin {
 
@@ -23,7 +26,6 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr int links_followed = 40; // as Linux does, see path_resolution(7)
-constexpr int names_tried = 1000;
 
 std::string no_such_folder(const fs::path& file) {
     std::error_code ignored;
@@ -70,19 +72,8 @@ std::string fault(const std::string& target, const std::string& why) {
                          : fill<messages::cannot_write>(target, why);
 }
 
-// 0, or the error number.
-int write_all(int descriptor, std::string_view bytes) {
-    while (!bytes.empty()) {
-        const ssize_t written = ::write(descriptor, bytes.data(), bytes.size());
-        if (written < 0 && errno == EINTR) continue;
-        if (written < 0) return errno;
-        bytes.remove_prefix(static_cast<std::size_t>(written));
-    }
-    return 0;
-}
-
 // What is there is appended to, for `/dev/stdout` may be a file with something in it.
-int write_directly(const std::string& target, std::string_view bytes) {
+int append_to(const std::string& target, std::string_view bytes) {
     Descriptor device(::open(target.c_str(), O_WRONLY | O_APPEND | O_NOCTTY | O_CLOEXEC));
     if (device.number() < 0) return errno;
     if (const int error = write_all(device.number(), bytes)) return error;
@@ -107,69 +98,95 @@ std::optional<fs::path> follow_links(fs::path target) {
     return std::nullopt;
 }
 
-struct Temporary {
-    int descriptor = -1; // -1: errno says why
-    fs::path name;
+// Under way to its target: as a part file, or to be written directly.
+struct Prepared {
+    const FileOutput* output = nullptr;
+    std::optional<PartFile> part;
 };
 
-// Its name does not grow with the target's, which may be as long as names can be. The process and
-// a count make it unique on this machine; O_EXCL guards against all others.
-Temporary open_temporary(const fs::path& target) {
-    static std::atomic<unsigned> count{0};
-    for (int i = 0; i < names_tried; ++i) {
-        const fs::path name = target.parent_path() /
-                              fmt::format(".quoin-{}-{}.pdf.part", ::getpid(), count.fetch_add(1));
-        const int descriptor =
-            ::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode_t{0666});
-        if (descriptor >= 0 || errno != EEXIST) return {descriptor, name};
+std::string own_fault(const FileOutput& output, int error, const fs::path& file) {
+    return fault(output.target, reason(error, file));
+}
+
+// Why nothing can be written there, by what the system says of it; none if it can.
+std::optional<std::string> closed(const std::string& target) {
+    struct stat there {};
+    if (::stat(target.c_str(), &there) != 0) {
+        if (errno == ENOENT) return std::nullopt;
+        const int error = errno;
+        const bool is_link =
+            error == EACCES && ::lstat(target.c_str(), &there) == 0 && S_ISLNK(there.st_mode);
+        return fault(target, is_link ? fill<messages::link_of_another>() : reason(error, target));
     }
-    return {};
+    if (S_ISDIR(there.st_mode)) return fault(target, reason(EISDIR, target));
+    if (!is_replaceable(target) || ::access(target.c_str(), W_OK) == 0) return std::nullopt;
+    return fault(target, errno == EROFS ? reason(EROFS, target) : fill<messages::file_closed>());
 }
 
-// 0, or the error number; the temporary file is then still there.
-int fill_and_rename(Descriptor& file, const fs::path& name, const fs::path& target,
-                    std::string_view bytes, const struct stat* old) {
-    if (const int error = write_all(file.number(), bytes)) return error;
-    if (old != nullptr && ::fchmod(file.number(), old->st_mode & 07777) != 0) return errno;
-    if (::fsync(file.number()) != 0 && errno != EINVAL && errno != ENOTSUP) return errno;
-    if (!file.close()) return errno;
-    return ::rename(name.c_str(), target.c_str()) == 0 ? 0 : errno;
+std::optional<std::string> prepare(const FileOutput& output, Prepared& prepared) {
+    prepared.output = &output;
+    const std::string& target = output.target;
+    if (target == "-") return std::nullopt;
+    if (target.empty()) return fill<messages::name_empty>();
+    if (target.find('\0') != std::string::npos) return fill<messages::name_with_null>();
+    if (auto why = closed(target)) return why;
+    if (!is_replaceable(target)) return std::nullopt;
+    const auto file = follow_links(target);
+    if (!file) return own_fault(output, ELOOP, target);
+    PartFile part(*file);
+    int error = part.error();
+    if (error == 0) error = part.write_safely(output.bytes);
+    if (error != 0) return own_fault(output, error, *file);
+    prepared.part.emplace(std::move(part));
+    return std::nullopt;
 }
 
-int replace(const fs::path& target, std::string_view bytes, const struct stat* old) {
-    const Temporary temporary = open_temporary(target);
-    if (temporary.descriptor < 0) return errno;
-    Descriptor file(temporary.descriptor);
-    const int error = fill_and_rename(file, temporary.name, target, bytes, old);
-    if (error != 0) ::unlink(temporary.name.c_str());
-    return error;
+bool still_holds(const std::string& target, const std::string& bytes) {
+    std::ifstream file(target, std::ios::binary);
+    return std::string{std::istreambuf_iterator<char>(file), {}} == bytes;
 }
 
+std::optional<std::string> write_directly(const FileOutput& output) {
+    const int error = output.target == "-" ? write_all(STDOUT_FILENO, output.bytes)
+                                           : append_to(output.target, output.bytes);
+    if (error != 0) return own_fault(output, error, output.target);
+    return std::nullopt;
+}
+
+std::optional<std::string> put_in_place(Prepared& prepared) {
+    const FileOutput& output = *prepared.output;
+    if (output.over && !still_holds(output.target, *output.over))
+        return fault(output.target, fill<messages::changed_meanwhile>());
+    if (const int error = prepared.part->put_in_place())
+        return own_fault(output, error, output.target);
+    return std::nullopt;
+}
+
+}
+
+bool is_replaceable(const std::string& target) {
+    std::error_code ignored;
+    const fs::file_status there = fs::status(target, ignored);
+    return target != "-" && (!fs::exists(there) || fs::is_regular_file(there)) &&
+           !starts_with_any(target, {"/dev/", "/proc/"});
+}
+
+std::optional<std::string> write_files(std::span<const FileOutput> outputs) {
+    std::vector<Prepared> all(outputs.size());
+    for (std::size_t i = 0; i < outputs.size(); ++i)
+        if (auto why = prepare(outputs[i], all[i])) return why;
+    for (const Prepared& each : all)
+        if (!each.part)
+            if (auto why = write_directly(*each.output)) return why;
+    for (Prepared& each : all)
+        if (each.part)
+            if (auto why = put_in_place(each)) return why;
+    return std::nullopt;
 }
 
 std::optional<std::string> write_file(const std::string& target, std::string_view bytes) {
-    if (target.empty()) return fill<messages::name_empty>();
-    if (target.find('\0') != std::string::npos) return fill<messages::name_with_null>();
-    int error = 0;
-    struct stat there {};
-    const bool exists = target != "-" && ::stat(target.c_str(), &there) == 0;
-    if (target == "-") {
-        error = write_all(STDOUT_FILENO, bytes);
-    } else if (exists && S_ISDIR(there.st_mode)) {
-        error = EISDIR;
-    } else if (exists &&
-               (!S_ISREG(there.st_mode) || starts_with_any(target, {"/dev/", "/proc/"}))) {
-        error = write_directly(target, bytes);
-    } else if (exists && ::access(target.c_str(), W_OK) != 0) {
-        return fault(target,
-                     errno == EROFS ? reason(EROFS, target) : fill<messages::file_closed>());
-    } else {
-        const auto file = follow_links(target);
-        error = file ? replace(*file, bytes, exists ? &there : nullptr) : ELOOP;
-        if (error != 0 && file) return fault(target, reason(error, *file));
-    }
-    if (error != 0) return fault(target, reason(error, target));
-    return std::nullopt;
+    const FileOutput output{target, bytes};
+    return write_files({&output, 1});
 }
 
 }

@@ -1,6 +1,10 @@
 #include "compiler/commands/outputs.hpp"
 
+#include "compiler/base/write_file.hpp"
 #include "compiler/commands/messages.hpp"
+
+#include <fmt/format.h>
+#include <sys/stat.h>
 
 #include <algorithm>
 #include <filesystem>
@@ -29,6 +33,17 @@ bool same_file(const std::string& a, const std::string& b) {
     return a == b || (std::filesystem::equivalent(a, b, fault) && !fault);
 }
 
+// What tells a file from all others, under whichever of its names: a hard link, a way round.
+std::string identity_of(const std::string& target) {
+    struct stat there {};
+    if (::stat(target.c_str(), &there) == 0)
+        return fmt::format("{}:{}", there.st_dev, there.st_ino);
+    std::error_code fault;
+    const std::filesystem::path whole =
+        std::filesystem::weakly_canonical(std::filesystem::absolute(target, fault), fault);
+    return fault ? std::filesystem::path(target).lexically_normal().string() : whole.string();
+}
+
 bool is_file(const std::string& target) {
     return !target.empty() && target != "-";
 }
@@ -52,7 +67,7 @@ std::optional<std::string> check_targets(const SetRequest& request,
             return fill<messages::deps_without_file>();
         for (const std::string& target : {one.pdf, one.plain, one.deps}) {
             if (target.empty()) continue;
-            if (!taken.insert(std::filesystem::path(target).lexically_normal().string()).second)
+            if (is_replaceable(target) && !taken.insert(identity_of(target)).second)
                 return fill<messages::one_target_for_two>(target);
             const auto overwritten =
                 std::ranges::find_if(request.inputs, [&](const std::string& input) {
@@ -78,6 +93,15 @@ Outputs outputs_of(const SetRequest& request, const std::string& input, bool sev
     return one;
 }
 
+}
+
+bool would_write_over(const std::string& output, const Sources& sources) {
+    if (!is_replaceable(output)) return false;
+    for (std::uint32_t file = 0; file < sources.size(); ++file) {
+        const std::filesystem::path& path = sources.file(file).path;
+        if (!path.empty() && same_file(path.string(), output)) return true;
+    }
+    return false;
 }
 
 std::optional<std::string> plan_outputs(const SetRequest& request, std::vector<Outputs>& outputs) {

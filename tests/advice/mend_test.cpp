@@ -10,9 +10,11 @@
 #include <array>
 #include <csignal>
 #include <cstdio>
+#include <fcntl.h>
 #include <filesystem>
 #include <optional>
 #include <sys/resource.h>
+#include <unistd.h>
 
 namespace quoin::advice {
 
@@ -238,6 +240,19 @@ TEST_CASE("mend: a file that is taken in is mended too, and a dry run writes not
     CHECK(wet.messages.find("draft.resume: one mend made\n") != std::string::npos);
     CHECK(fixtures::contents(path) == "name: Ottoline Brandt\ninclude: part.resume\n");
     CHECK(fixtures::contents(part_path).find("- Fed 4 fish") != std::string::npos);
+}
+
+TEST_CASE("mend: a stream of the process is no file to write over") {
+    const Folder folder;
+    const std::string bytes = "name: Ottoline  Brandt\n";
+    const std::string path = folder.write("draft.resume", bytes);
+    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    REQUIRE(descriptor >= 0);
+    const commands::MendOutcome outcome =
+        commands::mend_input("/dev/fd/" + std::to_string(descriptor), tools(), false);
+    ::close(descriptor);
+    CHECK(outcome.output == "name: Ottoline Brandt\n");
+    CHECK(fixtures::contents(path) == bytes);
 }
 
 TEST_CASE("mend: a file with errors stays as it is") {

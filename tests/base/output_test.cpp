@@ -1,4 +1,5 @@
 // Output: whole or not at all, and each system fault in words.
+#include "compiler/base/part_file.hpp"
 #include "compiler/base/write_file.hpp"
 
 #include <doctest/doctest.h>
@@ -237,6 +238,109 @@ TEST_SUITE("output") {
             }));
         }
         CHECK(folder.files() == 1);
+    }
+
+    TEST_CASE("several outputs are one step") {
+        const Folder folder;
+        put(folder / "a.pdf", "last good");
+        const std::string pdf = folder / "a.pdf", text = folder / "none/a.txt", full = "/dev/full";
+        for (const std::string& other : {text, full}) {
+            const FileOutput outputs[] = {{pdf, "new"}, {other, "words"}};
+            CHECK(write_files(outputs).has_value());
+            CHECK(read(pdf) == "last good");
+            CHECK(folder.files() == 1);
+        }
+        const FileOutput outputs[] = {{pdf, "new"}, {folder / "a.txt", "words"}};
+        CHECK_FALSE(write_files(outputs).has_value());
+        CHECK(read(pdf) == "new");
+        CHECK(read(folder / "a.txt") == "words");
+        CHECK(folder.files() == 2);
+    }
+
+    TEST_CASE("an edit made meanwhile is not written over") {
+        const Folder folder;
+        const std::string file = folder / "a.resume", before = "name: Ana\n", other = "name: Bo\n";
+        put(file, other);
+        const FileOutput output{file, "name: Ana Reyes\n", &before};
+        CHECK(write_files({&output, 1}).value_or("") ==
+              "cannot write '" + file +
+                  "': it was changed while this ran, and is left as it is; run it again");
+        CHECK(read(file) == other);
+        CHECK(folder.files() == 1);
+        put(file, before);
+        CHECK_FALSE(write_files({&output, 1}).has_value());
+        CHECK(read(file) == "name: Ana Reyes\n");
+    }
+
+    TEST_CASE("what a killed process left is taken away, what a living one writes is not") {
+        const Folder folder;
+        const std::string file = folder / "a.pdf";
+        CHECK(in_child([&] {
+            auto* part = new PartFile(file); // as one that is killed leaves it
+            return part->write_safely("half") == 0;
+        }));
+        CHECK(folder.files() == 1);
+        CHECK(fault_of(folder / "b.pdf") == ""); // of another target
+        CHECK(folder.files() == 2);
+        {
+            PartFile own(file); // in the place of the one left
+            REQUIRE(own.error() == 0);
+            CHECK(folder.files() == 2);
+            CHECK(fault_of(file) == "");
+            CHECK(folder.files() == 3);
+            CHECK(own.write_safely("later") == 0);
+            CHECK(own.put_in_place() == 0);
+        }
+        CHECK(read(file) == "later");
+        CHECK(folder.files() == 2);
+    }
+
+    TEST_CASE("a process that is told to stop leaves no part file") {
+        for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGPIPE}) {
+            const Folder folder;
+            const pid_t child = ::fork();
+            if (child == 0) {
+                ::signal(signal, SIG_DFL);
+                take_parts_away_when_stopped();
+                PartFile part(folder / "a.pdf");
+                part.write_safely("half");
+                ::raise(signal);
+                ::_exit(0);
+            }
+            int status = 0;
+            ::waitpid(child, &status, 0);
+            CHECK(WIFSIGNALED(status));
+            CHECK(WTERMSIG(status) == signal);
+            CHECK(folder.files() == 0);
+        }
+        CHECK(in_child([] { // as nohup has it
+            ::signal(SIGHUP, SIG_IGN);
+            take_parts_away_when_stopped();
+            ::raise(SIGHUP);
+            return true;
+        }));
+    }
+
+    TEST_CASE("a link that somebody else put into a folder for all is not followed") {
+        if (::geteuid() != 0 || read("/proc/sys/fs/protected_symlinks") != "1\n") return;
+        const Folder folder;
+        fs::create_directory(folder / "own");
+        put(folder / "own/target", "old");
+        REQUIRE(::chown((folder / "own").c_str(), 65533, 65533) == 0);
+        REQUIRE(::chown((folder / "own/target").c_str(), 65533, 65533) == 0);
+        fs::create_directory(folder / "all");
+        fs::create_symlink(folder / "own/target", folder / "all/link");
+        REQUIRE(::lchown((folder / "all/link").c_str(), 65534, 65534) == 0);
+        fs::permissions(folder / "", fs::perms::all);
+        ::chmod((folder / "all").c_str(), 01777);
+        const std::string link = folder / "all/link";
+        CHECK(in_child([&] {
+            return ::setuid(65533) == 0 &&
+                   fault_of(link) == "cannot write '" + link +
+                                         "': it is a link that somebody else has put there, which "
+                                         "the system does not follow";
+        }));
+        CHECK(read(folder / "own/target") == "old");
     }
 
     TEST_CASE("writers at the same time leave one of their files, whole") {

@@ -120,3 +120,37 @@ TEST_CASE("outputs: what cannot be asked for, to the letter") {
         CHECK(plan_outputs(request, outputs) == c.fault);
     }
 }
+
+TEST_CASE("outputs: one file under two spellings of its name") {
+    std::filesystem::current_path(QUOIN_SOURCE_FOLDER);
+    for (const char* plain : {"none.pdf", "./none.pdf", "tests/../none.pdf", "../none.pdf"}) {
+        quoin::commands::SetRequest request;
+        request.inputs = {"a.resume"};
+        request.output = "none.pdf";
+        request.plain = plain;
+        std::vector<quoin::commands::Outputs> outputs;
+        CAPTURE(plain);
+        CHECK(plan_outputs(request, outputs).has_value() == (std::string(plain) != "../none.pdf"));
+    }
+}
+
+TEST_CASE("outputs: no file that was read is written over") {
+    std::filesystem::current_path(QUOIN_SOURCE_FOLDER);
+    quoin::Sources sources;
+    quoin::Diagnostics diagnostics;
+    REQUIRE(sources.read("samples/nursing.resume", diagnostics));
+    struct Case {
+        const char* output;
+        bool is_source;
+    };
+    for (const Case& c : {Case{"samples/nursing.resume", true},
+                          {"tests/../samples/nursing.resume", true},
+                          {"samples/accounting.resume", false},
+                          {"samples/none.pdf", false},
+                          {"/dev/null", false},
+                          {"-", false},
+                          {"", false}}) {
+        CAPTURE(c.output);
+        CHECK(quoin::commands::would_write_over(c.output, sources) == c.is_source);
+    }
+}

@@ -7,6 +7,7 @@
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/marked_targets.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/stages/pages/pages.hpp"
@@ -32,6 +33,7 @@ constexpr std::string_view of_the_model =
 
 struct Glance { // of one résumé
     std::string input;
+    Sources sources;
     stages::Typeset typeset;
     pages::Pages pages;
     std::vector<glance::Look> looks;
@@ -46,25 +48,20 @@ struct GlanceTools {
 
 std::unique_ptr<Glance> glance_at(const std::string& input, const GlanceRequest& request,
                                   const GlanceTools& tools) {
-    Sources sources;
     Diagnostics diagnostics;
-    std::unique_ptr<Glance> one;
-    if (const auto file = sources.read_input(input, diagnostics))
-        if (auto typeset = stages::typeset(sources, *file, request.choices, tools.data, tools.fonts,
-                                           diagnostics)) {
-            one =
-                std::make_unique<Glance>(Glance{std::string(input == "-" ? standard_input : input),
-                                                *std::move(typeset),
-                                                {},
-                                                {},
-                                                {}});
-            one->pages = make_pages(one->typeset, fit_or_draft(one->typeset));
-            one->looks = glance::looks(one->typeset.composition, one->pages);
-            one->landmarks =
-                advice::landmarks(one->typeset.resume, one->looks, one->typeset.composition);
-        }
+    auto one = std::make_unique<Glance>();
+    one->input = input == "-" ? standard_input : input;
+    const auto file = one->sources.read_input(input, diagnostics);
+    auto typeset = file ? stages::typeset(one->sources, *file, request.choices, tools.data,
+                                          tools.fonts, diagnostics)
+                        : std::nullopt;
     diagnostics.sort();
-    print_messages(all_messages(diagnostics, sources, isatty(STDERR_FILENO) == 1));
+    print_messages(all_messages(diagnostics, one->sources, isatty(STDERR_FILENO) == 1));
+    if (!typeset) return nullptr;
+    one->typeset = *std::move(typeset);
+    one->pages = make_pages(one->typeset, fit_or_draft(one->typeset));
+    one->looks = glance::looks(one->typeset.composition, one->pages);
+    one->landmarks = advice::landmarks(one->typeset.resume, one->looks, one->typeset.composition);
     return one;
 }
 
@@ -123,7 +120,9 @@ bool write_glance(const Glance& one, const std::string& target, const GlanceTool
     const pages::Pages pages =
         glance::greyed(one.looks, composition, one.pages, glance::first_look);
     const auto time = document_time(tools.epoch, one.typeset.resume.settings);
-    const auto fault = write_file(target, pdf::write_pdf(composition, pages, time));
+    const auto fault = would_write_over(target, one.sources)
+                           ? fill<messages::source_overwritten>(target)
+                           : write_file(target, pdf::write_pdf(composition, pages, time));
     if (fault) fmt::print(stderr, "quoin glance: {}\n", *fault);
     return !fault;
 }

@@ -4,6 +4,7 @@
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/match/match_report.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/outputs.hpp"
 #include "compiler/commands/posting/posting_source.hpp"
 #include "compiler/commands/printing.hpp"
 
@@ -75,7 +76,9 @@ ExitCode run_match(const MatchRequest& request) {
     print_messages(all_messages(diagnostics, sources, isatty(STDERR_FILENO) == 1));
     if (!match) return ExitCode::errors;
     if (!request.report.empty())
-        if (const auto fault = write_file(request.report, match_html(*match))) {
+        if (const auto fault = would_write_over(request.report, sources)
+                                   ? fill<messages::source_overwritten>(request.report)
+                                   : write_file(request.report, match_html(*match))) {
             print_messages("quoin match: " + *fault + '\n');
             return ExitCode::errors;
         }

@@ -245,12 +245,14 @@ std::string told(const std::string& name, std::size_t made) {
 // Into its file; what is for standard output waits for who prints it.
 void write_mended(const SourceFile& file, const std::string& bytes, std::size_t made,
                   MendOutcome& outcome) {
-    if (file.path.empty()) {
+    if (!is_replaceable(file.path.empty() ? "-" : file.path.string())) {
         outcome.output = bytes;
         if (made > 0) outcome.once_written = told(file.name, made);
-    } else if (bytes == file.bytes) {
         return;
-    } else if (const auto fault = write_file(file.path.string(), bytes)) {
+    }
+    if (bytes == file.bytes) return;
+    const FileOutput output{file.path.string(), bytes, &file.bytes};
+    if (const auto fault = write_files({&output, 1})) {
         outcome.messages += fmt::format("{}: error: {}\n", file.name, *fault);
         outcome.failed = true;
     } else {

@@ -5,6 +5,7 @@
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/marked_targets.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
@@ -38,7 +39,9 @@ bool write_marked(const Proofread& one, const std::string& target, const ProofTo
                   const std::optional<std::int64_t>& epoch) {
     if (!one.typeset) return false; // and its errors are said
     const auto time = document_time(epoch, one.typeset->resume.settings);
-    const auto fault = write_file(target, marked_proof(one, tools, time));
+    const auto fault = would_write_over(target, one.sources)
+                           ? fill<messages::source_overwritten>(target)
+                           : write_file(target, marked_proof(one, tools, time));
     if (fault) fmt::print(stderr, "quoin proof: {}\n", *fault);
     return !fault;
 }

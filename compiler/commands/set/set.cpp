@@ -24,7 +24,9 @@
 #include <cstdio>
 #include <optional>
 #include <thread>
+#include <tuple>
 #include <unistd.h>
+#include <vector>
 
 namespace quoin::commands {
 
@@ -76,12 +78,12 @@ std::optional<std::string> deps_of(const stages::Typeset& typeset, const Outputs
 
 // Nothing is written until all that is to be written is there.
 std::optional<std::string> write_all(const Written& written, const Outputs& outputs) {
-    const std::pair<const std::optional<std::string>&, const std::string&> all[] = {
-        {written.pdf, outputs.pdf}, {written.plain, outputs.plain}, {written.deps, outputs.deps}};
-    for (const auto& [bytes, target] : all)
-        if (bytes)
-            if (auto fault = write_file(target, *bytes)) return fault;
-    return std::nullopt;
+    std::vector<FileOutput> all;
+    for (const auto& [bytes, target] :
+         {std::tie(written.pdf, outputs.pdf), std::tie(written.plain, outputs.plain),
+          std::tie(written.deps, outputs.deps)})
+        if (bytes) all.push_back({target, *bytes});
+    return write_files(all);
 }
 
 // The text for a form and the depfile, as far as they are asked for; false after an error.
@@ -126,6 +128,11 @@ ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context
                     std::string& explanation) {
     const auto typeset = typeset_of(sources, file, context, diagnostics);
     if (!typeset) return ExitCode::errors;
+    for (const std::string& target : {outputs.pdf, outputs.plain, outputs.deps})
+        if (would_write_over(target, sources)) {
+            diagnostics.error({file, 0, 0, 0}, fill<messages::source_overwritten>(target));
+            return ExitCode::errors;
+        }
 
     Written written;
     if (!outputs.pdf.empty()) {

@@ -4,6 +4,7 @@
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/outputs.hpp"
 #include "compiler/commands/posting/posting_source.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/overflow_report.hpp"
@@ -32,16 +33,6 @@ std::optional<std::string> fault_of(const TailorRequest& request) {
     if (std::ranges::count(request.operands, "-") > 1) return fill<messages::dash_twice>();
     if (request.output.empty()) return fill<messages::tailored_needs_output>();
     return std::nullopt;
-}
-
-// None of the files that were read is written over.
-bool would_write_over(const std::string& output, const Sources& sources) {
-    for (std::uint32_t file = 0; file < sources.size(); ++file) {
-        std::error_code none; // a file that is not there is no source
-        const fs::path& path = sources.file(file).path;
-        if (!path.empty() && fs::equivalent(path, output, none) && !none) return true;
-    }
-    return false;
 }
 
 fs::path folder_for(const std::string& output, const SourceFile& input) {
