@@ -5,6 +5,7 @@
 #include "compiler/base/encoding.hpp"
 #include "compiler/base/file_kinds.hpp"
 #include "compiler/base/messages.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
 
@@ -77,13 +78,6 @@ std::vector<std::size_t> starts_of_lines(std::string_view text) {
     for (std::size_t at = 0; at + 1 < text.size(); ++at)
         if (text[at] == '\n') starts.push_back(at + 1);
     return starts;
-}
-
-// A name stands in messages on a terminal, whose control sequences it must not reach.
-std::string printable(std::string name) {
-    for (char& c : name)
-        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) c = '?';
-    return name;
 }
 
 constexpr std::size_t most_told = 20; // in one file

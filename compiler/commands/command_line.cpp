@@ -185,8 +185,8 @@ int report_wrong_use(const CLI::App& app, const CLI::ParseError& fault) {
     const auto chosen = app.get_subcommands();
     const CLI::App* verb = chosen.empty() ? nullptr : chosen.front();
     const std::string name = verb ? ' ' + verb->get_name() : "";
-    fmt::print(stderr, "quoin{}: {}\nTry 'quoin{} --help' for more information.\n", name,
-               describe(app, verb, fault), name);
+    print_messages(fmt::format("quoin{}: {}\nTry 'quoin{} --help' for more information.\n", name,
+                               describe(app, verb, fault), name));
     return static_cast<int>(ExitCode::wrong_use);
 }
 
@@ -259,9 +259,9 @@ int run_command_line(int argc, char** argv) {
     try {
         return parse_and_run(argc, argv);
     } catch (const std::exception& fault) {
-        fmt::print(stderr,
-                   "quoin: internal error: {}\nThis is a fault in quoin; please report it.\n",
-                   fault.what());
+        print_messages(fmt::format("quoin: internal error: {}\nThis is a fault in quoin; please "
+                                   "report it.\n",
+                                   fault.what()));
     }
     return static_cast<int>(ExitCode::errors);
 }

@@ -27,7 +27,7 @@ std::unique_ptr<fonts::Fonts> open_fonts(const std::filesystem::path& data) {
     Diagnostics diagnostics;
     auto fonts = fonts::Fonts::open(sources, data / "fonts", diagnostics);
     diagnostics.sort();
-    if (!fonts) fmt::print(stderr, "{}", all_messages(diagnostics, sources, false));
+    if (!fonts) print_messages(all_messages(diagnostics, sources, false));
     return fonts;
 }
 

@@ -1,5 +1,6 @@
 #include "compiler/commands/printing.hpp"
 
+#include "compiler/base/printable.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/messages.hpp"
 
@@ -8,6 +9,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <span>
+#include <string>
 
 namespace quoin::commands {
 
@@ -23,17 +25,22 @@ std::string all_messages(const Diagnostics& diagnostics, const Sources& sources,
 }
 
 void print_messages(std::string_view messages) {
-    std::fwrite(messages.data(), 1, messages.size(), stderr);
+    const std::string text = printable(messages);
+    std::fwrite(text.data(), 1, text.size(), stderr);
 }
 
 bool print_output(std::string_view verb, std::string_view text) {
     const auto fault = write_file("-", text);
-    if (fault) fmt::print(stderr, "quoin {}: {}\n", verb, *fault);
+    if (fault) print_messages(fmt::format("quoin {}: {}\n", verb, *fault));
     return !fault;
 }
 
+bool print_report(std::string_view verb, std::string_view text) {
+    return print_output(verb, printable(text));
+}
+
 ExitCode wrong_use(std::string_view verb, std::string_view text) {
-    fmt::print(stderr, "quoin {}: {}\n", verb, text);
+    print_messages(fmt::format("quoin {}: {}\n", verb, text));
     return ExitCode::wrong_use;
 }
 

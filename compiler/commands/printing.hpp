@@ -13,11 +13,12 @@ namespace quoin::commands {
 // One a line, in the order they are in; of very many the first, and how many more there are.
 std::string all_messages(const Diagnostics& diagnostics, const Sources& sources, bool excerpts);
 
-// To standard error, as they are.
+// To standard error, as a terminal may have them.
 void print_messages(std::string_view messages);
 
 // To standard output, at once. False if it could not be written, which is said for the verb.
 bool print_output(std::string_view verb, std::string_view text);
+bool print_report(std::string_view verb, std::string_view text); // as a terminal may have it
 
 // Said to standard error, for the verb.
 ExitCode wrong_use(std::string_view verb, std::string_view text);

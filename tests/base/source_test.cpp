@@ -456,9 +456,9 @@ TEST_SUITE("source") {
         std::string text;
         for (const auto& one : diagnostics.all())
             text += format(one, sources) + '\n';
-        CHECK(text == "b?.resume: error: first\n"
-                      "b?.resume:1:2: warning: second\n"
-                      "b?.resume:2:1: note: third\n"
-                      "b?.resume:2:1: error: fourth\n");
+        CHECK(text == "b<U+001B>.resume: error: first\n"
+                      "b<U+001B>.resume:1:2: warning: second\n"
+                      "b<U+001B>.resume:2:1: note: third\n"
+                      "b<U+001B>.resume:2:1: error: fourth\n");
     }
 }

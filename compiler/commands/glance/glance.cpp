@@ -123,7 +123,7 @@ bool write_glance(const Glance& one, const std::string& target, const GlanceTool
     const auto fault = would_write_over(target, one.sources)
                            ? fill<messages::source_overwritten>(target)
                            : write_file(target, pdf::write_pdf(composition, pages, time));
-    if (fault) fmt::print(stderr, "quoin glance: {}\n", *fault);
+    if (fault) print_messages(fmt::format("quoin glance: {}\n", *fault));
     return !fault;
 }
 
@@ -152,7 +152,7 @@ ExitCode run_glance(const GlanceRequest& request) {
         if (!one || request.marked == "-") continue;
         if (request.format == "json")
             files.push_back(glance_json(*one));
-        else if (!print_output("glance", (i == 0 ? "" : "\n") + glance_text(*one)))
+        else if (!print_report("glance", (i == 0 ? "" : "\n") + glance_text(*one)))
             return ExitCode::errors;
     }
     if (request.format == "json" &&

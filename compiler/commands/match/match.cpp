@@ -83,10 +83,11 @@ ExitCode run_match(const MatchRequest& request) {
             return ExitCode::errors;
         }
     if (request.report == "-") return ExitCode::done;
-    const std::string text = request.format == "json"
-                                 ? match_json(*match)
-                                 : match_text(*match, {shows_blocks(), request.explain});
-    return print_output("match", text) ? ExitCode::done : ExitCode::errors;
+    const bool is_printed =
+        request.format == "json"
+            ? print_output("match", match_json(*match))
+            : print_report("match", match_text(*match, {shows_blocks(), request.explain}));
+    return is_printed ? ExitCode::done : ExitCode::errors;
 }
 
 }

@@ -98,7 +98,7 @@ ExitCode run_posting(const PostingRequest& request) {
             code = ExitCode::errors;
         else if (request.format == "json")
             files.push_back(posting_json(name, *posting));
-        else if (!print_output("posting", posting_text(name, *posting, request.explain)))
+        else if (!print_report("posting", posting_text(name, *posting, request.explain)))
             return ExitCode::errors;
     }
     if (request.format == "json" &&

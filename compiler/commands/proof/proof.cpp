@@ -22,10 +22,6 @@ namespace quoin::commands {
 
 namespace {
 
-bool print_proof(const std::string& text) {
-    return print_output("proof", text);
-}
-
 bool fails(const Proofread& one, bool strict) {
     if (!one.resume || one.diagnostics.has_errors()) return true;
     return std::ranges::any_of(one.proof.findings, [&](const advice::Finding& finding) {
@@ -42,7 +38,7 @@ bool write_marked(const Proofread& one, const std::string& target, const ProofTo
     const auto fault = would_write_over(target, one.sources)
                            ? fill<messages::source_overwritten>(target)
                            : write_file(target, marked_proof(one, tools, time));
-    if (fault) fmt::print(stderr, "quoin proof: {}\n", *fault);
+    if (fault) print_messages(fmt::format("quoin proof: {}\n", *fault));
     return !fault;
 }
 
@@ -78,10 +74,10 @@ ExitCode report_all(const ProofRequest& request, const std::vector<std::string>&
         if (request.marked == "-") continue; // the page takes the findings' place
         if (whole)
             all.push_back(std::move(one));
-        else if (!print_proof(text_for(*one, request)))
+        else if (!print_report("proof", text_for(*one, request)))
             return ExitCode::errors;
     }
-    if (whole && !print_proof(text_for_programs(all, request))) return ExitCode::errors;
+    if (whole && !print_output("proof", text_for_programs(all, request))) return ExitCode::errors;
     return code;
 }
 

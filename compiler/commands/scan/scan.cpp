@@ -46,10 +46,11 @@ ExitCode run_scan(const ScanRequest& request) {
         const auto result = scan_input(input, languages);
         if (has_faults(result)) code = ExitCode::errors;
         const auto* scan = std::get_if<portal::Scan>(&result);
-        if (!scan) fmt::print(stderr, "{}: error: {}\n", input, std::get<std::string>(result));
+        if (!scan)
+            print_messages(fmt::format("{}: error: {}\n", input, std::get<std::string>(result)));
         if (json)
             report.add(input, result);
-        else if (scan && !print_output("scan", (first ? "" : "\n") + report_text(input, *scan)))
+        else if (scan && !print_report("scan", (first ? "" : "\n") + report_text(input, *scan)))
             return ExitCode::errors;
         first = first && !scan;
     }

@@ -239,7 +239,7 @@ ExitCode run_set(const SetRequest& request) {
         print_messages(outcome.messages);
         if (aside)
             print_messages(outcome.explanation);
-        else if (!outcome.explanation.empty() && !print_output("set", outcome.explanation))
+        else if (!outcome.explanation.empty() && !print_report("set", outcome.explanation))
             return ExitCode::errors;
         // errors in a source outrank one that does not fit
         if (worst == ExitCode::done || outcome.code == ExitCode::errors)

@@ -53,7 +53,7 @@ public:
         print_messages(all_messages(too_long_, sources_, excerpts));
         if (request_.output == "-")
             print_messages(explanation_);
-        else if (!explanation_.empty() && !print_output("tailor", explanation_))
+        else if (!explanation_.empty() && !print_report("tailor", explanation_))
             return ExitCode::errors;
         return code;
     }

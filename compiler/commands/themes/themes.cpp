@@ -36,10 +36,10 @@ ExitCode list_themes(const std::filesystem::path& folder) {
     std::string list;
     for (const Listed& theme : all)
         list += fmt::format("{:<{}}  {}\n", theme.name, widest, theme.use);
-    if (!print_output("themes", list)) return ExitCode::errors;
+    if (!print_report("themes", list)) return ExitCode::errors;
     diagnostics.sort();
     for (const Diagnostic& diagnostic : diagnostics.all())
-        fmt::print(stderr, "{}\n", format(diagnostic, sources, false));
+        print_messages(format(diagnostic, sources, false) + '\n');
     return diagnostics.all().empty() && !all.empty() ? ExitCode::done : ExitCode::errors;
 }
 
