@@ -1,4 +1,5 @@
-// What can be wrong with files: with those read, with the bytes in them, with those written.
+// What can be wrong with files: with those read, with the bytes in them, with those written, with
+// the program's own parts.
 #pragma once
 
 #include "compiler/base/message.hpp"
@@ -78,5 +79,9 @@ inline constexpr Message separating_sign =
     "U+{:04X}, an invisible line end, before {}: it is read as "
     "a space; 'quoin mend' makes it one";
 inline constexpr Message more_invisible = "{} invisible signs more";
+
+// Parts of the program
+inline constexpr Message module_missing =
+    "quoin's module '{}', which this needs, cannot be opened; install quoin anew and whole: {}";
 
 }

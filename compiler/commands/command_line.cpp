@@ -2,6 +2,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/module.hpp"
 #include "compiler/base/suggest.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/verbs.hpp"
@@ -258,6 +259,8 @@ std::string help_on(std::string_view verb) {
 int run_command_line(int argc, char** argv) {
     try {
         return parse_and_run(argc, argv);
+    } catch (const ModuleFault& fault) {
+        fmt::print(stderr, "quoin: {}\n", fault.what());
     } catch (const std::exception& fault) {
         print_messages(fmt::format("quoin: internal error: {}\nThis is a fault in quoin; please "
                                    "report it.\n",
