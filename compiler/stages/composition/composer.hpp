@@ -56,6 +56,7 @@ private:
     Paragraph make_paragraph(const LineText& text, theme::StyleName style, std::uint32_t element);
     void shrink(Paragraph& paragraph, const theme::Style& style) const;
     void add_label(Paragraph& paragraph, std::string_view sign, int level, std::uint32_t element);
+    std::uint32_t add_revision(model::Revised revised, std::uint32_t parent);
     std::uint32_t add_span(const model::Gloss& gloss, std::uint32_t parent);
     void place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text);
     double character_width();

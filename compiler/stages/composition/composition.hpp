@@ -17,14 +17,31 @@
 
 namespace quoin::composition {
 
-// Standard structure types of ISO 32000-1, section 14.8.4.
-enum class StructureType { document, sect, h1, h2, h3, p, l, li, lbl, lbody, link, span, annot };
+// Standard structure types of ISO 32000-1, section 14.8.4, and two for a redline that are mapped to
+// Span, for that standard has none.
+enum class StructureType {
+    document,
+    sect,
+    h1,
+    h2,
+    h3,
+    p,
+    l,
+    li,
+    lbl,
+    lbody,
+    link,
+    span,
+    annot,
+    inserted,
+    deleted
+};
 
 struct Element {
     StructureType type{};
     std::uint32_t parent = 0; // the document element, 0, is its own parent
     std::string uri;          // links
-    std::string contents;     // links: what a screen reader says
+    std::string contents;     // links, inserted and deleted: what a screen reader says
     std::string language;     // spans: BCP 47, where it is another than the document's
     std::string expansion;    // spans: what an abbreviation is short for
 };
@@ -37,6 +54,7 @@ struct Run {
     theme::Colour colour;
     double tracking = 0; // em of its own size, added after each glyph
     bool underline = false;
+    model::Revised revised{};
     std::optional<std::uint32_t> icon; // drawn over its one glyph, a space
     std::string text;                  // what the glyphs stand for; Glyph::text_begin counts in it
     std::vector<fonts::Glyph> glyphs;

@@ -92,8 +92,16 @@ std::uint32_t Composer::add_span(const model::Gloss& gloss, std::uint32_t parent
     return element;
 }
 
+std::uint32_t Composer::add_revision(model::Revised revised, std::uint32_t parent) {
+    const bool inserted = revised == model::Revised::inserted;
+    const std::uint32_t element =
+        add_element(inserted ? StructureType::inserted : StructureType::deleted, parent);
+    out_.elements[element].contents = inserted ? "inserted: " : "deleted: ";
+    return element;
+}
+
 void Composer::place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text) {
-    std::uint32_t link = 0, span = 0; // elements, of the run before
+    std::uint32_t link = 0, span = 0, revision = 0; // elements, of the run before
     for (std::size_t run = 0; run < shaped.runs.size(); ++run) {
         std::uint32_t element = paragraph.element;
         if (const auto& number = shaped.links[run]) {
@@ -112,6 +120,13 @@ void Composer::place_runs(Paragraph& paragraph, const ShapedText& shaped, const 
             if (!goes_on)
                 span = add_span(resume_.settings.glosses[shaped.glossed[*number].gloss], element);
             element = span;
+        }
+        if (shaped.runs[run].revised != model::Revised::not_at_all) {
+            if (run == 0 || paragraph.runs.back().revised != shaped.runs[run].revised ||
+                out_.elements[revision].parent != element)
+                revision = add_revision(shaped.runs[run].revised, element);
+            out_.elements[revision].contents += shaped.runs[run].text;
+            element = revision;
         }
         paragraph.runs.push_back(shaped.runs[run]);
         paragraph.runs.back().element = element;

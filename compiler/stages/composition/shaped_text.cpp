@@ -80,6 +80,10 @@ std::vector<std::uint32_t> hyphens_of(const std::vector<Run>& runs,
     return glyphs;
 }
 
+// Beside the line under or through the words, which tells of itself; both on white at 7 to 1 and
+// more (WCAG 2.1, 1.4.6).
+constexpr theme::Colour inserted_colour{0x00, 0x4f, 0x36}, deleted_colour{0x8c, 0x1a, 0x2e};
+
 void widen(Run& run, double units) {
     if (!run.glyphs.empty())
         run.glyphs.front().advance = static_cast<std::int32_t>(std::lround(units));
@@ -92,17 +96,29 @@ struct TextShaper::Segment {
     bool underline = false;
     std::optional<std::uint32_t> link;
     bool page = false;
-    std::string icon;
+    std::string icon = {};
     std::size_t begin = 0; // bytes of the paragraph's text
     std::size_t end = 0;
     bool fill = false;
     theme::Letters letters = {};
     std::optional<std::uint32_t> span = {}; // index into ShapedText::glossed
+    model::Revised revised = {};
 
+    static Segment of(const TextPiece& piece, const fonts::Face* face,
+                      const theme::Letters& letters, std::size_t begin) {
+        Segment segment{face, piece.marks.underline, piece.link};
+        segment.page = piece.kind == TextPiece::Kind::page;
+        segment.icon = piece.icon;
+        segment.begin = begin;
+        segment.fill = piece.kind == TextPiece::Kind::fill;
+        segment.letters = letters;
+        segment.revised = piece.marks.revised;
+        return segment;
+    }
     bool looks_like(const Segment& other) const {
         return face == other.face && underline == other.underline && link == other.link &&
                page == other.page && icon.empty() && other.icon.empty() && !fill && !other.fill &&
-               letters == other.letters;
+               letters == other.letters && revised == other.revised;
     }
 };
 
@@ -264,10 +280,7 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
             missing.add(cluster, place);
         else
             report(missing);
-        Segment segment{
-            face,       piece.marks.underline, piece.link, piece.kind == TextPiece::Kind::page,
-            piece.icon, out.text.size(),       0,          piece.kind == TextPiece::Kind::fill,
-            letters};
+        const Segment segment = Segment::of(piece, face, letters, out.text.size());
         if (out.segments.empty() || !out.segments.back().looks_like(segment))
             out.segments.push_back(segment);
         out.text += cluster;
@@ -303,7 +316,10 @@ Run TextShaper::shaped_run(const Segment& part, const Segmented& parts,
     run.face = part.face;
     run.colour = style.colour;
     run.tracking = style.tracking;
-    run.underline = part.underline;
+    run.underline = part.underline || part.revised == model::Revised::inserted;
+    run.revised = part.revised;
+    if (part.revised == model::Revised::inserted) run.colour = inserted_colour;
+    if (part.revised == model::Revised::deleted) run.colour = deleted_colour;
     run.text = parts.text.substr(part.begin, part.end - part.begin);
     run.glyphs =
         quoin::fonts::shape(*part.face, run.text, features_of(style, part.letters, language_));

@@ -12,10 +12,13 @@
 
 namespace quoin::model {
 
+enum class Revised { not_at_all, inserted, deleted }; // on a marked redline alone; never read
+
 struct Marks {
     bool strong = false;
     bool emphasis = false;
     bool underline = false;
+    Revised revised{};
 
     bool operator==(const Marks&) const = default;
 };

@@ -39,6 +39,7 @@ private:
     void show(const ShownGlyph& glyph, const composition::Run& run, const pages::PlacedRun& placed);
     void decorate(const pages::Page& page);
     void underline(const pages::PlacedRun& placed);
+    void strike_through(const composition::Run& run, const pages::PlacedRun& placed);
     void draw(const pages::PlacedIcon& placed);
 
     const composition::Composition& composition_;
@@ -102,6 +103,7 @@ void PageWriter::show(const pages::PlacedRun& placed) {
 
 void PageWriter::underline(const pages::PlacedRun& placed) {
     const composition::Run& run = paragraph_of(composition_, placed).runs.at(placed.run);
+    if (run.revised == model::Revised::deleted) return strike_through(run, placed);
     if (!run.underline) return;
     const Underline line = underline_of(run, placed);
     const double height = line.thickness * placed.size;
@@ -109,6 +111,14 @@ void PageWriter::underline(const pages::PlacedRun& placed) {
     stream_.set_colour(placed.pale ? pages::pale_colour : run.colour);
     for (const Stretch& stretch : line.stretches)
         stream_.rectangle(placed.x + stretch.begin, bottom, stretch.end - stretch.begin, height);
+}
+
+// Through the middle of small letters, where it leaves them to be read.
+void PageWriter::strike_through(const composition::Run& run, const pages::PlacedRun& placed) {
+    const double height = 0.06 * placed.size;
+    const double middle = em(*run.face, run.face->x_height()) / 2 * placed.size;
+    stream_.set_colour(run.colour);
+    stream_.rectangle(placed.x, placed.y + middle - height / 2, placed.width, height);
 }
 
 void PageWriter::draw(const pages::PlacedIcon& placed) {
@@ -159,7 +169,8 @@ std::string PageWriter::write(const pages::Page& page) {
             begin_element(element);
         }
         show(placed);
-        decorated |= paragraph_of(composition_, placed).runs[placed.run].underline;
+        const composition::Run& run = paragraph_of(composition_, placed).runs[placed.run];
+        decorated |= run.underline || run.revised == model::Revised::deleted;
     }
     end_element();
     if (decorated) decorate(page);

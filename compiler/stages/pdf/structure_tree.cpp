@@ -22,6 +22,11 @@ const char* list_numbering(std::string_view label) {
     return "None";
 }
 
+bool is_revision(composition::StructureType type) {
+    return type == composition::StructureType::inserted ||
+           type == composition::StructureType::deleted;
+}
+
 // The text before the first item of each list, by the list's element.
 std::vector<std::string_view> first_labels(const composition::Composition& composition) {
     const std::vector<composition::Element>& elements = composition.elements;
@@ -66,6 +71,10 @@ const char* structure_name(composition::StructureType type) {
         return "Span";
     case composition::StructureType::annot:
         return "Annot";
+    case composition::StructureType::inserted:
+        return "Ins";
+    case composition::StructureType::deleted:
+        return "Del";
     }
     throw std::logic_error("a structure type without a name");
 }
@@ -74,8 +83,13 @@ StructureTree::StructureTree(const composition::Composition& composition,
                              const std::vector<PdfReference>& pages, PdfFile& file)
     : pages_(pages), file_(file), labels_(first_labels(composition)), contents_(pages.size()) {
     for (const composition::Element& element : composition.elements)
-        nodes_.push_back(
-            {element.type, element.parent, element.language, element.expansion, {}, {}});
+        nodes_.push_back({element.type,
+                          element.parent,
+                          element.language,
+                          element.expansion,
+                          is_revision(element.type) ? element.contents : std::string_view{},
+                          {},
+                          {}});
 }
 
 void StructureTree::attach(std::uint32_t element) {
@@ -107,7 +121,7 @@ int StructureTree::annotate(std::uint32_t element, std::size_t page, PdfReferenc
 
 int StructureTree::annotate_apart(std::uint32_t element, std::size_t page,
                                   PdfReference annotation) {
-    nodes_.push_back({composition::StructureType::annot, element, {}, {}, {}, {}});
+    nodes_.push_back({composition::StructureType::annot, element, {}, {}, {}, {}, {}});
     return annotate(static_cast<std::uint32_t>(nodes_.size() - 1), page, annotation);
 }
 
@@ -135,6 +149,27 @@ PdfValue StructureTree::child_value(const Child& child, std::size_t page) const 
     return reference;
 }
 
+// What the line through or under the words says, for who does not see it: as a layout attribute
+// (ISO 32000-1, table 345) and in words (14.9.3).
+void StructureTree::add_revision(PdfDictionary& value, const Node& node) {
+    const bool inserted = node.type == composition::StructureType::inserted;
+    value.push_back({"Alt", PdfText{std::string(node.alternative)}});
+    value.push_back({"A", PdfDictionary{{"O", PdfName{"Layout"}},
+                                        {"TextDecorationType",
+                                         PdfName{inserted ? "Underline" : "LineThrough"}}}});
+}
+
+// ISO 32000-1 has no types for them, so they are mapped to the nearest that it has (14.7.3; ISO
+// 14289-1, 7.1, asks for it).
+PdfDictionary StructureTree::role_map() const {
+    PdfDictionary roles;
+    for (const auto type :
+         {composition::StructureType::inserted, composition::StructureType::deleted})
+        if (std::ranges::find(nodes_, type, &Node::type) != nodes_.end())
+            roles.push_back({structure_name(type), PdfName{"Span"}});
+    return roles;
+}
+
 void StructureTree::write_element(std::uint32_t element, PdfReference root) {
     const Node& node = nodes_[element];
     const std::size_t page = first_page(node);
@@ -152,6 +187,7 @@ void StructureTree::write_element(std::uint32_t element, PdfReference root) {
         value.push_back(
             {"A", PdfDictionary{{"O", PdfName{"List"}},
                                 {"ListNumbering", PdfName{list_numbering(labels_[element])}}}});
+    if (is_revision(node.type)) add_revision(value, node);
     file_.set(node.object, value);
 }
 
@@ -178,11 +214,13 @@ PdfReference StructureTree::write() {
     for (std::uint32_t element = 0; element < nodes_.size(); ++element)
         if (nodes_[element].object.number != 0) write_element(element, root);
     const PdfReference parents = file_.add({{"Nums", parent_tree()}});
-    file_.set(root, {{"Type", PdfName{"StructTreeRoot"}},
-                     {"K", nodes_[0].object},
-                     {"ParentTree", parents},
-                     {"ParentTreeNextKey",
-                      static_cast<std::int64_t>(pages_.size() + annotations_.size())}});
+    PdfDictionary value{
+        {"Type", PdfName{"StructTreeRoot"}},
+        {"K", nodes_[0].object},
+        {"ParentTree", parents},
+        {"ParentTreeNextKey", static_cast<std::int64_t>(pages_.size() + annotations_.size())}};
+    if (const PdfDictionary roles = role_map(); !roles.empty()) value.push_back({"RoleMap", roles});
+    file_.set(root, value);
     return root;
 }
 

@@ -41,12 +41,15 @@ private:
     struct Node {
         composition::StructureType type{};
         std::uint32_t parent = 0;
-        std::string_view language, expansion; // live as long as the composition
+        // live as long as the composition
+        std::string_view language, expansion, alternative;
         PdfReference object; // reserved when the element first has something to hold
         std::vector<Child> children;
     };
 
     void attach(std::uint32_t element);
+    static void add_revision(PdfDictionary& value, const Node& node);
+    PdfDictionary role_map() const;
     void write_element(std::uint32_t element, PdfReference root);
     PdfValue child_value(const Child& child, std::size_t page) const;
     std::size_t first_page(const Node& node) const;
