@@ -150,22 +150,37 @@ std::string_view SourceFile::line(std::uint32_t number) const {
     return rest.substr(0, rest.find('\n'));
 }
 
+std::optional<std::string> Sources::held(const std::filesystem::path& path) const {
+    if (const auto found = held_.find(path); found != held_.end()) return found->second;
+    return keeper_ ? keeper_(path) : std::nullopt;
+}
+
 std::optional<std::uint32_t> Sources::read(const std::filesystem::path& path,
                                            Diagnostics& diagnostics, TextOf text) {
-    const auto held = held_.find(path);
-    ReadBytes reading = held == held_.end() ? read_file(path, text) : ReadBytes{held->second, {}};
+    std::optional<std::string> kept = held(path);
+    const std::string name = path.string() + (kept ? aside_ : "");
+    ReadBytes reading = kept ? ReadBytes{*std::move(kept), {}} : read_file(path, text);
     if (reading.fault.empty()) {
-        const auto index = add(path.string(), std::move(reading.bytes), diagnostics, text);
+        const auto index = add(name, std::move(reading.bytes), diagnostics, text);
         files_.back().path = path;
         return index;
     }
-    refuse(path.string(), std::move(reading.fault), diagnostics);
+    refuse(name, std::move(reading.fault), diagnostics);
     files_.back().path = path;
     return std::nullopt;
 }
 
 void Sources::hold(const std::filesystem::path& path, std::string bytes) {
     held_.insert_or_assign(path, std::move(bytes));
+}
+
+void Sources::read_by(Keeper keeper, std::string aside) {
+    keeper_ = std::move(keeper);
+    aside_ = std::move(aside);
+}
+
+bool Sources::holds(const std::filesystem::path& path) const {
+    return held(path).has_value();
 }
 
 std::optional<std::uint32_t> Sources::read_standard_input(Diagnostics& diagnostics, TextOf text) {

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <deque>
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <optional>
 #include <string>
@@ -49,6 +50,10 @@ public:
 
     // From now on read() finds these bytes at `path`, whatever is on the disk.
     void hold(const std::filesystem::path& path, std::string bytes);
+    // And where `keeper` has bytes for a path, those; messages name it with `aside` after it.
+    using Keeper = std::function<std::optional<std::string>(const std::filesystem::path&)>;
+    void read_by(Keeper keeper, std::string aside);
+    bool holds(const std::filesystem::path& path) const; // by either
 
     const SourceFile& file(std::uint32_t index) const { return files_.at(index); }
     std::size_t size() const { return files_.size(); }
@@ -65,7 +70,11 @@ private:
         std::size_t bytes = 0;
     };
 
+    std::optional<std::string> held(const std::filesystem::path& path) const;
+
     std::map<std::filesystem::path, std::string> held_;
+    Keeper keeper_;
+    std::string aside_;
     mutable Counted counted_;
     std::deque<SourceFile> files_; // a deque: references stay good while files are added
 };

@@ -90,4 +90,18 @@ inline constexpr Message no_scan_of_input =
     "a PDF is read back and forth, so that standard input cannot be scanned; name a file";
 inline constexpr Message not_scanned = "it could not be scanned: {}";
 
+// Redlines
+inline constexpr Message redline_three =
+    "two drafts are compared, and {} were named; write 'quoin redline OLD NEW'";
+inline constexpr Message redline_since_two =
+    "--since compares one file with an earlier draft of it, and two were named";
+inline constexpr Message redline_input_alone =
+    "standard input has no earlier draft; write 'quoin redline OLD -'";
+inline constexpr Message redline_itself =
+    "'{}' was named twice, so that nothing changed; 'quoin redline {}' compares it with its last "
+    "commit";
+inline constexpr Message redline_no_page =
+    "no page can show both drafts: the new one cannot be set, or not with the signs of the old one";
+inline constexpr Message redline_marked_over = "--marked would write over one of the drafts";
+
 }

@@ -8,6 +8,7 @@
 #include "compiler/commands/mend/mend.hpp"
 #include "compiler/commands/posting/posting.hpp"
 #include "compiler/commands/proof/proof.hpp"
+#include "compiler/commands/redline/redline.hpp"
 #include "compiler/commands/scan/scan.hpp"
 #include "compiler/commands/set/set.hpp"
 #include "compiler/commands/tailor/tailor.hpp"
@@ -143,6 +144,20 @@ constexpr Verb verbs[] = {
      [](const Given& given) {
          return run_scan({.inputs = given.operands, .format = format_of(given)});
      }},
+    {"redline", "Tell what changed between two drafts of a résumé.", "DRAFT...",
+     "a draft is required; write 'quoin redline OLD NEW', or 'quoin redline FILE'",
+     "Of two drafts, the old one first; of one, what changed since the revision that git has of\n"
+     "it, HEAD where none is named. One of two may be -, standard input. What is the same in\n"
+     "both is not said, and of drafts that are the same nothing is.\n\n"
+     "Exit status: 0 done, whatever changed, 1 a draft that cannot be read, 2 wrong use.",
+     [](const Given& given) {
+         return run_redline({.drafts = given.operands,
+                             .since = given.text("since"),
+                             .as = given.text("as"),
+                             .format = format_of(given),
+                             .choices = choices_of(given),
+                             .marked = given.text("marked")});
+     }},
     {"themes",
      "List the themes, or set a specimen page of one.",
      {},
@@ -221,6 +236,15 @@ constexpr Option options[] = {
      "write a page to FILE, HTML that stands by itself; - alone: to standard output"},
     {"match", "--format FORMAT", "text or json", "format: text, json"},
     {"scan", "--format FORMAT", "text, to be read, or json, for programs", "format: text, json"},
+    {"redline", "--since REVISION", "of one FILE, compare with this revision, in git's own terms"},
+    {"redline", "--as FILE",
+     "read both drafts as FILE, of which they are copies, for git difftool"},
+    {"redline", "--for TAG...", "compare the builds for TAG; may be repeated"},
+    {"redline", "--theme NAME", "the theme to set both in, as for set"},
+    {"redline", "--paper SIZE", "letter or a4", "paper size: letter, a4"},
+    {"redline", "--marked FILE",
+     "write the new page to FILE, a PDF: what is new underlined, what is gone struck through"},
+    {"redline", "--format FORMAT", "text or json", "format: text, json"},
     {"themes", "--specimen NAME", "set a specimen that shows all of a theme: its name, or a path"},
     {.verb = "themes",
      .form = "-o,--output FILE",

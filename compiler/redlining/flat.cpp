@@ -10,6 +10,14 @@ namespace quoin::redlining {
 
 namespace {
 
+std::string breaking(std::string text) { // with spaces as others are
+    constexpr std::string_view no_break_space = "\u00A0";
+    for (std::size_t at = text.find(no_break_space); at != text.npos;
+         at = text.find(no_break_space, at))
+        text.replace(at, no_break_space.size(), " ");
+    return text;
+}
+
 double weight_of_word(const std::string& word) {
     return static_cast<double>(std::min<std::size_t>(word.size(), 8));
 }
@@ -42,6 +50,7 @@ public:
     Flat flatten() {
         for (const model::Section& section : resume_.sections) {
             section_words_.clear();
+            flat_.entries_of.emplace_back();
             for (const model::Entry& entry : section.entries) {
                 add(entry, entry);
                 for (const model::Entry& further : entry.further)
@@ -63,6 +72,7 @@ private:
             item.key += key_of(field, resume_);
         }
         if (&head != &entry) add_employer(head, one);
+        flat_.bullets_of.emplace_back();
         for (const model::Bullet& bullet : entry.bullets)
             item.key += add(bullet, one.content) + '\n';
         std::ranges::sort(one.content);
@@ -72,6 +82,7 @@ private:
         std::ranges::sort(item.words);
         section_words_.insert(section_words_.end(), item.words.begin(), item.words.end());
         flat_.entry_items.push_back(std::move(item));
+        flat_.entries_of.back().push_back(flat_.entries.size());
         flat_.entries.push_back(std::move(one));
     }
 
@@ -92,6 +103,7 @@ private:
     std::string add(const model::Bullet& bullet, std::vector<std::string>& content) {
         std::string text = bullet.text.plain();
         add_words(content, text);
+        flat_.bullets_of.back().push_back(flat_.bullets.size());
         flat_.bullets.push_back({flat_.entries.size(), &bullet});
         flat_.bullet_items.push_back({text, sorted_words(text)});
         return text;
@@ -154,7 +166,7 @@ double likeness(const FlatEntry& a, const FlatEntry& b) {
 std::string plain_value(const model::Field& field, const model::Resume& resume) {
     if (const auto* text = std::get_if<model::Text>(&field.value)) return text->plain();
     if (const auto* dates = std::get_if<model::DateRange>(&field.value))
-        return print(*dates, *resume.settings.dates_as, resume.words.dates);
+        return breaking(print(*dates, *resume.settings.dates_as, resume.words.dates));
     std::string all;
     for (const model::Text& item : std::get<std::vector<model::Text>>(field.value))
         all += (all.empty() ? "" : "; ") + item.plain();

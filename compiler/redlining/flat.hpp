@@ -38,6 +38,7 @@ struct Flat {
     std::vector<FlatEntry> entries;
     std::vector<FlatBullet> bullets;
     std::vector<Item> section_items, entry_items, bullet_items;
+    std::vector<std::vector<std::size_t>> entries_of, bullets_of; // a section, an entry
 };
 
 Flat flatten(const model::Resume& resume);

@@ -25,10 +25,7 @@ std::string text_of(const model::Entry& entry, trade::Trait trait) {
 class Redliner {
 public:
     explicit Redliner(const Alignment& alignment)
-        : of_(alignment), before_(alignment.before), after_(alignment.after) {
-        index(before_, old_entries_, old_bullets_);
-        index(after_, new_entries_, new_bullets_);
-    }
+        : of_(alignment), before_(alignment.before), after_(alignment.after) {}
 
     std::vector<Change> run() {
         add(setting_changes(before_.resume->settings, after_.resume->settings));
@@ -42,17 +39,6 @@ public:
     }
 
 private:
-    using Rows = std::vector<std::vector<std::size_t>>; // children by parent
-
-    static void index(const Flat& flat, Rows& entries, Rows& bullets) {
-        entries.resize(flat.section_items.size());
-        bullets.resize(flat.entries.size());
-        for (std::size_t e = 0; e < flat.entries.size(); ++e)
-            entries[flat.entries[e].section].push_back(e);
-        for (std::size_t b = 0; b < flat.bullets.size(); ++b)
-            bullets[flat.bullets[b].entry].push_back(b);
-    }
-
     void add(std::vector<Change> more) {
         for (Change& change : more) {
             change.section = section_;
@@ -85,7 +71,6 @@ private:
     const Alignment& of_;
     const Flat& before_;
     const Flat& after_;
-    Rows old_entries_, new_entries_, old_bullets_, new_bullets_;
     std::string section_, entry_;
     std::vector<Change> changes_;
 };
@@ -120,11 +105,11 @@ void Redliner::go_through_section(std::size_t s) {
         }
         compare_sections(was, section);
     }
-    for (const std::size_t e : new_entries_[s])
+    for (const std::size_t e : after_.entries_of[s])
         go_through_entry(e, !old_one);
     if (!old_one) return;
     section_ = section.title.plain();
-    for (const std::size_t e : old_entries_[*old_one])
+    for (const std::size_t e : before_.entries_of[*old_one])
         if (!of_.entries.of_old[e]) go_through_removed_entry(e, false);
 }
 
@@ -133,7 +118,7 @@ void Redliner::go_through_removed_section(std::size_t s) {
     section_ = section.title.plain();
     entry_.clear();
     add(Kind::removed, What::section, section_, {}).old_place = section.place;
-    for (const std::size_t e : old_entries_[s])
+    for (const std::size_t e : before_.entries_of[s])
         if (!of_.entries.of_old[e]) go_through_removed_entry(e, true);
 }
 
@@ -154,7 +139,7 @@ void Redliner::go_through_entry(std::size_t e, bool told) {
         }
         compare_entries(was, entry);
     }
-    for (const std::size_t b : new_bullets_[e])
+    for (const std::size_t b : after_.bullets_of[e])
         go_through_bullet(b, !old_one);
     if (old_one) remove_bullets(*old_one);
 }
@@ -179,7 +164,7 @@ void Redliner::go_through_removed_entry(std::size_t e, bool told) {
 }
 
 void Redliner::remove_bullets(std::size_t entry) {
-    for (const std::size_t b : old_bullets_[entry]) {
+    for (const std::size_t b : before_.bullets_of[entry]) {
         if (of_.bullets.of_old[b]) continue;
         const model::Bullet& bullet = *before_.bullets[b].bullet;
         add(Kind::removed, What::bullet, bullet.text.plain(), {}).old_place = bullet.place;

@@ -41,7 +41,9 @@ struct Change {
     Nature nature{};            // of Kind::changed
     std::string section, entry; // that it stands in, by name; of what was removed, stood in
     std::string label;          // of a field, a setting
-    std::string before, after;  // the whole wording; empty where there is none
+    // The whole wording, empty where there is none; of what was moved, where it stood, and itself
+    // or, of an entry, where it stands.
+    std::string before, after;
     std::vector<Piece> pieces;  // of Nature::wording and figures: both, word by word
     Place old_place, new_place; // line 0 where there is none
 };

@@ -1,4 +1,4 @@
-// What `quoin posting` and `quoin match` say for programs, against the schemas of grammar/schemas, by
+// What `quoin posting`, `quoin match` and `quoin redline` say for programs, against the schemas of grammar/schemas, by
 // npm's ajv; and the page of `match --report` in headless Chromium, by npm's axe-core (rules of WCAG
 // 2.1, A and AA, and best practice), light and dark, at a phone's and a desk's width, and on paper.
 // Run as the other checks are; without Chromium the page is left out, which is said.
@@ -54,6 +54,15 @@ const unheld = JSON.parse(run("match", "--format", "json", join(root, "samples",
   join(postings, names[0])).stdout);
 unheld.terms[0].kind = "of another kind";
 check(!matchHolds(unheld), "a kind that is none is found by the schema");
+
+// Of every sample and of the one before it: drafts that have little in common.
+const redlineHolds = validator("redline");
+resumes.forEach((name, i) => {
+  const older = resumes[(i + resumes.length - 1) % resumes.length];
+  const told = run("redline", "--format", "json", join(root, "samples", older), join(root, "samples", name));
+  check(told.status === 0 && redlineHolds(JSON.parse(told.stdout)) && JSON.parse(told.stdout).changes.length > 0,
+    `redline ${name}: ${told.stderr} ${JSON.stringify(redlineHolds.errors)}`);
+});
 
 // What is no posting is refused in one line, and so is the wrong order; a posting may be a PDF.
 function tryBadInput(folder) {

@@ -4,16 +4,12 @@
 #include "compiler/advice/marks.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"
-#include "compiler/stages/composition/sheet.hpp"
-#include "compiler/stages/pages/notes.hpp"
-#include "compiler/stages/pdf/pdf.hpp"
+#include "compiler/commands/marked_pages.hpp"
 
 #include <fmt/format.h>
 
-#include <iterator>
 #include <map>
 #include <set>
-#include <stdexcept>
 #include <utility>
 
 namespace quoin::commands {
@@ -84,22 +80,6 @@ composition::Sheet sheet_of(const Proofread& one) {
     return sheet;
 }
 
-// The sheet is as the theme likes it, whatever the page had to give up to be one.
-model::Settings sheet_settings(const model::Settings& resume) {
-    model::Settings settings;
-    settings.paper = resume.paper;
-    settings.language = resume.language;
-    return settings;
-}
-
-void append_pages(pages::Pages& pages, pages::Pages more, std::uint32_t paragraphs) {
-    for (pages::Page& page : more.pages) {
-        for (pages::PlacedRun& run : page.runs)
-            if (!is_artifact(run)) run.paragraph += paragraphs;
-        pages.pages.push_back(std::move(page));
-    }
-}
-
 }
 
 std::string marked_proof(const Proofread& one, const ProofTools& tools,
@@ -108,21 +88,10 @@ std::string marked_proof(const Proofread& one, const ProofTools& tools,
     const fit::Fit fit = fit_or_draft(typeset);
     pages::Pages pages = make_pages(typeset, fit);
     std::vector<pages::Note> notes = notes_of(one.proof, typeset.composition, pages);
-    place_flags(notes, pages, fit.setting.side_margin);
-
-    const model::Settings settings = sheet_settings(typeset.resume.settings);
-    auto sheet = compose_sheet(sheet_of(one), settings, typeset.theme, tools.fonts);
-    if (!sheet) throw std::runtime_error("the theme's fonts cannot set the list of findings");
-    sheet->running_head = typeset.composition.running_head; // the name, and the page's number
-    pages::Pages sheet_pages = pages::make_pages(
-        *sheet, fit::preferred_fit(*sheet, typeset.theme, settings), pages.pages.size());
-
-    composition::Composition whole = typeset.composition;
-    const auto paragraphs = static_cast<std::uint32_t>(whole.paragraphs.size());
-    append(whole, std::move(*sheet));
-    append_pages(pages, std::move(sheet_pages), paragraphs);
-    whole.title += ", marked proof";
-    return pdf::write_pdf(whole, pages, time, notes);
+    return marked_pdf({typeset.composition, typeset.theme, typeset.resume.settings,
+                       std::move(pages), std::move(notes), fit.setting.side_margin, sheet_of(one),
+                       typeset.composition.title + ", marked proof"},
+                      tools.fonts, time);
 }
 
 }

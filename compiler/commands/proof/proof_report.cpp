@@ -10,28 +10,31 @@ std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Cho
     auto one = std::make_unique<Proofread>();
     one->input = input == "-" ? standard_input : input;
     one->file = one->sources.read_input(input, one->diagnostics);
-    if (one->file)
-        one->resume =
-            selected_resume(one->sources, *one->file, choices, tools.data, one->diagnostics);
-    if (one->resume) {
-        one->typeset = typeset_selected(*one->resume, one->sources, *one->file, choices, tools.data,
-                                        tools.fonts, one->diagnostics);
-        one->bullets = advice::read_bullets(*one->resume, tools.language);
+    proofread(*one, choices, tools);
+    return one;
+}
+
+void proofread(Proofread& one, const stages::Choices& choices, const ProofTools& tools) {
+    if (one.file)
+        one.resume = selected_resume(one.sources, *one.file, choices, tools.data, one.diagnostics);
+    if (one.resume) {
+        one.typeset = typeset_selected(*one.resume, one.sources, *one.file, choices, tools.data,
+                                       tools.fonts, one.diagnostics);
+        one.bullets = advice::read_bullets(*one.resume, tools.language);
         const advice::ProofContext context{
-            .sources = one->sources,
-            .resume = *one->resume,
-            .typeset = one->typeset ? &*one->typeset : nullptr,
-            .today = one->resume->settings.updated->value_or(tools.read_on),
+            .sources = one.sources,
+            .resume = *one.resume,
+            .typeset = one.typeset ? &*one.typeset : nullptr,
+            .today = one.resume->settings.updated->value_or(tools.read_on),
             .language = tools.language,
-            .bullets = one->bullets,
+            .bullets = one.bullets,
             .read_on = tools.read_on,
             .everything = choices.tags.empty()};
-        one->proof = run_proof(context);
-        for (std::string& said : advice::passed_over(*one->resume))
-            one->diagnostics.note(one->resume->settings.language.place, std::move(said));
+        one.proof = run_proof(context);
+        for (std::string& said : advice::passed_over(*one.resume))
+            one.diagnostics.note(one.resume->settings.language.place, std::move(said));
     }
-    one->diagnostics.sort();
-    return one;
+    one.diagnostics.sort();
 }
 
 CharacterColumns Columns::of(const Place& place) {

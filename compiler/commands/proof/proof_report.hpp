@@ -43,6 +43,8 @@ struct Proofread {
 
 std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Choices& choices,
                                      const ProofTools& tools);
+// Of what has its sources and its file, and has read nothing of it yet.
+void proofread(Proofread& one, const stages::Choices& choices, const ProofTools& tools);
 
 using Proofreads = std::span<const std::unique_ptr<Proofread>>;
 

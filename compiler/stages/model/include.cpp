@@ -59,6 +59,7 @@ std::optional<fs::path> find_file(const Include& include) {
     }
     const fs::path path =
         (folder_of(path_of(build.sources.file(build.open.back().file))) / given).lexically_normal();
+    if (build.sources.holds(path)) return path;
     std::error_code code;
     const auto status = fs::status(path, code);
     if (!fs::exists(status))
