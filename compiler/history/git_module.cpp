@@ -202,6 +202,8 @@ public:
     GitOpener() {
         git_libgit2_init();
         git_libgit2_opts(GIT_OPT_SET_OWNER_VALIDATION, 0);
+        // of a folder with thousands of files it would take most of the time
+        git_libgit2_opts(GIT_OPT_ENABLE_STRICT_HASH_VERIFICATION, 0);
     }
     ~GitOpener() override { git_libgit2_shutdown(); }
     GitOpener(const GitOpener&) = delete;
