@@ -9,7 +9,6 @@ namespace quoin::commands {
 namespace {
 
 using matching::TermCoverage;
-using matching::Verdict;
 
 // Contrast of every pair is 4.5 to 1 or more in both schemes (WCAG 2.1, 1.4.3); what a verdict is
 // stands in words, and colour only goes with it.
@@ -103,7 +102,7 @@ std::string term_row(const TermCoverage& covered) {
     return fmt::format("<tr{}><th scope=\"row\">{}</th><td>{}</td><td class=\"kind\">{}</td><td "
                        "class=\"verdict\">{}"
                        "</td><td>{}</td><td class=\"from soft\">{}</td></tr>\n",
-                       covered.verdict == Verdict::missing ? " class=\"missing\"" : "",
+                       covered.verdict == matching::Verdict::missing ? " class=\"missing\"" : "",
                        escaped(words), name_of(term.standing), name_of(term.kind),
                        name_of(covered.verdict), escaped(where_cell(covered)),
                        escaped(term.sentence));
@@ -117,8 +116,9 @@ std::string terms_table(const Match& match) {
         "<th scope=\"col\" class=\"kind\">kind</th><th scope=\"col\">the r\u00E9sum\u00E9</th><th "
         "scope=\"col\">where</th>"
         "<th scope=\"col\" class=\"from\">the posting's sentence</th></tr></thead>\n<tbody>\n";
-    for (const Verdict verdict :
-         {Verdict::missing, Verdict::list_only, Verdict::not_found, Verdict::shown})
+    for (const matching::Verdict verdict :
+         {matching::Verdict::missing, matching::Verdict::list_only, matching::Verdict::not_found,
+          matching::Verdict::shown})
         for (const TermCoverage& covered : match.coverage.terms)
             if (covered.verdict == verdict) html += term_row(covered);
     return html + "</tbody>\n</table>\n</div>\n";

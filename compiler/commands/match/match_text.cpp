@@ -13,7 +13,6 @@ namespace {
 
 using matching::Share;
 using matching::TermCoverage;
-using matching::Verdict;
 
 constexpr int bar_length = 20;
 
@@ -41,7 +40,7 @@ std::string term_line(const TermCoverage& covered) {
     std::string text =
         fmt::format("  {:9}  {}", name_of(covered.term->standing), covered.term->words);
     if (!covered.term->other_form.empty()) text += fmt::format(" ({})", covered.term->other_form);
-    if (covered.verdict == Verdict::missing)
+    if (covered.verdict == matching::Verdict::missing)
         return text + fmt::format("\n               posting, line {}: {}\n",
                                   covered.term->place.line, in_quotes(covered.term->sentence));
     text += ": line " + lines_of_showings(covered);
@@ -52,7 +51,7 @@ std::string term_line(const TermCoverage& covered) {
     return text + '\n';
 }
 
-std::string terms_text(const Match& match, Verdict verdict, std::string_view title) {
+std::string terms_text(const Match& match, matching::Verdict verdict, std::string_view title) {
     std::string text;
     for (const TermCoverage& covered : match.coverage.terms)
         if (covered.verdict == verdict) text += term_line(covered);
@@ -79,7 +78,8 @@ std::string arithmetic(const Match& match) {
         fmt::format("How the shares are reckoned: of each term its weight times {} where work "
                     "shows it, {} where only a list does, {} where a search would miss it; over "
                     "all weights.\n",
-                    credit(Verdict::shown), credit(Verdict::list_only), credit(Verdict::not_found));
+                    credit(matching::Verdict::shown), credit(matching::Verdict::list_only),
+                    credit(matching::Verdict::not_found));
     text += formula(coverage.required, "required") + formula(coverage.preferred, "preferred") +
             formula(coverage.rest, "the rest");
     text +=
@@ -103,11 +103,12 @@ std::string match_text(const Match& match, const MatchStyle& style) {
     text += share_text("required", match.coverage.required, style);
     text += share_text("preferred", match.coverage.preferred, style);
     text += share_text("the rest", match.coverage.rest, style);
-    text += terms_text(match, Verdict::missing, "Missing: say it if you can do it");
-    text += terms_text(match, Verdict::list_only, "Only in a list: show where you used it");
-    text += terms_text(match, Verdict::not_found,
+    text += terms_text(match, matching::Verdict::missing, "Missing: say it if you can do it");
+    text +=
+        terms_text(match, matching::Verdict::list_only, "Only in a list: show where you used it");
+    text += terms_text(match, matching::Verdict::not_found,
                        "There, but a search for the posting's word would miss it");
-    text += terms_text(match, Verdict::shown, "Shown");
+    text += terms_text(match, matching::Verdict::shown, "Shown");
     text += order_text(match);
     if (style.explain) text += arithmetic(match);
     return text + std::string(match_caution) + '\n';
