@@ -29,7 +29,8 @@ void missing_contact(const ProofContext& context, std::vector<Finding>& findings
          {std::pair{trade::FieldName::name, "name: Ottoline Brandt"},
           {trade::FieldName::email, "email: ottoline.brandt@ellerystate.example"},
           {trade::FieldName::phone, "phone: (360) 555-0142"}})
-        if (!context.resume.find(name))
+        if (const std::string there = plain_in(context.resume.find(name));
+            there.empty() || (name == trade::FieldName::name && there == trade::name_to_come))
             report<messages::no_contact>(findings, heading_place(context), label_of(name))
                 .suggestion = fill<messages::add_line>(mend);
 }

@@ -22,6 +22,27 @@ inline constexpr Message source_is_pdf =
 inline constexpr Message source_overwritten =
     "'{}' is a source and would be overwritten; name another output with -o";
 
+// A first draft
+inline constexpr Message no_such_choice = "--{} {} (it is one of: {})";
+inline constexpr Message draft_is_there =
+    "'{}' is there already and is not written over; name another with -o";
+inline constexpr Message questions_need_a_file =
+    "answers are kept beside the draft; name a file with -o, or give --stage and --field for a "
+    "draft without questions";
+inline constexpr Message draft_written =
+    "'{}' is written. Next, 'quoin set {}' makes the page, and 'quoin proof {}' says what to mend.";
+inline constexpr Message draft_came_meanwhile =
+    "'{}' was not there before and is not written over; move it away, and '{}' goes on";
+inline constexpr Message draft_not_written = "{}; the answers are kept, and '{}' goes on";
+inline constexpr Message goes_on_from = "Going on from '{}'.\n";
+inline constexpr Message kept_not_read =
+    "nothing was changed; mend '{}' at that line, or move it away to begin anew";
+inline constexpr Message answers_kept = "Your answers are kept in '{}'; '{}' goes on from here.";
+inline constexpr Message input_ended = "standard input ended before the last question. {}";
+inline constexpr Message nobody_answers =
+    "standard input ended before the first answer; begin in a terminal, or give --stage and "
+    "--field for a draft without questions";
+
 // Postings
 inline constexpr Message no_posting =
     "a résumé and a posting are required; write 'quoin match FILE POSTING'";

@@ -1,6 +1,7 @@
 // The tables of verbs and options, and how each verb's request is filled from what was given.
 #include "compiler/commands/verbs.hpp"
 
+#include "compiler/commands/begin/begin.hpp"
 #include "compiler/commands/checks/checks.hpp"
 #include "compiler/commands/glance/glance.hpp"
 #include "compiler/commands/help/help.hpp"
@@ -63,6 +64,22 @@ ExitCode do_proof(const Given& given) {
 }
 
 constexpr Verb verbs[] = {
+    {"begin",
+     "Make a first draft: by questions, or as notes to fill in.",
+     {},
+     {},
+     "Asks in the terminal, says at each question what goes in and what does not, and looks at\n"
+     "each answer. Leave at any time: answers are kept beside the draft, in NAME.begin, and the\n"
+     "same command goes on. With both --stage and --field nothing is asked: the draft holds\n"
+     "notes alone. A file that is there is never written over.\n\n"
+     "Stages: undergraduate, recent-graduate, graduate-applicant, experienced, academic.\n"
+     "Fields: any, lab, outdoors, software, business, health, arts, teaching, civic, trades.\n\n"
+     "Exit status: 0 done, or left to go on later, 1 errors, 2 wrong use.",
+     [](const Given& given) {
+         return run_begin({.output = given.text("output"),
+                           .stage = given.text("stage"),
+                           .field = given.text("field")});
+     }},
     {"set", "Typeset a résumé as a tagged one-page PDF.", "FILE...", no_resume,
      "A FILE of - is standard input, and as an output standard output. Without -o the PDF\n"
      "goes beside its source: draft.resume to draft.pdf.\n\n"
@@ -176,6 +193,9 @@ constexpr Verb verbs[] = {
 };
 
 constexpr Option options[] = {
+    {"begin", "-o,--output FILE", "write the draft to FILE instead of draft.resume"},
+    {"begin", "--stage STAGE", "where you are in your studies or your work"},
+    {"begin", "--field FIELD", "the kind of work you have in mind"},
     {"set", "-o,--output FILE", "write the PDF to FILE, or each of several into the folder FILE"},
     {"set", "--for TAG...", "keep what is tagged TAG; may be repeated"},
     {"set", "--theme NAME", "the theme's name, or a path to a theme file"},

@@ -27,6 +27,9 @@ std::string kinds_with(const Word& word);            // "experience or activitie
 
 std::string_view label_of(FieldName name); // "group" for groups
 
+// What stands where a name is still to come; a name must stand there, and this is none.
+inline constexpr std::string_view name_to_come = "Your Name";
+
 // What the markup calls a Holds, Stage, Paper or DateForm; the one of a name; all names. A form of
 // dates is called as it looks: `Jun 2026`.
 template<typename Value>
