@@ -24,13 +24,18 @@ Place heading_place(const ProofContext& context) {
     return context.resume.heading.empty() ? Place{} : context.resume.heading.front().place;
 }
 
+// Empty if it is still to come.
+std::string own_name(const ProofContext& context) {
+    const std::string name = plain_in(context.resume.find(trade::FieldName::name));
+    return name == trade::name_to_come ? std::string{} : name;
+}
+
 void missing_contact(const ProofContext& context, std::vector<Finding>& findings) {
     for (const auto& [name, mend] :
          {std::pair{trade::FieldName::name, "name: Ottoline Brandt"},
           {trade::FieldName::email, "email: ottoline.brandt@ellerystate.example"},
           {trade::FieldName::phone, "phone: (360) 555-0142"}})
-        if (const std::string there = plain_in(context.resume.find(name));
-            there.empty() || (name == trade::FieldName::name && there == trade::name_to_come))
+        if (name == trade::FieldName::name ? own_name(context).empty() : !context.resume.find(name))
             report<messages::no_contact>(findings, heading_place(context), label_of(name))
                 .suggestion = fill<messages::add_line>(mend);
 }
@@ -96,7 +101,7 @@ bool is_school_address(std::string_view address, const std::set<std::string>& wo
 }
 
 void email_tone(const ProofContext& context, std::vector<Finding>& findings) {
-    const std::string name = plain_in(context.resume.find(trade::FieldName::name));
+    const std::string name = own_name(context);
     const std::set<std::string> school = school_words(context.resume);
     for (const model::Field* field : contacts(context, trade::FieldName::email)) {
         const std::string address = plain_in(field);

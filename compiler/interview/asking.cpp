@@ -23,7 +23,7 @@ std::string Interview::tense() const {
     for (; at.step < section().labels.size(); ++at.step)
         if (label_at(plan_, at) == "dates") break;
     if (label() != bullet_label || at.step == section().labels.size()) return {};
-    const auto goes_on = judge_.goes_on(answer_at(plan_, draft_, at));
+    const auto goes_on = judge_->goes_on(answer_at(plan_, draft_, at));
     if (!goes_on) return {};
     return fmt::format("  {}\n", *goes_on ? fill<messages::tense_goes_on>()
                                           : fill<messages::tense_has_ended>());

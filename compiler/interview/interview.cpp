@@ -31,7 +31,7 @@ bool is_control(char c) {
 }
 
 Interview::Interview(Draft draft, const Spot& next, const Judge& judge)
-    : draft_(std::move(draft)), plan_(plan_for(draft_)), judge_(judge) {
+    : draft_(std::move(draft)), plan_(plan_for(draft_)), judge_(&judge) {
     go_to(next);
 }
 
@@ -73,7 +73,7 @@ Reply Interview::enter() {
                       : Spot{spot.section, spot.entry, spot.step, spot.line + 1});
 }
 
-Reply Interview::go_to(const Spot& least) {
+Reply Interview::go_to(Spot least) {
     refused_.clear();
     spots_ = all_spots(plan_, draft_);
     at_ = static_cast<std::size_t>(std::ranges::lower_bound(spots_, least) - spots_.begin());
@@ -123,8 +123,8 @@ Reply Interview::choose(std::string_view text) {
 
 // What no answer can be; it is not to be kept either.
 std::optional<std::string> Interview::fault_of_form(std::string_view text) const {
-    if (!decode(text).faults.empty()) return fill<messages::not_utf_8>();
     if (std::ranges::any_of(text, is_control)) return fill<messages::unprinted_signs>();
+    if (!decode(text).faults.empty()) return fill<messages::not_utf_8>();
     if (characters_in(text) > most_characters) return fill<messages::too_long>(most_characters);
     if (label() != more_groups) return std::nullopt;
     const std::size_t colon = text.find(':');
@@ -142,7 +142,7 @@ Reply Interview::answer(std::string text) {
     if (const auto fault = fault_of_form(text)) return {line_of(*fault)};
     Draft tried = draft_;
     put_answer(plan_, tried, spots_[at_], text);
-    const Judgement judgement = judge_.judge(plan_, tried, spots_[at_]);
+    const Judgement judgement = judge_->judge(plan_, tried, spots_[at_]);
     if (judgement.said.empty() && judgement.readable) return accept(std::move(text));
     return refuse(judgement, std::move(text));
 }

@@ -48,7 +48,7 @@ private:
     Reply list() const;
     Reply accept(std::string text);
     Reply refuse(const Judgement& judgement, std::string text);
-    Reply go_to(const Spot& least); // the first question that is not before it
+    Reply go_to(Spot least); // the first question that is not before it
     std::optional<std::string> fault_of_form(std::string_view text) const;
     std::string tidy(std::string_view typed) const;
 
@@ -65,7 +65,7 @@ private:
     Plan plan_;
     std::vector<Spot> spots_;
     std::size_t at_ = 0;
-    const Judge& judge_;
+    const Judge* judge_;  // a pointer, so that an interview can be begun again
     std::string refused_; // what '!' keeps
 };
 

@@ -9,10 +9,10 @@ namespace quoin::interview::messages {
 // Answers
 inline constexpr Message no_choice = "{} is none of these; type a number or a name from the list{}";
 inline constexpr Message too_long =
-    "that is longer than a résumé's line can be; say it in {} characters, or fewer";
-inline constexpr Message not_utf_8 = "that holds bytes that are no text in UTF-8; type it again";
+    "That is longer than a résumé's line can be; say it in {} characters, or fewer";
+inline constexpr Message not_utf_8 = "That holds bytes that are no text in UTF-8; type it again";
 inline constexpr Message unprinted_signs =
-    "that holds signs that do not print, such as those of the arrow keys; type it again";
+    "That holds signs that do not print, such as those of the arrow keys; type it again";
 inline constexpr Message type_again = "Type it again, or '!' to keep it as it is.";
 inline constexpr Message type_again_or_comment =
     "Type it again, or '!' to keep it as a comment, to be mended later.";

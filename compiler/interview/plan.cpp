@@ -77,8 +77,9 @@ Plan plan_for(trade::Stage stage, std::string_view field) {
 
 Plan plan_for(const Draft& draft) {
     const auto stage = trade::named<trade::Stage>(draft.value(choice_section, "stage"));
+    const std::string_view field = draft.value(choice_section, "field");
     return plan_for(stage.value_or(trade::Stage::undergraduate),
-                    draft.value(choice_section, "field"));
+                    field.empty() ? field_names().front() : field);
 }
 
 }
