@@ -34,7 +34,7 @@ inline constexpr Message draft_written =
 inline constexpr Message draft_came_meanwhile =
     "'{}' was not there before and is not written over; move it away, and '{}' goes on";
 inline constexpr Message draft_not_written = "{}; the answers are kept, and '{}' goes on";
-inline constexpr Message goes_on_from = "Going on from '{}'.\n";
+inline constexpr Message goes_on_from = "Going on from '{}'.";
 inline constexpr Message kept_not_read =
     "nothing was changed; mend '{}' at that line, or move it away to begin anew";
 inline constexpr Message answers_kept = "Your answers are kept in '{}'; '{}' goes on from here.";

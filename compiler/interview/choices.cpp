@@ -2,9 +2,8 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/interview/lists.hpp"
 #include "compiler/interview/messages.hpp"
-#include "compiler/interview/plan.hpp"
-#include "compiler/trade/vocabulary.hpp"
 
 #include <fmt/format.h>
 
@@ -42,12 +41,10 @@ std::string Choices::listed() const {
 
 Choices choices_for(std::string_view label) {
     Choices choices;
-    if (label == "stage")
-        for (const std::string_view name : trade::names_of<trade::Stage>())
-            choices.all.push_back({name, {}});
-    else
-        for (const std::string_view name : field_names())
-            choices.all.push_back({name, field_told(name)});
+    each_listed(lines_of(label == "stage" ? List::stages : List::fields),
+                [&](std::string_view name, std::string_view told) {
+                    choices.all.push_back({name, told});
+                });
     return choices;
 }
 

@@ -23,6 +23,7 @@ public:
     DraftSource write() {
         line(fmt::format("# {}", fill<messages::opening_comment>()));
         line("# " + fill<messages::how_comments_go>());
+        line("# " + fill<messages::how_entries_go>());
         line("");
         for (const Spot& spot : all_spots(plan_, draft_))
             if (spot.section > 0) add(spot);
@@ -109,7 +110,7 @@ private:
         if (label == bullet_label)
             line(fmt::format("# - {}", question.goes_in));
         else if (label == more_groups)
-            line(fmt::format("# {}", question.goes_in));
+            line("# " + fill<messages::group_hint>());
         else
             line(fmt::format("# {}: {}", label, question.goes_in));
     }

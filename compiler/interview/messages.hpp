@@ -23,6 +23,9 @@ inline constexpr Message group_needs_colon =
     "{} names no group; write its name, a colon, and what is in it, such as '{}'";
 
 // The way through
+inline constexpr Message welcome =
+    "This makes a first draft, one question at a time. Skip what you are not sure of: everything\n"
+    "can be changed later, and nothing leaves this machine.";
 inline constexpr Message signs =
     "Enter alone skips a question. Type ? for help, < to go back, = to see what is there,\n"
     "> to skip to the next section, >> to finish, . to leave and go on later.";
@@ -31,7 +34,7 @@ inline constexpr Message nothing_there = "Nothing is there yet.";
 inline constexpr Message it_is_now = "It is now: {}\n  Enter keeps it; - takes it out.";
 inline constexpr Message taken_out = "Taken out.";
 inline constexpr Message for_example = "For example: {}";
-inline constexpr Message another = "Another one, or Enter to go on: {}";
+inline constexpr Message another = "Another one, or Enter to go on: {}.";
 inline constexpr Message tense_goes_on =
     "It goes on, so begin with a verb in the present: 'Train'.";
 inline constexpr Message tense_has_ended = "It has ended, so begin with a verb in the past: "
@@ -55,6 +58,9 @@ inline constexpr Message no_answer_line = "{} is no answer; expected 'label: ans
 inline constexpr Message answered_twice = "{} is answered twice; keep one of the two lines";
 
 // In the source
+inline constexpr Message how_entries_go =
+    "A blank line ends an entry; in a section, the most recent stands first.";
+inline constexpr Message group_hint = "Another kind: what you can do, parted by commas";
 inline constexpr Message opening_comment =
     "A first draft. Lines that begin with # are notes to yourself: they are never printed.";
 inline constexpr Message how_comments_go =

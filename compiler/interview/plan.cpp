@@ -62,10 +62,6 @@ std::vector<std::string_view> field_names() {
     return listed(List::fields);
 }
 
-std::string_view field_told(std::string_view name) {
-    return said_in_order(List::fields, name).value_or("");
-}
-
 Plan plan_for(trade::Stage stage, std::string_view field) {
     Plan plan{{choice_section, choice_section, std::nullopt, {"stage", "field"}}};
     each_listed(lines_of(*list_named(name_of(stage))),

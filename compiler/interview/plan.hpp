@@ -32,7 +32,6 @@ Plan plan_for(trade::Stage stage, std::string_view field);
 Plan plan_for(const Draft& draft); // by its stage and field; until they are given, the least
 
 std::vector<std::string_view> field_names();
-std::string_view field_told(std::string_view name); // what it takes in
 // What a field has for a label of a kind of section; none if it has nothing of its own.
 std::optional<std::string_view> of_field(std::string_view field, std::string_view key);
 

@@ -121,6 +121,13 @@ TEST_CASE("interview: every example passes the checks of its own question") {
     });
 }
 
+TEST_CASE("interview: the stages to choose from are those there are") {
+    std::vector<std::string_view> names;
+    for (const Choice& choice : choices_for("stage").all)
+        names.push_back(choice.name);
+    CHECK(names == trade::names_of<trade::Stage>());
+}
+
 TEST_CASE("interview: what begin's help names is what can be chosen") {
     const std::string help(commands::find_verb("begin")->notes);
     for (const std::string_view label : {"stage", "field"})

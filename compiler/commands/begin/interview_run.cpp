@@ -1,5 +1,6 @@
 #include "compiler/commands/begin/interview_run.hpp"
 
+#include "compiler/base/module.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
@@ -14,8 +15,11 @@
 #include <fmt/format.h>
 
 #include <cstdint>
+#include <cstdlib>
 #include <filesystem>
+#include <memory>
 #include <optional>
+#include <string_view>
 #include <unistd.h>
 #include <utility>
 
@@ -28,6 +32,21 @@ ExitCode say_fault(const std::string& fault) {
     return ExitCode::errors;
 }
 
+// On a terminal that can move its cursor, with editing and a history; if that part of quoin is
+// missing, without.
+std::unique_ptr<interview::LineReader> line_reader() {
+    const char* terminal = std::getenv("TERM");
+    const bool edits = isatty(STDIN_FILENO) == 1 && isatty(STDOUT_FILENO) == 1 &&
+                       terminal != nullptr && std::string_view(terminal) != "dumb";
+    try {
+        if (interview::LineReader* reader =
+                edits ? make_by_module<interview::LineReader>("editing") : nullptr)
+            return std::unique_ptr<interview::LineReader>(reader);
+    } catch (const ModuleFault&) {
+    }
+    return interview::plain_lines();
+}
+
 class InterviewRun {
 public:
     InterviewRun(const std::string& output, const interview::Judge& judge)
@@ -38,7 +57,7 @@ public:
         auto kept = begin_or_go_on(std::move(draft));
         if (!kept) return ExitCode::errors;
         interview::Interview interview(std::move(kept->draft), kept->next, judge_);
-        const auto reader = interview::plain_lines();
+        const auto reader = line_reader();
         bool moved = true;
         while (!interview.is_done()) {
             if (moved && !print_output("begin", interview.asks())) return ExitCode::errors;
@@ -72,10 +91,11 @@ private:
         }
         auto kept = goes_on ? read_file() : interview::Kept{std::move(draft), {}};
         if (!kept || !save(*kept)) return std::nullopt;
-        const std::string opening =
-            goes_on ? fill<messages::goes_on_from>(file_.path().string()) : std::string{};
+
+        const std::string opening = goes_on ? fill<messages::goes_on_from>(file_.path().string())
+                                            : fill<interview::messages::welcome>();
         if (!print_output("begin",
-                          fmt::format("{}{}\n", opening, fill<interview::messages::signs>())))
+                          fmt::format("{}\n{}\n", opening, fill<interview::messages::signs>())))
             return std::nullopt;
         return kept;
     }
