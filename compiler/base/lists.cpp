@@ -1,5 +1,7 @@
 #include "compiler/base/lists.hpp"
 
+#include <cstring> // memrchr
+
 namespace quoin {
 namespace {
 
@@ -15,14 +17,31 @@ ListedLine parted_line(std::string_view line) {
 
 }
 
+namespace {
+
+// Where the line begins that holds the byte at `at`.
+std::size_t line_begin(std::string_view lines, std::size_t at) {
+    const void* before = memrchr(lines.data(), '\n', at);
+    return before ? static_cast<std::size_t>(static_cast<const char*>(before) - lines.data()) + 1
+                  : 0;
+}
+
+}
+
+// A tab comes before all that words are made of, so that lines are in the order of their words.
 std::optional<std::string_view> said_of(std::string_view word, std::string_view lines) {
     while (!lines.empty()) {
-        const std::size_t before = lines.substr(0, lines.size() / 2).rfind('\n');
-        const std::size_t begin = before == lines.npos ? 0 : before + 1;
-        const std::size_t end = lines.find('\n', begin);
-        const ListedLine middle = parted_line(lines.substr(begin, end - begin));
-        if (middle.word == word) return middle.said;
-        lines = word < middle.word ? lines.substr(0, begin) : lines.substr(end + 1);
+        const std::size_t begin = line_begin(lines, lines.size() / 2);
+        const std::string_view from = lines.substr(begin);
+        int order = from.compare(0, word.size(), word);
+        if (order == 0) {
+            const char next = from.size() > word.size() ? from[word.size()] : '\n';
+            if (next == '\t' || next == '\n')
+                return parted_line(from.substr(0, from.find('\n'))).said;
+            order = 1;
+        }
+        lines = order > 0 ? lines.substr(0, begin)
+                          : lines.substr(std::min(lines.find('\n', begin), lines.size() - 1) + 1);
     }
     return std::nullopt;
 }
