@@ -10,8 +10,11 @@
 #include <cstdint>
 #include <cstdlib>
 #include <fstream>
+#include <memory>
+#include <mutex>
 #include <string_view>
 #include <system_error>
+#include <unordered_set>
 #include <vector>
 
 namespace quoin::advice {
@@ -130,11 +133,44 @@ private:
     std::size_t at_ = 0;
 };
 
-bool is_tracked(const std::string& index, std::size_t hash, const std::string& wanted) {
-    IndexReader reader(index, hash);
-    for (std::string path; reader.next(path);)
-        if (path == wanted) return true;
-    return false;
+using Paths = std::unordered_set<std::string>;
+
+// The index that was read last: of a folder of résumés each asks for the same.
+class LastIndex {
+public:
+    std::shared_ptr<const Paths> paths_of(const fs::path& index, std::size_t hash) {
+        std::error_code fault;
+        const auto size = fs::file_size(index, fault);
+        const auto written = fs::last_write_time(index, fault);
+        const std::scoped_lock lock(mutex_);
+        if (fault || !paths_ || index != index_ || size != size_ || written != written_) {
+            paths_ = read_paths(read_all(index), hash);
+            index_ = index;
+            size_ = size;
+            written_ = written;
+        }
+        return paths_;
+    }
+
+private:
+    static std::shared_ptr<const Paths> read_paths(const std::string& index, std::size_t hash) {
+        auto paths = std::make_shared<Paths>();
+        IndexReader reader(index, hash);
+        for (std::string path; reader.next(path);)
+            paths->insert(path);
+        return paths;
+    }
+
+    std::mutex mutex_; // guards all below
+    fs::path index_;
+    std::uintmax_t size_ = 0;
+    fs::file_time_type written_;
+    std::shared_ptr<const Paths> paths_;
+};
+
+bool is_tracked(const fs::path& index, std::size_t hash, const std::string& wanted) {
+    static LastIndex last;
+    return last.paths_of(index, hash)->contains(wanted);
 }
 
 // `https://host/…`, `ssh://user@host:port/…`, `user@host:…`
@@ -145,6 +181,23 @@ std::string remote_host(std::string_view url) {
     if (const std::size_t user = url.rfind('@'); user != std::string_view::npos)
         url.remove_prefix(user + 1);
     return lower_case(url.substr(0, url.find(':')));
+}
+
+// https://git-scm.com/docs/git-clone#_git_urls: with a scheme but `file`, or a host before the
+// first colon, which no slash comes before.
+bool is_elsewhere(std::string_view url) {
+    if (const std::size_t scheme = url.find("://"); scheme != url.npos)
+        return url.substr(0, scheme) != "file";
+    const std::size_t colon = url.find(':');
+    return colon != url.npos && colon > 1 && colon < url.find('/');
+}
+
+std::string without_user(const std::string& url) {
+    const std::size_t scheme = url.find("://");
+    const std::size_t begin = scheme == url.npos ? 0 : scheme + 3;
+    const std::size_t end = std::min(url.find('/', begin), url.size());
+    const std::size_t at = url.substr(0, end).rfind('@');
+    return at == url.npos || at < begin ? url : url.substr(0, begin) + url.substr(at + 1);
 }
 
 // What https://git-scm.com/docs/git-config says of the pieces that tell where things are sent.
@@ -223,12 +276,26 @@ std::optional<std::string> public_host(const fs::path& file) {
         fs::weakly_canonical(file, fault).lexically_relative(repository->folder).generic_string();
     if (fault) return std::nullopt;
     const GitConfig config = config_of(*repository);
-    if (!is_tracked(read_all(repository->git / "index"), config.hash, path)) return std::nullopt;
     for (const std::string& remote : config.remotes) {
         const std::string host = remote_host(config.rewritten(remote));
-        if (is_one_of(host, open_hosts)) return host;
+        if (!is_one_of(host, open_hosts)) continue;
+        if (!is_tracked(repository->git / "index", config.hash, path)) return std::nullopt;
+        return host;
     }
     return std::nullopt;
+}
+
+std::optional<SentTo> sent_to(const fs::path& file) {
+    const auto repository = repository_of(file);
+    if (!repository) return std::nullopt;
+    SentTo sent{repository->folder, {}};
+    const GitConfig config = config_of(*repository);
+    for (const std::string& remote : config.remotes) {
+        const std::string address = without_user(config.rewritten(remote));
+        if (is_elsewhere(address) && !is_one_of(address, sent.addresses))
+            sent.addresses.push_back(address);
+    }
+    return sent;
 }
 
 }
