@@ -1,5 +1,6 @@
 #include "compiler/commands/match/match_report.hpp"
 
+#include "compiler/base/html_text.hpp"
 #include "compiler/base/lists.hpp"
 
 #include <fmt/format.h>
@@ -56,23 +57,6 @@ td:last-child, th:last-child {{ padding-right: 0; }}
 <p class="soft">{caution}</p>
 )";
 
-std::string escaped(std::string_view text) {
-    std::string html;
-    for (const char c : text) {
-        if (c == '&')
-            html += "&amp;";
-        else if (c == '<')
-            html += "&lt;";
-        else if (c == '>')
-            html += "&gt;";
-        else if (c == '"')
-            html += "&quot;";
-        else
-            html += c;
-    }
-    return html;
-}
-
 std::string file_name(const std::string& path) {
     return path.substr(path.rfind('/') + 1);
 }
@@ -103,9 +87,9 @@ std::string term_row(const TermCoverage& covered) {
                        "class=\"verdict\">{}"
                        "</td><td>{}</td><td class=\"from soft\">{}</td></tr>\n",
                        covered.verdict == matching::Verdict::missing ? " class=\"missing\"" : "",
-                       escaped(words), name_of(term.standing), name_of(term.kind),
-                       name_of(covered.verdict), escaped(where_cell(covered)),
-                       escaped(term.sentence));
+                       in_html(words), name_of(term.standing), name_of(term.kind),
+                       name_of(covered.verdict), in_html(where_cell(covered)),
+                       in_html(term.sentence));
 }
 
 std::string terms_table(const Match& match) {
@@ -133,7 +117,7 @@ std::string order_list(const Match& match) {
             lines.push_back(std::to_string(
                 entry_at(match.resume, entry.spot).bullets[bullet.bullet].place.line));
         html += fmt::format("<li>{}: lines {}</li>\n",
-                            escaped(name_of_entry(match.resume, entry.spot)), joined(lines, ", "));
+                            in_html(name_of_entry(match.resume, entry.spot)), joined(lines, ", "));
     }
     if (html.empty()) return html;
     return "<h2>Bullets in the order that serves this posting</h2>\n<ul>\n" + html + "</ul>\n";
@@ -142,7 +126,7 @@ std::string order_list(const Match& match) {
 }
 
 std::string match_html(const Match& match) {
-    const std::string title = escaped(
+    const std::string title = in_html(
         fmt::format("{} against {}", file_name(match.resume_name), file_name(match.posting_name)));
     std::string html =
         fmt::format(head, fmt::arg("title", title), fmt::arg("caution", match_caution));
