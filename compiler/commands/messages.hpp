@@ -102,6 +102,12 @@ inline constexpr Message summary_or_roster = "--roster is a line, --summary is s
 inline constexpr Message left_to_mend = "left for you to mend, for made by itself the change would "
                                         "have the file read in another way";
 
+// A caseload
+inline constexpr Message no_day = "--{} is a day, as in 2026-11-29, and not {}";
+inline constexpr Message no_count = "--first is a number from 1, and not {}";
+inline constexpr Message list_is_long =
+    "standard input names more than {} files; give the folders that they are in";
+
 inline constexpr Message no_entry =
     "no entry {}; expected its number on the page, or words of it, as in '--entry 2' or '--entry "
     "\"Salish Tidal Trust\"'";

@@ -2,6 +2,7 @@
 #include "compiler/commands/verbs.hpp"
 
 #include "compiler/commands/begin/begin.hpp"
+#include "compiler/commands/caseload/caseload.hpp"
 #include "compiler/commands/checks/checks.hpp"
 #include "compiler/commands/glance/glance.hpp"
 #include "compiler/commands/help/help.hpp"
@@ -61,6 +62,23 @@ ExitCode do_proof(const Given& given) {
                               .roster = given.has("roster"),
                               .ignore_accept = given.has("ignore-accept"),
                               .marked = given.text("marked")});
+}
+
+ExitCode do_caseload(const Given& given) {
+    return run_caseload({.places = given.operands,
+                         .format = format_of(given),
+                         .report = given.text("report"),
+                         .stage = given.text("stage"),
+                         .needs = given.text("needs"),
+                         .check = given.text("check"),
+                         .since = given.text("since"),
+                         .until = given.text("until"),
+                         .first = given.text("first"),
+                         .due = given.has("due"),
+                         .cohort = given.has("cohort"),
+                         .terms = given.has("terms"),
+                         .anonymous = given.has("anonymous"),
+                         .no_cache = given.has("no-cache")});
 }
 
 constexpr Verb verbs[] = {
@@ -153,6 +171,15 @@ constexpr Verb verbs[] = {
                             .choices = choices_of(given),
                             .explain = given.has("explain")});
      }},
+    {"caseload", "Tell of all résumés in a folder who needs help first, and why.", "DIR...",
+     "a folder of résumés is required; use - for a list of files on standard input",
+     "Every *.resume below the folders is proofread and fitted, but for those that others take\n"
+     "in; drafts and their days are those that git has, else the day of the file. Due is who has\n"
+     "something that must be mended, does not fit, or has sent no draft for a term. What was "
+     "found\n"
+     "is kept in $XDG_CACHE_HOME/quoin, on this machine alone, and not found again.\n\n"
+     "Exit status: 0 done, 1 nothing is there, or a place cannot be read, 2 wrong use.",
+     do_caseload},
     {"scan", "Tell what an applicant portal gets out of any PDF.", "FILE...",
      "a PDF file is required",
      "Prints the text in reading order, what is found in it, and what is wrong. Poppler's\n"
@@ -255,6 +282,26 @@ constexpr Option options[] = {
     {"match", "--report FILE",
      "write a page to FILE, HTML that stands by itself; - alone: to standard output"},
     {"match", "--format FORMAT", "text or json", "format: text, json"},
+    {"caseload", "--due", "only who is due"},
+    {"caseload", "--stage STAGE", "only who is undergraduate, recent graduate, …",
+     "stage: undergraduate, recent graduate, graduate applicant, experienced, academic"},
+    {"caseload", "--needs WHAT", "only who lacks it: must, should, fit, reading or draft",
+     "need: must, should, fit, reading, draft"},
+    {"caseload", "--check NAME", "only who has a finding of that check"},
+    {"caseload", "--since DATE", "only whose last draft is of that day or later: 2026-11-01"},
+    {"caseload", "--until DATE", "only who has sent no draft after that day"},
+    {"caseload", "--first COUNT", "of those, only so many"},
+    {"caseload", "--cohort", "what they have in common instead: what to teach next"},
+    {.verb = "caseload",
+     .form = "--terms",
+     .does = "how they moved from term to term instead",
+     .excludes = "cohort",
+     .refusal = "--cohort and --terms are two views; give one"},
+    {"caseload", "--anonymous", "numbers for names, the same all term, and no lines that tell"},
+    {"caseload", "--report FILE",
+     "write a page to FILE, HTML that stands by itself; - alone: to standard output"},
+    {"caseload", "--no-cache", "find everything anew, and keep nothing"},
+    {"caseload", "--format FORMAT", "text, csv or json", "format: text, csv, json"},
     {"scan", "--format FORMAT", "text, to be read, or json, for programs", "format: text, json"},
     {"redline", "--since REVISION", "of one FILE, compare with this revision, in git's own terms"},
     {"redline", "--as FILE",

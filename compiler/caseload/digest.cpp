@@ -1,0 +1,37 @@
+#include "compiler/caseload/digest.hpp"
+
+#include <openssl/sha.h>
+
+namespace quoin::caseload {
+
+static_assert(digest_size == SHA256_DIGEST_LENGTH);
+
+Digest& Digest::add(std::string_view piece) {
+    pieces_ += std::to_string(piece.size()) + ':';
+    pieces_ += piece;
+    return *this;
+}
+
+std::string Digest::bytes() const {
+    std::string sum(digest_size, '\0');
+    SHA256(reinterpret_cast<const unsigned char*>(pieces_.data()), pieces_.size(),
+           reinterpret_cast<unsigned char*>(sum.data()));
+    return sum;
+}
+
+std::string digest_of(std::string_view piece) {
+    return in_hexadecimal(Digest().add(piece).bytes());
+}
+
+std::string in_hexadecimal(std::string_view bytes) {
+    constexpr std::string_view figures = "0123456789abcdef";
+    std::string text;
+    for (const char c : bytes) {
+        const auto value = static_cast<unsigned char>(c);
+        text += figures[value >> 4U];
+        text += figures[value & 0xFU];
+    }
+    return text;
+}
+
+}

@@ -1,0 +1,223 @@
+#include "compiler/commands/caseload/caseload.hpp"
+
+#include "compiler/advice/proof.hpp"
+#include "compiler/advice/repository.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/write_file.hpp"
+#include "compiler/caseload/asked.hpp"
+#include "compiler/caseload/discretion.hpp"
+#include "compiler/caseload/messages.hpp"
+#include "compiler/caseload/report.hpp"
+#include "compiler/commands/caseload/appraise.hpp"
+#include "compiler/commands/caseload/progress.hpp"
+#include "compiler/commands/installation.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
+#include "compiler/commands/set/source_date.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <iostream>
+#include <memory>
+#include <set>
+#include <system_error>
+
+namespace quoin::commands {
+
+namespace {
+
+namespace fs = std::filesystem;
+namespace said = caseload::messages;
+
+constexpr std::string_view this_verb = "caseload";
+
+void tell(const std::string& text) {
+    print_messages(fmt::format("quoin {}: {}\n", this_verb, text));
+}
+
+// --- what was asked for
+
+std::optional<std::string> read_asked(const CaseloadRequest& request, caseload::Asked& asked) {
+    asked = {
+        .due = request.due, .stage = request.stage, .needs = request.needs, .check = request.check};
+    for (const auto& [name, text, day] : {std::tuple("since", &request.since, &asked.since),
+                                          std::tuple("until", &request.until, &asked.until)})
+        if (!text->empty() && !(*day = caseload::day_of(*text)))
+            return fill<messages::no_day>(name, in_quotes(*text));
+    if (const std::string& first = request.first; !first.empty()) {
+        const auto [end, fault] =
+            std::from_chars(first.data(), first.data() + first.size(), asked.first);
+        if (fault != std::errc() || end != first.data() + first.size() || asked.first == 0)
+            return fill<messages::no_count>(in_quotes(first));
+    }
+    if (request.check.empty() || advice::find_check(request.check)) return std::nullopt;
+    std::vector<std::string_view> names;
+    for (const advice::Check* check : advice::all_checks())
+        names.push_back(check->name);
+    return fill<messages::no_check>(in_quotes(request.check), did_you_mean(request.check, names));
+}
+
+// The list on standard input, in the place of `-`.
+std::vector<std::string> all_places(const std::vector<std::string>& given) {
+    constexpr std::size_t most = 1'000'000;
+    std::vector<std::string> places;
+    for (const std::string& place : given) {
+        if (place != "-") {
+            places.push_back(place);
+            continue;
+        }
+        for (std::string line; places.size() < most && std::getline(std::cin, line);) {
+            if (line.ends_with('\r')) line.pop_back();
+            if (!line.empty()) places.push_back(line);
+        }
+        if (places.size() >= most) tell(fill<messages::list_is_long>(most));
+    }
+    return places;
+}
+
+// --- what it is found from
+
+// A program built anew judges anew, be its version the same.
+std::string version_of_this() {
+    struct Program {
+        std::uintmax_t size = 0;
+        std::int64_t written = 0;
+    } program;
+    std::error_code fault;
+    const fs::path path = fs::read_symlink("/proc/self/exe", fault);
+    program.size = fs::file_size(path, fault);
+    program.written = fs::last_write_time(path, fault).time_since_epoch().count();
+    return fmt::format("{} {} {} {}", version(), program.size, program.written,
+                       data_folder().string());
+}
+
+caseload::Day day_of(const model::Date& date) {
+    return std::chrono::year(date.year) / date.month.value_or(1) / date.day.value_or(1);
+}
+
+caseload::Means means_of(const ProofTools& tools, caseload::Cache* cache) {
+    return {
+        .appraise =
+            [&tools](const fs::path& path, const std::optional<std::string>& text) {
+                return appraise(path, text, tools);
+            },
+        .surroundings = [](const fs::path& path) { return advice::public_host(path).value_or(""); },
+        .version = version_of_this(),
+        .today = day_of(tools.read_on),
+        .cache = cache};
+}
+
+// A remote cannot be known to be private: its address is said, and who reads it knows.
+std::vector<std::string> cautions_of(const std::vector<caseload::Found>& resumes) {
+    std::set<fs::path> folders, repositories;
+    std::vector<std::string> cautions;
+    for (const caseload::Found& found : resumes) {
+        if (!folders.insert(found.path.parent_path()).second) continue;
+        const auto sent = advice::sent_to(found.path);
+        if (!sent || sent->addresses.empty() || !repositories.insert(sent->repository).second)
+            continue;
+        cautions.push_back(fill<said::sent_elsewhere>(sent->repository.string(),
+                                                      joined(sent->addresses, " and ")));
+    }
+    return cautions;
+}
+
+// --- what is done with it
+
+caseload::View view_of(const CaseloadRequest& request) {
+    if (request.terms) return caseload::View::terms;
+    return request.cohort ? caseload::View::cohort : caseload::View::students;
+}
+
+ExitCode write_report(const caseload::Report& report, const CaseloadRequest& request) {
+    if (!request.report.empty())
+        if (const auto fault = write_file(request.report, as_html(report))) {
+            tell(*fault);
+            return ExitCode::errors;
+        }
+    if (request.report == "-") return ExitCode::done;
+    const caseload::View view = view_of(request);
+    const std::string text = request.format == "json"  ? as_json(report)
+                             : request.format == "csv" ? as_csv(report, view)
+                                                       : as_text(report, view);
+    return print_output(this_verb, text) ? ExitCode::done : ExitCode::errors;
+}
+
+// Names are hidden before anybody is left out: who has which number hangs on no filter.
+caseload::Report report_of(caseload::Caseload found, const CaseloadRequest& request,
+                           const caseload::Asked& asked, caseload::Cache* cache) {
+    hide_contacts(found);
+    if (request.anonymous && !hide_names(found, cache)) tell(fill<said::numbers_unkept>());
+    const std::size_t all = found.students.size();
+    keep_asked(found.students, asked);
+    if (found.students.empty()) tell(fill<said::no_resume_left>(all));
+    caseload::Report report{.caseload = std::move(found), .anonymous = request.anonymous};
+    report.of = all;
+    report.common = common_findings(report.caseload.students);
+    return report;
+}
+
+caseload::Caseload followed(const std::vector<caseload::Found>& resumes,
+                            const caseload::Means& means, const caseload::Wanted& wanted) {
+    ProgressLine progress;
+    const Interrupt interrupt;
+    const auto drafts = caseload::file_days();
+    auto found =
+        read_caseload(resumes, means, *drafts, wanted,
+                      {.progress = [&](std::size_t done, std::size_t all,
+                                       const std::string& what) { progress.show(done, all, what); },
+                       .stop = &Interrupt::flag()});
+    if (means.cache) means.cache->flush();
+    return found;
+}
+
+void end_by_interrupt(const caseload::Caseload& found, bool kept) {
+    tell(kept ? fill<said::stopped>(found.done, found.all)
+              : fill<said::stopped_unkept>(found.done, found.all));
+    Interrupt::pass_on();
+}
+
+ExitCode report_on(const std::vector<caseload::Found>& resumes, const CaseloadRequest& request,
+                   const caseload::Asked& asked, const ProofTools& tools) {
+    std::unique_ptr<caseload::Cache> cache;
+    if (const auto folder = caseload::cache_folder(); folder && !request.no_cache)
+        cache = std::make_unique<caseload::Cache>(*folder);
+    const bool texts = !request.report.empty() || request.format == "json";
+    auto found = followed(resumes, means_of(tools, cache.get()), {request.terms, texts});
+    if (found.done < found.all) end_by_interrupt(found, cache != nullptr);
+    caseload::Report report = report_of(std::move(found), request, asked, cache.get());
+    const auto cautions = cautions_of(resumes);
+    for (const std::string& caution : cautions)
+        tell("caution: " + caution);
+    if (!request.anonymous) report.cautions = cautions; // for they name folders
+    const ExitCode code = write_report(report, request);
+    if (cache)
+        if (const std::string note = cache->note(); !note.empty()) tell("note: " + note);
+    return code;
+}
+
+}
+
+ExitCode run_caseload(const CaseloadRequest& request) {
+    caseload::Asked asked;
+    if (const auto fault = read_asked(request, asked)) return wrong_use(this_verb, *fault);
+    std::optional<std::int64_t> epoch;
+    if (!read_epoch(epoch)) return wrong_use(this_verb, fill<messages::epoch>());
+    const caseload::Search search = caseload::find_resumes(all_places(request.places));
+    for (const std::string& fault : search.faults)
+        tell(fault);
+    for (const std::string& note : search.notes)
+        tell("note: " + note);
+    if (search.resumes.empty()) tell(fill<said::no_resume_there>(search.looked_at));
+    const fs::path data = data_folder();
+    const auto fonts = open_fonts(data);
+    if (!fonts || search.resumes.empty()) return ExitCode::errors;
+    const english::Language language(data);
+    const ProofTools tools{data, *fonts, language, reading_day(epoch)};
+    const ExitCode code = report_on(search.resumes, request, asked, tools);
+    return search.faults.empty() ? code : ExitCode::errors;
+}
+
+}
