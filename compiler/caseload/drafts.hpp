@@ -2,6 +2,7 @@
 #pragma once
 
 #include "compiler/caseload/appraisal.hpp"
+#include "compiler/caseload/find_resumes.hpp"
 
 #include <filesystem>
 #include <memory>
@@ -14,6 +15,7 @@ namespace quoin::caseload {
 struct Draft {
     Day day{};
     std::string revision{}; // what its text is asked for by; empty: the file as it is
+    std::string path{};     // the file's own then, within its repository
 };
 
 class Drafts { // safe to ask from several threads
@@ -25,7 +27,9 @@ public:
                                             const Draft& draft) const = 0;
 };
 
-// Of files that no history is kept of: the day that each was written on.
-std::unique_ptr<const Drafts> file_days();
+// As git has them, and the file as it is where it has changed since. Of files that git does not
+// keep: the day that each was written on. `notes`: what of the history cannot be had.
+std::unique_ptr<const Drafts> drafts_of(const std::vector<Found>& resumes,
+                                        std::vector<std::string>& notes);
 
 }

@@ -21,9 +21,10 @@ std::vector<std::string> files_of(git_repository* repository, git_commit* commit
 
 using Names = std::unordered_map<std::string, std::string>; // by a file's name then, that in HEAD
 
-// For each file of `names` that is in the commit as in none of its parents; then takes the older
+// Uses each file of `names` that is in the commit as in none of its parents; then takes the older
 // names of those that it renamed.
-void for_each_changed(git_repository* repository, git_commit* commit, Names& names,
-                      const std::function<void(const std::string&)>& use);
+void for_each_changed(
+    git_repository* repository, git_commit* commit, Names& names,
+    const std::function<void(const std::string& in_head, const std::string& path)>& use);
 
 }}

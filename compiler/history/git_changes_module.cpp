@@ -123,8 +123,9 @@ std::vector<std::string> files_of(git_repository* repository, git_commit* commit
     return changes_between(repository, nullptr, commit).added;
 }
 
-void for_each_changed(git_repository* repository, git_commit* commit, Names& names,
-                      const std::function<void(const std::string&)>& use) {
+void for_each_changed(
+    git_repository* repository, git_commit* commit, Names& names,
+    const std::function<void(const std::string& in_head, const std::string& path)>& use) {
     const Commits parents = parents_of(commit);
     const Changes first =
         changes_between(repository, parents.empty() ? nullptr : parents.front().get(), commit);
@@ -132,7 +133,7 @@ void for_each_changed(git_repository* repository, git_commit* commit, Names& nam
     for (std::size_t i = 1; i < parents.size(); ++i)
         paths = in_both(paths, touched(changes_between(repository, parents[i].get(), commit)));
     for (const std::string& path : paths)
-        if (const auto known = names.find(path); known != names.end()) use(known->second);
+        if (const auto known = names.find(path); known != names.end()) use(known->second, path);
     const bool renamed = first.removed && std::ranges::any_of(first.added, [&](const auto& path) {
                              return names.contains(path);
                          });

@@ -190,10 +190,12 @@ Outcome<Counts> GitRepository::counts() {
     for (const std::string& path : git::files_of(git_.get(), commit_of("HEAD").get()))
         names.emplace(path, path);
     while (const git::Commit commit = walk.next())
-        git::for_each_changed(git_.get(), commit.get(), names, [&](const std::string& in_head) {
-            Count& count = counts.of[in_head];
-            if (count.drafts++ == 0) count.last = git_commit_time(commit.get());
-        });
+        git::for_each_changed(git_.get(), commit.get(), names,
+                              [&](const std::string& in_head, const std::string& path) {
+                                  counts.of[in_head].push_back(
+                                      {hexadecimal(*git_commit_id(commit.get())), path,
+                                       git_commit_time(commit.get())});
+                              });
     return counts;
 }
 

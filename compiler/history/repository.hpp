@@ -45,13 +45,15 @@ struct Drafts {
     bool cut_off = false;   // a shallow clone: what is older is not here
 };
 
-struct Count { // of one file
-    std::size_t drafts = 0;
-    std::int64_t last{}; // time of the newest
+struct Moment { // at which a commit changed a file
+    std::string commit;
+    std::string path; // the file's own then, from the root
+    std::int64_t time{};
 };
 
 struct Counts {
-    std::map<std::string, Count> of; // by the path that a file has in HEAD, from the root
+    // By the path that a file has in HEAD, from the root; of each the newest first.
+    std::map<std::string, std::vector<Moment>> of;
     bool cut_off = false;
 };
 

@@ -71,7 +71,7 @@ class Student:
                 f"{chance.choice(WHERE)} and {result}")
 
     def entry(self, i):
-        year = 2026 - i
+        year = 2025 - i
         yield f"role: {self.roles[i]}\nemployer: {EMPLOYER[(len(self.slug) + i) % len(EMPLOYER)]}\n"
         yield f"place: {PLACE[(len(self.slug) * 3 + i) % len(PLACE)]}\ndates: Jun {year} - Aug {year}\n"
         for j, bullet in enumerate(self.bullets[i]):

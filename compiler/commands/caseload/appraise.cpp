@@ -93,7 +93,8 @@ caseload::Appraisal appraisal_of(const Proofread& one) {
 caseload::Appraisal appraise(const std::filesystem::path& path,
                              const std::optional<std::string>& text, const ProofTools& tools) {
     try {
-        Proofread one{.input = path.string()};
+        Proofread one;
+        one.input = path.string();
         if (text) one.sources.hold(path, *text);
         one.file = one.sources.read(path, one.diagnostics);
         proofread(one, {}, tools);

@@ -163,7 +163,10 @@ caseload::Caseload followed(const std::vector<caseload::Found>& resumes,
                             const caseload::Means& means, const caseload::Wanted& wanted) {
     ProgressLine progress;
     const Interrupt interrupt;
-    const auto drafts = caseload::file_days();
+    std::vector<std::string> notes;
+    const auto drafts = caseload::drafts_of(resumes, notes);
+    for (const std::string& note : notes)
+        tell("note: " + note);
     auto found =
         read_caseload(resumes, means, *drafts, wanted,
                       {.progress = [&](std::size_t done, std::size_t all,
