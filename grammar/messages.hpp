@@ -6,6 +6,7 @@
 #include "grammar/dates.hpp"
 #include "grammar/inline.hpp"
 #include "grammar/lines.hpp"
+#include "grammar/office.hpp"
 #include "grammar/settings.hpp"
 #include "grammar/theme.hpp"
 
@@ -158,7 +159,20 @@ inline constexpr std::tuple messages{
         "expected '/' to end the emphasis, found {}; a '/' to be printed is written '\\/'"},
     Wrong<theme::group_end>{"expected ']' to end the group, found {}"},
     Wrong<theme::end_of_pattern>{"expected the pattern to go on, found {}; a sign to be printed is "
-                                 "written after '\\', and groups nest two deep at most"}};
+                                 "written after '\\', and groups nest two deep at most"},
+
+    // Values of an office's rules (grammar/office.hpp)
+    Wrong<office::check_name>{"expected the name of a check, as in 'gpa-unsaid', found {}"},
+    Wrong<office::wording>{"expected words, as in 'synergy (say who worked with whom)', found {}"},
+    Wrong<office::listed_name>{"expected a name, found {}"},
+    Wrong<office::choice>{"expected a word, found {}"},
+    Wrong<office::remark>{"expected words between the parentheses, found {}"},
+    Wrong<office::remark_end>{"expected ')', found {}"},
+    Wrong<office::items_end>{"expected ';' and what comes next, or nothing more, found {}"},
+    Wrong<office::limit_start>{"expected a number such as '4' or '3.2', found {}"},
+    Wrong<office::limit_end>{"expected a number after '..', as in '3..5', found {}"},
+    Wrong<office::limit_rest>{"expected nothing after the number but a reason in parentheses, "
+                              "found {}"}};
 
 // A rule without a message of its own is one that cannot be wrong; asking for its message does not
 // compile.

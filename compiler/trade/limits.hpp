@@ -17,6 +17,7 @@ struct Interval {
 constexpr Interval size_bounds{10, 12};   // pt
 constexpr Interval margin_bounds{0.5, 1}; // inch
 constexpr double points_per_inch = 72;
+constexpr double first_look = 10; // seconds that a page is given at first
 
 constexpr int first_year = 1900, last_year = 2100; // a date outside is a slip of the finger
 

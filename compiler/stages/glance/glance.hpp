@@ -20,6 +20,7 @@
 
 #include "compiler/stages/composition/composition.hpp"
 #include "compiler/stages/pages/pages.hpp"
+#include "compiler/trade/limits.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -30,7 +31,7 @@
 namespace quoin::glance {
 
 constexpr double words_a_minute = 450;
-constexpr double first_look = 10;                                 // seconds
+using trade::first_look;
 constexpr double never = std::numeric_limits<double>::infinity(); // seconds
 
 struct Look {                               // words of one run on one line, taken in together
