@@ -1,12 +1,12 @@
 #include "compiler/portal/report.hpp"
 
+#include "compiler/base/wrapped.hpp"
+
 #include <fmt/format.h>
 
 namespace quoin::portal {
 
 namespace {
-
-constexpr std::size_t measure = 78;
 
 std::string number_of(std::size_t count, std::string_view one) {
     return fmt::format("{} {}{}", count, one, count == 1 ? "" : "s");
@@ -17,27 +17,6 @@ std::string joined(const std::vector<std::string>& all) {
     for (const std::string& one : all)
         text.append(text.empty() ? "" : ", ").append(one);
     return text.empty() ? "(not found)" : text;
-}
-
-// Words set in lines of the measure, each after `indent` spaces.
-std::string wrapped(std::string_view text, std::size_t indent) {
-    std::string out;
-    std::size_t column = measure;
-    while (!text.empty()) {
-        const std::size_t end = std::min(text.find(' '), text.size());
-        const std::string_view word = text.substr(0, end);
-        text.remove_prefix(std::min(end + 1, text.size()));
-        if (column + 1 + word.size() > measure) {
-            out.append(out.empty() ? "" : "\n").append(indent, ' ');
-            column = indent;
-        } else {
-            out += ' ';
-            ++column;
-        }
-        out += word;
-        column += word.size();
-    }
-    return out + '\n';
 }
 
 std::string found_text(const Found& found) {
