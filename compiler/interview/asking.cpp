@@ -53,11 +53,8 @@ std::string Interview::prompt() const {
 
 Reply Interview::explain() const {
     const Question question = question_at(section(), label(), field());
-    std::string text = fmt::format("  {}\n", question.why()) + help_on(question);
-    const std::string signs = fill<messages::signs>();
-    for (const std::string_view line : pieces_of(signs, "\n"))
-        text += fmt::format("  {}\n", line);
-    return {text};
+    return {
+        fmt::format("  {}\n{}  {}\n", question.why(), help_on(question), fill<messages::signs>())};
 }
 
 Reply Interview::list() const {

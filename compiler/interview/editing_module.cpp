@@ -59,10 +59,12 @@ public:
         return {std::string(line.substr(0, most_typed)), TypedLine::Ended::no};
     }
 
-    void remember(const std::string& line) override {
+    void remember(const std::string& line) override { // but for signs such as `<`
         HistEvent event;
-        if (!line.empty()) history(history_, &event, H_ENTER, line.c_str());
+        if (line.size() > 2) history(history_, &event, H_ENTER, line.c_str());
     }
+
+    bool edits() const override { return true; }
 
 private:
     static EditedLines& self(EditLine* editor) {

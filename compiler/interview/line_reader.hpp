@@ -23,6 +23,7 @@ public:
     virtual ~LineReader() = default;
     virtual TypedLine read(const std::string& prompt) = 0;
     virtual void remember(const std::string& line) = 0; // for a history, if there is one
+    virtual bool edits() const = 0;                     // arrow keys move, and bring lines back
 };
 
 // Of standard input as it comes. The prompt goes to standard output, with a line end where what is

@@ -24,11 +24,12 @@ inline constexpr Message group_needs_colon =
 
 // The way through
 inline constexpr Message welcome =
-    "This makes a first draft, one question at a time. Skip what you are not sure of: everything\n"
+    "This makes a first draft, one question at a time. Skip what you are not sure of: everything "
     "can be changed later, and nothing leaves this machine.";
 inline constexpr Message signs =
-    "Enter alone skips a question. Type ? for help, < to go back, = to see what is there,\n"
-    "> to skip to the next section, >> to finish, . to leave and go on later.";
+    "Enter alone skips a question. Type ? for help, < to go back, = to see what is there, > to "
+    "skip to the next section, >> to finish, . to leave and go on later.";
+inline constexpr Message keys = "The arrow keys edit a line, and bring back those typed before.";
 inline constexpr Message first_question = "This is the first question.";
 inline constexpr Message nothing_there = "Nothing is there yet.";
 inline constexpr Message it_is_now = "It is now: {}\n  Enter keeps it; - takes it out.";

@@ -31,6 +31,7 @@ public:
     }
 
     void remember(const std::string&) override {}
+    bool edits() const override { return false; }
 
 private:
     // Adds what has been read to the line; whether it has come to its end.

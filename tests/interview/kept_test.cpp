@@ -78,6 +78,24 @@ TEST_CASE("kept: what is damaged or of another version is told at its line") {
     }
 }
 
+TEST_CASE("kept: every form there is reads as what it was written from") {
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto file = sources.read(QUOIN_SOURCE_FOLDER "/tests/interview/whole.begin", diagnostics);
+    REQUIRE(file);
+    const auto kept = read_kept(sources, *file, diagnostics);
+    REQUIRE(kept);
+    CHECK(kept->draft.entries("Experience").size() == 2);
+    CHECK(kept->draft.entries("Experience").front().lines.size() == 2);
+    CHECK(kept->draft.value("Education", "minor") == "Statistics");
+    CHECK(label_at(plan_for(kept->draft), kept->next) == more_groups);
+    CHECK(kept->next.line == 1);
+    const std::string text = kept_text(*kept);
+    const auto again = sources.add("again.begin", text, diagnostics);
+    REQUIRE(again);
+    CHECK(read_kept(sources, *again, diagnostics) == kept);
+}
+
 TEST_CASE("kept: one run has the file at a time, and lets go of it when it ends") {
     const fixtures::OwnFolder folder;
     const auto path = folder.path() / "draft.begin";

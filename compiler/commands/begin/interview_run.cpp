@@ -2,6 +2,7 @@
 
 #include "compiler/base/module.hpp"
 #include "compiler/base/source.hpp"
+#include "compiler/base/wrapped.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
@@ -57,18 +58,18 @@ public:
         auto kept = begin_or_go_on(std::move(draft));
         if (!kept) return ExitCode::errors;
         interview::Interview interview(std::move(kept->draft), kept->next, judge_);
-        const auto reader = line_reader();
+        remember_answers(interview);
         bool moved = true;
         while (!interview.is_done()) {
-            if (moved && !print_output("begin", interview.asks())) return ExitCode::errors;
-            const interview::TypedLine line = reader->read(interview.prompt());
+            if (moved && !say(interview.asks())) return ExitCode::errors;
+            const interview::TypedLine line = reader_->read(interview.prompt());
             if (line.ended != interview::TypedLine::Ended::no) return leave(interview, line.ended);
+            reader_->remember(line.text);
             const interview::Spot last = interview.spot();
             const interview::Reply reply = interview.take(line.text);
-            if (!print_output("begin", reply.says)) return ExitCode::errors;
+            if (!say(reply.says)) return ExitCode::errors;
             if (reply.then == interview::Then::leave) return leave(interview, line.ended);
             moved = reply.moved;
-            if (moved) reader->remember(line.text);
             if (moved && !save({interview.draft(), interview.is_done() ? last : interview.spot()}))
                 return ExitCode::errors;
         }
@@ -76,6 +77,15 @@ public:
     }
 
 private:
+    static bool say(std::string_view lines) { return print_output("begin", wrapped_lines(lines)); }
+
+    // What was typed in an earlier run can be brought back as well.
+    void remember_answers(const interview::Interview& interview) {
+        const interview::Plan& plan = interview.plan();
+        for (const interview::Spot& spot : all_spots(plan, interview.draft()))
+            reader_->remember(answer_at(plan, interview.draft(), spot));
+    }
+
     bool save(const interview::Kept& kept) {
         const auto fault = file_.save(kept);
         if (fault) say_fault(*fault);
@@ -91,13 +101,13 @@ private:
         }
         auto kept = goes_on ? read_file() : interview::Kept{std::move(draft), {}};
         if (!kept || !save(*kept)) return std::nullopt;
-
         const std::string opening = goes_on ? fill<messages::goes_on_from>(file_.path().string())
                                             : fill<interview::messages::welcome>();
-        if (!print_output("begin",
-                          fmt::format("{}\n{}\n", opening, fill<interview::messages::signs>())))
-            return std::nullopt;
-        return kept;
+        const std::string keys =
+            reader_->edits() ? fill<interview::messages::keys>() + '\n' : std::string{};
+        const bool said =
+            say(fmt::format("{}\n{}\n{}", opening, fill<interview::messages::signs>(), keys));
+        return said ? std::move(kept) : std::nullopt;
     }
 
     std::optional<interview::Kept> read_file() {
@@ -125,8 +135,7 @@ private:
         }
         const std::string told = fill<messages::answers_kept>(file_.path().string(), command());
         if (ended_early) return say_fault(fill<messages::input_ended>(told));
-        return print_output("begin", fmt::format("\n{}\n", told)) ? ExitCode::done
-                                                                  : ExitCode::errors;
+        return say(fmt::format("\n{}\n", told)) ? ExitCode::done : ExitCode::errors;
     }
 
     ExitCode finish(const interview::Interview& interview) {
@@ -138,13 +147,13 @@ private:
         if (const auto fault = write_file(output_, source.text))
             return say_fault(fill<messages::draft_not_written>(*fault, command()));
         file_.remove();
-        return print_output("begin", fmt::format("\n{}\n", written(output_))) ? ExitCode::done
-                                                                              : ExitCode::errors;
+        return say(fmt::format("\n{}\n", written(output_))) ? ExitCode::done : ExitCode::errors;
     }
 
     const std::string& output_;
     interview::KeptFile file_;
     const interview::Judge& judge_;
+    const std::unique_ptr<interview::LineReader> reader_ = line_reader();
 };
 
 }
