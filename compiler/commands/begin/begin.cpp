@@ -39,10 +39,10 @@ bool draft_exists(const std::string& output) {
 ExitCode write_skeleton(const std::string& output, const interview::Draft& draft) {
     const auto source = interview::draft_source(interview::plan_for(draft), draft);
     if (const auto fault = write_file(output, source.text)) {
-        fmt::print(stderr, "quoin begin: {}\n", *fault);
+        print_messages(fmt::format("quoin begin: {}\n", *fault));
         return ExitCode::errors;
     }
-    if (output != "-") fmt::print(stderr, "quoin begin: {}\n", written(output));
+    if (output != "-") print_messages(fmt::format("quoin begin: {}\n", written(output)));
     return ExitCode::done;
 }
 

@@ -29,7 +29,7 @@ namespace quoin::commands {
 namespace {
 
 ExitCode say_fault(const std::string& fault) {
-    fmt::print(stderr, "quoin begin: {}\n", fault);
+    print_messages(fmt::format("quoin begin: {}\n", fault));
     return ExitCode::errors;
 }
 
@@ -77,7 +77,7 @@ public:
     }
 
 private:
-    static bool say(std::string_view lines) { return print_output("begin", wrapped_lines(lines)); }
+    static bool say(std::string_view lines) { return print_report("begin", wrapped_lines(lines)); }
 
     // What was typed in an earlier run can be brought back as well.
     void remember_answers(const interview::Interview& interview) {
