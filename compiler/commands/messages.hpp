@@ -131,4 +131,10 @@ inline constexpr Message redline_no_page =
     "no page can show both drafts: the new one cannot be set, or not with the signs of the old one";
 inline constexpr Message redline_marked_over = "--marked would write over one of the drafts";
 
+// From an old document
+inline constexpr Message not_transcribed = "it could not be read: {}";
+inline constexpr Message transcribed = "'{}' is made of '{}': {}, {}, {}";
+inline constexpr Message guesses_marked =
+    "; {} stand below comments that begin '# guessed'";
+
 }

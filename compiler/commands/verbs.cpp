@@ -89,14 +89,16 @@ constexpr Verb verbs[] = {
      "Asks in the terminal, says at each question what goes in and what does not, and looks at\n"
      "each answer. Leave at any time: answers are kept beside the draft, in NAME.begin, and the\n"
      "same command goes on. With both --stage and --field nothing is asked: the draft holds\n"
-     "notes alone. A file that is there is never written over.\n\n"
+     "notes alone. With --from the draft is made of an old document: what is guessed stands\n"
+     "below a comment, and no word of it is lost. A file that is there is never written over.\n\n"
      "Stages: undergraduate, recent-graduate, graduate-applicant, experienced, academic.\n"
      "Fields: any, lab, outdoors, software, business, health, arts, teaching, civic, trades.\n\n"
      "Exit status: 0 done, or left to go on later, 1 errors, 2 wrong use.",
      [](const Given& given) {
          return run_begin({.output = given.text("output"),
                            .stage = given.text("stage"),
-                           .field = given.text("field")});
+                           .field = given.text("field"),
+                           .from = given.text("from")});
      }},
     {"set", "Typeset a résumé as a tagged one-page PDF.", "FILE...", no_resume,
      "A FILE of - is standard input, and as an output standard output. Without -o the PDF\n"
@@ -221,6 +223,11 @@ constexpr Verb verbs[] = {
 
 constexpr Option options[] = {
     {"begin", "-o,--output FILE", "write the draft to FILE instead of draft.resume"},
+    {.verb = "begin",
+     .form = "--from OLD",
+     .does = "make it of an old résumé: a PDF, .docx, .odt or .txt; nothing is lost",
+     .excludes = "stage",
+     .refusal = "an old résumé is taken as it is: --from asks nothing, so leave out --stage"},
     {"begin", "--stage STAGE", "where you are in your studies or your work"},
     {"begin", "--field FIELD", "the kind of work you have in mind"},
     {"set", "-o,--output FILE", "write the PDF to FILE, or each of several into the folder FILE"},

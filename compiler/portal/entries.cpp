@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <variant>
 
 namespace quoin::portal {
 
@@ -62,23 +61,12 @@ ByteStretch stripped(std::string_view line, ByteStretch span) {
     return span;
 }
 
-// In English or, if that is none, in the first language in which it is.
-std::optional<model::DateRange> read_in_any(std::string_view text, const PageLanguages& languages) {
-    auto read = model::read_dates(text);
-    if (const auto* dates = std::get_if<model::DateRange>(&read)) return *dates;
-    for (const model::LocalDates& local : languages.dates) {
-        read = model::read_dates(text, local);
-        if (const auto* dates = std::get_if<model::DateRange>(&read)) return *dates;
-    }
-    return std::nullopt;
-}
-
 std::optional<FoundDates> dates_within(std::string_view line, ByteStretch span,
                                        const PageLanguages& languages) {
     span = stripped(line, span);
     const std::string_view text = line.substr(span.begin, span.end - span.begin);
     if (text.empty() || !has_year(text)) return std::nullopt;
-    const auto dates = read_in_any(text, languages);
+    const auto dates = dates_in_any(text, languages);
     if (!dates) return std::nullopt;
     return FoundDates{std::string(text), edtf(*dates), span.begin, span.end};
 }

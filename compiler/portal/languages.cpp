@@ -5,6 +5,7 @@
 #include "compiler/base/utf8.hpp"
 
 #include <algorithm>
+#include <variant>
 
 namespace quoin::portal {
 
@@ -24,6 +25,17 @@ std::optional<trade::Holds> PageLanguages::title(std::string_view text) const {
 
 bool PageLanguages::says_continued(std::string_view text) const {
     return is_one_of(without_signs(text), continued);
+}
+
+std::optional<model::DateRange> dates_in_any(std::string_view text,
+                                             const PageLanguages& languages) {
+    auto read = model::read_dates(text);
+    if (const auto* dates = std::get_if<model::DateRange>(&read)) return *dates;
+    for (const model::LocalDates& local : languages.dates) {
+        read = model::read_dates(text, local);
+        if (const auto* dates = std::get_if<model::DateRange>(&read)) return *dates;
+    }
+    return std::nullopt;
 }
 
 PageLanguages page_languages(const std::filesystem::path& folder) {

@@ -140,6 +140,16 @@ Tool words_by_file(const std::string& path) {
     return {"pdftotext", {"-q", "-enc", "UTF-8", "-l", last_page(), "-raw", "-bbox", path, "-"}};
 }
 
+Tool looks_of_words(const std::string& path) {
+    return {"pdftohtml",
+            {"-q", "-enc", "UTF-8", "-xml", "-i", "-zoom", "3", "-nodrm", "-l", last_page(),
+             "-stdout", path}};
+}
+
+Tool pictures_within(const std::string& path) {
+    return {"pdfimages", {"-list", "-l", last_page(), path}};
+}
+
 // Text that is drawn without colour or in white may be there for portals alone.
 bool may_be_invisible(const Evidence& evidence) {
     const std::size_t all = letters_of(evidence.by_place);
@@ -171,7 +181,7 @@ void look_closer(const Readers& readers, Evidence& evidence) {
         });
     }
     if (invisible || letters_of(evidence.by_place) < few_letters) {
-        tools.push_back({"pdfimages", {"-list", "-l", last_page(), path}});
+        tools.push_back(pictures_within(path));
         takers.push_back(
             [](Evidence& to, const std::string& output) { to.images = count_images(output); });
     }
@@ -202,9 +212,7 @@ Evidence gather(std::string_view bytes, const Readers& readers) {
     std::vector<Tool> tools = {{"pdfinfo", {"-enc", "UTF-8", path}},
                                words_by_place(path),
                                words_by_file(path),
-                               {"pdftohtml",
-                                {"-q", "-enc", "UTF-8", "-xml", "-i", "-zoom", "3", "-nodrm", "-l",
-                                 last_page(), "-stdout", path}},
+                               looks_of_words(path),
                                {"pdffonts", {"-l", last_page(), path}}};
     const std::vector<ToolResult> results = run_all(readers, tools);
     refuse_locked_and_damaged(results[0], results[1]);
@@ -257,6 +265,25 @@ std::variant<Scan, std::string> scan_pdf(const fs::path& file, const fs::path& f
         scan.found = find_all(scan.evidence.by_place, languages);
         scan.faults = find_faults(scan.evidence, scan.found);
         return scan;
+    } catch (const Fault& fault) {
+        return fault.text;
+    }
+}
+
+std::variant<StyledReading, std::string> read_styled_pdf(std::string_view pdf,
+                                                         const fs::path& font_configuration) {
+    if (auto fault = not_a_pdf(pdf)) return *fault;
+    try {
+        const Readers readers(pdf, font_configuration);
+        const std::string path = readers.path();
+        const std::vector<Tool> tools = {{"pdfinfo", {"-enc", "UTF-8", path}},
+                                         words_by_place(path),
+                                         looks_of_words(path),
+                                         pictures_within(path)};
+        const std::vector<ToolResult> results = run_all(readers, tools);
+        refuse_locked_and_damaged(results[0], results[1]);
+        return StyledReading{read_boxes(results[1].output), read_styles(results[2].output),
+                             count_images(results[3].output), read_facts(results[0].output).pages};
     } catch (const Fault& fault) {
         return fault.text;
     }

@@ -6,6 +6,7 @@
 #include "compiler/portal/found.hpp"
 #include "compiler/portal/looks.hpp"
 #include "compiler/portal/reading.hpp"
+#include "compiler/portal/styles.hpp"
 #include "compiler/trade/weights.hpp"
 
 #include <cstdint>
@@ -64,6 +65,16 @@ struct Readings {
     Reading by_place, by_file;
 };
 std::variant<Readings, std::string> read_pdf(std::string_view pdf);
+
+// The words with how they look, for who wants more of a page than its text.
+struct StyledReading {
+    Reading by_place;
+    std::vector<StyledText> styles;
+    int images = 0;
+    int pages = 0;
+};
+std::variant<StyledReading, std::string>
+read_styled_pdf(std::string_view pdf, const std::filesystem::path& font_configuration);
 
 constexpr std::size_t most_pdf_bytes = std::size_t{64} << 20;
 constexpr int most_pages_read = 20;

@@ -1,6 +1,7 @@
 #include "compiler/commands/begin/begin.hpp"
 
 #include "compiler/base/write_file.hpp"
+#include "compiler/commands/begin/from.hpp"
 #include "compiler/commands/begin/interview_run.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/printing.hpp"
@@ -54,6 +55,7 @@ ExitCode run_begin(const BeginRequest& request) {
     if (const auto fault = choose("field", request.field, draft)) return wrong_use("begin", *fault);
     const std::string output = request.output.empty() ? "draft.resume" : request.output;
     if (draft_exists(output)) return wrong_use("begin", fill<messages::draft_is_there>(output));
+    if (!request.from.empty()) return begin_from(request.from, output);
     if (!request.stage.empty() && !request.field.empty()) return write_skeleton(output, draft);
     if (output == "-") return wrong_use("begin", fill<messages::questions_need_a_file>());
     return run_interview(output, std::move(draft));

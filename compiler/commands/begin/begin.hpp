@@ -10,6 +10,7 @@ namespace quoin::commands {
 struct BeginRequest {
     std::string output;       // empty: draft.resume; `-`: standard output
     std::string stage, field; // both: without questions
+    std::string from;         // an old document that the draft is made of
 };
 
 ExitCode run_begin(const BeginRequest& request);

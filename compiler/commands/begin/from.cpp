@@ -1,0 +1,80 @@
+#include "compiler/commands/begin/from.hpp"
+
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/module.hpp"
+#include "compiler/base/write_file.hpp"
+#include "compiler/commands/installation.hpp"
+#include "compiler/commands/messages.hpp"
+#include "compiler/english/word_list.hpp"
+#include "compiler/transcription/read_old.hpp"
+#include "compiler/transcription/transcribe.hpp"
+
+#include <fmt/format.h>
+
+#include <cstdio>
+#include <exception>
+#include <memory>
+
+namespace quoin::commands {
+
+namespace {
+
+using transcription::PackageOpener;
+
+// The module is opened for a word processor's file alone.
+const PackageOpener& package_opener() {
+    static const std::unique_ptr<PackageOpener> opener(make_by_module<PackageOpener>("package"));
+    return *opener;
+}
+
+transcription::OldOrFault read(const std::string& old, const portal::PageLanguages& languages) {
+    try {
+        return transcription::read_old(
+            old, {.font_configuration = font_configuration(data_folder()),
+                  .is_title =
+                      [&](std::string_view text) {
+                          return transcription::is_known_title(text, languages);
+                      },
+                  .packages = package_opener});
+    } catch (const std::exception& fault) { // of the system: no process, no memory, no module
+        return fill<messages::not_transcribed>(fault.what());
+    }
+}
+
+// What a reader is to know of the draft before she opens it.
+std::string told(const std::string& old, const std::string& output,
+                 const transcription::Transcription& made) {
+    using advice::counted;
+    const std::string from = fill<messages::transcribed>(
+        output, old, counted(made.sections, "section", "sections"),
+        counted(made.entries, "entry", "entries"), counted(made.bullets, "bullet", "bullets"));
+    return made.guesses == 0
+               ? from
+               : from + fill<messages::guesses_marked>(counted(made.guesses, "guess", "guesses"));
+}
+
+}
+
+ExitCode begin_from(const std::string& old, const std::string& output) {
+    const auto words_folder = data_folder() / "themes" / "words";
+    const auto languages = portal::page_languages(words_folder);
+    const auto document = read(old, languages);
+    if (const auto* fault = std::get_if<std::string>(&document)) {
+        fmt::print(stderr, "{}: error: {}\n", old, *fault);
+        return ExitCode::errors;
+    }
+    const english::WordList words(data_folder() / "dictionaries" / "en_US.words");
+    const auto is_word = [&](std::string_view word) {
+        return words.class_of(word) != english::WordList::is_none;
+    };
+    const auto made = transcription::transcribe(std::get<transcription::OldDocument>(document),
+                                                {languages, is_word, words_folder});
+    if (const auto fault = write_file(output, made.source)) {
+        fmt::print(stderr, "quoin begin: {}\n", *fault);
+        return ExitCode::errors;
+    }
+    if (output != "-") fmt::print(stderr, "quoin begin: {}\n", told(old, output, made));
+    return ExitCode::done;
+}
+
+}

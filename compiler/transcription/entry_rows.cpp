@@ -1,0 +1,211 @@
+// Entries by what divides them: bullets above, white above, a second date.
+#include "compiler/transcription/entry_rows.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/transcription/entry_fields.hpp"
+#include "compiler/transcription/old_dates.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace quoin::transcription {
+
+namespace {
+
+constexpr double set_in = 5;       // pt: as far as an item stands from the margin at least
+constexpr double more_white = 0.4; // of the height, beyond what lines have between them
+constexpr std::size_t most_heads = 4;
+
+struct RowFacts {
+    bool dated = false; // has a date of its own, or nothing else
+    bool only_dates = false;
+    bool in_name = false; // its date is in parentheses, or in a phrase
+    double left = 0;      // of what is no date
+};
+
+RowFacts facts_of(const OldRow& row, const portal::PageLanguages& languages) {
+    RowFacts facts;
+    facts.left = row.left;
+    std::size_t covered = 0;
+    for (const DatesOnLine& dates : dates_on(row.words, languages)) {
+        if (dates.aside) continue;
+        if (dates.begin == covered) covered = dates.end;
+        const bool leads = dates.begin == 0 && dates.end < row.words.size();
+        if (leads) facts.left = row.words[dates.end].left;
+        const bool soft = dates.in_parentheses || dates.glued;
+        facts.in_name = soft && (facts.in_name || !facts.dated);
+        facts.dated = facts.dated || !soft || dates.end == row.words.size();
+    }
+    facts.only_dates = covered == row.words.size();
+    return facts;
+}
+
+bool is_list_of_lines(trade::Holds holds) {
+    return holds == trade::Holds::honors || holds == trade::Holds::credentials ||
+           holds == trade::Holds::publications;
+}
+
+bool same_look(const OldRow& a, const OldRow& b) {
+    const OldWord &first = a.words.front(), &second = b.words.front();
+    return first.strong == second.strong && first.slanted == second.slanted &&
+           first.font == second.font;
+}
+
+class EntryParter {
+public:
+    EntryParter(const std::vector<OldRow>& rows, trade::Holds holds,
+                const portal::PageLanguages& languages)
+        : rows_(rows), holds_(holds) {
+        std::vector<double> gaps;
+        for (const OldRow& row : rows) {
+            facts_.push_back(facts_of(row, languages));
+            if (!row.running && !row.begins_column && facts_.size() > 1) gaps.push_back(row.gap);
+            has_marks_ = has_marks_ || row.item;
+            if (!row.running && !row.item) margin_ = std::min(margin_, facts_.back().left);
+        }
+        std::ranges::sort(gaps);
+        usual_gap_ = gaps.empty() ? 0 : gaps[gaps.size() / 4];
+    }
+
+    std::vector<RowsOfEntry> part() {
+        for (std::size_t i = 0; i < rows_.size(); ++i)
+            take(i);
+        return std::move(entries_);
+    }
+
+private:
+    RowsOfEntry& current() {
+        if (entries_.empty()) entries_.emplace_back();
+        return entries_.back();
+    }
+
+    void take(std::size_t at) {
+        const OldRow& row = rows_[at];
+        if (row.running) {
+            current().running.push_back(row);
+        } else if (is_item(at)) {
+            if (is_list_of_lines(holds_) && (entries_.empty() || !has_open_head()))
+                start(row);
+            else
+                current().items.push_back(row);
+        } else if (starts_entry(at)) {
+            start(row);
+            note_dates(at);
+        } else {
+            current().heads.push_back(row);
+            note_dates(at);
+        }
+    }
+
+    // A list of awards may be one of bullets, each an entry.
+    bool has_open_head() const {
+        return !entries_.back().heads.empty() && !entries_.back().heads.front().item;
+    }
+
+    void start(const OldRow& row) {
+        entries_.emplace_back();
+        entries_.back().heads.push_back(row);
+        dated_at_ = none;
+    }
+
+    void note_dates(std::size_t at) {
+        if (!facts_[at].dated || dated_at_ != none) return;
+        dated_at_ = current().heads.size() - 1;
+        date_in_name_ = facts_[at].in_name;
+    }
+
+    bool is_item(std::size_t at) const {
+        const OldRow& row = rows_[at];
+        if (row.item) return true;
+        if (entries_.empty() || entries_.back().heads.empty()) return false;
+        if (is_list_of_lines(holds_)) return false;
+        const RowFacts& facts = facts_[at];
+        if (holds_ == trade::Holds::education) {
+            if (states_facts(row.text())) return true;
+            if (!row.words.back().text.ends_with('.')) return false;
+        }
+        const bool below_items = !entries_.back().items.empty();
+        const bool in = facts.left > margin_ + set_in && !facts.dated;
+        if (in && !has_marks_ && !row.words.front().strong) return true;
+        if (in && below_items && !is_apart(at)) return true;
+        return is_running_text(row) && !facts.dated && (!is_apart(at) || below_items);
+    }
+
+    bool is_apart(std::size_t at) const {
+        return rows_[at].gap > usual_gap_ + more_white && !rows_[at].begins_column;
+    }
+
+    bool starts_entry(std::size_t at) {
+        if (entries_.empty() || entries_.back().heads.empty()) return true;
+        const RowsOfEntry& entry = entries_.back();
+        const RowFacts& facts = facts_[at];
+        if (!entry.items.empty()) return !facts.only_dates;
+        if (is_list_of_lines(holds_)) return starts_line(at);
+        if (is_apart(at) && !facts.only_dates) return !awaits_more(at);
+        const bool another = facts.dated && (!facts.in_name || date_in_name_);
+        if (another && dated_at_ != none) return splits_at_dates(at);
+        return entry.heads.size() >= most_heads && !facts.only_dates;
+    }
+
+    // Little is known of the entry yet, and this row has what is missing.
+    bool awaits_more(std::size_t at) const {
+        const RowsOfEntry& entry = entries_.back();
+        const bool looks_otherwise = !same_look(entry.heads.front(), rows_[at]);
+        return dated_at_ == none && facts_[at].dated && entry.heads.size() == 1 &&
+               looks_otherwise && rows_[at].gap < usual_gap_ + 1;
+    }
+
+    bool starts_line(std::size_t at) const {
+        const RowsOfEntry& entry = entries_.back();
+        if (facts_[at].only_dates) return false;
+        if (entry.heads.front().item) return true;
+        const bool goes_on = facts_[at].left > margin_ + set_in ||
+                             (dated_at_ == none && facts_[at].dated && entry.heads.size() == 1 &&
+                              !same_look(entry.heads.front(), rows_[at]));
+        return !goes_on || is_apart(at);
+    }
+
+    // Entries that nothing but their dates divide have those on the same row of each; what stands
+    // above that row goes with it.
+    bool splits_at_dates(std::size_t at) {
+        std::vector<OldRow>& heads = entries_.back().heads;
+        if (facts_[at].only_dates) return false;
+        const std::size_t above = std::min(dated_at_, heads.size() - dated_at_ - 1);
+        if (above == 0) return true;
+        RowsOfEntry next;
+        next.heads.assign(heads.end() - static_cast<std::ptrdiff_t>(above), heads.end());
+        heads.resize(heads.size() - above);
+        entries_.push_back(std::move(next));
+        dated_at_ = none;
+        return false;
+    }
+
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+
+    const std::vector<OldRow>& rows_;
+    trade::Holds holds_;
+    std::vector<RowFacts> facts_;
+    std::vector<RowsOfEntry> entries_;
+    bool has_marks_ = false;
+    double margin_ = 1e6;
+    double usual_gap_ = 0;
+    std::size_t dated_at_ = none; // the row of the entry that is open
+    bool date_in_name_ = false;
+};
+
+}
+
+bool is_running_text(const OldRow& row) {
+    constexpr std::size_t least = 4, surely = 13;
+    const std::string_view last = row.words.back().text;
+    const bool ends = last.ends_with('.') || last.ends_with(';') || last.ends_with('!');
+    const bool apart = std::ranges::any_of(row.words, &OldWord::apart);
+    return !apart && ((row.words.size() >= least && ends) || row.words.size() >= surely);
+}
+
+std::vector<RowsOfEntry> entries_in(const std::vector<OldRow>& rows, trade::Holds holds,
+                                    const portal::PageLanguages& languages) {
+    return EntryParter(rows, holds, languages).part();
+}
+
+}

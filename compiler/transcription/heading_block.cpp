@@ -1,0 +1,221 @@
+#include "compiler/transcription/heading_block.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/portal/found.hpp"
+#include "compiler/portal/letters.hpp"
+#include "compiler/transcription/entry_rows.hpp"
+#include "compiler/transcription/evidence.hpp"
+#include "compiler/transcription/list_marks.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace quoin::transcription {
+
+namespace {
+
+constexpr std::size_t most_words_of_name = 6, most_words_of_headline = 16;
+
+constexpr std::array<std::string_view, 6> page_titles = {
+    "resume", "r\u00E9sum\u00E9", "resum\u00E9", "curriculum vitae", "cv", "vita"};
+
+// Up to what parts it from the rest of its line.
+std::string leading_name(const OldLine& line) {
+    std::size_t end = 0;
+    while (end < line.words.size()) {
+        const OldWord& word = line.words[end];
+        if (end > 0 && (word.apart || portal::is_bullet_sign(word.text) || word.text == "|" ||
+                        word.text.starts_with('(')))
+            break;
+        ++end;
+        if (word.text.ends_with(',') || word.text.ends_with('|')) break;
+    }
+    return std::string(trimmed(joined_words(line.words, 0, end), " ,|"));
+}
+
+bool may_be_name(const std::string& text) {
+    const portal::LetterCount count = portal::count_letters(text);
+    const auto words = static_cast<std::size_t>(std::ranges::count(text, ' ')) + 1;
+    return count.digits == 0 && words >= 2 && words <= most_words_of_name &&
+           count.letters * 10 >= count.characters * 7 &&
+           text.find_first_of("@/:") == std::string::npos &&
+           !is_one_of(lower_case(text), page_titles) && !portal::is_usual_title(text);
+}
+
+// --- pieces of lines
+
+std::vector<std::string> contact_pieces(const OldRow& row) {
+    constexpr std::array<std::string_view, 10> signs = {"|", "\u2022", "\u00B7", "\u2013", "\u2014",
+                                                        "-", "\u2219", "\u25AA", "//",     "~"};
+    std::vector<std::string> pieces(1);
+    for (const OldWord& word : row.words) {
+        if (is_one_of(word.text, signs) || (is_list_mark(word.text) && list_mark_at(word.text))) {
+            pieces.emplace_back();
+            continue;
+        }
+        if (word.apart) pieces.emplace_back();
+        pieces.back().append(pieces.back().empty() ? "" : " ").append(word.text);
+    }
+    std::erase_if(pieces, [](const std::string& piece) { return piece.empty(); });
+    return pieces;
+}
+
+bool is_short_number(std::string_view text) { // `555-0163`, without its area
+    const auto figures = std::ranges::count_if(text, is_figure);
+    return figures >= 7 && figures <= 15 &&
+           text.find_first_not_of("0123456789 -.()+ext") == text.npos;
+}
+
+// Words that introduce what follows, such as `Cell` and `Email:`.
+bool introduces(std::string_view text) {
+    constexpr std::array<std::string_view, 26> words = {
+        "phone", "tel",     "telephone", "cell",    "mobile", "email",   "e-mail", "mail", "home",
+        "web",   "website", "portfolio", "address", "at",     "contact", "p",      "e",    "m",
+        "t",     "h",       "c",         "fax",     "or",     "link",    "and",    "work"};
+    return is_one_of(lower_case(trimmed(text, " :.,()")), words);
+}
+
+class HeadingReader {
+public:
+    void take(const OldRow& row, bool has_name) {
+        read_.entry.old.push_back(row.text());
+        if (!has_name && is_running_text(row) && portal::find_emails(row.text()).empty()) {
+            read_.prose.push_back(row.text());
+            return;
+        }
+        bool named = !has_name;
+        for (std::string& piece : contact_pieces(row)) {
+            if (!named) {
+                named = true;
+                take_name(std::move(piece));
+            } else {
+                take_piece(piece);
+            }
+        }
+    }
+
+    HeadingRead result() {
+        if (!address_.empty()) read_.entry.add("address", address_);
+        return std::move(read_);
+    }
+
+private:
+    // `Marisol Tennant, RN`, `Ottoline Brandt (she/her)`
+    void take_name(std::string piece) {
+        if (const std::size_t open = piece.find(" ("); open != std::string::npos) {
+            const std::string_view inside = trimmed(std::string_view(piece).substr(open), " ()");
+            if (inside.find('/') != inside.npos)
+                read_.entry.add("pronouns", std::string(inside));
+            else
+                return read_.entry.add("name", piece);
+            piece.resize(open);
+        }
+        read_.entry.add("name", std::move(piece));
+    }
+
+    // Once for each label; another stays behind for a comment.
+    void add(std::string_view label, std::string value) {
+        if (label == "link" || !read_.entry.find(label)) read_.entry.add(label, std::move(value));
+    }
+
+    void take_piece(std::string piece) {
+        piece = take_found(piece, "email", portal::find_emails(piece));
+        piece = take_found(piece, "phone", portal::find_phones(piece));
+        piece = take_links(piece);
+        const std::string_view rest = trimmed(piece, " ,;:|()");
+        if (rest.empty()) return;
+        std::string kept = without_introductions(rest);
+        if (kept.empty()) return;
+        if (is_short_number(kept) && !read_.entry.find("phone")) return add("phone", kept);
+        if (is_pronouns(kept)) return add("pronouns", kept);
+        if (is_address(kept)) {
+            address_.append(address_.empty() ? "" : ", ").append(kept);
+            return;
+        }
+        take_headline(kept);
+    }
+
+    std::string take_found(std::string piece, std::string_view label,
+                           const std::vector<std::string>& found) {
+        for (const std::string& one : found) {
+            const std::size_t at = piece.find(one);
+            if (at == std::string::npos) continue;
+            if (!read_.entry.find(label)) {
+                read_.entry.add(label, one);
+                piece.replace(at, one.size(), " ");
+            }
+        }
+        return piece;
+    }
+
+    std::string take_links(std::string piece) {
+        for (const std::string& one : portal::find_links(piece)) {
+            const std::size_t at = piece.find(one);
+            if (at == std::string::npos) continue;
+            read_.entry.add("link", one);
+            piece.replace(at, one.size(), " ");
+        }
+        return piece;
+    }
+
+    static std::string without_introductions(std::string_view text) {
+        std::string kept;
+        for (const std::string_view word : pieces_of(text, " "))
+            if (!word.empty() && !introduces(word))
+                kept.append(kept.empty() ? "" : " ").append(word);
+        return kept.empty() ? kept : kept.size() + 12 < text.size() ? std::string(text) : kept;
+    }
+
+    static bool is_pronouns(std::string_view text) {
+        const std::string lower = lower_case(text);
+        return text.size() < 24 && (lower.starts_with("she/") || lower.starts_with("he/") ||
+                                    lower.starts_with("they/") || lower.starts_with("she,") ||
+                                    lower.starts_with("they,"));
+    }
+
+    static bool is_address(std::string_view text) {
+        KnownTowns towns;
+        return text.size() < 90 &&
+               (towns.place_at_end(text) > 0 || is_figure(text.front()) ||
+                lower_case(text).starts_with("p.o.") || lower_case(text).starts_with("po box") ||
+                (has_digit(text) && text.find(',') != text.npos && all_capitals(text)));
+    }
+
+    static bool all_capitals(std::string_view text) {
+        return std::ranges::none_of(pieces_of(text, " "), [](std::string_view word) {
+            return !word.empty() && is_small_letter(word.front());
+        });
+    }
+
+    void take_headline(const std::string& text) {
+        const auto words = static_cast<std::size_t>(std::ranges::count(text, ' ')) + 1;
+        if (words > most_words_of_headline || read_.entry.find("headline") || words < 2) return;
+        add("headline", text);
+    }
+
+    HeadingRead read_;
+    std::string address_;
+};
+
+}
+
+std::optional<std::size_t> find_name_line(const std::vector<OldLine>& lines) {
+    constexpr std::size_t first_lines = 80;
+    std::optional<std::size_t> best;
+    for (std::size_t i = 0; i < std::min(lines.size(), first_lines); ++i) {
+        if (lines[i].page > 0 || lines[i].running || !may_be_name(leading_name(lines[i]))) continue;
+        if (!best || lines[i].size() > 1.05 * lines[*best].size()) best = i;
+    }
+    return best;
+}
+
+HeadingRead read_heading(const std::vector<OldRow>& rows, std::optional<std::size_t> name_row) {
+    HeadingReader reader;
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        reader.take(rows[i], name_row == i);
+    return reader.result();
+}
+
+}

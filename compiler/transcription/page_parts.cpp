@@ -1,0 +1,108 @@
+#include "compiler/transcription/page_parts.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/transcription/heading_block.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace quoin::transcription {
+
+namespace {
+
+class PageParser {
+public:
+    PageParser(const std::vector<OldLine>& lines, const portal::PageLanguages& languages,
+               const IsWord& is_word)
+        : lines_(lines), is_word_(is_word), titles_(find_titles(lines, languages)),
+          name_(find_name_line(lines)) {}
+
+    PageParts parse() {
+        const std::size_t first = titles_.empty() ? lines_.size() : titles_.front().line;
+        add_heading(0, titles_.empty() ? std::min<std::size_t>(first, head_of_untitled()) : first);
+        if (titles_.empty()) add_untitled();
+        for (std::size_t i = 0; i < titles_.size(); ++i)
+            add_section(titles_[i], i + 1 < titles_.size() ? titles_[i + 1].line : lines_.size());
+        return std::move(page_);
+    }
+
+private:
+    std::vector<OldRow> rows(std::vector<OldLine> lines) const {
+        return rows_below(lines, is_word_);
+    }
+
+    std::vector<OldLine> part(std::size_t begin, std::size_t end) const {
+        return {lines_.begin() + static_cast<std::ptrdiff_t>(begin),
+                lines_.begin() + static_cast<std::ptrdiff_t>(end)};
+    }
+
+    // The name stands by itself, so that nothing above is joined with it.
+    void add_heading(std::size_t begin, std::size_t end) {
+        const bool here = name_ && begin <= *name_ && *name_ < end && !page_.name_row;
+        if (!here) return append(part(begin, end));
+        append(part(begin, *name_));
+        page_.name_row = page_.heading.size();
+        append(part(*name_, *name_ + 1));
+        append(part(*name_ + 1, end));
+    }
+
+    void append(std::vector<OldLine> lines) {
+        std::ranges::move(rows(std::move(lines)), std::back_inserter(page_.heading));
+    }
+
+    // In a page of columns the name may stand below titles of the first.
+    void add_section(const FoundTitle& title, std::size_t end) {
+        const std::size_t begin = title.line;
+        const bool names = name_ && *name_ > begin && *name_ < end;
+        if (names) add_heading(*name_, end);
+        std::vector<OldLine> lines = part(begin, names ? *name_ : end);
+        OldLine& first = lines.front();
+        first.words.erase(first.words.begin(),
+                          first.words.begin() + static_cast<std::ptrdiff_t>(title.words));
+        if (first.words.empty())
+            lines.erase(lines.begin());
+        else
+            first.words.front().apart = false;
+        if (!lines.empty()) lines.front().gap = 0;
+        if (title.below == Below::contact) {
+            page_.aside.push_back(title.text);
+            append(std::move(lines));
+        } else {
+            page_.sections.push_back({title, rows(std::move(lines))});
+        }
+    }
+
+    // Lines with something to reach somebody by, and the name.
+    std::size_t head_of_untitled() const {
+        constexpr std::size_t most = 6;
+        std::size_t end = name_ ? *name_ + 1 : 1;
+        for (std::size_t i = end; i < std::min(lines_.size(), most); ++i)
+            if (const std::string text = lines_[i].text();
+                text.find('@') != std::string::npos || has_digit(text))
+                end = i + 1;
+        return end;
+    }
+
+    void add_untitled() {
+        const std::size_t begin = std::min(head_of_untitled(), lines_.size());
+        if (begin == lines_.size()) return;
+        page_.untitled = true;
+        FoundTitle title{begin, 0, "Experience", std::nullopt, Below::entries};
+        page_.sections.push_back({title, rows(part(begin, lines_.size()))});
+    }
+
+    const std::vector<OldLine>& lines_;
+    const IsWord& is_word_;
+    std::vector<FoundTitle> titles_;
+    std::optional<std::size_t> name_;
+    PageParts page_;
+};
+
+}
+
+PageParts parts_of(const std::vector<OldLine>& lines, const portal::PageLanguages& languages,
+                   const IsWord& is_word) {
+    return PageParser(lines, languages, is_word).parse();
+}
+
+}

@@ -1,0 +1,112 @@
+// Words to rows by how far they overlap in height.
+#include "compiler/transcription/page_rows.hpp"
+
+#include "compiler/base/utf8.hpp"
+#include "compiler/transcription/list_marks.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace quoin::transcription {
+
+namespace {
+
+constexpr double same_row = 0.55;   // of the lower word's height
+constexpr double wider_space = 0.8; // of the height: a space that is no space between words
+
+double overlap(const PlacedWord& a, const PlacedWord& b) {
+    const double common = std::min(a.bottom, b.bottom) - std::max(a.top, b.top);
+    return common / std::max(std::min(a.height(), b.height()), 0.1);
+}
+
+bool is_of_one_letter(const OldWord& word) {
+    return characters_in(word.text) == 1;
+}
+
+// `E D U C A T I O N`: letters set apart, where a word begins after a wider gap.
+void close_up(std::vector<OldWord>& words) {
+    constexpr std::size_t fewest = 4;
+    if (words.size() < fewest || !std::ranges::all_of(words, is_of_one_letter)) return;
+    std::vector<double> gaps;
+    for (std::size_t i = 1; i < words.size(); ++i)
+        gaps.push_back(words[i].left - words[i - 1].right);
+    std::vector<double> sorted = gaps;
+    std::ranges::sort(sorted);
+    const double usual = sorted[sorted.size() / 2];
+    std::vector<OldWord> closed = {words.front()};
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        if (gaps[i - 1] > 1.6 * usual + 0.5) {
+            closed.push_back(words[i]);
+        } else {
+            closed.back().text += words[i].text;
+            closed.back().right = words[i].right;
+        }
+        closed.back().apart = false;
+    }
+    words = std::move(closed);
+}
+
+OldLine line_of(std::vector<PlacedWord>& row, std::size_t page) {
+    std::ranges::stable_sort(
+        row, [](const PlacedWord& a, const PlacedWord& b) { return a.word.left < b.word.left; });
+    OldLine line;
+    line.page = page;
+    line.top = row.front().top;
+    line.bottom = row.front().bottom;
+    for (PlacedWord& placed : row) {
+        if (!line.words.empty())
+            placed.word.apart =
+                placed.word.left - line.words.back().right > wider_space * placed.height();
+        line.top = std::min(line.top, placed.top);
+        line.bottom = std::max(line.bottom, placed.bottom);
+        line.words.push_back(std::move(placed.word));
+    }
+    close_up(line.words);
+    return line;
+}
+
+// Items side by side, each with its sign, are lines of their own.
+void add_items(OldLine line, std::vector<OldLine>& lines) {
+    std::size_t begin = 0;
+    const bool listed = is_list_mark(line.words.front().text);
+    for (std::size_t i = 1; i < line.words.size() && listed; ++i) {
+        if (!line.words[i].apart || !is_list_mark(line.words[i].text)) continue;
+        OldLine item = line;
+        item.words.assign(line.words.begin() + static_cast<std::ptrdiff_t>(begin),
+                          line.words.begin() + static_cast<std::ptrdiff_t>(i));
+        lines.push_back(std::move(item));
+        begin = i;
+    }
+    line.words.erase(line.words.begin(), line.words.begin() + static_cast<std::ptrdiff_t>(begin));
+    line.words.front().apart = false;
+    lines.push_back(std::move(line));
+}
+
+}
+
+std::vector<OldLine> rows_of(std::vector<PlacedWord> words, std::size_t page) {
+    std::ranges::stable_sort(
+        words, [](const PlacedWord& a, const PlacedWord& b) { return a.middle() < b.middle(); });
+    std::vector<OldLine> lines;
+    std::vector<PlacedWord> row;
+    for (PlacedWord& word : words) {
+        if (!row.empty() && overlap(row.back(), word) < same_row &&
+            overlap(row.front(), word) < same_row) {
+            add_items(line_of(row, page), lines);
+            row.clear();
+        }
+        row.push_back(std::move(word));
+    }
+    if (!row.empty()) add_items(line_of(row, page), lines);
+    double right = 0;
+    for (const OldLine& line : lines)
+        right = std::max(right, line.right());
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        lines[i].column_right = right;
+        if (i > 0)
+            lines[i].gap = (lines[i].top - lines[i - 1].bottom) / std::max(lines[i].height(), 1.0);
+    }
+    return lines;
+}
+
+}

@@ -1,0 +1,200 @@
+// A line goes on with the one above if its first word had no room there, or stands below its text.
+#include "compiler/transcription/rows.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/transcription/list_marks.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace quoin::transcription {
+
+namespace {
+
+constexpr double slack = 2.5;     // pt: as far as boxes of letters in one column are off
+constexpr double wide_gap = 0.45; // of the height: white that parts
+
+// What stands apart at a line's end, such as a date at the right edge, begins there.
+std::size_t apart_at(const std::vector<OldWord>& words) {
+    for (std::size_t i = 1; i < words.size(); ++i)
+        if (words[i].apart) return i;
+    return words.size();
+}
+
+// Takes the list's sign off.
+void take_mark(OldRow& row, bool listed) {
+    OldWord& first = row.words.front();
+    row.item = listed;
+    if (const std::size_t sign = list_mark_at(first.text); sign > 0 && sign < first.text.size()) {
+        first.text.erase(0, sign);
+        row.item = true;
+    } else if (is_list_mark(first.text) && row.words.size() > 1) {
+        row.words.erase(row.words.begin());
+        row.words.front().apart = false;
+        row.item = true;
+    }
+    row.left = row.words.front().left;
+}
+
+OldRow row_of(const OldLine& line) {
+    OldRow row;
+    row.words = line.words;
+    row.left = row.mark_left = line.left();
+    row.gap = line.gap;
+    row.level = line.depth;
+    row.running = line.running;
+    if (!row.running) take_mark(row, line.listed);
+    return row;
+}
+
+bool ends_open(std::string_view word) {
+    return word.ends_with(',') || word.ends_with(';') || word.ends_with('-') ||
+           word.ends_with("\u2013") || word.ends_with("\u00B7") || word.ends_with('(') ||
+           word.ends_with('&') || word.ends_with('/') || word == "and" || word == "of" ||
+           word == "the" || word == "for";
+}
+
+bool looks_alike(const OldWord& a, const OldWord& b) {
+    return a.strong == b.strong && a.slanted == b.slanted && std::abs(a.size - b.size) < 0.6;
+}
+
+// A line's end may divide a word at a hyphen (common practice): it is whole again if that is a word
+// and not both halves are.
+bool divides_word(std::string_view first, std::string_view second, const IsWord& is_word) {
+    const auto letters = [](std::string_view text) {
+        return !text.empty() && std::ranges::all_of(text, is_ascii_letter);
+    };
+    std::string_view end = trimmed(second, ".,;:)!?\"'");
+    const std::string_view begin = trimmed(first, "(\"'");
+    if (!letters(begin) || !letters(end) || !is_small_letter(end.front())) return false;
+    const std::string lower = lower_case(begin), rest(end);
+    return is_word(lower + rest) && !(is_word(lower) && is_word(rest) && rest.size() > 3);
+}
+
+class RowJoiner {
+public:
+    RowJoiner(std::span<const OldLine> lines, const IsWord& is_word)
+        : lines_(lines), is_word_(is_word) {
+        std::vector<double> gaps;
+        for (std::size_t i = 1; i < lines.size(); ++i)
+            gaps.push_back(lines[i].gap);
+        std::ranges::sort(gaps);
+        usual_gap_ = gaps.empty() ? 0 : gaps[gaps.size() / 4];
+    }
+
+    std::vector<OldRow> join() {
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            OldRow row = row_of(lines_[i]);
+            if (row.words.empty()) continue;
+            row.begins_column = i > 0 && (lines_[i].page != lines_[i - 1].page ||
+                                          lines_[i].top < lines_[i - 1].top);
+            if (i > 0 && !rows_.empty() && goes_on(row, lines_[i]))
+                append(std::move(row));
+            else
+                rows_.push_back(std::move(row));
+            if (!rows_.back().running) last_ = &lines_[i];
+        }
+        return std::move(rows_);
+    }
+
+private:
+    bool goes_on(const OldRow& row, const OldLine& line) const {
+        const OldRow& above = rows_.back();
+        if (row.item || row.running || above.running || !last_ || line.column_right == no_edge)
+            return false;
+        if (line.gap > usual_gap_ + wide_gap && !row.begins_column) return false;
+        if (row.begins_column) return above.item && is_small(row);
+        return above.item ? goes_on_with_item(row, line) : goes_on_with_text(row, line);
+    }
+
+    static bool is_small(const OldRow& row) {
+        return is_small_letter(row.words.front().text.front());
+    }
+
+    // Below the item's text, not below its sign; or at the margin, in text without columns.
+    bool goes_on_with_item(const OldRow& row, const OldLine& line) const {
+        const OldRow& above = rows_.back();
+        const bool below = row.left > above.left - slack &&
+                           row.left < above.left + 3 * line.height() &&
+                           above.left > above.mark_left + 1;
+        if (below) return true;
+        return is_full(line) && is_small(row) && row.left > above.mark_left - slack;
+    }
+
+    bool goes_on_with_text(const OldRow& row, const OldLine& line) const {
+        const OldRow& above = rows_.back();
+        const OldWord& last = main_end(above);
+        const double in = row.left - above.left;
+        const bool hangs = in > slack && in < 4 * line.height();
+        if (ends_with_year(last.text) && !is_small(row)) return false;
+        if (opens_quote(row) && opens_quote(above)) return false; // each a title
+        if (!is_full(line)) return hangs && (ends_open(last.text) || is_small(row));
+        const bool alike = looks_alike(last, row.words.front());
+        const bool level = std::abs(row.left - last_->left()) < slack || is_small(row);
+        return (alike && (level || hangs)) || (hangs && ends_open(last.text)) ||
+               (is_small(row) && alike);
+    }
+
+    static bool opens_quote(const OldRow& row) {
+        const std::string_view first = row.words.front().text;
+        return first.starts_with("\u201C") || first.starts_with('"');
+    }
+
+    // A list of short lines, each with its date, fills a narrow column without going on.
+    static bool ends_with_year(std::string_view word) {
+        const std::string_view bare = trimmed(word, " .,;)");
+        return bare.size() >= 4 && all_figures(bare.substr(bare.size() - 4));
+    }
+
+    static const OldWord& main_end(const OldRow& row) { return row.words[apart_at(row.words) - 1]; }
+
+    // The line above had no room for this one's first word.
+    bool is_full(const OldLine& line) const {
+        const std::size_t apart = apart_at(last_->words);
+        const bool has_apart = apart < last_->words.size();
+        const double edge =
+            has_apart ? last_->words[apart].left - line.height() / 3 : last_->column_right + 0.5;
+        const OldWord& first = line.words.front();
+        const double space = 0.2 * line.height();
+        return last_->words[apart - 1].right + space + first.right - first.left > edge;
+    }
+
+    void append(OldRow row) {
+        OldRow& above = rows_.back();
+        const std::size_t at = above.item ? above.words.size() : apart_at(above.words);
+        OldWord& end = above.words[at - 1];
+        OldWord& first = row.words.front();
+        std::size_t from = 0;
+        const bool hyphen =
+            end.text.size() > 1 && (end.text.ends_with('-') || end.text.ends_with("\u2010"));
+        const std::size_t sign = end.text.ends_with('-') ? 1 : 3;
+        if (hyphen && is_ascii_letter(end.text[end.text.size() - sign - 1]) &&
+            is_ascii_letter(first.text.front())) {
+            const std::string_view half =
+                std::string_view(end.text).substr(0, end.text.size() - sign);
+            const std::string_view begin = half.substr(half.find_last_of("-/(") + 1);
+            if (divides_word(begin, first.text.substr(0, first.text.find('-')), is_word_))
+                end.text = std::string(half);
+            end.text += first.text;
+            from = 1;
+        }
+        above.words.insert(above.words.begin() + static_cast<std::ptrdiff_t>(at),
+                           row.words.begin() + static_cast<std::ptrdiff_t>(from), row.words.end());
+    }
+
+    std::span<const OldLine> lines_;
+    const IsWord& is_word_;
+    std::vector<OldRow> rows_;
+    const OldLine* last_ = nullptr;
+    double usual_gap_ = 0;
+};
+
+}
+
+std::vector<OldRow> rows_below(std::span<const OldLine> lines, const IsWord& is_word) {
+    return RowJoiner(lines, is_word).join();
+}
+
+}

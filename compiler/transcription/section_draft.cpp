@@ -1,0 +1,168 @@
+#include "compiler/transcription/section_draft.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/phrases.hpp"
+#include "compiler/stages/model/dates.hpp"
+#include "compiler/transcription/messages.hpp"
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+#include <variant>
+
+namespace quoin::transcription {
+
+namespace {
+
+using trade::Holds;
+
+// `References available upon request`, which no section holds.
+bool offers_references(const std::string& text) {
+    const std::string lower = lower_case(text);
+    return lower.starts_with("references") && text.size() < 60 &&
+           (has_phrase(lower, "request") || has_phrase(lower, "available"));
+}
+
+struct RowCounts {
+    std::size_t dated = 0, running = 0, items = 0, role = 0, school = 0, cards = 0;
+};
+
+RowCounts count_rows(const std::vector<OldRow>& rows, const portal::PageLanguages& languages) {
+    RowCounts counts;
+    for (const OldRow& row : rows) {
+        const std::string text = row.text();
+        counts.items += row.item;
+        counts.running += is_running_text(row) && !row.item;
+        if (row.item) continue;
+        counts.dated += !dates_on(row.words, languages).empty();
+        counts.role += leans_to_role(text) > 1.5;
+        counts.school += names_degree(text);
+        counts.cards += names_credential(text);
+    }
+    return counts;
+}
+
+// Of a title that does not tell.
+Holds guessed_holds(const std::vector<OldRow>& rows, const portal::PageLanguages& languages) {
+    const RowCounts counts = count_rows(rows, languages);
+    if (counts.cards > 0 && 2 * counts.cards >= counts.dated && counts.items == 0)
+        return Holds::credentials;
+    if (counts.school > 0 && counts.school >= counts.role && counts.dated > 0)
+        return Holds::education;
+    if (counts.dated > 0 && counts.role > 0) return Holds::experience;
+    if (counts.dated > 0) return counts.items > 0 ? Holds::activities : Holds::other;
+    return counts.running > 0 && counts.running >= counts.items ? Holds::prose : Holds::skills;
+}
+
+// A title of skills above running text, such as `Research interests`.
+bool is_prose_after_all(const std::vector<OldRow>& rows) {
+    return !rows.empty() && rows.size() < 4 && std::ranges::all_of(rows, [](const OldRow& row) {
+        return is_running_text(row) && !row.item && row.words.back().text.ends_with('.');
+    });
+}
+
+std::vector<DraftEntry> prose_entries(const std::vector<OldRow>& rows) {
+    DraftEntry entry;
+    for (const OldRow& row : rows) {
+        entry.old.push_back(row.text());
+        entry.add("text", row.text());
+    }
+    return {entry};
+}
+
+std::optional<model::DateRange> dates_of(DraftEntry& entry) {
+    const DraftField* field = entry.find("dates");
+    if (!field) return std::nullopt;
+    auto read = model::read_dates(field->value);
+    auto* dates = std::get_if<model::DateRange>(&read);
+    return dates ? std::optional(*dates) : std::nullopt;
+}
+
+// One ends where the other starts.
+bool follow_each_other(DraftEntry& later, DraftEntry& earlier) {
+    const auto after = dates_of(later), before = dates_of(earlier);
+    if (!after || !before || !after->start || !before->start || !before->end) return false;
+    const int gap = model::months(*after->start).first - model::months(*before->end).last;
+    return gap >= -1 && gap <= 1;
+}
+
+bool look_alike(const OldRow& a, const OldRow& b) {
+    const OldWord &first = a.words.front(), &second = b.words.front();
+    return first.strong == second.strong && first.slanted == second.slanted &&
+           first.font == second.font;
+}
+
+// A position without an employer below one that has one is at the same, where its dates go on from
+// there, or where employers stand on a row above positions and this has none.
+void mark_further(std::vector<DraftEntry>& entries, const std::vector<RowsOfEntry>& rows) {
+    std::optional<std::size_t> first; // that has an employer
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        if (entries[i].find("employer") || !entries[i].find("role") || !first) {
+            first = entries[i].find("employer") ? std::optional(i) : std::nullopt;
+            continue;
+        }
+        const auto &above = rows[*first].heads, &heads = rows[i].heads;
+        const bool lacks_row = !heads.empty() && heads.size() < above.size() &&
+                               !look_alike(above.front(), heads.front());
+        entries[i].further = lacks_row || (!entries[i].find("place") &&
+                                           follow_each_other(entries[i - 1], entries[i]));
+    }
+}
+
+class SectionDrafter {
+public:
+    SectionDrafter(const PageFacts& facts) : facts_(facts) {}
+
+    DraftSection draft(OldSection old) {
+        DraftSection section;
+        section.title = trimmed(old.title.text, " :");
+        take_aside(old.rows, section);
+        section.guessed = !old.title.holds;
+        section.holds = old.title.holds.value_or(guessed_holds(old.rows, facts_.languages));
+        if (trade_groups(section.holds) && is_prose_after_all(old.rows))
+            section.holds = Holds::prose;
+        if (section.holds == Holds::prose)
+            section.entries = prose_entries(old.rows);
+        else if (trade_groups(section.holds))
+            section.entries = skill_entries(old.rows, section.title);
+        else
+            add_entries(old.rows, section);
+        std::erase_if(section.entries, [](const DraftEntry& entry) { return entry.old.empty(); });
+        return section;
+    }
+
+private:
+    static bool trade_groups(Holds holds) {
+        return holds == Holds::skills || holds == Holds::languages;
+    }
+
+    // What belongs to no entry.
+    static void take_aside(std::vector<OldRow>& rows, DraftSection& section) {
+        std::erase_if(rows, [&](const OldRow& row) {
+            const std::string text = row.text();
+            if (row.running) section.after.push_back(fill<messages::page_says>(text));
+            const bool offers = !row.running && offers_references(text);
+            if (offers) section.after.push_back(fill<messages::also_says>(text));
+            return row.running || offers;
+        });
+    }
+
+    void add_entries(const std::vector<OldRow>& rows, DraftSection& section) const {
+        const auto parts = entries_in(rows, section.holds, facts_.languages);
+        for (const RowsOfEntry& part : parts)
+            section.entries.push_back(section.holds == Holds::education
+                                          ? education_entry(part, facts_)
+                                          : entry_of(part, section.holds, facts_));
+        if (section.holds == Holds::experience) mark_further(section.entries, parts);
+    }
+
+    const PageFacts& facts_;
+};
+
+}
+
+DraftSection draft_section(OldSection old, const PageFacts& facts) {
+    return SectionDrafter(facts).draft(std::move(old));
+}
+
+}

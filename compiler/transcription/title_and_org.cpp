@@ -1,0 +1,152 @@
+#include "compiler/transcription/title_and_org.hpp"
+
+#include "compiler/base/ascii.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace quoin::transcription {
+
+namespace {
+
+constexpr double telling = 1.5; // a difference that is no accident
+
+std::string joined_parts(std::span<const std::string_view> parts) {
+    std::string text;
+    for (const std::string_view part : parts)
+        text.append(text.empty() ? "" : ", ").append(part);
+    return text;
+}
+
+struct CommaCut {
+    std::string left, right;
+    double difference = 0; // of how they lean; above 0: the role comes first
+};
+
+// One name with commas in it: cut where its two sides differ most.
+std::optional<CommaCut> cut_at_comma(std::string_view text) {
+    const auto parts = comma_parts(text);
+    std::optional<CommaCut> best;
+    for (std::size_t i = 1; i < parts.size() && i < 8; ++i) {
+        CommaCut cut{joined_parts({parts.data(), i}),
+                     joined_parts({parts.data() + i, parts.size() - i}), 0};
+        cut.difference = leans_to_role(cut.left) - leans_to_role(cut.right);
+        if (!best || std::abs(cut.difference) > std::abs(best->difference)) best = std::move(cut);
+    }
+    return best;
+}
+
+// `Rower at the Harbor Club`
+std::optional<CommaCut> cut_at_preposition(std::string_view text) {
+    for (const std::string_view word : {" at ", " with "})
+        if (const std::size_t at = text.find(word); at != text.npos) {
+            CommaCut cut{std::string(text.substr(0, at)),
+                         std::string(text.substr(at + word.size())), 0};
+            cut.difference = leans_to_role(cut.left) - leans_to_role(cut.right);
+            if (cut.difference > telling) return cut;
+        }
+    return std::nullopt;
+}
+
+// The last part of an employer's line may be the town: `Print Shop, Port Ansel`.
+void take_town(TitleAndOrg& result) {
+    const auto parts = comma_parts(result.org);
+    if (parts.size() < 2 || !may_be_town(parts.back()) || leans_to_role(parts.front()) >= 0) return;
+    result.town = parts.back();
+    result.org = joined_parts({parts.data(), parts.size() - 1});
+    result.sure = false;
+}
+
+TitleAndOrg of_one_name(const HeadPiece& piece, const HeadHabits& habits) {
+    TitleAndOrg result;
+    auto cut = cut_at_comma(piece.text);
+    if (!cut || std::abs(cut->difference) < telling)
+        if (const auto other = cut_at_preposition(piece.text)) cut = other;
+    if (cut && std::abs(cut->difference) >= telling) {
+        const bool role_first = cut->difference > 0;
+        result.title = role_first ? cut->left : cut->right;
+        result.org = role_first ? cut->right : cut->left;
+        return result;
+    }
+    const double lean = leans_to_role(piece.text) + habits.lean(piece, 0);
+    (lean >= 0 ? result.title : result.org) = piece.text;
+    result.sure = std::abs(lean) > telling / 2;
+    return result;
+}
+
+// What is neither belongs to what it stands beside, if no more than a comma or a dash parts them.
+void join_or_leave(const std::vector<HeadPiece>& names, std::size_t at, std::size_t title,
+                   std::size_t org, std::vector<std::string>& texts, TitleAndOrg& result) {
+    const HeadPiece& piece = names[at];
+    const bool last = at > title && at > org && at + 1 == names.size();
+    const bool after_org = at == org + 1 && piece.row == names[org].row;
+    if (result.town.empty() && may_be_town(piece.text) && (last || after_org)) {
+        result.town = piece.text;
+        result.sure = false;
+        return;
+    }
+    const bool beside = at > 0 && piece.row == names[at - 1].row && !piece.joint.empty();
+    if (beside && (at - 1 == title || at - 1 == org) && piece.strong == names[at - 1].strong) {
+        texts[at - 1] += piece.joint + piece.text;
+        return;
+    }
+    result.others.push_back(piece.text);
+}
+
+}
+
+HeadHabits::Look HeadHabits::look_of(const HeadPiece& piece) {
+    return {piece.strong, piece.slanted, piece.font};
+}
+
+void HeadHabits::learn(const HeadPieces& pieces) {
+    if (pieces.names.size() < 2) return;
+    for (std::size_t i = 0; i < std::min<std::size_t>(pieces.names.size(), 2); ++i) {
+        const double lean = leans_to_role(pieces.names[i].text);
+        if (std::abs(lean) < telling) continue;
+        const double vote = lean > 0 ? 1 : -1;
+        by_look_[look_of(pieces.names[i])] += vote;
+        by_position_[i] += vote;
+    }
+}
+
+double HeadHabits::lean(const HeadPiece& piece, std::size_t position) const {
+    double lean = 0;
+    if (const auto found = by_look_.find(look_of(piece)); found != by_look_.end())
+        lean += std::clamp(found->second, -2.0, 2.0) * 0.4;
+    if (const auto found = by_position_.find(position); found != by_position_.end())
+        lean += std::clamp(found->second, -2.0, 2.0) * 0.4;
+    return lean;
+}
+
+TitleAndOrg title_and_org(const HeadPieces& pieces, const HeadHabits& habits) {
+    const std::vector<HeadPiece>& names = pieces.names;
+    TitleAndOrg result;
+    if (names.empty()) return result;
+    if (names.size() == 1) {
+        result = of_one_name(names.front(), habits);
+        if (pieces.places.empty()) take_town(result);
+        return result;
+    }
+    std::vector<double> leans;
+    std::vector<std::string> texts;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        leans.push_back(leans_to_role(names[i].text) + habits.lean(names[i], i) -
+                        0.3 * static_cast<double>(i > 1));
+        texts.push_back(names[i].text);
+    }
+    const auto title = static_cast<std::size_t>(std::ranges::max_element(leans) - leans.begin());
+    leans[title] = 1e6;
+    const auto org = static_cast<std::size_t>(std::ranges::min_element(leans) - leans.begin());
+    leans[title] = leans_to_role(names[title].text) + habits.lean(names[title], title);
+    result.sure = leans[title] - leans[org] >= telling;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        if (i != title && i != org) join_or_leave(names, i, title, org, texts, result);
+    result.title = texts[title];
+    result.org = texts[org];
+    if (pieces.places.empty() && result.town.empty()) take_town(result);
+    return result;
+}
+
+}

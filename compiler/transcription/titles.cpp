@@ -1,0 +1,223 @@
+// Titles by their words; where those tell nothing, by their looks: as the known ones look and as
+// nothing else does.
+#include "compiler/transcription/titles.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/portal/found.hpp"
+#include "compiler/portal/letters.hpp"
+#include "compiler/trade/section_titles.hpp"
+#include "compiler/trade/vocabulary.hpp"
+#include "compiler/transcription/list_marks.hpp"
+#include "compiler/transcription/lists.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <tuple>
+
+namespace quoin::transcription {
+
+namespace {
+
+constexpr std::size_t most_title_words = 7;
+
+std::string_view bare_title(std::string_view text) {
+    return trimmed(text, " :.-_|[]<>=*#~");
+}
+
+struct TitleMeaning {
+    std::optional<trade::Holds> holds;
+    Below below = Below::entries;
+};
+
+std::optional<TitleMeaning> listed_meaning(const std::string& lower) {
+    const auto said = said_of(lower, lines_of(List::old_titles));
+    if (!said) return std::nullopt;
+    if (*said == "courses") return TitleMeaning{trade::Holds::skills, Below::courses};
+    if (*said == "references") return TitleMeaning{trade::Holds::prose, Below::references};
+    if (*said == "contact") return TitleMeaning{std::nullopt, Below::contact};
+    return TitleMeaning{trade::named<trade::Holds>(*said), Below::entries};
+}
+
+// `Coaching & Training Experience` is experience, whatever its first phrase says.
+std::optional<trade::Holds> holds_by_words(std::string_view title) {
+    const auto holds = trade::usual_holds(title);
+    const std::string lower = lower_case(title);
+    const bool works = lower.ends_with("experience") || lower.ends_with("employment") ||
+                       lower.ends_with("experiences");
+    return works && holds != trade::Holds::activities && holds != trade::Holds::projects
+               ? trade::Holds::experience
+               : holds;
+}
+
+std::optional<TitleMeaning> known_meaning(std::string_view text,
+                                          const portal::PageLanguages& languages) {
+    const std::string_view bare = bare_title(text);
+    if (bare.empty() || bare.size() > 60) return std::nullopt;
+    if (const auto listed = listed_meaning(straight_apostrophes(portal::in_small_letters(bare))))
+        return listed;
+    if (const auto local = languages.title(bare)) return TitleMeaning{*local, Below::entries};
+    if (!portal::is_usual_title(bare) && !trade::is_section_title(bare)) return std::nullopt;
+    return TitleMeaning{holds_by_words(bare), Below::entries};
+}
+
+bool in_capitals(const std::string& text) {
+    const portal::LetterCount count = portal::count_letters(text);
+    return count.letters > 2 && count.capitals == count.letters;
+}
+
+// What of a line's looks titles share.
+using TitleLook = std::tuple<long, bool, bool, std::size_t, bool>;
+TitleLook look_of(const OldLine& line, bool capitals) {
+    const OldWord& first = line.words.front();
+    return {std::lround(first.size * 2), first.strong, first.slanted, first.font, capitals};
+}
+
+bool may_be_title(const OldLine& line, std::size_t words) {
+    return !line.running && !line.listed && words <= most_title_words &&
+           !is_list_mark(line.words.front().text);
+}
+
+// The words before the first wide gap: a title in the margin has its section's first line beside
+// it.
+std::size_t words_before_gap(const OldLine& line) {
+    std::size_t count = 1;
+    while (count < line.words.size() && !line.words[count].apart)
+        ++count;
+    return count;
+}
+
+// `SKILLS: welding, rigging`: the words up to the colon, where they are a title in capitals or
+// heavier than what follows.
+std::size_t words_before_colon(const OldLine& line) {
+    for (std::size_t i = 0; i + 1 < line.words.size() && i < most_title_words; ++i) {
+        if (!line.words[i].text.ends_with(':')) continue;
+        const bool heavier = line.words[0].strong && !line.words[i + 1].strong;
+        return heavier || in_capitals(joined_words(line.words, 0, i + 1)) ? i + 1 : 0;
+    }
+    return 0;
+}
+
+class TitleFinder {
+public:
+    TitleFinder(const std::vector<OldLine>& lines, const portal::PageLanguages& languages)
+        : lines_(lines), languages_(languages) {
+        for (const OldLine& line : lines)
+            ++looks_[look_of(line, in_capitals(line.text()))];
+    }
+
+    std::vector<FoundTitle> find() {
+        for (std::size_t i = 0; i < lines_.size(); ++i)
+            take_known(i);
+        drop_stray();
+        add_alike();
+        return std::move(found_);
+    }
+
+private:
+    void take_known(std::size_t at) {
+        const OldLine& line = lines_[at];
+        for (const std::size_t words :
+             {line.words.size(), words_before_gap(line), words_before_colon(line)}) {
+            if (words == 0 || !may_be_title(line, words)) continue;
+            const std::string text = joined_words(line.words, 0, words);
+            if (const auto meaning = known_meaning(text, languages_)) {
+                found_.push_back({at, words, text, meaning->holds, meaning->below});
+                return;
+            }
+        }
+    }
+
+    TitleLook look_at(const FoundTitle& title) const {
+        return look_of(lines_[title.line], in_capitals(title.text));
+    }
+
+    // Where most titles look alike, a known word that looks otherwise is a line like any other: a
+    // group of skills called `Languages`, a firm called `Community`.
+    void drop_stray() {
+        std::map<TitleLook, std::size_t> counts;
+        for (const FoundTitle& title : found_)
+            ++counts[look_at(title)];
+        std::size_t most = 0;
+        TitleLook usual{};
+        for (const auto& [look, count] : counts)
+            if (count > most) std::tie(most, usual) = std::tuple(count, look);
+        if (most < 2) return;
+        std::erase_if(found_, [&](const FoundTitle& title) {
+            const TitleLook look = look_at(title);
+            const bool weaker = std::get<0>(look) < std::get<0>(usual) ||
+                                (std::get<1>(usual) && !std::get<1>(look)) ||
+                                (std::get<4>(usual) && !std::get<4>(look));
+            const bool plain = title.below == Below::references ||
+                               title.holds == trade::Holds::education ||
+                               title.holds == trade::Holds::experience;
+            return look != usual && weaker && !plain && !lines_[title.line].heading;
+        });
+    }
+
+    // Lines that look as two known titles or more, where few others do.
+    void add_alike() {
+        std::map<TitleLook, std::size_t> titles;
+        std::vector<bool> is_title(lines_.size());
+        bool beside = false; // titles have something beside them
+        for (const FoundTitle& title : found_) {
+            ++titles[look_at(title)];
+            is_title[title.line] = true;
+            beside = beside || title.words < lines_[title.line].words.size();
+        }
+        const std::size_t first = found_.empty() ? lines_.size() : found_.front().line;
+        for (std::size_t i = 0; i < lines_.size(); ++i) {
+            if (is_title[i]) continue;
+            const OldLine& line = lines_[i];
+            const std::size_t words = words_before_gap(line);
+            const std::string text = joined_words(line.words, 0, words);
+            const auto alike = titles.find(look_of(line, in_capitals(text)));
+            const bool tells = trade::usual_holds(bare_title(text)).has_value();
+            if (!beside && words < line.words.size()) continue;
+            const bool looks = alike != titles.end() && alike->second + tells > 1 &&
+                               2 * (alike->second + tells) >= looks_[alike->first] &&
+                               (i > first || tells) && stands_as_titles(line);
+            if ((looks || line.heading) && may_be_title(line, words) && reads_as_title(text))
+                found_.push_back(
+                    {i, words, text, holds_by_words(bare_title(text)), Below::entries});
+        }
+        std::ranges::sort(found_, {}, &FoundTitle::line);
+    }
+
+    // At the left edge that known titles stand at, or set in the middle as they are.
+    bool stands_as_titles(const OldLine& line) const {
+        constexpr double near = 3; // pt
+        return std::ranges::any_of(found_, [&](const FoundTitle& title) {
+            const OldLine& known = lines_[title.line];
+            const double middles = known.left() + known.right() - line.left() - line.right();
+            return std::abs(known.left() - line.left()) < near || std::abs(middles) < near;
+        });
+    }
+
+    static bool reads_as_title(const std::string& text) {
+        const portal::LetterCount count = portal::count_letters(text);
+        return count.digits == 0 && count.letters * 10 >= count.characters * 7 &&
+               text.find_first_of("@|;/,") == std::string::npos && !text.ends_with('.');
+    }
+
+    const std::vector<OldLine>& lines_;
+    const portal::PageLanguages& languages_;
+    std::map<TitleLook, std::size_t> looks_;
+    std::vector<FoundTitle> found_;
+};
+
+}
+
+bool is_known_title(std::string_view text, const portal::PageLanguages& languages) {
+    return static_cast<std::size_t>(std::ranges::count(text, ' ')) < most_title_words &&
+           known_meaning(text, languages).has_value();
+}
+
+std::vector<FoundTitle> find_titles(const std::vector<OldLine>& lines,
+                                    const portal::PageLanguages& languages) {
+    return TitleFinder(lines, languages).find();
+}
+
+}

@@ -1,0 +1,186 @@
+// Old documents in plain text and the sources made of them.
+#include "tests/transcription/transcribing.hpp"
+
+#include "compiler/base/diagnostics.hpp"
+#include "compiler/base/source.hpp"
+#include "compiler/stages/model/build.hpp"
+#include "compiler/transcription/draft_source.hpp"
+#include "compiler/transcription/kept_words.hpp"
+
+#include <doctest/doctest.h>
+
+#include <random>
+#include <string>
+
+namespace quoin::transcription {
+
+TEST_CASE("a résumé in plain text") {
+    CHECK(test::source_of_text(R"(Ottoline Brandt
+Port Ellery, WA | (360) 555-0142 | ottoline.brandt@ellerystate.example
+
+EDUCATION
+Ellery State College, Port Ellery, WA                     May 2027 (expected)
+Bachelor of Science in Marine Biology
+GPA: 3.62 / 4.00
+Relevant coursework: Benthic Ecology, Applied Regression
+
+EXPERIENCE
+Field Survey Intern, Salish Tidal Trust                   Jun 2026 - Aug 2026
+ * Counted 212 eelgrass quadrats at 9 sites and cut entry time 18% with a
+   barcoded datasheet
+ * Trained 4 volunteers in GPS and quadrat placement
+
+SKILLS
+Laboratory: pH meter, titration
+Languages: Portuguese (professional)
+)") == R"(name: Ottoline Brandt
+phone: (360) 555-0142
+email: ottoline.brandt@ellerystate.example
+address: Port Ellery, WA
+
+section: EDUCATION
+
+# the old page also says: Relevant coursework:
+school: Ellery State College
+place: Port Ellery, WA
+degree: Bachelor of Science in Marine Biology
+graduation: May 2027 (expected)
+gpa: 3.62 / 4.00
+courses: Benthic Ecology; Applied Regression
+
+section: EXPERIENCE
+
+role: Field Survey Intern
+employer: Salish Tidal Trust
+dates: Jun 2026 - Aug 2026
+- Counted 212 eelgrass quadrats at 9 sites and cut entry time 18% with a barcoded datasheet
+- Trained 4 volunteers in GPS and quadrat placement
+
+section: SKILLS
+
+Laboratory: pH meter, titration
+Languages: Portuguese (professional)
+)");
+}
+
+TEST_CASE("what is guessed is said above it, with the old page's own words") {
+    const std::string source = test::source_of_text(R"(Ottoline Brandt
+
+Experience
+Bluewater, Heron       2024
+- Counted 212 quadrats
+)");
+    CHECK(source.find("# guessed: role; the old page says: Bluewater, Heron 2024\n"
+                      "role: Bluewater, Heron\n") != std::string::npos);
+}
+
+TEST_CASE("signs of the markup stand for themselves") {
+    struct Case {
+        const char *text, *written;
+    };
+    for (const Case& one :
+         {Case{"and/or, snake_case, 2*3", "and/or, snake_case, 2*3"},
+          {"/slanted/ *strong* _under_", "\\/slanted\\/ \\*strong\\* \\_under\\_"},
+          {"a <b> {c}", "a \\<b> \\{c}"},
+          {"C:\\data", "C:\\\\data"}}) {
+        CAPTURE(one.text);
+        CHECK(in_markup(one.text) == one.written);
+    }
+}
+
+TEST_CASE("words that are not kept are named in their order") {
+    WordBag bag;
+    bag.add("Counted 212 quadrats, 'at' 9 sites");
+    CHECK(bag.take_out("counted 212 eelgrass quadrats at nine of 9 sites | sites") ==
+          "eelgrass … nine of … sites");
+    CHECK(bag.take_out("212").size() == 3); // it was there once
+    CHECK(bag.take_out("• – ·").empty());
+}
+
+namespace {
+
+// Whatever the page says, its source can be read and has all its words.
+void require_whole(const std::string& text) {
+    const std::string source = test::source_of_text(text);
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto file = sources.add("draft", source, diagnostics);
+    REQUIRE(file);
+    const auto resume =
+        model::build_resume(sources, *file, test::data_folder() / "themes/words", diagnostics);
+    CAPTURE(text);
+    CAPTURE(source);
+    CHECK(resume);
+    WordBag said;
+    said.add(source);
+    CHECK(said.take_out(in_markup(text)).empty());
+}
+
+}
+
+TEST_CASE("nothing is lost of pages of words thrown together") {
+    constexpr const char* pieces[] = {"Ottoline Brandt",
+                                      "EDUCATION",
+                                      "Experience",
+                                      "Skills:",
+                                      "References",
+                                      "Jun 2026 - now",
+                                      "2024",
+                                      "Salish Trust",
+                                      "Intern",
+                                      "role: x",
+                                      "- bullet of it",
+                                      "* {tag}",
+                                      "Port Ellery, WA",
+                                      "# number one",
+                                      "a@b.example",
+                                      "GPA 3.9",
+                                      "\t",
+                                      "    ",
+                                      "-----",
+                                      "holds: what",
+                                      "sections: x",
+                                      "“Quoted,” ",
+                                      "(360) 555-0142",
+                                      "Summary",
+                                      "Languages: Welsh",
+                                      "13/2024",
+                                      "C/C++",
+                                      "/a/ *b* _c_",
+                                      "C. one",
+                                      "Publications",
+                                      "name:",
+                                      "https://a.example"};
+    std::mt19937 random(7); // the same every time
+    for (int page = 0; page < 150; ++page) {
+        std::string text = "Ottoline Brandt\n";
+        const auto lines = 3 + random() % 20;
+        for (unsigned line = 0; line < lines; ++line) {
+            const auto words = random() % 4;
+            for (unsigned word = 0; word < words; ++word)
+                text += std::string(pieces[random() % std::size(pieces)]) +
+                        (random() % 3 ? " " : "      ");
+            text += '\n';
+        }
+        require_whole(text);
+    }
+}
+
+TEST_CASE("a page without titles, a page of one line, a page without a name") {
+    for (const char* text :
+         {"Ottoline Brandt\n", "x\n", "12345\n", "- one\n- two\n",
+          "Ottoline Brandt\n(360) 555-0142\nDeckhand, Port Ellery Ferry, 2024\nCounted 212\n"})
+        require_whole(text);
+}
+
+TEST_CASE("time grows with the length of the page, whatever is on it") {
+    for (const char* word : {"a ", "2024 ", "- ", "Education\n", "x\n", "(", "a, ", "· "}) {
+        std::string text = "Ottoline Brandt\n";
+        while (text.size() < 100'000)
+            text += word;
+        CAPTURE(word);
+        CHECK_FALSE(test::source_of_text(text).empty());
+    }
+}
+
+}
