@@ -31,6 +31,17 @@ void make_small(Appraisal& appraisal, bool keep_texts) {
     }
 }
 
+}
+
+std::optional<Appraisal> earlier_draft(Look& look, const Drafts& drafts, const fs::path& path,
+                                       const Draft& draft) {
+    if (draft.revision.empty()) return std::nullopt;
+    return look.earlier(path, draft.revision + ' ' + draft.path,
+                        [&] { return drafts.text(path, draft); });
+}
+
+namespace {
+
 // Of several hands each takes the next that nobody has taken.
 class Work {
 public:
@@ -69,11 +80,9 @@ private:
         make_small(student.now, wanted_.texts);
         student.drafts = drafts_.of(path);
         if (student.drafts.size() < 2) return;
-        const Draft& last_but_one = student.drafts[student.drafts.size() - 2];
-        const auto text = drafts_.text(path, last_but_one);
-        if (!text) return;
-        const Appraisal before = look_.at(path, text);
-        if (before.readable()) student.before = before.counts();
+        const auto before =
+            earlier_draft(look_, drafts_, path, student.drafts[student.drafts.size() - 2]);
+        if (before && before->readable()) student.before = before->counts();
     }
 
     std::vector<Student>& students_;

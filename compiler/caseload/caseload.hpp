@@ -46,6 +46,10 @@ struct Watch { // by whom a run is followed
 Caseload read_caseload(const std::vector<Found>& resumes, const Means& means, const Drafts& drafts,
                        const Wanted& wanted, const Watch& watch);
 
+// None if it is not there.
+std::optional<Appraisal> earlier_draft(Look& look, const Drafts& drafts,
+                                       const std::filesystem::path& path, const Draft& draft);
+
 void put_in_order(std::vector<Student>& students);
 
 // Spring to May, summer to August, fall to December: common practice of US colleges.

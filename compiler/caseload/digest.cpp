@@ -23,6 +23,15 @@ std::string digest_of(std::string_view piece) {
     return in_hexadecimal(Digest().add(piece).bytes());
 }
 
+std::string blob_name(std::string_view bytes) {
+    const std::string whole =
+        "blob " + std::to_string(bytes.size()) + std::string(1, '\0') + std::string(bytes);
+    std::string sum(SHA_DIGEST_LENGTH, '\0');
+    SHA1(reinterpret_cast<const unsigned char*>(whole.data()), whole.size(),
+         reinterpret_cast<unsigned char*>(sum.data()));
+    return in_hexadecimal(sum);
+}
+
 std::string in_hexadecimal(std::string_view bytes) {
     constexpr std::string_view figures = "0123456789abcdef";
     std::string text;

@@ -19,6 +19,8 @@ private:
 };
 
 std::string digest_of(std::string_view piece); // in hexadecimal
+// What git calls a file of these bytes (https://git-scm.com/book/en/v2/Git-Internals-Git-Objects).
+std::string blob_name(std::string_view bytes);
 std::string in_hexadecimal(std::string_view bytes);
 
 }

@@ -3,6 +3,7 @@
 #include "compiler/base/folder.hpp"
 #include "compiler/base/module.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/caseload/digest.hpp"
 #include "compiler/caseload/look.hpp"
 #include "compiler/history/history.hpp"
 
@@ -38,13 +39,15 @@ bool same_but_for_line_ends(const std::string& a, const std::string& b) {
 class Kept {
 public:
     Kept(std::unique_ptr<history::Repository> repository, history::Counts counts)
-        : repository_(std::move(repository)), moments_(std::move(counts.of)) {}
+        : repository_(std::move(repository)), root_(repository_->root()),
+          past_(std::move(counts.of)) {}
 
     std::vector<Draft> of(const std::string& path) const {
         std::vector<Draft> drafts;
-        const auto found = moments_.find(path);
-        if (found == moments_.end()) return drafts;
-        for (auto moment = found->second.rbegin(); moment != found->second.rend(); ++moment)
+        const auto found = past_.find(path);
+        if (found == past_.end()) return drafts;
+        const auto& moments = found->second.moments;
+        for (auto moment = moments.rbegin(); moment != moments.rend(); ++moment)
             drafts.push_back({day_at(moment->time), moment->commit, moment->path});
         return drafts;
     }
@@ -56,13 +59,29 @@ public:
         return found ? std::optional(std::move(found->bytes)) : std::nullopt;
     }
 
-    const history::Repository& repository() const { return *repository_; }
+    // Whether the file holds what HEAD has; ends of lines, which git may change, aside.
+    bool is_as_in_head(const std::string& path, const std::string& now) const {
+        const history::Past& past = past_.at(path);
+        if (past.blob == blob_name(now)) return true;
+        const auto last = text({.revision = "HEAD", .path = path});
+        return !last || same_but_for_line_ends(*last, now);
+    }
+
+    const std::string& root() const { return root_; }
 
 private:
     mutable std::mutex mutex_; // guards repository_
     std::unique_ptr<history::Repository> repository_;
-    std::map<std::string, std::vector<history::Moment>> moments_;
+    std::string root_;
+    std::map<std::string, history::Past> past_;
 };
+
+std::string path_within(const Kept& kept, const fs::path& file) {
+    std::error_code fault;
+    const std::string real = fs::canonical(file, fault).string();
+    return !fault && real.starts_with(kept.root()) ? real.substr(kept.root().size())
+                                                   : std::string{};
+}
 
 class GitDrafts : public Drafts {
 public:
@@ -76,10 +95,11 @@ public:
     std::vector<Draft> of(const fs::path& file) const override {
         const Kept* kept = kept_.at(folder_of(file)).get();
         if (!kept) return day_of_file(file);
-        auto drafts = kept->of(path_within(kept->repository(), file));
+        const std::string path = path_within(*kept, file);
+        auto drafts = kept->of(path);
         if (drafts.empty()) return day_of_file(file);
-        const auto last = kept->text(drafts.back()), now = bytes_of(file);
-        if (last && now && !same_but_for_line_ends(*last, *now))
+        const auto now = bytes_of(file);
+        if (now && !kept->is_as_in_head(path, *now))
             for (Draft& changed : day_of_file(file))
                 drafts.push_back(std::move(changed));
         return drafts;

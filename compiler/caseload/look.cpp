@@ -93,16 +93,32 @@ std::optional<Appraisal> Look::remembered(const std::string& key) {
     return appraisal;
 }
 
-Appraisal Look::at(const fs::path& path, const std::optional<std::string>& text) {
-    const auto bytes = text && means_.cache ? text : means_.cache ? bytes_of(path) : std::nullopt;
-    if (!bytes) return means_.appraise(path, text);
-    std::string key = key_of(path, *bytes);
-    if (auto known = remembered(key)) return *std::move(known);
-    Appraisal found = means_.appraise(path, text);
+// What was found of these bytes; if they changed while they were read, it is of others.
+void Look::keep(std::string key, const std::string& bytes, const Appraisal& found) {
     const auto value = value_of(found);
-    const bool as_it_was = !found.read.empty() && found.read.front().digest == digest_of(*bytes);
-    if (value && as_it_was)
+    if (value && !found.read.empty() && found.read.front().digest == digest_of(bytes))
         means_.cache->keep(std::move(key), means_.today.time_since_epoch().count(), *value);
+}
+
+Appraisal Look::at(const fs::path& path) {
+    const auto bytes = means_.cache ? bytes_of(path) : std::nullopt;
+    if (!bytes) return means_.appraise(path, std::nullopt);
+    std::string key = key_of(path, "bytes " + *bytes);
+    if (auto known = remembered(key)) return *std::move(known);
+    Appraisal found = means_.appraise(path, std::nullopt);
+    keep(std::move(key), *bytes, found);
+    return found;
+}
+
+std::optional<Appraisal> Look::earlier(const fs::path& path, const std::string& name,
+                                       const Text& text) {
+    std::string key = key_of(path, "name " + name);
+    if (means_.cache)
+        if (auto known = remembered(key)) return known;
+    const auto bytes = text();
+    if (!bytes) return std::nullopt;
+    Appraisal found = means_.appraise(path, bytes);
+    if (means_.cache) keep(std::move(key), *bytes, found);
     return found;
 }
 

@@ -26,10 +26,15 @@ class Look { // safe to use from several threads
 public:
     explicit Look(const Means& means) : means_(means) {}
 
-    // Of the file as it is, or of `text` as if that were there.
-    Appraisal at(const std::filesystem::path& path, const std::optional<std::string>& text = {});
+    Appraisal at(const std::filesystem::path& path); // of the file as it is
+    // Of an earlier draft: `name` is that of its text, which is asked for if it was never looked
+    // at. None if it is not there.
+    using Text = std::function<std::optional<std::string>()>;
+    std::optional<Appraisal> earlier(const std::filesystem::path& path, const std::string& name,
+                                     const Text& text);
 
 private:
+    void keep(std::string key, const std::string& bytes, const Appraisal& found);
     std::string key_of(const std::filesystem::path& path, const std::string& text) const;
     bool is_unchanged(const ReadFile& file);
     std::optional<Appraisal> remembered(const std::string& key);

@@ -65,7 +65,8 @@ std::string student_row(const Student& student, std::size_t at, bool linked) {
             fmt::format("<td class=\"{}\" data-v=\"{}\">{}</td>", state, at, in_html(student.why)) +
             figure(readable, counts[0]) + figure(readable, counts[1]) +
             cell("", readable ? student.now.stage : "\u2013") +
-            cell("n", pages_words(student.now)) + cell("n", fit_words(student.now)) +
+            cell("n", readable ? pages_words(student.now) : "\u2013") +
+            cell("n", readable ? fit_words(student.now) : "\u2013") +
             figure(!student.drafts.empty(), student.drafts.size()) +
             cell("n", student.drafts.empty() ? "\u2013" : iso(student.drafts.back().day)) +
             figure(student.days.has_value(), static_cast<std::size_t>(student.days.value_or(0))) +

@@ -68,8 +68,8 @@ public:
 private:
     Appraisal at(const Student& student, const Draft& draft) {
         if (&draft == &student.drafts.back()) return student.now;
-        const auto text = drafts_.text(student.place.path, draft);
-        return text ? look_.at(student.place.path, text) : Appraisal{.fault = "it has gone"};
+        auto had = earlier_draft(look_, drafts_, student.place.path, draft);
+        return had ? *std::move(had) : Appraisal{.fault = "it has gone"};
     }
 
     static void add(Sums& to, const Appraisal& had) {

@@ -104,6 +104,7 @@ inline constexpr Message left_to_mend = "left for you to mend, for made by itsel
 
 // A caseload
 inline constexpr Message no_day = "--{} is a day, as in 2026-11-29, and not {}";
+inline constexpr Message cohort_or_terms = "--cohort and --terms are two views; give one";
 inline constexpr Message no_count = "--first is a number from 1, and not {}";
 inline constexpr Message list_is_long =
     "standard input names more than {} files; give the folders that they are in";

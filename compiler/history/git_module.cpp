@@ -192,10 +192,14 @@ Outcome<Counts> GitRepository::counts() {
     while (const git::Commit commit = walk.next())
         git::for_each_changed(git_.get(), commit.get(), names,
                               [&](const std::string& in_head, const std::string& path) {
-                                  counts.of[in_head].push_back(
+                                  counts.of[in_head].moments.push_back(
                                       {hexadecimal(*git_commit_id(commit.get())), path,
                                        git_commit_time(commit.get())});
                               });
+    const git::Commit head = commit_of("HEAD");
+    for (auto& [path, past] : counts.of)
+        if (const git::TreeEntry entry = entry_at(head.get(), path))
+            past.blob = hexadecimal(*git_tree_entry_id(entry.get()));
     return counts;
 }
 

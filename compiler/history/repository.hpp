@@ -51,9 +51,13 @@ struct Moment { // at which a commit changed a file
     std::int64_t time{};
 };
 
+struct Past {                      // of one file
+    std::string blob;              // what git calls its text in HEAD
+    std::vector<Moment> moments{}; // newest first
+};
+
 struct Counts {
-    // By the path that a file has in HEAD, from the root; of each the newest first.
-    std::map<std::string, std::vector<Moment>> of;
+    std::map<std::string, Past> of; // by the path that a file has in HEAD, from the root
     bool cut_off = false;
 };
 

@@ -133,15 +133,21 @@ TEST_CASE("caseload: a draft is looked at again when a byte that it hangs on has
                 .version = "1",
                 .today = Day(std::chrono::days(20000)),
                 .cache = &cache};
-    const auto look = [&](const std::optional<std::string>& text = {}) {
+    const fs::path draft = folder.path / "a.resume";
+    const auto look = [&] {
         looked = 0;
-        CHECK(Look(means).at(folder.path / "a.resume", text).name == "A");
+        CHECK(Look(means).at(draft).name == "A");
+        return looked;
+    };
+    const auto look_at_earlier = [&](const std::string& name) {
+        looked = 0;
+        CHECK(Look(means).earlier(draft, name, [] { return "name: earlier\n"; })->name == "A");
         return looked;
     };
     CHECK(look() == 1);
     CHECK(look() == 0);
-    CHECK(look("name: earlier\n") == 1); // another draft of it, under its own bytes
-    CHECK(look("name: earlier\n") == 0);
+    CHECK(look_at_earlier("1") == 1); // under its own name
+    CHECK(look_at_earlier("1") == 0);
     CHECK(look() == 0);
     folder.write("part.resume", "section: C\n");
     CHECK(look() == 1);

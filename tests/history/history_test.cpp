@@ -75,12 +75,12 @@ TEST_CASE("history: the drafts of a file, newest first, by its names then") {
     const auto counts = repository->counts();
     const auto& of = std::get<Counts>(counts).of;
     REQUIRE(of.size() == 2);
-    const auto& moments = of.at("term/spring.resume");
+    const auto& moments = of.at("term/spring.resume").moments;
     REQUIRE(moments.size() == 3);
     CHECK(moments.front().time == first_day + 3 * day);
     CHECK(moments.back().path == drafts.all.back().path);
     CHECK(moments.back().commit == drafts.all.back().commit);
-    CHECK(of.at("notes.txt").size() == 1);
+    CHECK(of.at("notes.txt").moments.size() == 1);
 }
 
 TEST_CASE("history: a file's text at a revision, by the name it had there") {
@@ -104,8 +104,8 @@ TEST_CASE("history: a merge counts where it is like none of its parents") {
     CHECK(std::get<Drafts>(repository->drafts("notes.txt")).all.size() == 2);
     CHECK(std::get<Drafts>(repository->drafts("term/spring.resume")).all.size() == 3);
     const auto counts = repository->counts();
-    CHECK(std::get<Counts>(counts).of.at("notes.txt").size() == 2);
-    CHECK(std::get<Counts>(counts).of.at("term/spring.resume").size() == 3);
+    CHECK(std::get<Counts>(counts).of.at("notes.txt").moments.size() == 2);
+    CHECK(std::get<Counts>(counts).of.at("term/spring.resume").moments.size() == 3);
 }
 
 TEST_CASE("history: what is not there is told, and the mend") {

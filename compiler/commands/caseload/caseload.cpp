@@ -40,6 +40,7 @@ void tell(const std::string& text) {
 // --- what was asked for
 
 std::optional<std::string> read_asked(const CaseloadRequest& request, caseload::Asked& asked) {
+    if (request.cohort && request.terms) return fill<messages::cohort_or_terms>();
     asked = {
         .due = request.due, .stage = request.stage, .needs = request.needs, .check = request.check};
     for (const auto& [name, text, day] : {std::tuple("since", &request.since, &asked.since),
