@@ -4,8 +4,11 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
 
+#include <algorithm>
 #include <array>
+#include <functional>
 #include <map>
 #include <utility>
 
@@ -198,6 +201,31 @@ std::string begin_with_deed(const std::vector<std::string>& verbs, bool ended) {
     return ended ? fill<messages::stronger_in_past>(all) : fill<messages::stronger_in_present>(all);
 }
 
+// Of those that the office prefers, the ones for words of this bullet before those for any.
+std::vector<std::string>
+preferred_verbs(const ProofContext& context, std::string_view text,
+                const std::function<std::string(const std::string&)>& in_tense, Finding& finding) {
+    constexpr std::size_t most = 2;
+    std::vector<std::string> verbs;
+    const std::string lower = lower_case(text);
+    for (const bool for_any : {false, true})
+        for (const office::PreferredVerb& one : context.rules().prefer) {
+            const bool fits =
+                for_any ? one.of.empty()
+                        : std::ranges::any_of(one.of, [&](const std::string& word) {
+                              return has_phrase(lower, word) || has_phrase(lower, word + 's');
+                          });
+            const std::string verb = fits ? in_tense(capitalised(one.verb)) : "";
+            if (verb.empty() || verbs.size() == most) continue;
+            add_once(verbs, verb, most);
+            if (verbs.size() == 1)
+                add_office(finding,
+                           context.office->says(fill<messages::office_prefers>(in_quotes(verb)),
+                                                {one.line, {}}));
+        }
+    return verbs;
+}
+
 bool opens_with_verb(Opening opening) {
     return opening == Opening::past_verb || opening == Opening::present_verb ||
            opening == Opening::either_tense || opening == Opening::gerund;
@@ -260,18 +288,22 @@ void weak_opening(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         if (bullet.reading.opening != Opening::weak) continue;
         const bool ended = when_done(*bullet.position.entry, context) != WhenDone::current;
-        std::vector<std::string> verbs;
+        Finding& finding =
+            report<messages::weak_opening>(findings, bullet.place(bullet.reading.verb),
+                                           in_quotes(bullet.words(bullet.reading.verb)));
+        const auto in_tense = [&](const std::string& past) {
+            return in_time(past, ended, context.language);
+        };
+        std::vector<std::string> verbs = preferred_verbs(context, bullet.text, in_tense, finding);
+        constexpr std::size_t most = 4;
         for (const std::string& past : bullet.reading.stronger_verbs)
-            if (std::string verb = in_time(past, ended, context.language); !verb.empty())
-                verbs.push_back(std::move(verb));
-        report<messages::weak_opening>(findings, bullet.place(bullet.reading.verb),
-                                       in_quotes(bullet.words(bullet.reading.verb)))
-            .suggestion = begin_with_deed(verbs, ended);
+            if (const std::string verb = in_tense(past); !verb.empty()) add_once(verbs, verb, most);
+        finding.suggestion = begin_with_deed(verbs, ended);
     }
 }
 
 void repeated_opening(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::size_t most = 2;
+    const auto most = static_cast<std::size_t>(context.limits().same_opening);
     const auto bullets = bullets_under(context, {experience, projects, activities});
     std::map<std::string, std::vector<const WordedBullet*>> by_verb;
     for (const WordedBullet& bullet : bullets) {
@@ -286,10 +318,11 @@ void repeated_opening(const ProofContext& context, std::vector<Finding>& finding
             places.push_back(bullet->bullet->place);
         const WordedBullet& third = *alike[most];
         const bool ended = when_done(*third.position.entry, context) != WhenDone::current;
-        report<messages::repeated_opening>(
+        Finding& finding = report<messages::repeated_opening>(
             findings, third.place(third.reading.verb), in_quotes(third.words(third.reading.verb)),
-            counted(alike.size(), "bullet", "bullets"), lines_listed(places))
-            .suggestion = others_for(base, ended, context.language);
+            counted(alike.size(), "bullet", "bullets"), lines_listed(places));
+        finding.suggestion = others_for(base, ended, context.language);
+        judged_by(context, &office::Limits::same_opening, finding);
     }
 }
 

@@ -6,6 +6,7 @@
 #include "compiler/base/place.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/english/language.hpp"
+#include "compiler/office/office.hpp"
 #include "compiler/stages/model/dates.hpp"
 #include "compiler/stages/model/resume.hpp"
 #include "compiler/stages/typeset.hpp"
@@ -25,9 +26,11 @@ using trade::Weight;
 struct Finding {
     std::string_view check; // the check's name
     Place place;
-    std::string text;            // what is wrong here, with the words and figures concerned
-    std::string suggestion;      // how to mend it; empty if that is the writer's to know
-    std::vector<Edit> safe_mend; // changes of form alone, which `quoin mend` may make
+    std::string text;                  // what is wrong here, with the words and figures concerned
+    std::string suggestion;            // how to mend it; empty if that is the writer's to know
+    std::vector<Edit> safe_mend;       // changes of form alone, which `quoin mend` may make
+    std::optional<Weight> weight = {}; // that an office gives it; none: its check's
+    std::string office = {}; // by whose rule it stands, or weighs so: a sentence; mostly empty
 };
 
 // What checks may look at. A check is silent where it cannot be sure.
@@ -42,6 +45,10 @@ struct ProofContext {
     // The day of the reading: SOURCE_DATE_EPOCH, else the clock's; none: nothing is out of date.
     std::optional<model::Date> read_on = {};
     bool everything = true; // no tag was asked for, so that all of the résumé is here
+    const office::Office* office = nullptr; // whose rules hold beside those of the trade
+
+    const office::Rules& rules() const; // of the office, at the résumé's stage; else none
+    const office::Limits& limits() const { return rules().limits; }
 };
 
 struct Check {
@@ -77,6 +84,7 @@ std::span<const Check> privacy_checks();
 std::span<const Check> discretion_checks(); // what belongs to others, or to an interview
 std::span<const Check> section_checks();
 std::span<const Check> acceptance_checks();
+std::span<const Check> office_checks(); // what an office asks for beside the others
 std::vector<const Check*> all_checks();
 
 }

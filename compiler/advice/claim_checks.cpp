@@ -356,13 +356,15 @@ std::optional<int> years_since_end(const model::Entry& entry, const model::Date&
 
 // The first of them is named: one decision settles them all.
 void long_ago(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr int job = 15, degree = 20; // years
     for (const Position& position : positions(context.resume, {education, experience})) {
         const auto years = years_since_end(*position.entry, context.today);
-        const int most = position.section->holds == education ? degree : job;
-        if (!years || *years < most) continue;
-        report<messages::so_long_ago>(findings, place_of(*position.entry), called(*position.entry),
-                                      *years);
+        const office::LimitOf most = position.section->holds == education
+                                         ? &office::Limits::degree_years
+                                         : &office::Limits::job_years;
+        if (!years || *years < context.limits().*most) continue;
+        judged_by(context, most,
+                  report<messages::so_long_ago>(findings, place_of(*position.entry),
+                                                called(*position.entry), *years));
         return;
     }
 }

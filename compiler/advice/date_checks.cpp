@@ -17,9 +17,6 @@ namespace {
 
 using enum trade::Holds;
 
-constexpr int term = 6;   // months: a résumé is looked over once a term
-constexpr int stale = 12; // months after which "present" is no longer believed
-
 void visit_dates(const model::Resume& resume,
                  const std::function<void(const model::Field&, const model::DateRange&)>& visit) {
     for (const model::Section& section : resume.sections)
@@ -226,18 +223,22 @@ std::optional<int> months_since_update(const ProofContext& context) {
 
 void not_updated(const ProofContext& context, std::vector<Finding>& findings) {
     const auto months = months_since_update(context);
-    if (!months || *months < term) return;
-    report<messages::not_updated>(findings, context.resume.settings.updated.place,
-                                  counted(static_cast<std::size_t>(*months), "month", "months"));
+    if (!months || *months < context.limits().updated_within) return;
+    judged_by(context, &office::Limits::updated_within,
+              report<messages::not_updated>(
+                  findings, context.resume.settings.updated.place,
+                  counted(static_cast<std::size_t>(*months), "month", "months")));
 }
 
 void stale_present(const ProofContext& context, std::vector<Finding>& findings) {
     const auto months = months_since_update(context);
-    if (!months || *months < stale) return;
+    if (!months || *months < context.limits().present_within) return;
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         if (range.end) return;
-        report<messages::stale_present>(
-            findings, field.place, counted(static_cast<std::size_t>(*months), "month", "months"));
+        judged_by(context, &office::Limits::present_within,
+                  report<messages::stale_present>(
+                      findings, field.place,
+                      counted(static_cast<std::size_t>(*months), "month", "months")));
     });
 }
 

@@ -7,6 +7,8 @@
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <optional>
@@ -17,8 +19,6 @@
 namespace quoin::advice {
 
 namespace {
-
-constexpr std::size_t most_courses = 8;
 
 const model::Field* date_field(const model::Entry& entry) {
     const model::Field* graduation = entry.find(trade::FieldName::graduation);
@@ -155,12 +155,21 @@ void gpa_form(const ProofContext& context, std::vector<Finding>& findings) {
     });
 }
 
+std::string as_gpa(double value) { // "3.5", "3.25"
+    std::string text = fmt::format("{:.2f}", value);
+    if (text.ends_with('0')) text.pop_back();
+    return text;
+}
+
 void gpa_low(const ProofContext& context, std::vector<Finding>& findings) {
     visit_schools(context, [&](const model::Entry& entry) {
         const model::Field* field = entry.find(trade::FieldName::gpa);
         const auto gpa = field ? read_gpa(plain_in(field)) : std::nullopt;
-        if (gpa && gpa->is_low())
-            report<messages::low_gpa>(findings, field->place, in_quotes(plain_in(field)));
+        const double least = context.limits().gpa_leave_out;
+        if (gpa && gpa->is_under(least))
+            judged_by(context, &office::Limits::gpa_leave_out,
+                      report<messages::low_gpa>(findings, field->place, in_quotes(plain_in(field)),
+                                                as_gpa(least)));
     });
 }
 
@@ -248,9 +257,13 @@ void gpa_unsaid(const ProofContext& context, std::vector<Finding>& findings) {
         said = said || entry.find(trade::FieldName::gpa) != nullptr;
         if (!first && entry.find(trade::FieldName::degree)) first = &entry;
     });
-    if (first && !said)
-        report<messages::gpa_unsaid>(findings, first->find(trade::FieldName::degree)->place,
-                                     called(*first));
+    if (!first || said) return;
+    const office::Limits& limits = context.limits();
+    Finding& finding = report<messages::gpa_unsaid>(
+        findings, first->find(trade::FieldName::degree)->place, called(*first));
+    finding.suggestion =
+        fill<messages::show_gpa>(as_gpa(limits.gpa_show), as_gpa(limits.gpa_leave_out));
+    judged_by(context, &office::Limits::gpa_show, finding);
 }
 
 void high_school(const ProofContext& context, std::vector<Finding>& findings) {
@@ -292,9 +305,12 @@ void course_count(const ProofContext& context, std::vector<Finding>& findings) {
     visit_schools(context, [&](const model::Entry& entry) {
         const model::Field* field = entry.find(trade::FieldName::courses);
         const auto* items = items_in(field);
-        if (items && items->size() > most_courses)
-            report<messages::many_courses>(findings, field->place,
-                                           counted(items->size(), "course is", "courses are"));
+        const auto most = static_cast<std::size_t>(context.limits().most_courses);
+        if (!items || items->size() <= most) return;
+        Finding& finding = report<messages::many_courses>(
+            findings, field->place, counted(items->size(), "course is", "courses are"));
+        finding.suggestion = fill<messages::keep_courses>(in_words(most));
+        judged_by(context, &office::Limits::most_courses, finding);
     });
 }
 

@@ -23,11 +23,27 @@ std::size_t main_bullets(const model::Entry& entry) {
     return static_cast<std::size_t>(std::ranges::count(entry.bullets, 1, &model::Bullet::level));
 }
 
-void report_count(const model::Entry& entry, std::size_t count, std::vector<Finding>& findings) {
-    report<messages::bullet_count>(findings, place_of(entry), called(entry),
-                                   counted(count, "bullet", "bullets"))
-        .suggestion = count < trade::least_bullets ? fill<messages::too_few_bullets>()
-                                                   : fill<messages::too_many_bullets>();
+std::size_t least_wanted(const office::Limits& limits) {
+    return std::max<std::size_t>(
+        static_cast<std::size_t>(limits.least_bullets),
+        std::min<std::size_t>(trade::least_bullets, static_cast<std::size_t>(limits.most_bullets)));
+}
+
+std::string bullets_wanted(const office::Limits& limits) { // "two to five"
+    const std::size_t least = least_wanted(limits);
+    const auto most = static_cast<std::size_t>(limits.most_bullets);
+    return least == most ? in_words(most) : in_words(least) + " to " + in_words(most);
+}
+
+void report_count(const ProofContext& context, const model::Entry& entry, std::size_t count,
+                  std::vector<Finding>& findings) {
+    const std::string wanted = bullets_wanted(context.limits());
+    Finding& finding = report<messages::bullet_count>(findings, place_of(entry), called(entry),
+                                                      counted(count, "bullet", "bullets"));
+    finding.suggestion = count < least_wanted(context.limits())
+                             ? fill<messages::too_few_bullets>(wanted)
+                             : fill<messages::too_many_bullets>(wanted);
+    judged_by(context, &office::Limits::most_bullets, finding);
 }
 
 // One who has yet to begin has nothing to tell.
@@ -38,16 +54,19 @@ bool is_yet_to_begin(const model::Entry& entry, const model::Date& today) {
 
 void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
     const bool academic = *context.resume.settings.stage == trade::Stage::academic;
+    const office::Limits& limits = context.limits();
     for (const Position& position : positions(context.resume, {experience, projects})) {
         if (is_yet_to_begin(*position.entry, context.today)) continue;
         const std::size_t own = main_bullets(*position.entry);
-        if (own > trade::most_bullets) report_count(*position.entry, own, findings);
+        if (static_cast<double>(own) > limits.most_bullets)
+            report_count(context, *position.entry, own, findings);
         if (position.entry != position.head) continue;
         std::size_t all = own;
         for (const model::Entry& further : position.entry->further)
             all += main_bullets(further);
         if (all == 0 && academic) continue; // a post says it all
-        if (all == 0) report_count(*position.entry, all, findings);
+        if (static_cast<double>(all) < limits.least_bullets)
+            report_count(context, *position.entry, all, findings);
     }
 }
 
@@ -55,10 +74,13 @@ void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
 void one_bullet(const ProofContext& context, std::vector<Finding>& findings) {
     const auto all = positions(context.resume, {experience});
     if (all.empty() || all.front().entry != all.front().head) return;
+    if (context.limits().least_bullets > 1 || context.limits().most_bullets < 2)
+        return; // for `bullet-count`
     const model::Entry& latest = *all.front().entry;
     const bool alone = latest.further.empty() && main_bullets(latest) == 1;
     if (alone && !is_yet_to_begin(latest, context.today))
-        report<messages::one_bullet>(findings, place_of(latest), called(latest));
+        report<messages::one_bullet>(findings, place_of(latest), called(latest)).suggestion =
+            fill<messages::too_few_bullets>(bullets_wanted(context.limits()));
 }
 
 void employer_missing(const ProofContext& context, std::vector<Finding>& findings) {

@@ -15,8 +15,7 @@ struct Gpa {
     bool over_scale() const { return value > scale.value_or(4.0) + 1e-9; }
     // On the scale of 4 that thresholds are spoken of in; others are not judged.
     bool out_of_four() const { return scale.value_or(4.0) > 3.99 && scale.value_or(4.0) < 4.01; }
-    bool is_low() const { return out_of_four() && value < 3.0; }
-    bool is_high() const { return out_of_four() && value >= 3.5; }
+    bool is_under(double limit) const { return out_of_four() && value < limit; }
 };
 
 // Of several the first; none if it does not open with a number, or words and a number.

@@ -51,6 +51,7 @@ Tone tone_of(Weight weight) {
 std::string full_text(const Finding& finding) {
     std::string text = finding.text;
     if (!finding.suggestion.empty()) text += "; " + finding.suggestion;
+    if (!finding.office.empty()) text += " (" + finding.office + ')';
     const Check* check = find_check(finding.check);
     if (check == nullptr) return text;
     text += ". Why: ";

@@ -2,6 +2,7 @@
 // order of the groups. A mend that depends on what was found is a message of its own.
 #pragma once
 
+#include "compiler/advice/office_messages.hpp"
 #include "compiler/advice/sentence_messages.hpp"
 #include "compiler/base/message.hpp"
 
@@ -102,9 +103,9 @@ inline constexpr Message add_scale = "add the scale: '{} / 4.00'";
 inline constexpr Message add_scale_as_in = "add the scale, as in '3.62 / 4.00'";
 inline constexpr FindingRow many_decimals{
     "{} has {}", "two are enough, and rounding up past a threshold is not done"};
-inline constexpr FindingRow low_gpa{"{} is under 3.0", "leave it out, and let the work speak"};
-inline constexpr FindingRow gpa_unsaid{"no GPA is given for {}",
-                                       "show it if it is 3.5 or over; from 3.0 it may be shown"};
+inline constexpr FindingRow low_gpa{"{} is under {}", "leave it out, and let the work speak"};
+inline constexpr FindingRow gpa_unsaid{"no GPA is given for {}"};
+inline constexpr Message show_gpa = "show it if it is {} or over; from {} it may be shown";
 inline constexpr FindingRow activity_of_school{"{} ended by the end of high school",
                                                "something of your college years tells more"};
 inline constexpr FindingRow high_school{"{} still stands beside a college",
@@ -112,8 +113,8 @@ inline constexpr FindingRow high_school{"{} still stands beside a college",
 inline constexpr FindingRow honors_out_of_order{
     "{} ranks above the Dean's List, which stands first", "begin with the highest honor"};
 inline constexpr FindingRow course_twice{"the course {} is listed twice", "take one of them out"};
-inline constexpr FindingRow many_courses{
-    "{} listed", "keep the eight or fewer that the employer would ask about"};
+inline constexpr FindingRow many_courses{"{} listed"};
+inline constexpr Message keep_courses = "keep the {} or fewer that the employer would ask about";
 
 // --- dates
 
@@ -145,11 +146,9 @@ inline constexpr FindingRow stale_present{"'present' was last looked at {} ago",
 // --- entries
 
 inline constexpr FindingRow bullet_count{"{} has {}"};
-inline constexpr Message too_few_bullets = "say what you did and what came of it, in two to five";
-inline constexpr Message too_many_bullets =
-    "keep the two to five that this employer would ask about";
-inline constexpr FindingRow one_bullet{"{} stands first and has one bullet",
-                                       "say what you did and what came of it, in two to five"};
+inline constexpr Message too_few_bullets = "say what you did and what came of it, in {}";
+inline constexpr Message too_many_bullets = "keep the {} that this employer would ask about";
+inline constexpr FindingRow one_bullet{"{} stands first and has one bullet"};
 inline constexpr FindingRow no_role{"under {} there is no role",
                                     "add a line 'role:' with what you were there"};
 inline constexpr FindingRow no_employer{
@@ -320,6 +319,11 @@ inline constexpr Message write_word_or_keep =
 inline constexpr FindingRow text_size{
     "the theme sets this in {:.1f} pt",
     "10 to 12 pt are read with ease; choose a theme that keeps to them"};
+inline constexpr FindingRow size_of_office{"the text is set in {:.1f} pt"};
+inline constexpr FindingRow margin_of_office{"a margin of {:.2f} in"};
+inline constexpr Message ask_for = "ask for it by '{}', and shorten what then does not fit";
+inline constexpr FindingRow pages_of_office{"this takes {}"};
+inline constexpr Message bring_to = "bring it to {}";
 inline constexpr FindingRow margin_width{"a margin of {:.2f} in",
                                          "0.5 to 1 in suit every printer and every reader"};
 inline constexpr FindingRow too_long{"{} too long for {}", "'quoin set' names the cheapest cuts"};
@@ -342,7 +346,7 @@ inline constexpr FindingRow one_word_over{
 inline constexpr Message cut_word = "cut {}";
 inline constexpr Message cut_some_word = "cut a short word, or choose a shorter one";
 inline constexpr FindingRow many_lines{"this bullet runs to {}"};
-inline constexpr Message shorten = "{} it two, or make two bullets of it";
+inline constexpr Message shorten = "{} it {}, or make two bullets of it";
 inline constexpr FindingRow emphasis{
     "{} of {} words are bold, italic or underlined",
     "emphasis works where it is rare: keep it for the few figures that matter most"};

@@ -37,12 +37,28 @@ constexpr std::array of_lines{Names{"two-lines"}, Names{"one-word-over"}, Names{
 
 constexpr std::array of_wishes{Names{"objective-wants"}, Names{"empty-phrases"}};
 constexpr std::array of_vagueness{Names{"weak-opening"}, Names{"slang"}, Names{"empty-phrases"}};
+constexpr std::array of_office_and_slang{Names{"office-phrases"}, Names{"office-words"},
+                                         Names{"slang"}};
+constexpr std::array of_office_and_empty{Names{"office-phrases"}, Names{"office-words"},
+                                         Names{"empty-phrases"}};
+constexpr std::array of_spelled_names{Names{"office-names"}, Names{"name-forms"},
+                                      Names{"proper-names"}};
 constexpr std::array of_clauses{Names{"run-on"}, Names{"punctuation"}};
 
-constexpr std::array families{Kin{of_openings},        Kin{of_words},        Kin{of_persons},
-                              Kin{of_phones, true},    Kin{of_addresses},    Kin{of_figures},
-                              Kin{of_dated},           Kin{of_lines, true},  Kin{of_wishes, true},
-                              Kin{of_vagueness, true}, Kin{of_clauses, true}};
+constexpr std::array families{Kin{of_openings},
+                              Kin{of_words},
+                              Kin{of_persons},
+                              Kin{of_phones, true},
+                              Kin{of_addresses},
+                              Kin{of_figures},
+                              Kin{of_dated},
+                              Kin{of_lines, true},
+                              Kin{of_wishes, true},
+                              Kin{of_vagueness, true},
+                              Kin{of_clauses, true},
+                              Kin{of_office_and_slang},
+                              Kin{of_office_and_empty},
+                              Kin{of_spelled_names}};
 
 using Line = std::tuple<std::size_t, std::size_t>;
 

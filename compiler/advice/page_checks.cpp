@@ -12,6 +12,8 @@
 #include "compiler/stages/pages/pages.hpp"
 #include "compiler/stages/theme/values.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -39,29 +41,52 @@ bool is_read_through(theme::StyleName style) {
            style == theme::StyleName::title;
 }
 
+bool is_within(double value, double least, double most) {
+    return value >= least - hair && value <= most + hair;
+}
+
+// Of the running text as a whole, by bounds that an office has narrowed.
+void size_of_office(const ProofContext& context, const fit::Fit& fit,
+                    std::vector<Finding>& findings) {
+    const auto [least, most] = std::pair(context.limits().least_size, context.limits().most_size);
+    if (is_within(fit.setting.size, least, most)) return;
+    Finding& finding =
+        report<messages::size_of_office>(findings, name_place(context), fit.setting.size);
+    finding.suggestion = fill<messages::ask_for>(fmt::format("size: {:.3g}..{:.3g}", least, most));
+    judged_by(context, &office::Limits::least_size, finding);
+}
+
 void text_size(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr double least = 10, most = 12;
+    constexpr double least = trade::size_bounds.least, most = trade::size_bounds.most;
     const fit::Fit* fit = fit_of(context);
     if (!fit) return;
+    if (context.rules().set_by(&office::Limits::least_size))
+        size_of_office(context, *fit, findings);
     std::set<theme::StyleName> told;
     for (const composition::Paragraph& paragraph : context.typeset->composition.paragraphs) {
         const double size = fit->setting.size * paragraph.size;
         if (!is_read_through(paragraph.style) || told.contains(paragraph.style)) continue;
-        if (size >= least - hair && size <= most + hair) continue;
+        if (is_within(size, least, most)) continue;
         told.insert(paragraph.style);
         report<messages::text_size>(findings, paragraph.place, size);
     }
 }
 
 void margin_width(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr double least = 0.5 * theme::points_per_inch, most = theme::points_per_inch;
+    const auto [least, most] =
+        std::pair(context.limits().least_margin, context.limits().most_margin);
     const fit::Fit* fit = fit_of(context);
     if (!fit) return;
     const fit::PageSetting& setting = fit->setting;
     for (const double margin : {setting.side_margin, setting.top_margin, setting.bottom_margin}) {
-        if (margin >= least - hair && margin <= most + hair) continue;
-        report<messages::margin_width>(findings, name_place(context),
-                                       margin / theme::points_per_inch);
+        const double inches = margin / theme::points_per_inch;
+        if (is_within(margin, least * theme::points_per_inch, most * theme::points_per_inch))
+            continue;
+        Finding& finding = report<messages::margin_width>(findings, name_place(context), inches);
+        if (context.rules().set_by(&office::Limits::least_margin))
+            finding.suggestion =
+                fill<messages::ask_for>(fmt::format("margins: {:.3g}..{:.3g}", least, most));
+        judged_by(context, &office::Limits::least_margin, finding);
         return;
     }
 }
@@ -79,17 +104,21 @@ void page_count(const ProofContext& context, std::vector<Finding>& findings) {
                                    how_many_lines(overflow->lines_too_many), allowed);
         return;
     }
-    if (!is_student(*settings.stage)) return;
+    const auto most = static_cast<std::size_t>(context.limits().most_pages);
+    if (most == 0 && !is_student(*settings.stage)) return;
     const std::size_t pages =
         pages::make_pages(context.typeset->composition, *fit_of(context)).pages.size();
-    if (pages > 1)
-        report<messages::many_pages>(
-            findings, settings.pages.stated() ? settings.pages.place : name_place(context),
-            counted(pages, "page", "pages"));
+    const Place place = settings.pages.stated() ? settings.pages.place : name_place(context);
+    const std::string taken = counted(pages, "page", "pages");
+    if (most == 0 && pages > 1) report<messages::many_pages>(findings, place, taken);
+    if (most == 0 || pages <= most) return;
+    Finding& finding = report<messages::pages_of_office>(findings, place, taken);
+    finding.suggestion = fill<messages::bring_to>(counted(most, "page", "pages"));
+    judged_by(context, &office::Limits::most_pages, finding);
 }
 
 void page_fill(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr double enough = 2.0 / 3;
+    const double enough = context.limits().page_filled / 100;
     const fit::Fit* fit = fit_of(context);
     if (!fit) return;
     const fit::Fit preferred =
@@ -104,7 +133,8 @@ void page_fill(const ProofContext& context, std::vector<Finding>& findings) {
     const double room = pages.height - setting.top_margin - setting.bottom_margin;
     const double filled = (pages.height - setting.top_margin - lowest) / room;
     if (filled >= enough) return;
-    report<messages::page_fill>(findings, name_place(context), std::floor(filled * 100));
+    judged_by(context, &office::Limits::page_filled,
+              report<messages::page_fill>(findings, name_place(context), std::floor(filled * 100)));
 }
 
 void first_look(const ProofContext& context, std::vector<Finding>& findings) {
@@ -114,11 +144,13 @@ void first_look(const ProofContext& context, std::vector<Finding>& findings) {
     const auto looks = glance::looks(composition, make_pages(*context.typeset, *fit));
     std::vector<std::string_view> missed;
     for (const Landmark& landmark : landmarks(context.resume, looks, composition))
-        if (landmark.at != glance::never && landmark.at > glance::first_look)
+        if (landmark.at != glance::never && landmark.at > context.limits().first_look)
             missed.push_back(landmark.what);
     if (missed.empty()) return;
-    report<messages::not_at_a_glance>(findings, name_place(context), glance::first_look,
-                                      joined(missed, " and "));
+    judged_by(context, &office::Limits::first_look,
+              report<messages::not_at_a_glance>(findings, name_place(context),
+                                                context.limits().first_look,
+                                                joined(missed, " and ")));
 }
 
 // --- lines
@@ -240,7 +272,7 @@ void one_word_over(const ProofContext& context, std::vector<Finding>& findings) 
 // What is judged is the bullet's length: in a column of two, what would take two lines across the
 // page is not too long.
 void two_lines(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::size_t most = 2;
+    const auto most = static_cast<std::size_t>(context.limits().bullet_lines);
     const fit::Fit* fit = fit_of(context);
     visit_set_bullets(context, [&](const SetBullet& bullet) {
         if (bullet.lines.size() <= most || bullet.paragraph.region == composition::Region::side)
@@ -252,17 +284,20 @@ void two_lines(const ProofContext& context, std::vector<Finding>& findings) {
             return;
         const std::string beyond = text_from(bullet, most);
         const auto words = static_cast<std::size_t>(std::ranges::count(beyond, ' ')) + 1;
-        report<messages::many_lines>(findings, first_line_of(bullet, context),
-                                     counted(bullet.lines.size(), "line", "lines"))
-            .suggestion =
-            fill<messages::shorten>(counted(words, "word fewer makes", "words fewer make"));
+        Finding& finding =
+            report<messages::many_lines>(findings, first_line_of(bullet, context),
+                                         counted(bullet.lines.size(), "line", "lines"));
+        finding.suggestion = fill<messages::shorten>(
+            counted(words, "word fewer makes", "words fewer make"), in_words(most));
+        judged_by(context, &office::Limits::bullet_lines, finding);
     });
 }
 
 // --- look
 
 void emphasis(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::size_t one_in = 5, least_words = 40;
+    constexpr std::size_t least_words = 40;
+    const double most = context.limits().emphasis / 100;
     std::size_t words = 0, marked = 0;
     Place first;
     visit_texts(context.resume, [&](const TextInResume& part) {
@@ -275,8 +310,10 @@ void emphasis(const ProofContext& context, std::vector<Finding>& findings) {
             marked += count;
         }
     });
-    if (words < least_words || marked * one_in <= words) return;
-    report<messages::emphasis>(findings, first, marked, words);
+    if (words < least_words || static_cast<double>(marked) <= most * static_cast<double>(words))
+        return;
+    judged_by(context, &office::Limits::emphasis,
+              report<messages::emphasis>(findings, first, marked, words));
 }
 
 void two_columns(const ProofContext& context, std::vector<Finding>& findings) {

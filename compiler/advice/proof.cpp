@@ -69,18 +69,83 @@ bool looks_at_page(const Check& check) {
     return check.group == "page";
 }
 
-std::vector<Finding> run_all(const ProofContext& context) {
+const office::CheckRule* rule_of(const ProofContext& context, std::string_view check) {
+    const auto found = context.rules().checks.find(check);
+    return found == context.rules().checks.end() ? nullptr : &found->second;
+}
+
+// What the office has the check weigh; a finding of another weight is told so.
+void weigh_by_office(const Check& check, const office::CheckRule& rule,
+                     const office::Office& office, Finding& finding) {
+    const Weight before = finding.weight.value_or(check.weight);
+    if (*rule.weight == before && rule.asked.reason.empty()) return;
+    finding.weight = rule.weight;
+    add_office(finding,
+               office.says(fill<messages::office_weighs>(name_of(*rule.weight)), rule.asked));
+}
+
+LeftOut leave_out(const Check& check, const office::CheckRule& rule, const office::Office& office,
+                  std::size_t count) {
+    const std::string findings = counted(count, "finding", "findings");
+    return {check.name, count,
+            office.says(fill<messages::office_leaves_out>(findings, check.name), rule.asked)};
+}
+
+// What an office has off is no cause either, so that it hides nothing else.
+std::vector<Finding> run_all(const ProofContext& context, std::vector<LeftOut>& left_out) {
     std::vector<Finding> findings;
     const bool english = is_english(context.resume);
     for (const Check* check : all_checks()) {
         if (!english && !reads_any_language(check->name)) continue;
         const std::size_t before = findings.size();
         check->run(context, findings);
-        for (std::size_t i = before; i < findings.size(); ++i)
+        const office::CheckRule* rule = rule_of(context, check->name);
+        if (rule && !rule->weight) {
+            const std::size_t count = findings.size() - before;
+            findings.resize(before);
+            if (count > 0) left_out.push_back(leave_out(*check, *rule, *context.office, count));
+            continue;
+        }
+        for (std::size_t i = before; i < findings.size(); ++i) {
             findings[i].check = check->name;
+            if (rule) weigh_by_office(*check, *rule, *context.office, findings[i]);
+        }
     }
     keep_one_of_a_cause(findings);
     return findings;
+}
+
+using Accepted = std::map<std::string_view, const model::Acceptance*>;
+
+// Whether the résumé sets it aside; an office may keep it from that, which is said.
+bool is_set_aside(const ProofContext& context, const Accepted& accepted, Finding& finding) {
+    const auto found = accepted.find(finding.check);
+    if (found == accepted.end()) return false;
+    const auto& kept = context.rules().not_acceptable;
+    const auto asked = kept.find(finding.check);
+    if (asked == kept.end()) return true;
+    add_office(finding, context.office->says(fill<messages::office_keeps>(), asked->second));
+    return false;
+}
+
+// An acceptance of what nothing was looked for in is no idle one.
+bool is_not_looked_at(const ProofContext& context, std::string_view name) {
+    const office::CheckRule* rule = rule_of(context, name);
+    return !context.everything || (rule && !rule->weight) ||
+           (!is_english(context.resume) && !reads_any_language(name)) ||
+           (!context.typeset && looks_at_page(*find_check(name)));
+}
+
+// A reminder that an office weighs is a finding.
+bool is_reminder(const ProofContext& context, const Finding& finding) {
+    return find_check(finding.check)->reminder && !rule_of(context, finding.check);
+}
+
+void sort_by_place(Proof& proof) {
+    std::ranges::stable_sort(proof.findings, {}, finding_place);
+    std::ranges::stable_sort(proof.reminders, {}, finding_place);
+    std::ranges::stable_sort(proof.set_aside, {},
+                             [](const SetAside& one) { return finding_place(one.finding); });
 }
 
 }
@@ -95,7 +160,7 @@ std::vector<const Check*> all_checks() {
          {contact_checks(), person_checks(), section_checks(), education_checks(), date_checks(),
           entry_checks(), claim_checks(), wording_checks(), letter_checks(), sentence_checks(),
           skill_checks(), interest_checks(), consistency_checks(), spelling_checks(), page_checks(),
-          privacy_checks(), discretion_checks(), acceptance_checks()})
+          privacy_checks(), discretion_checks(), office_checks(), acceptance_checks()})
         for (const Check& check : group)
             all.push_back(&check);
     return all;
@@ -118,19 +183,25 @@ const Check* find_check(std::string_view name) {
     return found == all.end() ? nullptr : *found;
 }
 
+const office::Rules& ProofContext::rules() const {
+    static const office::Rules none;
+    return office ? office->at(*resume.settings.stage) : none;
+}
+
 std::size_t check_number(std::string_view name) {
     const auto all = all_checks();
     return static_cast<std::size_t>(std::ranges::find(all, name, &Check::name) - all.begin());
 }
 
 Weight weight_of(const Finding& finding) {
+    if (finding.weight) return *finding.weight;
     const Check* check = find_check(finding.check);
     return check ? check->weight : Weight::consider;
 }
 
 Proof run_proof(const ProofContext& context) {
     Proof proof;
-    std::map<std::string_view, const model::Acceptance*> accepted;
+    Accepted accepted;
     std::map<std::string_view, bool> used;
     const auto& acceptances = context.resume.settings.accept;
     for (const model::Acceptance& acceptance : acceptances)
@@ -139,28 +210,20 @@ Proof run_proof(const ProofContext& context) {
         else if (const auto [first, is_new] = accepted.emplace(acceptance.check, &acceptance);
                  !is_new)
             report_twice(acceptance, *first->second, proof.findings);
-    for (Finding& finding : run_all(context)) {
-        const auto found = accepted.find(finding.check);
-        if (found == accepted.end()) {
-            auto& kept = find_check(finding.check)->reminder ? proof.reminders : proof.findings;
-            kept.push_back(std::move(finding));
-            continue;
-        }
+    for (Finding& finding : run_all(context, proof.left_out)) {
         used[finding.check] = true;
-        proof.set_aside.push_back({std::move(finding), found->second});
+        if (is_set_aside(context, accepted, finding))
+            proof.set_aside.push_back({std::move(finding), accepted.at(finding.check)});
+        else
+            (is_reminder(context, finding) ? proof.reminders : proof.findings)
+                .push_back(std::move(finding));
     }
-    for (const auto& [name, acceptance] : accepted) {
-        const bool silent = !context.everything ||
-                            (!is_english(context.resume) && !reads_any_language(name)) ||
-                            (!context.typeset && looks_at_page(*find_check(name)));
-        if (!used.contains(name) && !silent && !is_school_of_first_year(name, context.resume))
+    for (const auto& [name, acceptance] : accepted)
+        if (!used.contains(name) && !is_not_looked_at(context, name) &&
+            !is_school_of_first_year(name, context.resume))
             report<messages::idle_acceptance>(proof.findings, acceptance->place, in_quotes(name))
                 .check = idle_name;
-    }
-    std::ranges::stable_sort(proof.findings, {}, finding_place);
-    std::ranges::stable_sort(proof.reminders, {}, finding_place);
-    std::ranges::stable_sort(proof.set_aside, {},
-                             [](const SetAside& one) { return finding_place(one.finding); });
+    sort_by_place(proof);
     return proof;
 }
 

@@ -14,10 +14,17 @@ struct SetAside {
     const model::Acceptance* acceptance = nullptr; // of the résumé
 };
 
+struct LeftOut { // by an office, which has the check off
+    std::string_view check;
+    std::size_t count = 0;
+    std::string office; // whose rule it is: a sentence
+};
+
 struct Proof {
     std::vector<Finding> findings;   // by place
     std::vector<SetAside> set_aside; // by place
     std::vector<Finding> reminders;  // by place; no findings about this page
+    std::vector<LeftOut> left_out;   // by check
 };
 
 // An acceptance that names no check, or one that found nothing, is a finding too.

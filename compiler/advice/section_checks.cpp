@@ -118,6 +118,7 @@ void section_title(const ProofContext& context, std::vector<Finding>& findings) 
 // What may stand above a student's education: a line about the person.
 void education_first(const ProofContext& context, std::vector<Finding>& findings) {
     if (!is_student(*context.resume.settings.stage)) return;
+    if (!context.rules().order.values.empty()) return; // for `office-order`
     const model::Section* above = nullptr;
     for (const model::Section& section : context.resume.sections) {
         if (section.holds == education) {

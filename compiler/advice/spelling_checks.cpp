@@ -20,7 +20,12 @@
 
 namespace quoin::advice {
 
-KnownWords::KnownWords(const model::Resume& resume) {
+KnownWords::KnownWords(const ProofContext& context) {
+    const model::Resume& resume = context.resume;
+    const office::Rules& rules = context.rules();
+    for (const auto* names : {&rules.employers, &rules.schools, &rules.courses})
+        for (const office::KnownName& known : *names)
+            add(known.name);
     for (const std::string& phrase : resume.settings.words)
         add(phrase);
     for (const model::Gloss& gloss : resume.settings.glosses)
@@ -259,7 +264,7 @@ void check_elsewhere(const SpelledWord& spelled, const model::Text& text, const 
 }
 
 void spelling(const ProofContext& context, std::vector<Finding>& findings) {
-    const KnownWords known(context.resume);
+    const KnownWords known(context);
     if (is_american(context.resume))
         return each_word(context, &context.language, findings,
                          [&](const SpelledWord& word, const model::Text& text) {

@@ -11,10 +11,10 @@
 namespace quoin::advice {
 
 // Words that are right here, whatever a dictionary has: those of `words:`, of abbreviations, of
-// other languages and of names.
+// other languages, of names, and of those that an office knows.
 class KnownWords {
 public:
-    explicit KnownWords(const model::Resume& resume);
+    explicit KnownWords(const ProofContext& context);
     bool holds(std::string_view word) const;
 
 private:

@@ -151,12 +151,14 @@ std::optional<int> number_named(std::string_view word) {
                : std::optional(static_cast<int>(name - number_names.begin()));
 }
 
-std::string counted(std::size_t count, std::string_view one, std::string_view several) {
+std::string in_words(std::size_t count) {
     constexpr std::size_t most_in_words = 12;
-    const std::string number = count == 0              ? "no"
-                               : count > most_in_words ? std::to_string(count)
-                                                       : std::string(number_names.at(count));
-    return number + ' ' + std::string(count == 1 ? one : several);
+    if (count == 0) return "no";
+    return count > most_in_words ? std::to_string(count) : std::string(number_names.at(count));
+}
+
+std::string counted(std::size_t count, std::string_view one, std::string_view several) {
+    return in_words(count) + ' ' + std::string(count == 1 ? one : several);
 }
 
 std::string some_of(const std::vector<std::string>& words, std::size_t most) {
@@ -193,6 +195,21 @@ std::vector<Place> source_lines(const model::Text& text) {
         last.length = end - last.column;
     }
     return lines;
+}
+
+void add_office(Finding& finding, std::string said) {
+    finding.office += (finding.office.empty() ? "" : "; ") + std::move(said);
+}
+
+Finding& judged_by(const ProofContext& context, office::LimitOf limit, Finding& finding) {
+    const office::Asked* asked = context.rules().set_by(limit);
+    if (asked) {
+        const office::LimitRow& row = office::row_of(limit);
+        add_office(finding, context.office->says(fill<messages::office_sets>(
+                                                     row.label, value_text(row, context.limits())),
+                                                 *asked));
+    }
+    return finding;
 }
 
 std::string_view source_at(const Sources& sources, const Place& place) {

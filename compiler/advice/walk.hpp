@@ -50,6 +50,7 @@ std::vector<WordAt> words_in(std::string_view text);
 
 std::optional<int> number_named(std::string_view word); // `zero` to `twenty`, in small letters
 
+std::string in_words(std::size_t count); // "no", "one", "14"
 // "one bullet", "three bullets", "14 bullets"
 std::string counted(std::size_t count, std::string_view one, std::string_view several);
 // "'a', 'b' and 2 more"
@@ -73,5 +74,10 @@ Finding& report(std::vector<Finding>& findings, Place place, Found&&... found) {
     return findings.emplace_back(
         Finding{{}, place, fill<row>(std::forward<Found>(found)...), std::string(row.mend), {}});
 }
+
+// Of what was judged by a number: says whose it is, if an office has set it.
+Finding& judged_by(const ProofContext& context, office::LimitOf limit, Finding& finding);
+// Adds to whose rule a finding stands by.
+void add_office(Finding& finding, std::string said);
 
 }

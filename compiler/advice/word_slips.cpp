@@ -43,7 +43,7 @@ void report_slip(const english::WordSlip& slip, const TextInResume& part, std::s
 
 void word_slips(const ProofContext& context, std::vector<Finding>& findings) {
     if (!is_american(context.resume)) return;
-    const KnownWords known(context.resume);
+    const KnownWords known(context);
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!is_spelled(part)) return;
         const std::string plain = part.text.plain();

@@ -94,6 +94,9 @@ inline constexpr Message kept_is_too_long =
 
 // Checks and mends
 inline constexpr Message no_check = "there is no check {}{}";
+inline constexpr Message office_at_fault =
+    "the office's rules are at fault, and nothing is judged by half of them: mend them, or give "
+    "--no-office";
 inline constexpr Message marked_over_source = "--marked would write over the résumé itself";
 inline constexpr Message marked_and_more = "standard output holds one thing; give --marked a file";
 inline constexpr Message summary_no_sarif =

@@ -39,6 +39,10 @@ std::string format_of(const Given& given) {
     return given.has("format") ? given.text("format") : "text";
 }
 
+advice::OfficeChoice office_in(const Given& given) {
+    return {given.text("office"), given.has("no-office")};
+}
+
 ExitCode do_set(const Given& given) {
     return run_set({.inputs = given.operands,
                     .output = given.text("output"),
@@ -61,7 +65,8 @@ ExitCode do_proof(const Given& given) {
                               .summary = given.has("summary"),
                               .roster = given.has("roster"),
                               .ignore_accept = given.has("ignore-accept"),
-                              .marked = given.text("marked")});
+                              .marked = given.text("marked"),
+                              .office = office_in(given)});
 }
 
 ExitCode do_caseload(const Given& given) {
@@ -107,7 +112,8 @@ constexpr Verb verbs[] = {
      do_set},
     {"proof", "Proofread a résumé: what to mend, where, and why.", "FILE...", no_resume,
      "A FILE of - is standard input. Findings that the résumé accepts are set aside:\n"
-     "accept: NAME (reason).\n\n"
+     "accept: NAME (reason). The rules of the career office, if a file office.rules stands\n"
+     "beside FILE or above it, are followed ('quoin help office').\n\n"
      "Exit status: 0 nothing that must be mended, 1 something, or errors, 2 wrong use.",
      do_proof},
     {"mend", "Make the mends that change form alone, in the file.", "FILE...", no_resume,
@@ -116,7 +122,9 @@ constexpr Verb verbs[] = {
      "Exit status: 0 done, 1 errors, 2 wrong use.\n"
      "To mend is not to judge: it is 1 for errors alone, whatever is left.",
      [](const Given& given) {
-         return run_mend({.inputs = given.operands, .dry_run = given.has("dry-run")});
+         return run_mend({.inputs = given.operands,
+                          .dry_run = given.has("dry-run"),
+                          .office = office_in(given)});
      }},
     {"checks",
      "List what proof looks at, or explain the checks named.",
@@ -126,7 +134,9 @@ constexpr Verb verbs[] = {
      "is printed.\n\n"
      "Exit status: 0 done, 1 it cannot be written, 2 wrong use.",
      [](const Given& given) {
-         return run_checks({.names = given.operands, .reference = given.has("reference")});
+         return run_checks({.names = given.operands,
+                            .reference = given.has("reference"),
+                            .office = office_in(given)});
      }},
     {"glance", "Tell what a reader takes in first, and when.", "FILE...", no_resume,
      "By a model, which is no promise: what is large, heavy, high on the page and has white\n"
@@ -216,7 +226,7 @@ constexpr Verb verbs[] = {
      "Print what a verb does, or the reference of the markup, themes or checks.",
      "[TOPIC]...",
      {},
-     "A TOPIC is a verb, or a reference: markup, themes or checks.\n\n"
+     "A TOPIC is a verb, or a reference: markup, themes, checks or office.\n\n"
      "Exit status: 0 done, 1 it cannot be read or written, 2 wrong use.",
      [](const Given& given) { return run_help({.topics = given.operands}); }},
 };
@@ -271,7 +281,27 @@ constexpr Option options[] = {
     {"proof", "--marked FILE",
      "write the page with every finding noted at its words to FILE; of several, to a folder"},
     {"proof", "--format FORMAT", "text, json or sarif", "format: text, json, sarif"},
+    {"proof", "--office FILE", "follow the rules of FILE, not of the office.rules found above"},
+    {.verb = "proof",
+     .form = "--no-office",
+     .does = "follow no office's rules",
+     .excludes = "office",
+     .refusal = "--no-office follows no rules, and {} is a file of them; give one"},
     {"mend", "--dry-run", "print what would change, and change nothing"},
+    {"mend", "--office FILE", "follow the rules of FILE: what they have off is not mended"},
+    {.verb = "mend",
+     .form = "--no-office",
+     .does = "follow no office's rules",
+     .excludes = "office",
+     .refusal = "--no-office follows no rules, and {} is a file of them; give one"},
+    {"checks", "--list",
+     "list all checks, as without a NAME; with an office's rules, their effect"},
+    {"checks", "--office FILE", "tell what the rules of FILE change of each check and number"},
+    {.verb = "checks",
+     .form = "--no-office",
+     .does = "tell of no office's rules",
+     .excludes = "office",
+     .refusal = "--no-office follows no rules, and {} is a file of them; give one"},
     {.verb = "checks",
      .form = "--reference",
      .does = "print the reference page of all checks",

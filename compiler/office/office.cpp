@@ -27,11 +27,24 @@ const LimitRow& row_of(LimitOf limit) {
     });
 }
 
+namespace {
+
+// "1 page", "2 pages", "1 inch"
+std::string unit_of(const LimitRow& row, double number) {
+    std::string unit(row.unit);
+    if (number != 1 || !unit.ends_with('s')) return unit;
+    unit.resize(unit.size() - (unit.ends_with("hes") ? 2 : 1));
+    return unit;
+}
+
+}
+
 std::string value_text(const LimitRow& row, const Limits& limits) {
     const double least = limits.*row.of, most = row.most ? limits.*row.most : least;
     if (&row == &row_of(&Limits::most_pages) && most == 0) return "by stage";
-    if (least == most) return fmt::format("{:.3g} {}", least, row.unit);
-    return fmt::format("{:.3g} to {:.3g} {}", least, most, row.unit);
+    const std::string unit = unit_of(row, most);
+    if (least == most) return fmt::format("{:.3g} {}", least, unit);
+    return fmt::format("{:.3g} to {:.3g} {}", least, most, unit);
 }
 
 }

@@ -81,7 +81,10 @@ std::string gpa_verdict(const std::string& text) {
     const auto gpa = read_gpa(text);
     if (!gpa) return "unreadable";
     if (gpa->over_scale()) return "over-scale";
-    std::string verdict = gpa->is_low() ? "leave-out" : gpa->is_high() ? "show" : "may-show";
+    const office::Limits limits;
+    std::string verdict = gpa->is_under(limits.gpa_leave_out)                     ? "leave-out"
+                          : !gpa->out_of_four() || gpa->is_under(limits.gpa_show) ? "may-show"
+                                                                                  : "show";
     if (!gpa->scale) verdict += ",scale-missing";
     if (gpa->decimals > 2) verdict += ",decimals";
     return verdict;

@@ -75,6 +75,7 @@ struct HowRead {
     std::function<void(stages::Typeset&)> change = {}; // of the page, before it is looked at
     std::vector<std::string> tags = {};
     std::filesystem::path path = {}; // read from there, not from the text
+    const office::Office* office = nullptr;
 };
 
 inline std::unique_ptr<ProofOf> proof_of(const std::string& text, const HowRead& reading = {}) {
@@ -105,7 +106,8 @@ inline std::unique_ptr<ProofOf> proof_of(const std::string& text, const HowRead&
                                   .language = language(),
                                   .bullets = advice::read_bullets(*one->resume, language()),
                                   .read_on = reading.day,
-                                  .everything = reading.tags.empty()});
+                                  .everything = reading.tags.empty(),
+                                  .office = reading.office});
     return one;
 }
 

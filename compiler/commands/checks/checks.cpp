@@ -2,7 +2,10 @@
 #include "compiler/commands/checks/checks.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/commands/checks/office_effect.hpp"
+#include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/office_rules.hpp"
 #include "compiler/commands/printing.hpp"
 
 #include <fmt/format.h>
@@ -54,7 +57,7 @@ ExitCode refuse_name(const std::string& name) {
 
 }
 
-std::string list_of_checks() {
+std::string list_of_checks(const office::Office* office) {
     std::string text;
     std::string_view group;
     for (const advice::Check* check : advice::all_checks()) {
@@ -63,16 +66,18 @@ std::string list_of_checks() {
         group = check->group;
         text += fmt::format("  {:<20} {:<9} {}\n", check->name, name_of(check->weight),
                             check->looks_at);
+        if (office) text += effect_on(*check, *office);
     }
-    return text;
+    return office ? text + numbers_of(*office) + asked_by(*office) : text;
 }
 
-std::string explanation_of(const advice::Check& check) {
+std::string explanation_of(const advice::Check& check, const office::Office* office) {
     std::string text = fmt::format("{} ({}, {})\n\n  {}\n  {}\n\n  not so:  {}\n  but so:  {}\n"
                                    "  source:  {}\n",
                                    check.name, name_of(check.weight), check.group, check.looks_at,
                                    check.why, check.bad, check.good, check.source);
     if (!check.caution.empty()) text += fmt::format("  caution: {}\n", check.caution);
+    if (office) text += effect_on(check, *office);
     return text + fmt::format("\nTo set it aside, write in the heading: accept: {} (your reason)\n",
                               check.name);
 }
@@ -89,13 +94,16 @@ std::string reference_page() {
 }
 
 ExitCode run_checks(const ChecksRequest& request) {
+    advice::Offices offices(data_folder() / "themes", request.office);
+    if (!request.reference && !read_offices(offices, {"-"}, "checks")) return ExitCode::wrong_use;
+    const office::Office* office = request.reference ? nullptr : offices.of({});
     std::string text = request.reference       ? reference_page()
-                       : request.names.empty() ? list_of_checks()
+                       : request.names.empty() ? list_of_checks(office)
                                                : std::string{};
     for (const std::string& name : request.names) {
         const advice::Check* check = advice::find_check(name);
         if (!check) return refuse_name(name);
-        text += (text.empty() ? "" : "\n") + explanation_of(*check);
+        text += (text.empty() ? "" : "\n") + explanation_of(*check, office);
     }
     return print_output("checks", text) ? ExitCode::done : ExitCode::errors;
 }

@@ -16,7 +16,7 @@ namespace quoin::commands {
 
 namespace {
 
-constexpr std::string_view references[] = {"markup", "themes", "checks"};
+constexpr std::string_view references[] = {"markup", "themes", "checks", "office"};
 
 ExitCode refuse_topic(const std::string& topic) {
     std::vector<std::string_view> known(std::begin(references), std::end(references));

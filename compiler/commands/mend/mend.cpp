@@ -8,6 +8,7 @@
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/mend/line_diff.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/office_rules.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/stages/model/build.hpp"
@@ -80,7 +81,7 @@ ReadingOwner read_again(const SourceReading& before, const Texts& texts) {
 }
 
 // Of the whole résumé, whatever a build for a tag would leave out; by place.
-Edits edits_of(const SourceReading& reading, const MendTools& tools) {
+Edits edits_of(const SourceReading& reading, const MendTools& tools, const office::Office* office) {
     const model::Resume& resume = *reading.resume;
     const advice::ProofContext context{.sources = reading.sources,
                                        .resume = resume,
@@ -89,7 +90,8 @@ Edits edits_of(const SourceReading& reading, const MendTools& tools) {
                                        .language = tools.language,
                                        .bullets = advice::read_bullets(resume, tools.language),
                                        .read_on = tools.read_on,
-                                       .everything = true};
+                                       .everything = true,
+                                       .office = office};
     Edits edits;
     for (advice::Finding& finding : run_proof(context).findings)
         std::ranges::move(finding.safe_mend, std::back_inserter(edits));
@@ -213,7 +215,8 @@ struct AllMended {
     Diagnostics left; // at their places in the last reading, else in the first
 };
 
-AllMended mend_all_rounds(const SourceReading& first, const MendTools& tools) {
+AllMended mend_all_rounds(const SourceReading& first, const MendTools& tools,
+                          const office::Office* office) {
     AllMended all;
     const SourceReading* reading = &first;
     const auto go_on = [&](Round round) {
@@ -228,7 +231,7 @@ AllMended mend_all_rounds(const SourceReading& first, const MendTools& tools) {
     while (rounds < most_mending_rounds && go_on(mend_faults(*reading)))
         ++rounds;
     while (reading->resume && rounds++ < 2 * most_mending_rounds) {
-        const Edits edits = edits_of(*reading, tools);
+        const Edits edits = edits_of(*reading, tools, office);
         if (go_on(mend_findings(*reading, edits))) continue;
         for (const Edit& edit : edits)
             all.left.note(edit.place, "left for you to mend, for made by itself the change "
@@ -266,7 +269,7 @@ MendOutcome mend_input(const std::string& input, const MendTools& tools, bool dr
     MendOutcome outcome;
     const bool excerpts = isatty(STDERR_FILENO) == 1;
     const ReadingOwner first = first_reading(input);
-    const AllMended all = mend_all_rounds(*first, tools);
+    const AllMended all = mend_all_rounds(*first, tools, office_of(tools.offices, input));
     SourceReading& last = all.last ? *all.last : *first;
     last.diagnostics.sort();
     outcome.messages = all_messages(last.diagnostics, last.sources, excerpts);
@@ -295,7 +298,9 @@ ExitCode run_mend(const MendRequest& request) {
     if (!read_epoch(epoch)) return wrong_use("mend", fill<messages::epoch>());
 
     const english::Language language(data_folder());
-    const MendTools tools{language, reading_day(epoch)};
+    advice::Offices offices(data_folder() / "themes", request.office);
+    if (!read_offices(offices, request.inputs, "mend")) return ExitCode::wrong_use;
+    const MendTools tools{language, reading_day(epoch), &offices};
     ExitCode code = ExitCode::done;
     for (const std::string& input : request.inputs) {
         const MendOutcome outcome = mend_input(input, tools, request.dry_run);

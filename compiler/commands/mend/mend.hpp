@@ -1,6 +1,7 @@
 // `quoin mend`: the mends that change form alone, made in the source files.
 #pragma once
 
+#include "compiler/advice/offices.hpp"
 #include "compiler/commands/command_line.hpp"
 #include "compiler/english/language.hpp"
 #include "compiler/stages/model/resume.hpp"
@@ -11,8 +12,9 @@
 namespace quoin::commands {
 
 struct MendRequest {
-    std::vector<std::string> inputs; // `-` is standard input
-    bool dry_run = false;            // print what would change
+    std::vector<std::string> inputs;  // `-` is standard input
+    bool dry_run = false;             // print what would change
+    advice::OfficeChoice office = {}; // whose rules are followed: what is off is not mended
 };
 
 // To mend is not to judge: ExitCode::errors for errors alone, whatever is left.
@@ -21,7 +23,8 @@ ExitCode run_mend(const MendRequest& request);
 // What mending needs beside the résumé; one for all inputs of a call.
 struct MendTools {
     const english::Language& language;
-    model::Date read_on; // SOURCE_DATE_EPOCH, else the clock's day
+    model::Date read_on;                // SOURCE_DATE_EPOCH, else the clock's day
+    advice::Offices* offices = nullptr; // whose rules are followed; null: none
 };
 
 // The safe mends of one input: made in place, or for `dry_run` and standard input printed.

@@ -5,6 +5,7 @@
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/marked_targets.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/office_rules.hpp"
 #include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
@@ -101,10 +102,12 @@ ExitCode run_proof_command(const ProofRequest& request) {
     if (!read_epoch(epoch)) return wrong_use("proof", fill<messages::epoch>());
 
     const std::filesystem::path data = data_folder();
+    advice::Offices offices(data / "themes", request.office);
+    if (!read_offices(offices, request.inputs, "proof")) return ExitCode::wrong_use;
     const auto fonts = open_fonts(data);
     if (!fonts) return ExitCode::errors;
     const english::Language language(data);
-    const ProofTools tools{data, *fonts, language, reading_day(epoch)};
+    const ProofTools tools{data, *fonts, language, reading_day(epoch), &offices};
     return report_all(request, marked, tools, epoch);
 }
 

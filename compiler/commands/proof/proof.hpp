@@ -1,6 +1,7 @@
 // `quoin proof`: what a career adviser would say of a résumé, before one has to.
 #pragma once
 
+#include "compiler/advice/offices.hpp"
 #include "compiler/commands/command_line.hpp"
 #include "compiler/stages/typeset.hpp"
 
@@ -20,6 +21,7 @@ struct ProofRequest {
     // Write the pages with their findings to this PDF; `-`: standard output; of several, the folder
     // that each goes to.
     std::string marked;
+    advice::OfficeChoice office = {}; // whose rules are followed
 };
 
 // Findings go to standard output, errors in a file to standard error. ExitCode::errors if there is

@@ -34,6 +34,7 @@ Json finding_json(const advice::Finding& finding, Columns& columns) {
                  {"suggestion", finding.suggestion},
                  {"why", check ? check->why : ""}};
     if (check && !check->caution.empty()) json["caution"] = check->caution;
+    if (!finding.office.empty()) json["office"] = finding.office;
     Json mend = Json::array();
     for (const Edit& edit : finding.safe_mend)
         mend.push_back(
@@ -49,6 +50,16 @@ Json diagnostic_json(const Diagnostic& diagnostic, Columns& columns) {
     return {{"severity", severity},
             {"place", place_json(diagnostic.place, columns)},
             {"text", diagnostic.text}};
+}
+
+Json office_json(const Proofread& one) {
+    Json left_out = Json::array();
+    for (const advice::LeftOut& each : one.proof.left_out)
+        left_out.push_back({{"check", each.check}, {"count", each.count}, {"text", each.office}});
+    return {{"name", one.office->name},
+            {"file", one.office->path.string()},
+            {"closing", one.office->closing},
+            {"left_out", std::move(left_out)}};
 }
 
 Json file_json(const Proofread& one) {
@@ -69,6 +80,7 @@ Json file_json(const Proofread& one) {
         each["reason"] = aside.acceptance->reason;
         json["set_aside"].push_back(std::move(each));
     }
+    if (one.office) json["office"] = office_json(one);
     return json;
 }
 

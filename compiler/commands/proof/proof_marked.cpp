@@ -66,6 +66,17 @@ composition::RemarkGroup set_aside(const Proofread& one) {
     return group;
 }
 
+// What is found and left out by the office, and what it says last.
+void close_by_office(const Proofread& one, composition::Sheet& sheet) {
+    composition::RemarkGroup group{"Left out by the office", {}};
+    for (const advice::LeftOut& each : one.proof.left_out)
+        group.remarks.push_back(
+            {"–", std::string(each.check) + ':', capitalised(each.office) + '.', {}});
+    sheet.groups.push_back(std::move(group));
+    if (one.office && !one.office->closing.empty())
+        sheet.closing.push_back({capitalised(one.office->name) + ':', one.office->closing});
+}
+
 composition::Sheet sheet_of(const Proofread& one) {
     composition::Sheet sheet{"Proof", {}, remarks_by_weight(one)};
     const Verdict verdict = verdict_of(one);
@@ -77,6 +88,7 @@ composition::Sheet sheet_of(const Proofread& one) {
             "the source. What is found is a help to judge by: facts, and "
             "the last word, stay with the writer.");
     sheet.groups.push_back(set_aside(one));
+    close_by_office(one, sheet);
     return sheet;
 }
 

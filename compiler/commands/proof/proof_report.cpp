@@ -2,6 +2,7 @@
 #include "compiler/commands/proof/proof_report.hpp"
 
 #include "compiler/advice/other_languages.hpp"
+#include "compiler/commands/office_rules.hpp"
 
 namespace quoin::commands {
 
@@ -10,6 +11,7 @@ std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Cho
     auto one = std::make_unique<Proofread>();
     one->input = input == "-" ? standard_input : input;
     one->file = one->sources.read_input(input, one->diagnostics);
+    one->office = office_of(tools.offices, input);
     proofread(*one, choices, tools);
     return one;
 }
@@ -29,7 +31,8 @@ void proofread(Proofread& one, const stages::Choices& choices, const ProofTools&
             .language = tools.language,
             .bullets = one.bullets,
             .read_on = tools.read_on,
-            .everything = choices.tags.empty()};
+            .everything = choices.tags.empty(),
+            .office = one.office};
         one.proof = run_proof(context);
         for (std::string& said : advice::passed_over(*one.resume))
             one.diagnostics.note(one.resume->settings.language.place, std::move(said));
@@ -42,7 +45,10 @@ CharacterColumns Columns::of(const Place& place) {
 }
 
 std::string sentence_of(const advice::Finding& finding) {
-    return finding.suggestion.empty() ? finding.text : finding.text + "; " + finding.suggestion;
+    std::string text = finding.text;
+    if (!finding.suggestion.empty()) text += "; " + finding.suggestion;
+    if (!finding.office.empty()) text += " (" + finding.office + ')';
+    return text;
 }
 
 }

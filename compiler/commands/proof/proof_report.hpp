@@ -1,6 +1,7 @@
 // One résumé proofread, and the forms that its findings are printed in.
 #pragma once
 
+#include "compiler/advice/offices.hpp"
 #include "compiler/advice/proof.hpp"
 #include "compiler/base/diagnostics.hpp"
 #include "compiler/base/source.hpp"
@@ -27,7 +28,8 @@ struct ProofTools {
     std::filesystem::path data; // data_folder()
     fonts::Fonts& fonts;
     const english::Language& language;
-    model::Date read_on; // SOURCE_DATE_EPOCH, else the clock's day
+    model::Date read_on;                // SOURCE_DATE_EPOCH, else the clock's day
+    advice::Offices* offices = nullptr; // whose rules are followed; null: none
 };
 
 struct Proofread {
@@ -39,6 +41,7 @@ struct Proofread {
     std::optional<stages::Typeset> typeset;    // none after an error in theme or fonts
     std::vector<advice::WordedBullet> bullets; // of the résumé
     advice::Proof proof;
+    const office::Office* office = nullptr; // whose rules it is read by; of the tools
 };
 
 std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Choices& choices,
@@ -93,6 +96,7 @@ private:
     std::map<std::uint32_t, SourceMap> maps_;
 };
 
-std::string sentence_of(const advice::Finding& finding); // what is wrong, and how to mend it
+// What is wrong, how to mend it, and by whose rule if that is an office's.
+std::string sentence_of(const advice::Finding& finding);
 
 }

@@ -78,6 +78,7 @@ Json result_of(const advice::Finding& finding, Columns& columns) {
                    {"level", level_of(weight_of(finding))},
                    {"message", {{"text", sentence_of(finding)}}},
                    {"locations", Json::array({location_of(finding.place, columns)})}};
+    if (!finding.office.empty()) result["properties"] = {{"office", finding.office}};
     if (!finding.safe_mend.empty()) result["fixes"] = Json::array({fix_of(finding, columns)});
     return result;
 }

@@ -30,7 +30,7 @@ std::size_t effect_of(const advice::Check& check) {
     constexpr std::array<std::string_view, 16> groups{
         "contact",     "dates",    "sections", "education", // a portal
         "privacy",     "page",     "spelling", "claims",    // the first glance
-        "wording",     "entries",  "skills",   "",          // content
+        "wording",     "entries",  "skills",   "office",    // content
         "consistency", "settings", "",         ""};         // form
     constexpr std::size_t of_one_effect = 4;
     const auto found = std::ranges::find(groups, check.group);
@@ -59,8 +59,8 @@ std::vector<Tally> by_importance(const advice::Proof& proof) {
     for (const auto& [name, tally] : tallies)
         if (tally.check) order.push_back(tally);
     std::ranges::stable_sort(order, [](const Tally& a, const Tally& b) {
-        return std::tuple(a.check->weight, effect_of(*a.check), b.count) <
-               std::tuple(b.check->weight, effect_of(*b.check), a.count);
+        return std::tuple(weight_of(*a.first), effect_of(*a.check), b.count) <
+               std::tuple(weight_of(*b.first), effect_of(*b.check), a.count);
     });
     mix_kinds(order);
     return order;
@@ -123,6 +123,14 @@ std::string set_aside_line(const advice::Proof& proof) {
             fmt::format("{} of [{}]", advice::counted(count, "finding", "findings"), check));
     return fmt::format("  set aside by 'accept': {}; --ignore-accept lists {}\n",
                        joined(parts, " and "), proof.set_aside.size() == 1 ? "it" : "them");
+}
+
+// "  left out by the office: Marrow Bay career office leaves out …"
+std::string left_out_lines(const advice::Proof& proof) {
+    std::string text;
+    for (const advice::LeftOut& one : proof.left_out)
+        text += fmt::format("  not counted: {}\n", one.office);
+    return text;
 }
 
 std::string most_important(const Proofread& one, const std::vector<Tally>& tallies) {
@@ -257,7 +265,8 @@ Verdict verdict_of(const Proofread& one) {
 std::string proof_summary(const Proofread& one) {
     const Verdict verdict = verdict_of(one);
     std::string text = fmt::format("{}: {}\n", one.input, verdict.readiness) +
-                       most_important(one, by_importance(one.proof)) + set_aside_line(one.proof);
+                       most_important(one, by_importance(one.proof)) + set_aside_line(one.proof) +
+                       left_out_lines(one.proof);
     if (!verdict.good.empty()) text += fmt::format("  good already: {}\n", verdict.good);
     return text;
 }

@@ -41,6 +41,14 @@ std::string set_aside_text(const Proofread& one) {
     return out;
 }
 
+// What an office has off is said, for its page is not that of another.
+std::string left_out_text(const Proofread& one) {
+    std::string out;
+    for (const advice::LeftOut& each : one.proof.left_out)
+        out += fmt::format("{}: note: {}\n", one.input, each.office);
+    return out;
+}
+
 std::string total_text(const advice::Proof& proof) {
     if (proof.findings.empty()) return "nothing found\n";
     std::array<std::size_t, 3> counts{};
@@ -65,6 +73,7 @@ std::string proof_text(const Proofread& one, bool excerpts) {
     }
     out += reminders_text(one);
     out += set_aside_text(one);
+    out += left_out_text(one);
     if (excerpts) out += fmt::format("{}: {}", one.input, total_text(one.proof));
     return out;
 }

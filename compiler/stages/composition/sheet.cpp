@@ -82,6 +82,8 @@ Sheet made_legible(Sheet sheet, Legible& legible) {
             for (std::string* part : {&remark.lead, &remark.text, &remark.reason})
                 *part = legible(*part);
     }
+    for (SheetLine& line : sheet.closing)
+        line = {legible(line.lead), legible(line.text)};
     return sheet;
 }
 
@@ -132,6 +134,9 @@ Composition Composer::run(const Sheet& sheet) {
     }
     for (const RemarkGroup& group : sheet.groups)
         if (!group.remarks.empty()) add_remarks(group, section);
+    for (const SheetLine& line : sheet.closing)
+        add_paragraph(line_of(Remark{{}, line.lead, line.text, {}}), theme::StyleName::text,
+                      theme::GapName::section, add_element(StructureType::p, section));
     align_labels(out_.paragraphs);
     return std::move(out_);
 }

@@ -24,10 +24,15 @@ struct RemarkGroup {
     std::vector<Remark> remarks;
 };
 
+struct SheetLine { // what leads is set in bold
+    std::string lead, text;
+};
+
 struct Sheet {
     std::string title;
     std::vector<std::string> opening; // paragraphs above the groups
     std::vector<RemarkGroup> groups;
+    std::vector<SheetLine> closing = {}; // paragraphs below the groups
 };
 
 // One section: H2 the title, H3 each group's, its remarks a list. What no face of the theme can
