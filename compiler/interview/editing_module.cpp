@@ -50,6 +50,7 @@ public:
 
     TypedLine read(const std::string& prompt) override {
         prompt_ = prompt;
+        el_set(editor_, EL_PREP_TERM, 1); // before the prompt invites a control-D
         int count = 0;
         const char* text = el_gets(editor_, &count);
         if (interrupted_) return {{}, TypedLine::Ended::interrupted};

@@ -32,6 +32,8 @@ class Typist:
         self.pid, self.keys = pty.fork()
         if self.pid == 0:
             os.chdir(folder)
+            for number in (signal.SIGINT, signal.SIGTERM, signal.SIGHUP):
+                signal.signal(number, signal.SIG_DFL)  # a run in the background ignores some
             os.environ["TERM"] = terminal
             os.environ["LC_ALL"] = "C"
             os.execv(QUOIN, [str(QUOIN), "begin", *words])
