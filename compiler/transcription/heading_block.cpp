@@ -21,8 +21,24 @@ constexpr std::size_t most_words_of_name = 6, most_words_of_headline = 16;
 constexpr std::array<std::string_view, 6> page_titles = {
     "resume", "r\u00E9sum\u00E9", "resum\u00E9", "curriculum vitae", "cv", "vita"};
 
+bool may_be_name(const std::string& text) {
+    const portal::LetterCount count = portal::count_letters(text);
+    const auto words = static_cast<std::size_t>(std::ranges::count(text, ' ')) + 1;
+    return count.digits == 0 && words >= 2 && words <= most_words_of_name &&
+           count.letters * 10 >= count.characters * 7 &&
+           text.find_first_of("@/:") == std::string::npos &&
+           !is_one_of(lower_case(text), page_titles) && !portal::is_usual_title(text);
+}
+
+// However wide the white between its words.
+bool is_name_alone(std::size_t words, const std::string& text) {
+    constexpr std::size_t surely_one = 4;
+    return words <= surely_one && may_be_name(text);
+}
+
 // Up to what parts it from the rest of its line.
 std::string leading_name(const OldLine& line) {
+    if (is_name_alone(line.words.size(), line.text())) return line.text();
     std::size_t end = 0;
     while (end < line.words.size()) {
         const OldWord& word = line.words[end];
@@ -35,20 +51,11 @@ std::string leading_name(const OldLine& line) {
     return std::string(trimmed(joined_words(line.words, 0, end), " ,|"));
 }
 
-bool may_be_name(const std::string& text) {
-    const portal::LetterCount count = portal::count_letters(text);
-    const auto words = static_cast<std::size_t>(std::ranges::count(text, ' ')) + 1;
-    return count.digits == 0 && words >= 2 && words <= most_words_of_name &&
-           count.letters * 10 >= count.characters * 7 &&
-           text.find_first_of("@/:") == std::string::npos &&
-           !is_one_of(lower_case(text), page_titles) && !portal::is_usual_title(text);
-}
-
 // --- pieces of lines
 
 std::vector<std::string> contact_pieces(const OldRow& row) {
-    constexpr std::array<std::string_view, 10> signs = {"|", "\u2022", "\u00B7", "\u2013", "\u2014",
-                                                        "-", "\u2219", "\u25AA", "//",     "~"};
+    constexpr std::array<std::string_view, 11> signs = {
+        "|", "\u2022", "\u00B7", "\u2013", "\u2014", "-", "\u2219", "\u25AA", "//", "~", "*"};
     std::vector<std::string> pieces(1);
     for (const OldWord& word : row.words) {
         if (is_one_of(word.text, signs) || (is_list_mark(word.text) && list_mark_at(word.text))) {
@@ -85,6 +92,8 @@ public:
             read_.prose.push_back(row.text());
             return;
         }
+        if (has_name && is_name_alone(row.words.size(), row.text()))
+            return read_.entry.add("name", row.text());
         bool named = !has_name;
         for (std::string& piece : contact_pieces(row)) {
             if (!named) {
@@ -202,10 +211,16 @@ private:
 }
 
 std::optional<std::size_t> find_name_line(const std::vector<OldLine>& lines) {
-    constexpr std::size_t first_lines = 80;
+    constexpr std::size_t first_lines = 80, top_lines = 8;
+    std::vector<double> sizes;
+    for (const OldLine& line : lines)
+        sizes.push_back(line.size());
+    std::ranges::sort(sizes);
     std::optional<std::size_t> best;
     for (std::size_t i = 0; i < std::min(lines.size(), first_lines); ++i) {
         if (lines[i].page > 0 || lines[i].running || !may_be_name(leading_name(lines[i]))) continue;
+        // below the top, as beside a column, it is larger than the rest
+        if (i >= top_lines && lines[i].size() < 1.15 * sizes[sizes.size() / 2]) continue;
         if (!best || lines[i].size() > 1.05 * lines[*best].size()) best = i;
     }
     return best;

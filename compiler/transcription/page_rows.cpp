@@ -19,14 +19,20 @@ double overlap(const PlacedWord& a, const PlacedWord& b) {
     return common / std::max(std::min(a.height(), b.height()), 0.1);
 }
 
-bool is_of_one_letter(const OldWord& word) {
-    return characters_in(word.text) == 1;
+// Where two letters are kerned they come as one word.
+bool are_letters_apart(const std::vector<OldWord>& words) {
+    const auto shorter_than = [](std::size_t most) {
+        return [most](const OldWord& word) { return characters_in(word.text) <= most; };
+    };
+    const auto single = std::ranges::count_if(words, shorter_than(1));
+    return 3 * static_cast<std::size_t>(single) >= 2 * words.size() &&
+           std::ranges::all_of(words, shorter_than(2));
 }
 
 // `E D U C A T I O N`: letters set apart, where a word begins after a wider gap.
 void close_up(std::vector<OldWord>& words) {
     constexpr std::size_t fewest = 4;
-    if (words.size() < fewest || !std::ranges::all_of(words, is_of_one_letter)) return;
+    if (words.size() < fewest || !are_letters_apart(words)) return;
     std::vector<double> gaps;
     for (std::size_t i = 1; i < words.size(); ++i)
         gaps.push_back(words[i].left - words[i - 1].right);

@@ -128,9 +128,10 @@ private:
         const OldWord& last = main_end(above);
         const double in = row.left - above.left;
         const bool hangs = in > slack && in < 4 * line.height();
-        if (ends_with_year(last.text) && !is_small(row)) return false;
+        if (ends_with_date(above) && !is_small(row)) return false;
         if (opens_quote(row) && opens_quote(above)) return false; // each a title
-        if (!is_full(line)) return hangs && (ends_open(last.text) || is_small(row));
+        if (!is_full(line) || is_short_beside_others())
+            return hangs && (ends_open(last.text) || is_small(row));
         const bool alike = looks_alike(last, row.words.front());
         const bool level = std::abs(row.left - last_->left()) < slack || is_small(row);
         return (alike && (level || hangs)) || (hangs && ends_open(last.text)) ||
@@ -142,10 +143,22 @@ private:
         return first.starts_with("\u201C") || first.starts_with('"');
     }
 
+    // What stands apart from a short name leaves no room beside it, and the name is whole.
+    bool is_short_beside_others() const {
+        const std::size_t apart = apart_at(last_->words);
+        const double reach = last_->words[apart - 1].right - last_->left();
+        return apart < last_->words.size() && reach < (last_->column_right - last_->left()) * 0.4;
+    }
+
     // A list of short lines, each with its date, fills a narrow column without going on.
-    static bool ends_with_year(std::string_view word) {
-        const std::string_view bare = trimmed(word, " .,;)");
-        return bare.size() >= 4 && all_figures(bare.substr(bare.size() - 4));
+    static bool ends_with_date(const OldRow& row) {
+        constexpr std::size_t looked_at = 3; // words
+        const std::size_t end = apart_at(row.words);
+        for (std::size_t i = end - std::min(end, looked_at); i < end; ++i) {
+            const std::string_view bare = trimmed(row.words[i].text, " .,;()");
+            if (bare.size() >= 4 && all_figures(bare.substr(bare.size() - 4))) return true;
+        }
+        return false;
     }
 
     static const OldWord& main_end(const OldRow& row) { return row.words[apart_at(row.words) - 1]; }

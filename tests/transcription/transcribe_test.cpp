@@ -63,6 +63,36 @@ Languages: Portuguese (professional)
 )");
 }
 
+TEST_CASE("positions at one employer, bullets of an odd sign, a name set wide") {
+    const std::string source = test::source_of_text(R"(            OTTOLINE   BRANDT
+Port Ellery, WA * (360) 555-0142
+
+Experience
+
+Port Ellery Library, Port Ellery, WA
+Circulation Assistant, September 2025 to present
+ o  Mend bindings; 40 volumes saved last
+    year
+Circulation Page, June 2024 to August 2025
+ o  Shelved and read shelves
+
+Education
+Associate of Arts, Skerry Community College, June 2025
+High School Diploma, Ellery Point High School, 2023
+)");
+    for (const char* piece :
+         {"name: OTTOLINE BRANDT\n", "address: Port Ellery, WA\n",
+          "role: Circulation Assistant\nemployer: Port Ellery Library\nplace: Port Ellery, WA\n"
+          "dates: September 2025 to present\n- Mend bindings; 40 volumes saved last year\n"
+          "role: Circulation Page\ndates: June 2024 to August 2025\n",
+          "school: Skerry Community College\ndegree: Associate of Arts\ngraduation: June 2025\n",
+          "school: Ellery Point High School\ndegree: High School Diploma\ngraduation: 2023\n"}) {
+        CAPTURE(piece);
+        CAPTURE(source);
+        CHECK(source.find(piece) != std::string::npos);
+    }
+}
+
 TEST_CASE("what is guessed is said above it, with the old page's own words") {
     const std::string source = test::source_of_text(R"(Ottoline Brandt
 

@@ -5,13 +5,13 @@
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 #include "compiler/english/word_list.hpp"
 #include "compiler/transcription/read_old.hpp"
 #include "compiler/transcription/transcribe.hpp"
 
 #include <fmt/format.h>
 
-#include <cstdio>
 #include <exception>
 #include <memory>
 
@@ -60,7 +60,7 @@ ExitCode begin_from(const std::string& old, const std::string& output) {
     const auto languages = portal::page_languages(words_folder);
     const auto document = read(old, languages);
     if (const auto* fault = std::get_if<std::string>(&document)) {
-        fmt::print(stderr, "{}: error: {}\n", old, *fault);
+        print_messages(fmt::format("{}: error: {}\n", old, *fault));
         return ExitCode::errors;
     }
     const english::WordList words(data_folder() / "dictionaries" / "en_US.words");
@@ -70,10 +70,10 @@ ExitCode begin_from(const std::string& old, const std::string& output) {
     const auto made = transcription::transcribe(std::get<transcription::OldDocument>(document),
                                                 {languages, is_word, words_folder});
     if (const auto fault = write_file(output, made.source)) {
-        fmt::print(stderr, "quoin begin: {}\n", *fault);
+        print_messages(fmt::format("quoin begin: {}\n", *fault));
         return ExitCode::errors;
     }
-    if (output != "-") fmt::print(stderr, "quoin begin: {}\n", told(old, output, made));
+    if (output != "-") print_messages(fmt::format("quoin begin: {}\n", told(old, output, made)));
     return ExitCode::done;
 }
 
