@@ -260,7 +260,7 @@ int run_command_line(int argc, char** argv) {
     try {
         return parse_and_run(argc, argv);
     } catch (const ModuleFault& fault) {
-        fmt::print(stderr, "quoin: {}\n", fault.what());
+        print_messages(fmt::format("quoin: {}\n", fault.what()));
     } catch (const std::exception& fault) {
         print_messages(fmt::format("quoin: internal error: {}\nThis is a fault in quoin; please "
                                    "report it.\n",

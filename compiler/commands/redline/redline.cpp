@@ -3,11 +3,10 @@
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/redline/redline_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
-
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <filesystem>
@@ -44,26 +43,35 @@ void tell_faults(const ComparedDraft& draft, bool old_one) {
         all_messages(draft.read->diagnostics, draft.read->sources, isatty(STDERR_FILENO) == 1));
 }
 
+// Why it could not be made or written; none if all is well.
+std::optional<std::string> marked_fault(const Redline& redline, const std::string& target,
+                                        const ProofTools& tools, std::optional<std::int64_t> time) {
+    for (const ComparedDraft* draft : {&redline.drafts.before, &redline.drafts.after})
+        if (would_write_over(target, draft->read->sources))
+            return fill<messages::redline_marked_over>();
+    const auto pdf = marked_redline(redline, tools, time);
+    return pdf ? write_file(target, *pdf) : fill<messages::redline_no_page>();
+}
+
 // False if it could not be made or written, which is said.
 bool write_marked_redline(const Redline& redline, const RedlineRequest& request,
                           const ProofTools& tools, const std::optional<std::int64_t>& epoch) {
     if (!redline.compared()) return false; // and its errors are said
-    Diagnostics diagnostics;
     const Proofread& after = *redline.drafts.after.read;
     const auto time = document_time(epoch, after.resume->settings);
-    const auto pdf = marked_redline(redline, tools, time, diagnostics);
-    const std::optional<std::string> fault =
-        pdf ? write_file(request.marked, *pdf) : fill<messages::redline_no_page>();
-    if (fault) fmt::print(stderr, "quoin redline: {}\n", *fault);
+    const auto fault = marked_fault(redline, request.marked, tools, time);
+    if (fault) print_messages("quoin redline: " + *fault + '\n');
     return !fault;
 }
 
+bool print_redline(const Redline& redline, const std::string& format) {
+    if (format == "json") return print_output("redline", redline_json(redline));
+    const std::string text = redline_text(redline);
+    return text.empty() || print_report("redline", text);
+}
+
 ExitCode report_redline(const Redline& redline, const RedlineRequest& request) {
-    if (request.marked != "-") {
-        const std::string text =
-            request.format == "json" ? redline_json(redline) : redline_text(redline);
-        if (!text.empty() && !print_output("redline", text)) return ExitCode::errors;
-    }
+    if (request.marked != "-" && !print_redline(redline, request.format)) return ExitCode::errors;
     return redline.compared() ? ExitCode::done : ExitCode::errors;
 }
 

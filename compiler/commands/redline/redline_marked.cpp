@@ -107,14 +107,13 @@ fit::Fit fit_of_both(const stages::Typeset& both) {
 }
 
 std::optional<std::string> marked_redline(const Redline& redline, const ProofTools& tools,
-                                          std::optional<std::int64_t> time,
-                                          Diagnostics& diagnostics) {
+                                          std::optional<std::int64_t> time) {
     const Proofread& after = *redline.drafts.after.read;
     if (!redline.compared() || !after.typeset) return std::nullopt;
     const auto old_files = static_cast<std::uint32_t>(after.sources.size());
-    const auto both =
-        stages::typeset_in(redlining::marked_resume(redline.alignment, old_files),
-                           after.typeset->theme, tools.data, tools.fonts, diagnostics);
+    Diagnostics at_both; // at places of which no one source has all
+    const auto both = stages::typeset_in(redlining::marked_resume(redline.alignment, old_files),
+                                         after.typeset->theme, tools.data, tools.fonts, at_both);
     if (!both) return std::nullopt;
     const fit::Fit fit = fit_of_both(*both);
     pages::Pages pages = pages::make_pages(both->composition, fit);

@@ -40,11 +40,9 @@ std::string redline_text(const Redline& redline);
 std::string redline_json(const Redline& redline);
 // The new page with what is new underlined, what is gone struck through in its place, a numbered
 // flag for each change, and a sheet behind it that lists them: the bytes of a tagged PDF. None if
-// the new draft cannot be set, or not with the signs of the old one; that is said, at places of the
-// page that shows both. `time` is document_time().
+// the new draft cannot be set, or not with the signs of the old one. `time` is document_time().
 std::optional<std::string> marked_redline(const Redline& redline, const ProofTools& tools,
-                                          std::optional<std::int64_t> time,
-                                          Diagnostics& diagnostics);
+                                          std::optional<std::int64_t> time);
 
 // "the theme: 'a' is now 'b'", for lists and sheets alike.
 std::string change_sentence(const redlining::Change& change);
