@@ -140,9 +140,9 @@ ExitCode write_report(const caseload::Report& report, const CaseloadRequest& req
         }
     if (request.report == "-") return ExitCode::done;
     const caseload::View view = view_of(request);
-    const std::string text = request.format == "json"  ? as_json(report)
-                             : request.format == "csv" ? as_csv(report, view)
-                                                       : as_text(report, view);
+    if (request.format == "text")
+        return print_report(this_verb, as_text(report, view)) ? ExitCode::done : ExitCode::errors;
+    const std::string text = request.format == "json" ? as_json(report) : as_csv(report, view);
     return print_output(this_verb, text) ? ExitCode::done : ExitCode::errors;
 }
 
