@@ -47,8 +47,8 @@ bool looks_like_phone(std::string_view run) {
 // How much of the text from here a telephone number takes; 0: there is none.
 std::size_t phone_at(std::string_view text) {
     if (!is_figure(text.front()) && text.front() != '(' && text.front() != '+') return 0;
+    text = text.substr(0, longest_phone);
     std::size_t end = std::min(text.find_first_not_of(in_phone), text.size());
-    end = std::min(end, longest_phone);
     while (end > 0 && !is_figure(text[end - 1]))
         --end;
     return end > 0 && looks_like_phone(text.substr(0, end)) ? end : 0;
