@@ -89,7 +89,7 @@ void ProgressLine::show(std::size_t done, std::size_t all, const std::string& wh
 Interrupt::Interrupt() {
     struct sigaction action {};
     action.sa_handler = take_down;
-    action.sa_flags = SA_RESETHAND; // a second one ends it at once
+    action.sa_flags = static_cast<int>(SA_RESETHAND); // a second one ends it at once
     for (const int signal : caught)
         sigaction(signal, &action, nullptr);
 }
