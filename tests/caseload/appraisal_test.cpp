@@ -39,15 +39,15 @@ TEST_CASE("caseload: days are those of ISO 8601") {
         std::string_view text;
         bool good;
     };
-    for (const auto& [text, good] :
+    for (const Case& c :
          {Case{"2026-11-29", true}, Case{"2024-02-29", true}, Case{"2026-02-29", false},
           Case{"2026-13-01", false}, Case{"2026-1-01", false}, Case{"26-11-29", false},
           Case{"2026/11/29", false}, Case{"2026-11-2x", false}, Case{"2026-11--1", false},
           Case{"", false}}) {
-        CAPTURE(text);
-        const auto day = day_of(text);
-        CHECK(day.has_value() == good);
-        if (day) CHECK(iso(*day) == text);
+        CAPTURE(c.text);
+        const auto day = day_of(c.text);
+        CHECK(day.has_value() == c.good);
+        if (day) CHECK(iso(*day) == c.text);
     }
 }
 

@@ -14,6 +14,7 @@
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/source_date.hpp"
+#include "compiler/office/find.hpp"
 
 #include <fmt/format.h>
 
@@ -98,16 +99,24 @@ caseload::Day day_of(const model::Date& date) {
     return std::chrono::year(date.year) / date.month.value_or(1) / date.day.value_or(1);
 }
 
+// Where it is sent to, and the rules of its office, which may come or go with no byte of it
+// changed.
+std::string surroundings_of(const fs::path& path) {
+    std::string all = advice::public_host(path).value_or("") + '\n';
+    if (const auto rules = office::find_rules(path))
+        all += rules->string() + '\n' + caseload::bytes_of(*rules).value_or("");
+    return all;
+}
+
 caseload::Means means_of(const ProofTools& tools, caseload::Cache* cache) {
-    return {
-        .appraise =
-            [&tools](const fs::path& path, const std::optional<std::string>& text) {
-                return appraise(path, text, tools);
-            },
-        .surroundings = [](const fs::path& path) { return advice::public_host(path).value_or(""); },
-        .version = version_of_this(),
-        .today = day_of(tools.read_on),
-        .cache = cache};
+    return {.appraise =
+                [&tools](const fs::path& path, const std::optional<std::string>& text) {
+                    return appraise(path, text, tools);
+                },
+            .surroundings = surroundings_of,
+            .version = version_of_this(),
+            .today = day_of(tools.read_on),
+            .cache = cache};
 }
 
 // A remote cannot be known to be private: its address is said, and who reads it knows.
