@@ -18,11 +18,6 @@ struct Asked {
     std::optional<Day> since{},
         until{};           // with the last draft on that day or later, or no later one
     std::size_t first = 0; // of those, so many; 0: all
-
-    bool everyone() const {
-        return !due && stage.empty() && needs.empty() && check.empty() && !since && !until &&
-               first == 0;
-    }
 };
 
 bool is_asked_for(const Student& student, const Asked& asked);

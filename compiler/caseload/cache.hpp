@@ -14,7 +14,6 @@
 #include <vector>
 
 struct sqlite3;
-struct sqlite3_stmt;
 
 namespace quoin::caseload {
 

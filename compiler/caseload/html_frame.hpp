@@ -55,6 +55,7 @@ thead th { white-space: nowrap; font-weight: 600; }
 tbody th { font-weight: 600; min-width: 8rem; overflow-wrap: anywhere; }
 .n { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
 .why { min-width: 11rem; }
+#cohort tbody th { min-width: 15rem; font-weight: 400; }
 .line { min-width: 14rem; overflow-wrap: anywhere; }
 th button { all: unset; cursor: pointer; }
 th button:focus-visible { outline: 3px solid var(--link); outline-offset: 2px; }
