@@ -12,7 +12,7 @@ import sys
 
 HERE = pathlib.Path(__file__).resolve().parent
 NOUN, VERB, ADJECTIVE, SATELLITE = "1", "2", "3", "5"  # ss_type in a sense key: senseidx(5WN)
-PERSON = "18"  # noun.person: lexnames(5WN)
+PERSON, TOOL, EVENT = "18", "06", "11"  # noun.person, artifact and event: lexnames(5WN)
 DEEDS = {"04", "09", "10", "11", "22"}  # noun.act, cognition, communication, event, process
 WITH_OBJECT = set(range(8, 12)) | set(range(14, 22)) | {24, 25, 30, 31}  # frames: wninput(5WN)
 
@@ -93,8 +93,26 @@ def noun_senses(folder):
 def person_nouns(folder):
     """Single words that mean a person before all: barber, soprano; no names."""
     return [lemma for lemma, senses in noun_senses(folder)
-            if next((file for file, name in senses if not name), None) == PERSON
+            if first_file(senses) == PERSON
             and lemma.replace("-", "").isalpha()]
+
+
+def first_file(senses):
+    """The lexical file of the first sense that is no name; None if there is none."""
+    return next((file for file, name in senses if not name), None)
+
+
+def deed_nouns(folder):
+    """Single words that mean before all what is done, known or said: review, physics."""
+    return [lemma for lemma, senses in noun_senses(folder)
+            if first_file(senses) in DEEDS - {EVENT} and lemma.isalpha()]
+
+
+def named_compounds(folder):
+    """Two words that name one deed, branch of knowledge or tool: data processing, sheet metal."""
+    return [lemma.replace("_", " ") for lemma, senses in noun_senses(folder)
+            if lemma.count("_") == 1 and lemma.replace("_", "").isalpha()
+            and first_file(senses) in DEEDS - {EVENT} | {TOOL}]
 
 
 def noun_compounds(folder, verbs):
@@ -192,6 +210,8 @@ def write(folder, output, licence):
         text += "namespace {\n\n" + table(kind, name, rows) + "\n"
     text += word_list("person_nouns", person_nouns(folder))
     text += word_list("noun_compounds", noun_compounds(folder, {row[0] for row in verb_entries}))
+    text += word_list("deed_nouns", deed_nouns(folder))
+    text += word_list("named_compounds", named_compounds(folder))
     text += word_list("verbs_of_nouns", verbs_of_nouns(folder, {row[0] for row in verb_entries}))
     text += word_list("adjectives_in_ed", adjectives_in_ed(folder))
     pathlib.Path(output).write_text(text + "}\n", encoding="ascii")

@@ -42,6 +42,8 @@ std::span<const IrregularForm> irregular_forms();
 
 // Words in the order of the alphabet, each ended by a line feed.
 std::string_view person_nouns();     // barber, soprano
+std::string_view deed_nouns();       // what is done, known or said: review, physics
+std::string_view named_compounds();  // two words that name a deed, a branch or a tool: sheet metal
 std::string_view verbs_of_nouns();   // after a tab, what is done: inspection, inspect
 std::string_view adjectives_in_ed(); // baked, used
 std::string_view noun_compounds();   // whose first word may be a verb: peer review, purchase order

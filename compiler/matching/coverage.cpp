@@ -51,7 +51,7 @@ Coverage cover(const model::Resume& resume, const postings::Posting& posting,
     const TermSearch search(resume, texts, words);
     Coverage coverage;
     for (const postings::Term& term : posting.terms) {
-        if (term.weight < least_weight || coverage.terms.size() == most_terms) break;
+        if (!term.listed || coverage.terms.size() == most_terms) break;
         TermCoverage covered{&term, search.showings(term), {}};
         std::ranges::stable_sort(covered.showings, {}, &Showing::how);
         covered.verdict = verdict_of(covered.showings);

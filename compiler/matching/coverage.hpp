@@ -75,8 +75,7 @@ constexpr double credit(Verdict verdict) {
     return 0;
 }
 
-// Terms that weigh less than `least_weight` are left out of it.
-constexpr double least_weight = 0.25;
+// What the posting only says beside is left out of it.
 constexpr std::size_t most_terms = 40;
 
 // The posting must outlive what is returned. `words` is where a slip is told from a word.

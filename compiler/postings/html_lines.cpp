@@ -7,6 +7,7 @@
 #include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/postings/lists.hpp"
+#include "compiler/postings/table_columns.hpp"
 
 #include <libxml/HTMLparser.h>
 
@@ -70,6 +71,7 @@ public:
                                         HTML_PARSE_NONET);
         htmlParseChunk(parser_, html.data(), static_cast<int>(html.size()), 1);
         close_line();
+        columns_.end_tables();
         return std::move(lines_);
     }
 
@@ -84,7 +86,7 @@ private:
         Element element = top() ? *top() : Element{};
         const bool block = is_one_of(name, List::blocks_of_html);
         if (block) close_line();
-        if (name == "td") part_cells();
+        read_table(name);
         if (is_one_of(name, List::unseen_of_html)) element.hidden = true;
         for (; attributes != nullptr && *attributes != nullptr; attributes += 2)
             if (is_hidden_by(view(attributes[0]), view(attributes[1]))) element.hidden = true;
@@ -102,6 +104,8 @@ private:
     void end(std::string_view name) {
         if (names_.empty() || names_.back() != name) return; // of a line's end
         if (is_one_of(name, List::blocks_of_html)) close_line();
+        if (name == "tr") columns_.end_row();
+        if (name == "table") columns_.end_table();
         names_.pop_back();
         elements_.pop_back();
     }
@@ -114,8 +118,30 @@ private:
             line_ = {{}, element.heading, element.minor, element.item, true, number()};
             all_bold_ = true;
         }
-        if (!blank) all_bold_ = all_bold_ && element.bold;
+        if (!blank) {
+            if (all_bold_ && !element.bold) end_run_in(text);
+            all_bold_ = all_bold_ && element.bold;
+        }
         text_ += text;
+    }
+
+    // A few bold words with a sentence after them are its heading: `Requirements Two years`.
+    void end_run_in(std::string_view after) {
+        const std::string_view run = trimmed(text_, " \t\r\n\f");
+        const std::string_view next = trimmed(after, " \t\r\n\f");
+        if (run.size() > longest_bold_heading || run.empty() || next.empty()) return;
+        if (is_letter_or_figure(run.back()) && is_capital_letter(next.front())) text_ += ": ";
+    }
+
+    void read_table(std::string_view name) {
+        if (name == "table") columns_.start_table();
+        if (name == "tr") columns_.start_row();
+        if (name != "td" && name != "th") return;
+        if (columns_.parted())
+            close_line();
+        else if (name == "td")
+            part_cells();
+        columns_.start_cell();
     }
 
     // The cells of a row say one thing: `Spanish - a plus`.
@@ -144,6 +170,7 @@ private:
     std::vector<Element> elements_;
     std::vector<std::string> names_; // of the elements
     std::vector<Line> lines_;
+    TableColumns columns_{lines_};
     Line line_;        // that is being read
     std::string text_; // of it
     bool all_bold_ = false;

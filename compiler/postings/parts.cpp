@@ -4,7 +4,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
-#include "compiler/base/utf8.hpp"
+#include "compiler/postings/headings.hpp"
 #include "compiler/postings/lists.hpp"
 
 #include <algorithm>
@@ -17,54 +17,38 @@ namespace {
 constexpr std::size_t longest_label = 48; // bytes before the colon of `Requirements: …`
 constexpr std::size_t longest_lead_in = 200;
 
-std::string comparable(std::string_view text) {
-    std::string lower = lower_case(text);
-    for (const std::string_view sign : {"\u2026", "\u2013", "\u2014", "\u2022"})
-        lower = replaced(std::move(lower), sign, " ");
-    return lower;
-}
-
 bool has_any(std::string_view lower, List list) {
     return std::ranges::any_of(listed(lines_of(list)),
                                [&](std::string_view phrase) { return has_phrase(lower, phrase); });
 }
 
-struct Signs { // phrases of a list that are in a sentence
+struct PhrasesSeen { // phrases of a list that are in a sentence
     int sure = 0, unsure = 0;
 
     // Under a heading that asks for something, a sentence asks.
     bool enough(bool asked) const {
-        return asked ? sure > 1 || (sure > 0 && unsure > 1) : sure > 0 || unsure > 1;
+        return asked ? sure > 1 || (sure > 0 && unsure > 1) : sure > 0 || unsure > 2;
     }
+    bool some() const { return sure > 0 || unsure > 1; }
 };
 
-Signs signs_of(std::string_view lower, List list) {
-    Signs signs;
+PhrasesSeen seen_of(std::string_view lower, List list) {
+    PhrasesSeen signs;
     each_listed(lines_of(list), [&](std::string_view phrase, std::string_view said) {
         if (has_phrase(lower, phrase)) ++(said == "surely" ? signs.sure : signs.unsure);
     });
     return signs;
 }
 
-struct Part { // what a heading opens
-    bool known = false;
-    bool not_read = false;
-    Standing standing = Standing::elsewhere;
-};
-
-Part part_headed(std::string_view heading) {
-    const std::string lower = comparable(heading);
-    if (said_of(trimmed(lower, " :"), lines_of(List::heading_of_nothing_asked)))
-        return {true, true, Standing::elsewhere};
-    if (has_any(lower, List::heading_not_read)) return {true, true, Standing::elsewhere};
-    if (has_any(lower, List::heading_preferred)) return {true, false, Standing::preferred};
-    if (has_any(lower, List::heading_surely_required)) return {true, false, Standing::required};
-    if (has_any(lower, List::heading_duties)) return {true, false, Standing::duties};
-    if (has_any(lower, List::heading_required)) return {true, false, Standing::required};
-    return {};
+// No degree needed; no prior knowledge of boats is expected.
+bool waives(std::string_view lower) {
+    constexpr std::string_view waived[] = {"needed", "required", "necessary", "expected"};
+    return lower.starts_with("no ") &&
+           std::ranges::any_of(waived, [&](std::string_view w) { return has_phrase(lower, w); });
 }
 
-std::optional<LeftOut> boilerplate(std::string_view lower, const Part& part) {
+// Whether a statement asks for nothing, or may.
+void judge_asking(Statement& statement, std::string_view lower, const Part& part) {
     struct Row {
         List list;
         LeftOut reason;
@@ -73,20 +57,40 @@ std::optional<LeftOut> boilerplate(std::string_view lower, const Part& part) {
                             {List::said_of_equality, LeftOut::equality},
                             {List::said_of_applying, LeftOut::applying},
                             {List::said_of_the_employer, LeftOut::employer}};
-    if (has_any(lower, List::said_not_asked)) return LeftOut::not_asked;
-    for (const Row& row : rows)
-        if (signs_of(lower, row.list).enough(part.known)) return row.reason;
-    return std::nullopt;
+    if (waives(lower) || has_any(lower, List::said_not_asked))
+        statement.left_out = LeftOut::not_asked;
+    for (const Row& row : rows) {
+        const PhrasesSeen signs = seen_of(lower, row.list);
+        if (!statement.left_out && signs.enough(part.known)) statement.left_out = row.reason;
+        statement.doubtful = statement.doubtful || signs.some();
+        statement.touched = statement.touched || signs.sure + signs.unsure > 0;
+    }
 }
 
 Standing standing_of(std::string_view lower, const Part& part) {
     const bool preferred = has_any(lower, List::said_preferred);
     if (preferred || part.standing == Standing::preferred) return Standing::preferred;
     if (part.standing == Standing::required) return Standing::required;
-    if (has_any(lower, List::said_required) && !part.known) return Standing::required;
+    if (has_any(lower, part.known ? List::said_surely_required : List::said_required))
+        return Standing::required;
     if (part.standing == Standing::duties || has_any(lower, List::said_duties))
         return Standing::duties;
     return Standing::elsewhere;
+}
+
+struct Label { // `Requirements: `, `How to apply. `, `You bring - `
+    std::size_t length = 0, sign = 0;
+    bool sure = false;
+};
+
+Label label_of(std::string_view text) {
+    Label first;
+    for (const std::string_view sign : {": ", ". ", " - ", " \u2013 ", " \u2014 ", "\u2014"}) {
+        const std::size_t end = text.substr(0, longest_label + sign.size()).find(sign);
+        if (end == text.npos || (first.length > 0 && end > first.length)) continue;
+        first = {end, sign.size(), sign != ". "};
+    }
+    return first;
 }
 
 class PartReader {
@@ -97,6 +101,8 @@ public:
         for (std::size_t i = 0; i < lines_.size(); ++i)
             read_line(i);
         if (!any_part_) call_the_rest_duties();
+        for (Statement& statement : statements_)
+            statement.outside = any_part_ && !statement.headed;
         return std::move(statements_);
     }
 
@@ -107,20 +113,40 @@ private:
                i + 1 < lines_.size();
     }
 
-    // A list under a heading that says nothing known: duties come first, then what is required,
-    // then what is preferred (common practice).
-    Part usual_next() const {
+    // A list under a heading that says nothing known: by its items, else duties come first, then
+    // what is required, then what is preferred (common practice).
+    Part usual_next(std::size_t i) const {
+        const auto told = part_of_items(lines_.subspan(i + 1));
+        const bool asks = told && told->standing == Standing::required;
+        if (asks && last_ == Standing::required) return {true, false, Standing::preferred};
+        if (told) return *told;
         if (!last_) return {true, false, Standing::duties};
         if (*last_ == Standing::duties) return {true, false, Standing::required};
         return {true, false, Standing::preferred};
     }
 
+    // A paragraph most of whose sentences say what `you` do.
+    bool tells_you(std::size_t i) const {
+        if (i >= lines_.size() || lines_[i].heading || lines_[i].item) return false;
+        const auto sentences = sentences_of(lines_[i].text);
+        const auto told = std::ranges::count_if(sentences, [](std::string_view sentence) {
+            const std::string lower = comparable(sentence);
+            return lower.starts_with("you ") || lower.starts_with("you'") ||
+                   lower.find(", you ") != lower.npos || lower.starts_with("as a");
+        });
+        return static_cast<std::size_t>(told) * 2 >= sentences.size();
+    }
+
     void open_part(std::size_t i) {
-        const Part headed = part_headed(lines_[i].text);
+        const bool below_item = i + 1 < lines_.size() && lines_[i + 1].item;
+        const bool title = i == 0 && !below_item && !lines_[i].text.ends_with(':');
+        const Part headed = title ? Part{} : part_headed(lines_[i].text);
         named_ = headed.known && !headed.not_read; // such a heading asks for nothing itself
         if (!headed.known && lines_[i].minor && part_.known) return;
         part_ = headed;
-        if (!headed.known && i + 1 < lines_.size() && lines_[i + 1].item) part_ = usual_next();
+        if (!headed.known && below_item) part_ = usual_next(i);
+        if (!headed.known && !below_item && !title && tells_you(i + 1))
+            part_ = {true, false, Standing::duties};
     }
 
     void read_line(std::size_t i) {
@@ -141,13 +167,13 @@ private:
     // `Requirements: …` says what its own line is, and so does `How to apply. …`.
     void read_text(const Line& line, Part part) {
         std::string_view text = line.text;
-        const std::size_t end = text.find_first_of(":.");
-        if (end != text.npos && end <= longest_label && text.substr(end + 1).starts_with(' ')) {
-            const Part labelled = part_headed(text.substr(0, end));
-            const bool label = text[end] == ':' || labelled.not_read;
-            if (labelled.known && label && !part.not_read) {
+        if (const Label label = label_of(text); label.length > 0) {
+            const Part labelled = part_headed(text.substr(0, label.length));
+            const bool topic = line.item && part.known && // of an item: Baking experience - rye
+                               (labelled.not_read || labelled.standing == part.standing);
+            if (labelled.known && (label.sure || labelled.not_read) && !part.not_read && !topic) {
                 part = labelled;
-                text.remove_prefix(end + 2);
+                text.remove_prefix(label.length + label.sign);
             }
         }
         bool goes_on = false; // what a semicolon parts, and a paragraph under no heading
@@ -176,12 +202,13 @@ private:
 
     void add(std::string_view text, const Line& line, const Part& part, bool heading) {
         const std::string lower = comparable(text);
-        Statement statement{std::string(text), {}, {}, heading, line.item, line.number};
+        Statement statement{std::string(text), {},    {},    heading, line.item,
+                            part.known,        false, false, false,   line.number};
         statement.standing = heading ? Standing::elsewhere : standing_of(lower, part);
         if (part.not_read)
             statement.left_out = LeftOut::heading;
         else
-            statement.left_out = boilerplate(lower, part);
+            judge_asking(statement, lower, part);
         statements_.push_back(std::move(statement));
     }
 

@@ -24,6 +24,10 @@ struct Statement { // a sentence, an item or a heading
     std::optional<LeftOut> left_out;
     bool heading = false;
     bool item = false;
+    bool headed = false;   // under a heading that says what its part is
+    bool outside = false;  // of the parts, in a posting that has some
+    bool doubtful = false; // it has words of what is left out, too few to be so
+    bool touched = false;  // it has one of them
     std::uint32_t line = 0;
 };
 

@@ -96,7 +96,9 @@ public:
         mark_names();
         const std::size_t field = field_begin();
         for (std::size_t i = 0; i < sentence_.size();)
-            i = fixed_[i] > 0 ? add_fixed(i) : add_run(i, field);
+            i = fixed_[i] > 0             ? add_fixed(i)
+                : roles_[i] == Role::verb ? add_trade_verb(i)
+                                          : add_run(i, field);
         return std::move(phrases_);
     }
 
@@ -159,13 +161,22 @@ private:
                 joined_verb_odds(sentence_, {i, i - 1, *last_verb_}) > 0);
     }
 
+    // Joined with a verb in the third person, and followed by what may be its object.
+    bool is_like_last_verb(std::size_t i) const {
+        return last_verb_ && i > 0 && sentence_.forms(*last_verb_).third &&
+               !sentence_.ends_phrase(i + 1) &&
+               (sentence_.is_word(i - 1, {"and", "or", "&"}) ||
+                sentence_.token(i - 1).kind == TokenKind::comma);
+    }
+
     bool is_verb(std::size_t i) const {
         const english::VerbForms& forms = sentence_.forms(i);
         if (forms.none() || (is_capital(sentence_.token(i)) && !opens_clause(i))) return false;
         const bool object = sentence_.starts_object(i + 1);
         const bool stands_free = opens_clause(i) || expects_verb(i);
-        if (forms.gerund)
+        if (forms.gerund) // with an object: Forecasting and proofreading are things
             return stands_free && !sentence_.ends_phrase(i + 1) &&
+                   !sentence_.is(i + 1, wc::conjunction) &&
                    !english::is_noun_compound(sentence_, i);
         if (forms.present()) {
             if (sentence_.is_word(i - 1, {"to"}) && i > 0) return true;
@@ -175,6 +186,7 @@ private:
             if (forms.third && (!forms.verb->noun || subject)) return true; // gives, stands
             if (forms.third && sentence_.is_participle(i + 1) && !sentence_.ends_phrase(i + 2))
                 return true;
+            if (forms.third && is_like_last_verb(i)) return true; // checks and files
             if (!stands_free) return false;
             if (object || sentence_.is(i + 1, wc::preposition | wc::particle))
                 return !forms.third || object;
@@ -220,6 +232,16 @@ private:
         return last + 1;
     }
 
+    // A verb that hardly any text has names what is done by itself: troubleshoot.
+    std::size_t add_trade_verb(std::size_t i) {
+        const english::VerbForms& forms = sentence_.forms(i);
+        if (forms.base && forms.verb->verb_count == 0 && sentence_.word(i).size() > 5) {
+            add(i, i, false);
+            phrases_.back().deed = true;
+        }
+        return i + 1;
+    }
+
     bool is_edge(std::size_t i) const {
         const std::string& word = sentence_.word(i);
         return said_of(word, lines_of(List::praise)) ||
@@ -247,12 +269,43 @@ private:
         if (first == last) return end;
         first = std::max(first, last > most_words ? last - most_words : 0);
         const bool studied = sentence_.token(first).extent.offset >= field;
-        if (studied || !all_weak(first, last))
-            add(first, last - 1, studied);
-        else if (const std::size_t verb = verb_before(first); verb < first)
-            add_deed(verb, first, last - 1);
+        if (studied || !all_weak(first, last)) add(first, last - 1, studied);
+        add_names_within(first, last);
+        add_pairs(first, last);
+        if (!studied && all_weak(first, last))
+            if (const std::size_t verb = verb_before(first); verb < first)
+                add_deed(verb, first, last - 1);
         join_by_of(first, last, end);
         return end;
+    }
+
+    // React of `React dispatch board`, PDF/X of `clean PDF/X export`.
+    void add_names_within(std::size_t first, std::size_t last) {
+        if (is_capital(sentence_.token(last - 1))) return;
+        std::size_t begin = first;
+        while (begin < last && !is_name_by_itself(begin))
+            ++begin;
+        std::size_t end = begin;
+        while (end < last && is_capital(sentence_.token(end)))
+            ++end;
+        if (begin < end && end - begin < last - first) add(begin, end - 1, false);
+    }
+
+    bool is_name_by_itself(std::size_t i) const {
+        const std::string& text = sentence_.token(i).text;
+        const bool signs = std::ranges::any_of(text.substr(1), is_capital_letter);
+        return is_capital(sentence_.token(i)) && (signs || !opens_clause(i));
+    }
+
+    // lockout/tagout
+    void add_pairs(std::size_t first, std::size_t last) {
+        const std::size_t slash = last;
+        if (last - first != 1 || sentence_.token(slash).text != "/" ||
+            roles_[slash + 1] != Role::inside || sentence_.ends_phrase(slash + 1))
+            return;
+        const english::Extent whole = sentence_.extent(first, slash + 1);
+        if (text_.substr(whole.offset, whole.length).find(' ') == text_.npos)
+            phrases_.push_back(made(first, slash + 1, false));
     }
 
     // One word alone that names nothing: samples, certification, legible.
@@ -289,6 +342,7 @@ private:
         phrase.words = sentence_.token(verb).text + ' ' + phrase.words;
         phrase.words.front() = small_letter(phrase.words.front());
         phrase.lower.insert(phrase.lower.begin(), sentence_.word(verb));
+        phrase.deed = true;
         phrases_.push_back(std::move(phrase));
     }
 

@@ -15,6 +15,7 @@ struct Phrase {
     std::vector<std::string> lower; // word by word
     english::Extent extent;         // in the sentence
     bool capitals = false;          // begins with a capital that no sentence's start gave it
+    bool deed = false;              // begins with a verb
     bool after_field = false;       // stands after `degree in` and the like
 };
 

@@ -1,10 +1,13 @@
 #include "compiler/postings/posting.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/utf8.hpp"
 #include "compiler/english/language.hpp"
 #include "compiler/english/sentence.hpp"
 #include "compiler/english/stems.hpp"
 #include "compiler/postings/acronyms.hpp"
+#include "compiler/postings/evidence.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/phrases.hpp"
 #include "compiler/postings/weights.hpp"
@@ -14,6 +17,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace quoin::postings {
@@ -33,14 +37,16 @@ struct Found { // a phrase where it stands
     Phrase phrase;
     Stems stems;
     const Statement* statement = nullptr;
-    double rake = 0;
+    Kind kind{};
+    Signs signs;
 };
 
 // `custody` in `chain of custody`: a single word within a longer phrase of the same sentence.
 void drop_nested(std::vector<Phrase>& phrases) {
     const std::vector<Phrase> all = phrases;
     std::erase_if(phrases, [&](const Phrase& inner) {
-        return inner.lower.size() == 1 && std::ranges::any_of(all, [&](const Phrase& outer) {
+        return inner.lower.size() == 1 && !is_capital_letter(inner.words.front()) &&
+               std::ranges::any_of(all, [&](const Phrase& outer) {
                    const auto begin = outer.extent.offset, end = begin + outer.extent.length;
                    return outer.extent.length > inner.extent.length &&
                           begin <= inner.extent.offset &&
@@ -49,19 +55,25 @@ void drop_nested(std::vector<Phrase>& phrases) {
     });
 }
 
-// The employer, a person, a place: what is capitalised where nothing is asked for, or ends as the
-// names of employers do.
-bool is_name(const Phrase& phrase, const Statement& statement) {
+// A state, or what ends as the names of employers do.
+bool is_name(const Phrase& phrase) {
     const bool small = std::ranges::any_of(phrase.words, is_small_letter);
     if (!small && phrase.lower.size() == 1 && is_one_of(phrase.words, trade::List::state_codes))
         return true;
     const std::size_t last = phrase.words.rfind(' ') + 1;
-    if (is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) && small &&
-        is_one_of(phrase.lower.back(), List::ends_of_employers))
-        return true;
-    const bool asked = statement.standing <= Standing::preferred || statement.item;
-    const bool language = trade::is_spoken_language(phrase.lower.back());
-    return phrase.capitals && !asked && small && !language;
+    return is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) &&
+           small && is_one_of(phrase.lower.back(), List::ends_of_employers);
+}
+
+// A background check, references: of an item that asks, no term; among the duties, work.
+bool is_condition(const Phrase& phrase, const Statement& statement) {
+    if (statement.headed && statement.standing == Standing::duties) return false;
+    std::string end;
+    for (std::size_t i = phrase.lower.size(); i-- > 0;) {
+        end = phrase.lower[i] + (end.empty() ? "" : " ") + end;
+        if (said_of(end, lines_of(List::never_terms))) return true;
+    }
+    return false;
 }
 
 // Of `conversational Spanish` the language.
@@ -74,45 +86,111 @@ void name_language_alone(Phrase& phrase) {
     phrase.words = phrase.words.substr(phrase.words.rfind(' ') + 1);
 }
 
-std::vector<Found> found_in(std::span<const Statement> statements) {
-    std::vector<Found> found;
-    std::vector<Stems> all;
+// Words with a capital in what is left out: the employer's name, its
+// place, its people.
+std::set<std::string> names_left_out(std::span<const Statement> statements) {
+    std::set<std::string> names;
     for (const Statement& statement : statements) {
-        if (statement.left_out) continue;
+        if (!statement.left_out) continue;
+        for (const std::string_view word : pieces_of(statement.text, " "))
+            if (is_capital_letter(word.front()))
+                names.insert(lower_case(trimmed(word, ".,:;!?()")));
+    }
+    return names;
+}
+
+// no galas, without a license, not an events job
+bool is_denied(const Phrase& phrase, std::string_view sentence) {
+    constexpr std::string_view denials[] = {"no",      "nor",     "not a",   "not an",
+                                            "without", "isn't a", "isn't an"};
+    constexpr std::size_t looked_at = 16;
+    const std::size_t end = phrase.extent.offset;
+    const std::size_t begin = end > looked_at ? end - looked_at : 0;
+    const std::string before = ' ' + lower_case(sentence.substr(begin, end - begin));
+    const std::string_view close = trimmed(before);
+    return std::ranges::any_of(denials, [&](std::string_view denial) {
+        return close.ends_with(denial) &&
+               (close.size() == denial.size() || close[close.size() - denial.size() - 1] == ' ');
+    });
+}
+
+class PhraseFinder {
+public:
+    PhraseFinder(std::span<const Statement> statements, const english::WordList& words)
+        : statements_(statements), words_(words), names_(names_left_out(statements)) {}
+
+    std::vector<Found> find() {
+        for (const Statement& statement : statements_)
+            if (!statement.left_out) read(statement);
+        mark_those_that_hang_together();
+        return std::move(found_);
+    }
+
+private:
+    void read(const Statement& statement) {
         const bool asks = statement.standing <= Standing::preferred;
         std::vector<Phrase> phrases =
             phrases_in(statement.text, asks ? Opens::with_thing : Opens::with_deed);
         for (Phrase& phrase : phrases)
             name_language_alone(phrase);
         drop_nested(phrases);
+        const StatementSigns signs(statement);
         for (Phrase& phrase : phrases) {
-            if (is_name(phrase, statement)) continue;
-            Stems stems = stems_of(phrase.lower);
-            all.push_back(stems);
-            found.push_back({std::move(phrase), std::move(stems), &statement, 0});
+            if (is_name(phrase) || is_condition(phrase, statement) ||
+                is_denied(phrase, statement.text))
+                continue;
+            Found found{std::move(phrase), {}, &statement, {}, {}};
+            found.stems = stems_of(found.phrase.lower);
+            found.kind = kind_of(found.phrase);
+            found.signs = signs.of(found.phrase, found.kind, words_);
+            found.signs[Sign::name_left_out] = has_name_left_out(found.phrase);
+            found_.push_back(std::move(found));
         }
     }
-    const std::vector<double> scores = rake_scores(all);
-    for (std::size_t i = 0; i < found.size(); ++i)
-        found[i].rake = scores[i];
-    return found;
-}
 
-// What postings say of the term where it stands strongest is what is shown.
+    bool has_name_left_out(const Phrase& phrase) const {
+        return is_capital_letter(phrase.words.front()) &&
+               std::ranges::any_of(phrase.lower,
+                                   [&](const std::string& word) { return names_.contains(word); });
+    }
+
+    void mark_those_that_hang_together() {
+        std::vector<Stems> all;
+        for (const Found& found : found_)
+            all.push_back(found.stems);
+        const std::vector<double> scores = rake_scores(all);
+        const double best = scores.empty() ? 0 : *std::ranges::max_element(scores);
+        for (std::size_t i = 0; i < found_.size(); ++i)
+            found_[i].signs[Sign::hangs_together] = scores[i] * 2 >= best;
+    }
+
+    std::span<const Statement> statements_;
+    const english::WordList& words_;
+    std::set<std::string> names_;
+    std::vector<Found> found_;
+};
+
+// What postings say of the term where it stands strongest is what it is judged by.
 void strengthen(Term& term, const Found& found, std::uint32_t file) {
-    const Kind kind = kind_of(found.phrase);
     if (term.times == 0 || found.statement->standing < term.standing) {
         term.standing = found.statement->standing;
         term.sentence = found.statement->text;
         term.place = {file, found.statement->line, 0, 0};
+        term.signs = found.signs;
     }
-    if (term.times == 0 || kind > term.kind) term.kind = kind;
-    ++term.times;
+    if (term.times == 0 || found.kind > term.kind) term.kind = found.kind;
+    if (++term.times > 1) term.signs[Sign::again] = true;
+}
+
+// Those of the list first.
+void sort_by_weight(std::vector<Term>& terms) {
+    std::ranges::stable_sort(terms, std::ranges::greater{},
+                             [](const Term& term) { return std::pair(term.listed, term.weight); });
 }
 
 class TermMaker {
 public:
-    TermMaker(std::uint32_t file, const english::WordList& words) : file_(file), words_(words) {}
+    explicit TermMaker(std::uint32_t file) : file_(file) {}
 
     void add(const Found& found) {
         const auto [at, is_new] = index_.try_emplace(found.stems, terms_.size());
@@ -122,34 +200,20 @@ public:
             term.stems = found.stems;
             terms_.push_back(std::move(term));
         }
-        Term& term = terms_[at->second];
-        strengthen(term, found, file_);
-        term.by_rake = std::max(term.by_rake, found.rake);
-        term.by_rarity = std::max(term.by_rarity, rarity_factor(found.phrase, words_));
+        strengthen(terms_[at->second], found, file_);
     }
 
     std::vector<Term> weighed() {
-        double best_rake = 0, best = 0;
-        for (const Term& term : terms_)
-            best_rake = std::max(best_rake, term.by_rake);
         for (Term& term : terms_) {
-            term.by_standing = standing_factor(term.standing);
-            term.by_rake = rake_factor(term.by_rake, best_rake);
-            term.by_times = times_factor(term.times);
-            term.by_kind = kind_factor(term.kind);
-            term.weight =
-                term.by_standing * term.by_rake * term.by_times * term.by_kind * term.by_rarity;
-            best = std::max(best, term.weight);
+            term.weight = weight_of(term);
+            term.listed = odds_of(term.signs) >= least_odds;
         }
-        for (Term& term : terms_)
-            term.weight /= best;
-        std::ranges::stable_sort(terms_, std::ranges::greater{}, &Term::weight);
+        sort_by_weight(terms_);
         return std::move(terms_);
     }
 
 private:
     std::uint32_t file_;
-    const english::WordList& words_;
     std::map<Stems, std::size_t> index_;
     std::vector<Term> terms_;
 };
@@ -171,6 +235,7 @@ void join_acronyms(std::vector<Term>& terms, const std::vector<Acronym>& acronym
         if (whole == terms.end() || part == terms.end()) continue;
         Term& kept = whole->weight >= part->weight ? *whole : *part;
         kept.weight = std::max(whole->weight, part->weight);
+        kept.listed = whole->listed || part->listed;
         terms.erase(whole->weight >= part->weight ? part : whole);
     }
 }
@@ -215,8 +280,8 @@ Posting read_posting(std::span<const Line> lines, std::uint32_t file,
     Posting posting;
     posting.english = is_english(lines, posting.words);
     const std::vector<Statement> all = statements(lines);
-    TermMaker maker(file, words);
-    for (const Found& found : found_in(all))
+    TermMaker maker(file);
+    for (const Found& found : PhraseFinder(all, words).find())
         maker.add(found);
     posting.terms = maker.weighed();
     std::vector<Acronym> acronyms;
@@ -242,7 +307,7 @@ void add_context(Posting& posting, const Posting& context) {
         posting.terms.back().standing = Standing::elsewhere;
         posting.terms.back().weight *= share;
     }
-    std::ranges::stable_sort(posting.terms, std::ranges::greater{}, &Term::weight);
+    sort_by_weight(posting.terms);
 }
 
 }

@@ -1,14 +1,14 @@
 // What a posting asks for: its terms, weighed, and what of it was left out.
 //
-// A term's weight is between 0 and 1, that of the heaviest. It is a product: where the term stands
-// (asked for, preferred, among the duties, elsewhere), how rare its words are in English by the
-// classes of english/word_list.hpp, how well they hang together by RAKE, how often they are said,
-// and what kind of thing it is. The factors stand in weights.cpp.
+// A term's weight is how likely it is something that an adviser would underline, by the evidence of
+// evidence.hpp, times how much it counts where it stands (asked for, among the duties, preferred,
+// elsewhere).
 #pragma once
 
 #include "compiler/base/place.hpp"
 #include "compiler/english/word_list.hpp"
 #include "compiler/postings/parts.hpp"
+#include "compiler/postings/signs.hpp"
 
 #include <cstdint>
 #include <span>
@@ -31,9 +31,8 @@ struct Term {
     int times = 0;
     std::string sentence; // that it comes from
     Place place;          // of that sentence's line
-
-    // What it multiplies, for whoever wants to see the arithmetic.
-    double by_standing = 0, by_rarity = 0, by_rake = 0, by_times = 0, by_kind = 0;
+    bool listed = true;   // likely enough to be what is asked for; else it is only said
+    Signs signs;          // what its weight is made of
 };
 
 struct Posting {

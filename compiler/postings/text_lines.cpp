@@ -86,14 +86,40 @@ bool is_surely_heading(std::string_view text) {
     return text.ends_with(':') || (all_capitals(text) && !ends_sentence(text));
 }
 
+// A heading within signs: `~ Extras ~`, `**Extras**`, `[ Extras ]`, `## Extras`.
+bool take_frame(std::string& plain) {
+    constexpr std::string_view opening = "#*=~_-+|[<", closing = "#*=~_-+|]>";
+    const std::size_t kind = plain.empty() ? opening.npos : opening.find(plain.front());
+    if (kind == opening.npos) return false;
+    std::string_view inner = trimmed(plain, " :");
+    const bool closed = inner.back() == closing[kind];
+    const std::string signs{opening[kind], closing[kind], ' ', ':'};
+    inner = trimmed(inner, signs);
+    const std::size_t begin = plain.find_first_not_of(opening[kind]);
+    const bool numbered = opening[kind] == '#' && begin != plain.npos && plain[begin] == ' ';
+    if ((!closed && !numbered) || inner.empty() || inner.size() > longest_heading ||
+        words_of(inner) > most_heading_words || inner.find(opening[kind]) != inner.npos)
+        return false;
+    plain = std::string(inner);
+    return true;
+}
+
 struct RawLine {
     std::string text;
+    bool heading = false; // by the signs around it, or the line below it
     bool item = false;
     std::string sign; // its bullet
     bool parted = false;
     std::size_t indent = 0;
     std::uint32_t number = 0;
 };
+
+// Signs below a short line make it a heading.
+bool is_underlined(const RawLine& above, std::string_view rule, std::uint32_t number) {
+    return rule.size() > 2 && above.number + 1 == number && !above.item &&
+           above.text.size() <= longest_heading && words_of(above.text) <= most_heading_words &&
+           !ends_sentence(above.text);
+}
 
 std::vector<RawLine> raw_lines(std::string_view text) {
     std::vector<RawLine> lines;
@@ -106,6 +132,11 @@ std::vector<RawLine> raw_lines(std::string_view text) {
         ++number;
         const std::size_t indent = std::min(whole.find_first_not_of(" \t"), whole.size());
         std::string plain = plain_line(whole);
+        if (take_frame(plain)) {
+            lines.push_back({std::move(plain), true, false, "", true, indent, number});
+            parted = true;
+            continue;
+        }
         const std::size_t bullet = std::max(bullet_at(plain), number_at(plain));
         const bool numbered = number_at(plain) > 0;
         std::string sign = numbered ? "1" : plain.substr(0, bullet);
@@ -114,10 +145,12 @@ std::vector<RawLine> raw_lines(std::string_view text) {
             return is_letter_or_figure(c) || static_cast<unsigned char>(c) >= 0x80;
         });
         if (rule) {
+            if (!lines.empty() && is_underlined(lines.back(), whole, number))
+                lines.back().heading = true;
             parted = true;
             continue;
         }
-        lines.push_back({std::move(plain), item, std::move(sign), parted, indent, number});
+        lines.push_back({std::move(plain), false, item, std::move(sign), parted, indent, number});
         parted = false;
     }
     return lines;
@@ -132,7 +165,8 @@ std::size_t column_of(const std::vector<RawLine>& lines) {
 }
 
 bool goes_on(const RawLine& above, const RawLine& line, std::size_t column) {
-    if (line.item || line.parted || is_surely_heading(above.text) || is_surely_heading(line.text))
+    if (line.item || line.parted || line.heading || is_surely_heading(above.text) ||
+        is_surely_heading(line.text))
         return false;
     if (above.item) return line.indent > 0 || is_small_letter(line.text.front());
     if (is_small_letter(line.text.front())) return true;
@@ -154,7 +188,8 @@ bool is_heading(const std::vector<Line>& lines, std::size_t i) {
 // A heading with a sign before it: another sign than that of the items below, and white above.
 bool has_own_sign(const std::vector<RawLine>& raw, std::size_t i) {
     return raw[i].parted && i + 1 < raw.size() && (raw[i + 1].parted || raw[i + 1].item) &&
-           raw[i + 1].sign != raw[i].sign && !(i > 0 && raw[i - 1].sign == raw[i].sign);
+           raw[i + 1].sign != raw[i].sign &&
+           !(i > 0 && (raw[i - 1].heading || raw[i - 1].sign == raw[i].sign));
 }
 
 }
@@ -192,10 +227,11 @@ std::vector<Line> text_lines(std::string_view text) {
             continue;
         }
         const bool item = raw[i].item && !has_own_sign(raw, i);
-        lines.push_back({raw[i].text, false, false, item, raw[i].parted, raw[i].number});
+        lines.push_back({raw[i].text, raw[i].heading, false, item, raw[i].parted, raw[i].number});
     }
     for (std::size_t i = 0; i < lines.size(); ++i)
-        lines[i].heading = !lines[i].item && is_heading(lines, i);
+        lines[i].heading =
+            lines[i].heading ? i + 1 < lines.size() : !lines[i].item && is_heading(lines, i);
     return lines;
 }
 

@@ -140,6 +140,7 @@ void judge(const fs::path& file, const std::vector<Label>& labels, Verdicts& ver
     }
     for (std::size_t i = 0; i < std::min(top, posting.terms.size()); ++i) {
         const Term& term = posting.terms[i];
+        if (!term.listed) break; // it is only said
         if (has_label(term, labels, "right")) {
             verdicts.top.add(true);
         } else if (has_label(term, labels, "never")) {
@@ -176,10 +177,10 @@ Verdicts judge_folder(const std::string& half) {
 
 TEST_CASE("labelled postings: those looked at") {
     const Verdicts verdicts = judge_folder("tuning");
-    CHECK(verdicts.must.share() >= 0.95);
-    CHECK(verdicts.should.share() >= 0.92);
+    CHECK(verdicts.must.share() >= 0.96);
+    CHECK(verdicts.should.share() >= 0.94);
     CHECK(verdicts.standing.share() >= 0.95);
     CHECK(verdicts.kind.share() >= 0.94);
-    CHECK(verdicts.top.share() >= 0.8);
-    CHECK(verdicts.boilerplate <= 12);
+    CHECK(verdicts.top.share() >= 0.93);
+    CHECK(verdicts.boilerplate <= 2);
 }

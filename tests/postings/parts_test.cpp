@@ -11,7 +11,7 @@ namespace {
 
 // Of the sentence that has these words; `out` if it was left out.
 std::string standing_of(const std::string& posting, const std::string& words) {
-    const auto lines = text_lines(posting);
+    const auto lines = is_html(posting) ? html_lines(posting) : text_lines(posting);
     for (const Statement& statement : statements(lines))
         if (statement.text.find(words) != std::string::npos)
             return std::string(statement.left_out ? "out" : name_of(statement.standing));
@@ -34,6 +34,131 @@ TEST_CASE("postings: a heading says what stands below it") {
         CHECK(standing_of(std::string(heading) + "\n- Welding\n", "Welding") == "duties");
     for (const char* heading : {"Benefits", "How to apply:", "ABOUT US", "What we offer:", "Pay:"})
         CHECK(standing_of(std::string(heading) + "\n- Welding\n", "Welding") == "out");
+}
+
+// In forms that the labelled postings do not have.
+TEST_CASE("postings: headings in their many forms") {
+    struct Row {
+        const char* posting;
+        const char* standing; // of the welding in it
+    };
+    const Row rows[] = {
+        {"Deckhand\n\nYou come with\n\n- Welding\n- Knots\n", "required"},
+        {"Deckhand\n\nNon-negotiables\n- Welding\n", "required"},
+        {"Deckhand\n\n**You're a fit if you know**\n\n- Welding\n", "required"},
+        {"Deckhand\n\nThe ideal candidate will have:\n- Welding\n", "required"},
+        {"Deckhand\n\nPrerequisites - Welding and knots.\n", "required"},
+        {"Deckhand\n\nBrownie points\n- Welding\n", "preferred"},
+        {"Deckhand\n\nWe'd love it if you also know:\n- Welding\n", "preferred"},
+        {"Deckhand\n\nWish list\n---------\nWelding, knots.\n", "preferred"},
+        {"Deckhand\n\nKnots required; welding preferred.\n", "preferred"},
+        {"Deckhand\n\nRequirements\n- Knots\n- Welding a plus\n", "preferred"},
+        {"Deckhand\n\n## What you'd do\n\n- Welding\n", "duties"},
+        {"Deckhand\n\nOn the water\n- Welding\n", "duties"},
+        {"Deckhand\n\nYour contribution: Welding and painting.\n", "duties"},
+        {"Deckhand\n\nIn your hands\n- Repair hulls by welding\n- Paint decks\n", "duties"},
+        {"Deckhand\n\nSome words\n- Two years of welding\n- Knowledge of knots\n", "required"},
+        {"Deckhand\n\nThe sweet part\n- Paid welding school\n- Health cover\n", "out"},
+        {"Deckhand\n\nTotal rewards\n- Welding\n", "out"},
+        {"Deckhand\n\nWhat happens next\n\nA welding test.\n", "out"},
+        {"Benefits Clerk\n\nDuties\n- Welding\n", "duties"}, // a title is no heading
+    };
+    for (const Row& row : rows) {
+        CAPTURE(row.posting);
+        const std::string found = standing_of(row.posting, "elding");
+        CHECK(found == row.standing);
+    }
+}
+
+TEST_CASE("postings: headings of pages") {
+    const auto standing = [](const char* html) {
+        const auto lines = html_lines(html);
+        for (const Statement& statement : statements(lines))
+            if (statement.text.find("elding") != std::string::npos)
+                return std::string(statement.left_out ? "out" : name_of(statement.standing));
+        return std::string("nowhere");
+    };
+    CHECK(standing("<h1>Hand</h1><p><b>You bring</b> Welding and knots.</p>") == "required");
+    CHECK(standing("<h1>Hand</h1><p><strong>Bonus</strong><br>Welding</p>") == "preferred");
+    CHECK(standing("<h1>Hand</h1><dl><dt>Nice extras</dt><dd>Welding</dd></dl>") == "preferred");
+    CHECK(standing("<h1>Hand</h1><p><b>Perks.</b> Welding school</p>") == "out");
+}
+
+TEST_CASE("postings: headings in the forms that postings give them") {
+    struct Row {
+        const char* posting;
+        const char* required;
+        const char* preferred;
+        const char* left_out;
+    };
+    const Row rows[] = {
+        {"~ What you'll need ~\nRigging, every day.\n\n~ Nice extras ~\nSonar, some days.\n\n"
+         "~ The deal ~\nHammocks for all.\n",
+         "Rigging", "Sonar", "Hammocks"},
+        {"**Requirements**\n\n- Rigging\n\n**Preferred**\n\n- Sonar\n\n## How to apply\n\n"
+         "Bring hammocks.\n",
+         "Rigging", "Sonar", "hammocks"},
+        {"[ Must ]\n- Rigging\n\n[ Nice ]\n- Sonar\n\n[ Offer ]\n- Hammocks\n", "Rigging", "Sonar",
+         "Hammocks"},
+        {"Requirements\n============\nRigging.\nDesired\n-------\nSonar.\nBenefits\n--------\n"
+         "Hammocks.\n",
+         "Rigging", "Sonar", "Hammocks"},
+        {"2. MINIMUM QUALIFICATIONS\n2.1 Knowledge of rigging.\n\n3. DESIRABLE QUALIFICATIONS\n"
+         "3.1 Skill with sonar.\n\n4. PHYSICAL DEMANDS\nHauling of hammocks.\n",
+         "rigging", "sonar", "hammocks"},
+        {"REQUIRED:\nRigging\n\nPREFERRED:\nSonar\n\nCOMPENSATION:\nHammocks\n", "Rigging", "Sonar",
+         "Hammocks"},
+        {"Must have: rigging\nNice to have: sonar\nPerks: hammocks\n", "rigging", "sonar",
+         "hammocks"},
+        {"You bring\n- Rigging\n- Knots\n\nIcing on the cake\n- Sonar\n- Radar\n\n"
+         "What we give back\n- Hammocks\n- Tea\n",
+         "Rigging", "Sonar", "Hammocks"},
+        {"Rigging is required; sonar is preferred. No hammocks needed.\n", "Rigging", "sonar",
+         "hammocks"},
+        {"<table><tr><th>Minimum</th><th>Preferred</th><th>Benefits</th></tr><tr><td>Rigging</td>"
+         "<td>Sonar</td><td>Hammocks</td></tr><tr><td>Knots</td><td>Radar</td></tr></table>",
+         "Knots", "Sonar", "Hammocks"},
+        {"<table><tr><td><b>Must "
+         "have</b></td><td><b>Bonus</b></td></tr><tr><td><ul><li>Rigging</li>"
+         "<li>Knots</li></ul></td><td><ul><li>Sonar</li></ul></td></tr></table><h2>Perks</h2>"
+         "<p>Hammocks</p>",
+         "Knots", "Sonar", "Hammocks"},
+        {"<table><tr><th>Required</th><td>Rigging</td></tr><tr><th>Preferred</th><td>Sonar</td></"
+         "tr>"
+         "<tr><th>Pay</th><td>Hammocks</td></tr></table>",
+         "Rigging", "Sonar", "Hammocks"},
+        {"<dl><dt>Needed</dt><dd>Rigging</dd><dt>Would be nice</dt><dd>Sonar</dd><dt>Pay</dt>"
+         "<dd>Hammocks</dd></dl>",
+         "Rigging", "Sonar", "Hammocks"},
+        {"<p><strong>Must-haves</strong> Rigging.</p><p><strong>Nice-to-haves</strong> Sonar.</p>"
+         "<p><strong>Perks</strong> Hammocks.</p>",
+         "Rigging", "Sonar", "Hammocks"},
+        {"<div><div><span><b>You bring</b></span></div><div>Rigging</div><div><b>Bonus points</b>"
+         "</div><div>Sonar</div><div><b>What we offer</b></div><div>Hammocks</div></div>",
+         "Rigging", "Sonar", "Hammocks"},
+    };
+    for (const Row& row : rows) {
+        const std::string form = row.posting;
+        const std::string posting =
+            (form.starts_with('<') ? "<h1>Deckhand</h1>" : "Deckhand\n\n") + form;
+        INFO(posting);
+        CHECK(standing_of(posting, row.required) == "required");
+        CHECK(standing_of(posting, row.preferred) == "preferred");
+        CHECK(standing_of(posting, row.left_out) == "out");
+    }
+}
+
+TEST_CASE("postings: what stands under a heading that says nothing known") {
+    const char* lists =
+        "Mornings aboard\n- Weld hulls\n- Scrape paint\n\nThe sailor\n- Knowledge of "
+        "rigging\n- Able to climb\n\nSweetly\n- Paid holidays\n- Free meals\n";
+    CHECK(standing_of(lists, "Weld") == "duties");
+    CHECK(standing_of(lists, "rigging") == "required");
+    CHECK(standing_of(lists, "meals") == "out");
+    CHECK(standing_of("Deckhand\n\nAboard\n\nYou splice rope. You mend nets.\n", "splice") ==
+          "duties");
+    CHECK(standing_of("Skills:\n- Sailing experience - sloops and yawls\n", "Sailing") ==
+          "required");
 }
 
 TEST_CASE("postings: a sentence says more for itself than its heading") {

@@ -47,7 +47,7 @@ TEST_CASE("postings: noun groups") {
         {"You'll report on Mondays at 8 a.m.", ""},
         {"Write to jobs@employer.example", ""},
         {"Build features in our TypeScript and React dispatch board",
-         "features | TypeScript | React dispatch board"},
+         "features | TypeScript | React dispatch board | React"},
     };
     for (const Row& row : rows)
         CHECK(phrases(row.sentence) == row.found);

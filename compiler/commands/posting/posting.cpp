@@ -4,6 +4,8 @@
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/posting/posting_source.hpp"
 #include "compiler/commands/printing.hpp"
+#include "compiler/postings/evidence.hpp"
+#include "compiler/postings/weights.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -25,6 +27,18 @@ constexpr std::size_t most_terms = 40;
 constexpr std::string_view caution =
     "Name what is true of you, and only that, in the posting's own words.\n";
 
+// The logarithms that are added, then what they make.
+std::string evidence_text(const Term& term) {
+    std::string text;
+    for (std::size_t i = 0; i < term.signs.size(); ++i)
+        if (term.signs[i] && postings::sign_rows()[i].log_odds != 0)
+            text += fmt::format("{}{} {:+.2f}", text.empty() ? "" : ", ",
+                                postings::sign_rows()[i].name, postings::sign_rows()[i].log_odds);
+    const double odds = postings::odds_of(term.signs);
+    return text + fmt::format(": odds {:.2f}, so {:.2f}; x {:.2f} for its standing", odds,
+                              odds / (1 + odds), postings::importance_of(term.standing));
+}
+
 std::string term_text(const Term& term, bool explain) {
     std::string text = fmt::format("  {:3.0f}  {:9}  {:14}  {}", term.weight * 100,
                                    name_of(term.standing), name_of(term.kind), term.words);
@@ -32,18 +46,19 @@ std::string term_text(const Term& term, bool explain) {
     text += '\n';
     if (!explain) return text;
     return text + fmt::format("       line {}: {}\n"
-                              "       standing {:.2f} x rarity {:.2f} x together {:.2f} x times "
-                              "{:.2f} x kind {:.2f}\n",
-                              term.place.line, term.sentence, term.by_standing, term.by_rarity,
-                              term.by_rake, term.by_times, term.by_kind);
+                              "       {}\n",
+                              term.place.line, term.sentence, evidence_text(term));
 }
 
 std::string posting_text(const std::string& name, const Posting& posting, bool explain) {
     std::string text = name + ": what the posting asks for\n";
-    const std::size_t shown =
-        explain ? posting.terms.size() : std::min(most_terms, posting.terms.size());
-    for (std::size_t i = 0; i < shown; ++i)
+    const auto listed =
+        static_cast<std::size_t>(std::ranges::count(posting.terms, true, &Term::listed));
+    const std::size_t shown = explain ? posting.terms.size() : std::min(most_terms, listed);
+    for (std::size_t i = 0; i < shown; ++i) {
+        if (i == listed) text += "Also said:\n";
         text += term_text(posting.terms[i], explain);
+    }
     if (shown < posting.terms.size())
         text += fmt::format("  and {} that weigh less: --explain\n", posting.terms.size() - shown);
     if (explain && !posting.left_out.empty()) {
@@ -59,6 +74,13 @@ double rounded(double value) {
     return std::round(value * 1000) / 1000;
 }
 
+Json evidence_json(const Term& term) {
+    Json evidence = Json::array();
+    for (std::size_t i = 0; i < term.signs.size(); ++i)
+        if (term.signs[i]) evidence.push_back(postings::sign_rows()[i].name);
+    return evidence;
+}
+
 Json term_json(const Term& term) {
     return {{"term", term.words},
             {"other_form", term.other_form},
@@ -66,8 +88,10 @@ Json term_json(const Term& term) {
             {"standing", name_of(term.standing)},
             {"weight", rounded(term.weight)},
             {"times", term.times},
+            {"listed", term.listed},
             {"line", term.place.line},
-            {"sentence", term.sentence}};
+            {"sentence", term.sentence},
+            {"evidence", evidence_json(term)}};
 }
 
 Json posting_json(const std::string& name, const Posting& posting) {
