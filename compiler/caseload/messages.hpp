@@ -18,7 +18,6 @@ inline constexpr Message no_resume_left =
 
 // A row that is none
 inline constexpr Message cannot_be_read = "cannot be read: {}";
-inline constexpr Message file_gone = "it went while it was read; run it again";
 
 // The cache
 inline constexpr Message cache_set_aside =
