@@ -18,7 +18,9 @@ struct OfficeChoice {  // what the command line asks for
     bool none = false; // no office's rules at all
 };
 
-class Offices { // for one hand at a time
+// One hand asks first for every résumé that others then ask for: from then on nothing changes, and
+// any number may ask.
+class Offices {
 public:
     // `themes` is the folder of themes.
     Offices(std::filesystem::path themes, OfficeChoice choice);

@@ -7,8 +7,8 @@
 namespace quoin {
 
 // Well-formed or not: control signs but line end and tab, and the signs that turn the direction of
-// what follows (UAX #9, section 2), are named, `<U+202E>`; what is no UTF-8 is U+FFFD; a line of more
-// than 4,000 characters is cut, which an ellipsis shows.
+// what follows (UAX #9, section 2), are named, `<U+202E>`; what is no UTF-8 is U+FFFD; a line of
+// more than 4,000 characters is cut, which an ellipsis shows.
 std::string printable(std::string_view text);
 
 }

@@ -83,7 +83,8 @@ ExitCode do_caseload(const Given& given) {
                          .cohort = given.has("cohort"),
                          .terms = given.has("terms"),
                          .anonymous = given.has("anonymous"),
-                         .no_cache = given.has("no-cache")});
+                         .no_cache = given.has("no-cache"),
+                         .office = office_in(given)});
 }
 
 constexpr Verb verbs[] = {
@@ -333,6 +334,12 @@ constexpr Option options[] = {
     {"caseload", "--anonymous", "numbers for names, the same all term, and no lines that tell"},
     {"caseload", "--report FILE",
      "write a page to FILE, HTML that stands by itself; - alone: to standard output"},
+    {"caseload", "--office FILE", "follow the rules of FILE, not of each office.rules found above"},
+    {.verb = "caseload",
+     .form = "--no-office",
+     .does = "follow no office's rules",
+     .excludes = "office",
+     .refusal = "--no-office follows no rules, and {} is a file of them; give one"},
     {"caseload", "--no-cache", "find everything anew, and keep nothing"},
     {"caseload", "--format FORMAT", "text, csv or json", "format: text, csv, json"},
     {"scan", "--format FORMAT", "text, to be read, or json, for programs", "format: text, json"},

@@ -48,6 +48,13 @@ std::vector<std::string> told_of(const ReadDraft& read, const Spot& spot, Severi
     return said;
 }
 
+bool is_off(std::string_view check, const office::Office* office, const model::Resume& resume) {
+    if (!office) return false;
+    const auto& rules = office->at(*resume.settings.stage).checks;
+    const auto rule = rules.find(check);
+    return rule != rules.end() && !rule->second.weight;
+}
+
 }
 
 std::set<Spot> Judge::unreadable(const Plan& plan, const Draft& draft) const {
@@ -77,13 +84,15 @@ Judgement Judge::judge(const Plan& plan, const Draft& draft, const Spot& spot) c
                                        .today = today_,
                                        .language = language_,
                                        .bullets = bullets,
-                                       .read_on = today_};
+                                       .read_on = today_,
+                                       .office = office_};
     const PlannedSection& section = plan.at(spot.section);
     for (const std::string_view name :
          question_at(section, label_at(plan, spot), draft.value(choice_section, "field"))
              .looked_at) {
         std::vector<advice::Finding> findings;
-        if (const advice::Check* check = advice::find_check(name)) check->run(context, findings);
+        const advice::Check* check = advice::find_check(name);
+        if (check && !is_off(name, office_, *read.resume)) check->run(context, findings);
         for (const advice::Finding& finding : findings)
             if (read.is_at(finding.place, spot))
                 said.push_back(finding.suggestion.empty()

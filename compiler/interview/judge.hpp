@@ -3,6 +3,7 @@
 
 #include "compiler/english/language.hpp"
 #include "compiler/interview/draft_source.hpp"
+#include "compiler/office/office.hpp"
 #include "compiler/stages/model/dates.hpp"
 
 #include <filesystem>
@@ -19,10 +20,10 @@ struct Judgement {
 
 class Judge {
 public:
-    // `data` is quoin's own folder; `today` tells what is past.
+    // `data` is quoin's own folder; `today` tells what is past; null: no office's rules.
     Judge(const std::filesystem::path& data, const english::Language& language,
-          const model::Date& today)
-        : data_(data), language_(language), today_(today) {}
+          const model::Date& today, const office::Office* office = nullptr)
+        : data_(data), language_(language), today_(today), office_(office) {}
 
     Judgement judge(const Plan& plan, const Draft& draft, const Spot& spot) const;
     // The answers that cannot be read as what they should be.
@@ -34,6 +35,7 @@ private:
     const std::filesystem::path& data_;
     const english::Language& language_;
     model::Date today_;
+    const office::Office* office_;
 };
 
 }

@@ -52,8 +52,20 @@ std::string folded_lines(const std::string& text, std::string_view indent) {
     return result + "\n";
 }
 
+// A comment of which a line holds a title and nothing else reads as one that was typed for a title.
+bool reads_as_title(std::string_view line) {
+    constexpr std::string_view around = " \t#*=_:-[]<>|~\"";
+    const std::string small = lower_case(trimmed(line, around));
+    return small.starts_with("section") || trade::is_section_title(trimmed(line, around));
+}
+
 std::string comment(const std::string& text) {
-    return folded_lines("# " + text, "# ");
+    std::string result;
+    const std::string folded = folded_lines("# " + text, "# ");
+    for (std::string_view line : pieces_of(folded, "\n"))
+        if (!line.empty())
+            result.append(reads_as_title(line) ? "# … " : "# ").append(line.substr(2)) += '\n';
+    return result;
 }
 
 bool is_plain_label(std::string_view label) {

@@ -1,13 +1,16 @@
 // What an office's rules change of what is found in tests/advice/clean.resume with one piece
 // replaced: bad beside good. That offices differ so is common practice.
 #include "compiler/advice/offices.hpp"
+#include "compiler/commands/caseload/appraise.hpp"
 #include "compiler/commands/checks/checks.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 #include "tests/advice/proofread.hpp"
 #include "tests/office/rules.hpp"
 
+#include <algorithm>
 #include <cstdlib>
 #include <fstream>
+#include <optional>
 #include <set>
 
 namespace quoin::advice { namespace {
@@ -230,6 +233,29 @@ TEST_CASE(
         std::string::npos);
     CHECK(commands::proof_roster(*all.front()).find("1 must") != std::string::npos);
     CHECK(!commands::marked_proof(*all.front(), tools, std::nullopt).empty());
+}
+
+TEST_CASE("offices: a caseload follows them, each folder's own") {
+    const OfficeFolder folder;
+    folder.put("office.rules", "office: Ellery State career office\n"
+                               "closing: Book at careers.ellerystate.example.\n"
+                               "updated-within: 3\nmust: gpa-unsaid\n");
+    const fs::path draft = folder.put("a.resume", clean_with("gpa: 3.62 / 4.00\n", ""));
+    Offices offices(fs::path(QUOIN_DATA_FOLDER) / "themes", {});
+    commands::ProofTools tools{QUOIN_DATA_FOLDER, fixtures::fonts(), fixtures::language(),
+                               fixtures::read_on, &offices};
+    const auto musts = [](const caseload::Appraisal& appraisal) {
+        return std::ranges::count(appraisal.remarks, Weight::must, &caseload::Remark::weight);
+    };
+    const caseload::Appraisal ruled = commands::appraise(draft, std::nullopt, tools);
+    CHECK(ruled.advice == "Book at careers.ellerystate.example.");
+    CHECK(ruled.stale_months == 3);
+    CHECK(musts(ruled) == 1);
+    tools.offices = nullptr;
+    const caseload::Appraisal free = commands::appraise(draft, std::nullopt, tools);
+    CHECK(free.advice.empty());
+    CHECK_FALSE(free.stale_months.has_value());
+    CHECK(musts(free) == 0);
 }
 
 TEST_CASE("offices: the sample's draft meets a rule of every kind") {

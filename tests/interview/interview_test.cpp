@@ -10,24 +10,9 @@ namespace quoin::interview {
 
 namespace {
 
+using fixtures::skipped_to;
 using fixtures::Talk;
 using Lines = std::vector<std::string>;
-
-// What leads to the question named: all before it is skipped, but for the name.
-Lines skipped_to(std::string_view label) {
-    Talk talk;
-    Lines lines;
-    const auto is_there = [&] {
-        return label_at(talk.interview.plan(), talk.interview.spot()) == label;
-    };
-    while (!is_there()) {
-        const bool named = label_at(talk.interview.plan(), talk.interview.spot()) == "name";
-        lines.emplace_back(named ? "Ottoline Brandt" : "");
-        talk.type(lines.back());
-        REQUIRE(lines.size() < 60);
-    }
-    return lines;
-}
 
 struct Path {
     std::string label; // where it begins

@@ -127,6 +127,17 @@ TEST_CASE("words that are not kept are named in their order") {
     CHECK(bag.take_out("• – ·").empty());
 }
 
+TEST_CASE("a comment is no title") {
+    for (const char* text :
+         {"Ottoline Brandt\n* {tag}      Jun 2026 - now\n-----      # number one\n"
+          "Languages: Welsh\nSkills: Experience role: x\n\n\n2024      Experience\n"
+          "Jun 2026 - now EDUCATION\n# number one\n\nholds: what\n"}) {
+        const std::string source = test::source_of_text(text);
+        CHECK(source.find("\n# Experience\n") == std::string::npos);
+        CHECK(source.find("\n# … Experience\n") != std::string::npos);
+    }
+}
+
 namespace {
 
 // Whatever the page says, its source can be read and has all its words.

@@ -6,6 +6,7 @@
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/office_rules.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/interview/interview.hpp"
@@ -167,7 +168,9 @@ ExitCode run_interview(const std::string& output, interview::Draft draft) {
     if (!read_epoch(epoch)) return wrong_use("begin", fill<messages::epoch>());
     const std::filesystem::path data = data_folder();
     const english::Language language(data);
-    const interview::Judge judge(data, language, reading_day(epoch));
+    advice::Offices offices(data / "themes", {});
+    if (!read_offices(offices, {output}, "begin")) return ExitCode::wrong_use;
+    const interview::Judge judge(data, language, reading_day(epoch), office_of(&offices, output));
     return InterviewRun(output, judge).run(std::move(draft));
 }
 

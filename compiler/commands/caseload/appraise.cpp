@@ -7,6 +7,7 @@
 #include "compiler/base/utf8.hpp"
 #include "compiler/caseload/digest.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/office_rules.hpp"
 #include "compiler/trade/kinds.hpp"
 
 #include <algorithm>
@@ -83,6 +84,11 @@ caseload::Appraisal appraisal_of(const Proofread& one) {
     const Verdict verdict = verdict_of(one);
     note_page(one, verdict, appraisal);
     appraisal.good = verdict.good;
+    if (one.office) {
+        appraisal.advice = one.office->closing;
+        appraisal.stale_months =
+            static_cast<int>(one.office->at(*one.resume->settings.stage).limits.updated_within);
+    }
     for (const advice::Finding& finding : one.proof.findings)
         appraisal.remarks.push_back(remark_of(finding, one));
     return appraisal;
@@ -97,6 +103,7 @@ caseload::Appraisal appraise(const std::filesystem::path& path,
         one.input = path.string();
         if (text) one.sources.hold(path, *text);
         one.file = one.sources.read(path, one.diagnostics);
+        one.office = office_of(tools.offices, one.input);
         proofread(one, {}, tools);
         return appraisal_of(one);
     } catch (const std::exception& fault) { // this one is a row, and the others go on

@@ -12,6 +12,7 @@
 #include "compiler/commands/caseload/progress.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/office_rules.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/office/find.hpp"
@@ -101,22 +102,28 @@ caseload::Day day_of(const model::Date& date) {
 
 // Where it is sent to, and the rules of its office, which may come or go with no byte of it
 // changed.
-std::string surroundings_of(const fs::path& path) {
+std::string surroundings_of(const fs::path& path, const advice::OfficeChoice& choice) {
     std::string all = advice::public_host(path).value_or("") + '\n';
-    if (const auto rules = office::find_rules(path))
-        all += rules->string() + '\n' + caseload::bytes_of(*rules).value_or("");
+    std::optional<fs::path> rules;
+    if (!choice.file.empty())
+        rules = choice.file;
+    else if (!choice.none)
+        rules = office::find_rules(path);
+    if (rules) all += rules->string() + '\n' + caseload::bytes_of(*rules).value_or("");
     return all;
 }
 
-caseload::Means means_of(const ProofTools& tools, caseload::Cache* cache) {
-    return {.appraise =
-                [&tools](const fs::path& path, const std::optional<std::string>& text) {
-                    return appraise(path, text, tools);
-                },
-            .surroundings = surroundings_of,
-            .version = version_of_this(),
-            .today = day_of(tools.read_on),
-            .cache = cache};
+caseload::Means means_of(const ProofTools& tools, const advice::OfficeChoice& choice,
+                         caseload::Cache* cache) {
+    return {
+        .appraise =
+            [&tools](const fs::path& path, const std::optional<std::string>& text) {
+                return appraise(path, text, tools);
+            },
+        .surroundings = [&choice](const fs::path& path) { return surroundings_of(path, choice); },
+        .version = version_of_this(),
+        .today = day_of(tools.read_on),
+        .cache = cache};
 }
 
 // A remote cannot be known to be private: its address is said, and who reads it knows.
@@ -198,7 +205,8 @@ ExitCode report_on(const std::vector<caseload::Found>& resumes, const CaseloadRe
     if (const auto folder = caseload::cache_folder(); folder && !request.no_cache)
         cache = std::make_unique<caseload::Cache>(*folder);
     const bool texts = !request.report.empty() || request.format == "json";
-    auto found = followed(resumes, means_of(tools, cache.get()), {request.terms, texts});
+    auto found =
+        followed(resumes, means_of(tools, request.office, cache.get()), {request.terms, texts});
     if (found.done < found.all) end_by_interrupt(found, cache != nullptr);
     caseload::Report report = report_of(std::move(found), request, asked, cache.get());
     const auto cautions = cautions_of(resumes);
@@ -228,7 +236,12 @@ ExitCode run_caseload(const CaseloadRequest& request) {
     const auto fonts = open_fonts(data);
     if (!fonts || search.resumes.empty()) return ExitCode::errors;
     const english::Language language(data);
-    const ProofTools tools{data, *fonts, language, reading_day(epoch)};
+    advice::Offices offices(data / "themes", request.office);
+    std::vector<std::string> paths;
+    for (const caseload::Found& found : search.resumes)
+        paths.push_back(found.path.string());
+    if (!read_offices(offices, paths, this_verb)) return ExitCode::wrong_use;
+    const ProofTools tools{data, *fonts, language, reading_day(epoch), &offices};
     const ExitCode code = report_on(search.resumes, request, asked, tools);
     return search.faults.empty() ? code : ExitCode::errors;
 }

@@ -1,6 +1,7 @@
 // `quoin caseload`: who of all her students an adviser should see first.
 #pragma once
 
+#include "compiler/advice/offices.hpp"
 #include "compiler/commands/command_line.hpp"
 
 #include <string>
@@ -17,6 +18,7 @@ struct CaseloadRequest {
     bool cohort = false, terms = false; // the view
     bool anonymous = false;
     bool no_cache = false;
+    advice::OfficeChoice office;
 };
 
 // Whatever résumés say, ExitCode::done; ExitCode::errors if there are none, or if one of the places

@@ -1,6 +1,7 @@
 #include "compiler/commands/redline/drafts.hpp"
 
 #include "compiler/base/folder.hpp"
+#include "compiler/commands/office_rules.hpp"
 #include "compiler/history/history.hpp"
 
 #include <filesystem>
@@ -47,6 +48,7 @@ ComparedDraft read_copy(const std::string& copy, const RedlineRequest& request,
         },
         std::string(which));
     draft.read->file = sources.read(as, draft.read->diagnostics);
+    draft.read->office = office_of(tools.offices, request.as);
     proofread(*draft.read, request.choices, tools);
     return draft;
 }
@@ -78,6 +80,7 @@ ComparedDraft read_from(const std::shared_ptr<history::Repository>& repository,
         },
         aside);
     draft.read->file = draft.read->sources.read(file, draft.read->diagnostics);
+    draft.read->office = office_of(tools.offices, file.string());
     proofread(*draft.read, request.choices, tools);
     return draft;
 }

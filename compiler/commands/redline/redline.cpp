@@ -3,6 +3,7 @@
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/office_rules.hpp"
 #include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/redline/redline_report.hpp"
@@ -10,8 +11,10 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <string>
 #include <system_error>
 #include <unistd.h>
+#include <vector>
 
 namespace quoin::commands {
 
@@ -91,7 +94,11 @@ ExitCode run_redline(const RedlineRequest& asked) {
     const auto fonts = open_fonts(data);
     if (!fonts) return ExitCode::errors;
     const english::Language language(data);
-    const ProofTools tools{data, *fonts, language, reading_day(epoch)};
+    advice::Offices offices(data / "themes", {});
+    const std::vector<std::string> named =
+        request.as.empty() ? request.drafts : std::vector{request.as};
+    if (!read_offices(offices, named, "redline")) return ExitCode::wrong_use;
+    const ProofTools tools{data, *fonts, language, reading_day(epoch), &offices};
     auto read = read_drafts(request, tools);
     if (!read.drafts) {
         print_messages(read.fault + '\n');
