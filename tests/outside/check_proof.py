@@ -72,7 +72,7 @@ def check_wrong_use():
         (["proof", "--summary", "--format", "sarif", "a.resume"], "does not go with --format sarif"),
         (["proof", "--mend", "a.resume"], "write 'quoin mend FILE'"),
         (["proof", "--dry-run", "a.resume"], "write 'quoin mend --dry-run FILE'"),
-        (["proof", "--list"], "unknown option '--list'"),
+        (["proof", "--list"], "write 'quoin checks --list'"),
         (["proof", "--explain", "two-lines"], "looks at and why, 'quoin checks NAME'"),
         (["proof", "--reference"], "write 'quoin checks --reference'"),
         (["mend"], "a résumé file is required"),
