@@ -8,7 +8,10 @@
 #include "compiler/trade/vocabulary.hpp"
 #include "compiler/transcription/messages.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <optional>
 #include <set>
 
 namespace quoin::transcription {
@@ -140,6 +143,38 @@ std::string commented_out(std::string_view source, const std::set<std::uint32_t>
     return result;
 }
 
+std::set<std::uint32_t> all_lines(const std::string& source) {
+    std::set<std::uint32_t> lines;
+    for (std::uint32_t i = 1; i <= std::ranges::count(source, '\n') + 1; ++i)
+        lines.insert(i);
+    return lines;
+}
+
+// A heading has a name, at least one that is to come.
+std::string with_name(std::string source) {
+    std::size_t at = 0;
+    for (const std::string_view line : pieces_of(source, "\n")) {
+        if (line.starts_with("name:")) return source;
+        if (line.starts_with("section:")) break;
+        at += line.size() + 1;
+    }
+    return source.insert(std::min(at, source.size()),
+                         fmt::format("name: {}\n", trade::name_to_come));
+}
+
+// None if it can be read.
+std::optional<std::set<std::uint32_t>> lines_at_fault(const std::string& source,
+                                                      const std::string& words) {
+    Sources sources;
+    Diagnostics diagnostics;
+    const auto file = sources.add("draft", source, diagnostics);
+    if (file && model::build_resume(sources, *file, words, diagnostics)) return std::nullopt;
+    std::set<std::uint32_t> lines;
+    for (const Diagnostic& one : diagnostics.all())
+        if (one.severity == Severity::error && one.place.line > 0) lines.insert(one.place.line);
+    return lines;
+}
+
 }
 
 std::string in_markup(std::string_view text) {
@@ -164,19 +199,13 @@ std::string source_of(const Draft& draft) {
 }
 
 std::string source_that_reads(std::string source, const std::string& words) {
-    constexpr int most_rounds = 6;
+    constexpr int most_rounds = 12;
     for (int round = 0; round < most_rounds; ++round) {
-        Sources sources;
-        Diagnostics diagnostics;
-        const auto file = sources.add("draft", source, diagnostics);
-        if (file) model::build_resume(sources, *file, words, diagnostics);
-        std::set<std::uint32_t> lines;
-        for (const Diagnostic& one : diagnostics.all())
-            if (one.severity == Severity::error && one.place.line > 0) lines.insert(one.place.line);
-        if (lines.empty()) break;
-        source = commented_out(source, lines);
+        const auto faults = lines_at_fault(source, words);
+        if (!faults) return source;
+        source = with_name(commented_out(source, *faults));
     }
-    return source;
+    return with_name(commented_out(source, all_lines(source)));
 }
 
 }

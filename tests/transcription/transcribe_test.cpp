@@ -159,6 +159,11 @@ void require_whole(const std::string& text) {
 
 }
 
+TEST_CASE("a page that nothing can be made of is kept in comments") {
+    for (const char* text : {"{g/", "section: ", "name:", "include: x", "theme: none", "# x"})
+        require_whole(text);
+}
+
 TEST_CASE("nothing is lost of pages of words thrown together") {
     constexpr const char* pieces[] = {"Ottoline Brandt",
                                       "EDUCATION",
