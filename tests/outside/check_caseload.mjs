@@ -7,26 +7,10 @@
 import { spawn, spawnSync } from "node:child_process";
 import { chmodSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, symlinkSync,
   truncateSync, writeFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
-
-const root = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
-const quoin = process.env.QUOIN ?? join(root, "build", "bin", "quoin");
-const modules = process.env.QUOIN_NODE_MODULES ?? join(root, "build", "node_modules");
-const need = createRequire(join(modules, "package.json"));
-for (const needed of [quoin, join(modules, "axe-core"), join(modules, "ajv")])
-  if (!existsSync(needed)) {
-    console.error(`${needed} is missing; build quoin, or run tests/outside/run, which installs it`);
-    process.exit(1);
-  }
-
-let passed = 0, failed = 0;
-function check(holds, complaint) {
-  holds ? ++passed : ++failed;
-  if (!holds) console.log("FAILED", complaint);
-}
+import { pathToFileURL } from "node:url";
+import { check, end, need, quoin, root } from "./common.mjs";
 
 const folder = mkdtempSync(join(tmpdir(), "quoin-caseload-"));
 const today = Date.parse("2026-11-29T12:00:00Z") / 1000;
@@ -363,5 +347,4 @@ try {
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
-console.log(`check_caseload: ${passed} passed, ${failed} failed`);
-process.exit(failed === 0 ? 0 : 1);
+end("check_caseload");
