@@ -81,17 +81,19 @@ void add_option(CLI::App& app, const Option& row, Given& given) {
     if (!row.needs.empty()) option->needs(app.get_option(fmt::format("--{}", row.needs)));
 }
 
+std::string version_text() {
+    const std::string_view commit = built_from();
+    return fmt::format("quoin {}{}\n"
+                       "Copyright (C) 2026 The quoin authors\n"
+                       "MIT License: free to use, change and share, without warranty\n",
+                       version(), commit.empty() ? "" : fmt::format(" (built from {})", commit));
+}
+
 std::unique_ptr<CLI::App> make_app(Given& given) {
     auto app =
         std::make_unique<CLI::App>("Typeset and check résumés written in plain text.", "quoin");
     app->formatter(std::make_shared<HelpLayout>());
-    app->set_version_flag("-V,--version",
-                          fmt::format("quoin {}\n"
-                                      "Copyright (C) 2026 The quoin authors\n"
-                                      "MIT License: free to use, change and share, without "
-                                      "warranty\n",
-                                      version()),
-                          "print the version and exit");
+    app->set_version_flag("-V,--version", version_text(), "print the version and exit");
     app->set_help_flag("-h,--help", "print this help and exit");
     app->require_subcommand(1);
     app->footer("'quoin VERB --help' says more of a verb.\n\n" +

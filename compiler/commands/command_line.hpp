@@ -13,7 +13,8 @@ enum class ExitCode : int {
     does_not_fit = 3,
 };
 
-const char* version(); // as the project's CMakeLists.txt has it
+const char* version();    // as the project's CMakeLists.txt has it
+const char* built_from(); // the commit, as git describes it; empty if it is not known
 
 // Of a verb; of the program if none is named.
 std::string help_on(std::string_view verb);

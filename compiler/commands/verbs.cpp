@@ -227,9 +227,12 @@ constexpr Verb verbs[] = {
      "Print what a verb does, or the reference of the markup, themes or checks.",
      "[TOPIC]...",
      {},
-     "A TOPIC is a verb, or a reference: markup, themes, checks or office.\n\n"
+     "A TOPIC is a verb, or a reference: markup, themes, checks or office. On a terminal it is\n"
+     "shown by the program that PAGER names, less if it names none.\n\n"
      "Exit status: 0 done, 1 it cannot be read or written, 2 wrong use.",
-     [](const Given& given) { return run_help({.topics = given.operands}); }},
+     [](const Given& given) {
+         return run_help({.topics = given.operands, .format = format_of(given)});
+     }},
 };
 
 constexpr Option options[] = {
@@ -357,6 +360,12 @@ constexpr Option options[] = {
      .form = "-o,--output FILE",
      .does = "write the specimen to FILE instead of NAME.pdf",
      .needs = "specimen"},
+    {.verb = "help",
+     .form = "--format FORMAT",
+     .does = "text, or json: all verbs and options, for programs",
+     .words = "format: text, json",
+     .excludes = "operands",
+     .refusal = "--format tells of all verbs, and takes no topics"},
 };
 
 }

@@ -3,7 +3,9 @@
 
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/commands/help/table_json.hpp"
 #include "compiler/commands/installation.hpp"
+#include "compiler/commands/pager.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/verbs.hpp"
 
@@ -41,6 +43,8 @@ bool add_reference(const std::string& topic, std::string& text) {
 }
 
 ExitCode run_help(const HelpRequest& request) {
+    if (request.format == "json")
+        return print_output("help", table_json(references)) ? ExitCode::done : ExitCode::errors;
     std::string text = request.topics.empty() ? help_on({}) : "";
     for (const std::string& topic : request.topics) {
         const bool is_verb = find_verb(topic) != nullptr,
@@ -49,7 +53,7 @@ ExitCode run_help(const HelpRequest& request) {
         if (is_verb) text += (text.empty() ? "" : "\n") + help_on(topic);
         if (is_reference && !add_reference(topic, text)) return ExitCode::errors;
     }
-    return print_output("help", text) ? ExitCode::done : ExitCode::errors;
+    return show_text("help", text) ? ExitCode::done : ExitCode::errors;
 }
 
 }

@@ -10,6 +10,7 @@ namespace quoin::commands {
 
 struct HelpRequest {
     std::vector<std::string> topics; // verbs or references; none: what quoin does
+    std::string format;              // text, or json: the tables of verbs and options
 };
 
 // A topic that is both, such as `themes`, gives both.

@@ -1,0 +1,86 @@
+#!/usr/bin/python3 -B
+"""The manual's pages, as they were built: groff (`man --warnings`) and mandoc (`-T lint`) find nothing.
+
+Sections stand in the order of man-pages(7), whose list is given here; every variable that the sources
+ask the environment for stands in quoin(1); and `quoin help` goes by a pager on a terminal alone, the
+one that PAGER names.
+"""
+
+import os
+import pty
+import re
+import tempfile
+
+from common import QUOIN, ROOT, Tally, require_quoin, run
+
+MANUAL = QUOIN.parents[1] / "share" / "man"
+ORDER = ["NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "EXIT STATUS", "ENVIRONMENT", "FILES", "EXAMPLES", "SEE ALSO"]
+ALWAYS = {1: ORDER, 5: ["NAME", "DESCRIPTION", "EXAMPLES", "SEE ALSO"]}
+
+
+def on_terminal(words, **environment):
+    """What a terminal gets of a command."""
+    pid, master = pty.fork()
+    if pid == 0:
+        os.execvpe(words[0], [str(word) for word in words], {**os.environ, **environment})
+    said = b""
+    try:
+        while piece := os.read(master, 65536):
+            said += piece
+    except OSError:  # Linux says so when the other side is gone
+        pass
+    status = os.waitstatus_to_exitcode(os.waitpid(pid, 0)[1])
+    os.close(master)
+    return status, said.decode().replace("\r\n", "\n")
+
+
+def check_page(tally, page):
+    utf8 = {**os.environ, "LC_ALL": "C.UTF-8", "MANROFFOPT": ""}
+    groff = run(["man", "--warnings", "-E", "UTF-8", "-l", page], env=utf8, text=True)
+    tally.check(groff.returncode == 0 and not groff.stderr, f"groff on {page.name}", groff.stderr)
+    lint = run(["mandoc", "-T", "lint", page], text=True)
+    tally.check(lint.returncode == 0 and not lint.stdout, f"mandoc on {page.name}", lint.stdout)
+    found = [title.strip('"') for title in re.findall(r"^\.SH (.*)", page.read_text(), re.M)]
+    wanted = [title for title in ORDER if title in found]
+    tally.check(found == wanted, f"order of sections in {page.name}", ", ".join(found))
+    missing = set(ALWAYS[int(page.suffix[1:])]) - set(found)
+    tally.check(not missing, f"all sections in {page.name}", ", ".join(missing))
+
+
+def check_environment(tally):
+    sources = "\n".join(path.read_text() for path in (ROOT / "compiler").rglob("*.cpp"))
+    asked = set(re.findall(r'getenv\("(\w+)"\)', sources)) | set(re.findall(r'setenv\("(\w+)"', sources))
+    asked |= {"LC_ALL", "LC_CTYPE", "LANG"}  # asked for in a loop
+    page = (MANUAL / "man1" / "quoin.1").read_text()
+    section = re.search(r"^\.SH ENVIRONMENT\n(.*?)^\.SH", page, re.M | re.S).group(1)
+    told = set(re.findall(r"\\fB(\w+)\\fP", "\n".join(re.findall(r"^\.TP\n(.*)", section, re.M))))
+    tally.check(asked == told, "the variables that are read are those of the manual", f"{asked ^ told}")
+
+
+def check_pager(tally):
+    plain = run([QUOIN, "help", "set"], text=True).stdout
+    numbered = re.sub(r"^", "> ", plain, flags=re.M).removesuffix("> ")
+    cases = [("PAGER", "sed 's/^/> /'", numbered, "the program that PAGER names"), ("PAGER", "cat", plain, "cat is none"),
+             ("PAGER", "", plain, "an empty one is none"), ("PAGER", "no-such-program", plain, "one that is not there")]
+    for name, value, wanted, case in cases:
+        status, said = on_terminal([QUOIN, "help", "set"], **{name: value})
+        tally.check(status == 0 and said.endswith(wanted), f"help on a terminal: {case}", said[:200])
+    piped = run([QUOIN, "help", "set"], text=True, env={**os.environ, "PAGER": "false"})
+    tally.check(piped.stdout == plain, "help in a pipe is plain", piped.stdout)
+    with tempfile.TemporaryDirectory(prefix="outside-") as folder:
+        status, said = on_terminal([QUOIN, "help", "markup"], PAGER="head -1", TMPDIR=folder)
+        tally.check(status == 0 and said.startswith("The résumé markup"), "a pager that is left early", said)
+
+
+def main():
+    require_quoin()
+    tally = Tally()
+    for page in sorted(MANUAL.glob("man*/*")):
+        check_page(tally, page)
+    check_environment(tally)
+    check_pager(tally)
+    tally.finish()
+
+
+if __name__ == "__main__":
+    main()
