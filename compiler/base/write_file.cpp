@@ -123,10 +123,17 @@ std::optional<std::string> closed(const std::string& target) {
     return fault(target, errno == EROFS ? reason(EROFS, target) : fill<messages::file_closed>());
 }
 
+bool begins_as_pdf(std::string_view bytes) {
+    return bytes.starts_with("%PDF-");
+}
+
 std::optional<std::string> prepare(const FileOutput& output, Prepared& prepared) {
     prepared.output = &output;
     const std::string& target = output.target;
-    if (target == "-") return std::nullopt;
+    if (target == "-")
+        return begins_as_pdf(output.bytes) && ::isatty(STDOUT_FILENO) == 1
+                   ? std::optional(fill<messages::pdf_on_terminal>())
+                   : std::nullopt;
     if (target.empty()) return fill<messages::name_empty>();
     if (target.find('\0') != std::string::npos) return fill<messages::name_with_null>();
     if (auto why = closed(target)) return why;

@@ -16,6 +16,7 @@
 #include <exception>
 #include <filesystem>
 #include <memory>
+#include <sstream>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -233,6 +234,15 @@ std::vector<std::string> whole_words(const CLI::App& app, int argc, char** argv)
     return words;
 }
 
+// Help, or the version.
+int say_asked(const CLI::App& app, const CLI::Success& asked) {
+    std::ostringstream text;
+    app.exit(asked, text);
+    const bool said = print_output(asked.get_name() == "CallForVersion" ? "--version" : "--help",
+                                   std::move(text).str());
+    return static_cast<int>(said ? ExitCode::done : ExitCode::errors);
+}
+
 int parse_and_run(int argc, char** argv) {
     Given given;
     const auto app = make_app(given);
@@ -241,7 +251,7 @@ int parse_and_run(int argc, char** argv) {
         std::ranges::reverse(words); // as CLI11 takes a list of them
         app->parse(std::move(words));
     } catch (const CLI::Success& success) {
-        return app->exit(success);
+        return say_asked(*app, success);
     } catch (const CLI::ParseError& fault) {
         return report_wrong_use(*app, fault);
     }

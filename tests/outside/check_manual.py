@@ -3,15 +3,17 @@
 
 Sections stand in the order of man-pages(7), whose list is given here; every variable that the sources
 ask the environment for stands in quoin(1); and `quoin help` goes by a pager on a terminal alone, the
-one that PAGER names.
+one that PAGER names. What cannot be written is said, a PDF is kept from a terminal, and a pipe that is
+closed early ends a run without a word.
 """
 
 import os
 import pty
 import re
+import subprocess
 import tempfile
 
-from common import QUOIN, ROOT, Tally, require_quoin, run
+from common import QUOIN, ROOT, SAMPLES, Tally, require_quoin, run
 
 MANUAL = QUOIN.parents[1] / "share" / "man"
 ORDER = ["NAME", "SYNOPSIS", "DESCRIPTION", "OPTIONS", "EXIT STATUS", "ENVIRONMENT", "FILES", "EXAMPLES", "SEE ALSO"]
@@ -72,6 +74,22 @@ def check_pager(tally):
         tally.check(status == 0 and said.startswith("The résumé markup"), "a pager that is left early", said)
 
 
+def check_outputs(tally):
+    for words in (["--help"], ["--version"], ["set", "--help"], ["help"], ["help", "--format", "json"], ["checks"]):
+        with open("/dev/full", "wb") as full:
+            done = subprocess.run([QUOIN, *words], stdout=full, stderr=subprocess.PIPE, text=True)
+        told = done.stderr.endswith(": cannot write to standard output: the disk is full\n") and done.stderr.count("\n") == 1
+        tally.check(done.returncode == 1 and told, f"quoin {' '.join(words)} on a full disk", done.stderr)
+    for words in (["checks", "--reference"], ["help", "markup"]):
+        reader, writer = os.pipe()
+        os.close(reader)
+        done = subprocess.run([QUOIN, *words], stdout=writer, stderr=subprocess.PIPE, restore_signals=True)
+        os.close(writer)
+        tally.check(not done.stderr, f"quoin {' '.join(words)} into a closed pipe", done.stderr)
+    status, said = on_terminal([QUOIN, "set", SAMPLES / "nursing.resume", "-o", "-"])
+    tally.check(status == 1 and "%PDF" not in said and "a PDF is not for a terminal" in said, "a PDF on a terminal", said[:200])
+
+
 def main():
     require_quoin()
     tally = Tally()
@@ -79,6 +97,7 @@ def main():
         check_page(tally, page)
     check_environment(tally)
     check_pager(tally)
+    check_outputs(tally)
     tally.finish()
 
 
