@@ -14,13 +14,14 @@ namespace quoin::advice {
 namespace {
 
 // By the names that words/ has for them.
-constexpr std::array<std::pair<std::string_view, Message>, 6> mends{{
+constexpr std::array<std::pair<std::string_view, Message>, 7> mends{{
     {"show_it", messages::show_it},
     {"name_them", messages::name_them},
     {"stop_there", messages::stop_there},
     {"give_record", messages::give_record},
     {"say_news", messages::say_news},
     {"say_who", messages::say_who},
+    {"say_plainly", messages::say_plainly},
 }};
 
 std::string_view mend_named(std::string_view name) {

@@ -122,11 +122,30 @@ void lists_of_honors(const ProofContext& context, std::vector<Finding>& findings
     });
 }
 
+void report_number(const english::NumberSlip& slip, const model::Text& text,
+                   std::vector<Finding>& findings) {
+    using Kind = english::NumberSlip::Kind;
+    const Place place = text.place(slip.extent.offset, slip.extent.length);
+    const std::string words =
+        in_quotes(text.plain().substr(slip.extent.offset, slip.extent.length));
+    Finding& finding =
+        slip.kind == Kind::one_of_several
+            ? report<messages::one_of_several>(findings, place, words, in_quotes(slip.number))
+        : slip.kind == Kind::before_measured
+            ? report<messages::before_measured>(findings, place, words)
+        : slip.kind == Kind::no_apostrophe
+            ? report<messages::no_apostrophe>(findings, place, words)
+            : report<messages::plural_with_apostrophe>(findings, place, words);
+    finding.suggestion = fill<messages::write_instead>(slip.meant);
+}
+
 void agreement(const ProofContext& context, std::vector<Finding>& findings) {
     lists_of_honors(context, findings);
     const auto tell = [&](const model::Text& text, const english::BulletReading& reading,
                           bool ended) {
         const std::string plain = text.plain();
+        for (const english::NumberSlip& slip : reading.number_slips)
+            report_number(slip, text, findings);
         for (const english::Disagreement& one : reading.disagreements) {
             if (one.joined && ended) continue; // their tense is wrong before their person
             const auto words = [&](english::Extent extent) {

@@ -226,6 +226,7 @@ inline constexpr Message name_them = "name them, or give their number";
 inline constexpr Message stop_there = "name what is meant, or stop before it";
 inline constexpr Message give_record = "give the record instead";
 inline constexpr Message say_news = "say what was new about it";
+inline constexpr Message say_plainly = "say it in one word, or leave it out";
 inline constexpr Message say_who = "say who worked with whom on what";
 
 // --- skills

@@ -34,6 +34,10 @@ inline constexpr FindingRow species_upright{"{} looks like the Latin name of a s
                                             "put it in italics, between slashes"};
 inline constexpr FindingRow disagreement{"{} and {} do not agree in number"};
 inline constexpr FindingRow no_apostrophe{"{} owns what follows, and has no apostrophe to say so"};
+inline constexpr FindingRow one_of_several{"{} stands for one, behind {}"};
+inline constexpr FindingRow before_measured{"{} measures what follows, and takes the singular"};
+inline constexpr FindingRow plural_with_apostrophe{
+    "{} means several, and a plural has no apostrophe"};
 inline constexpr Message write_instead = "write '{}'";
 
 }

@@ -187,8 +187,12 @@ std::optional<Disagreement> after_each(const Sentence& s, std::size_t i) {
     const bool everyone = s.is_word(i, {"everyone", "everybody", "nobody", "he", "she", "it"});
     const bool each =
         s.is_word(i, {"each", "every"}) && is_content(s, i + 1) && !is_plural_noun(s, i + 1);
-    const std::size_t verb = i + (everyone ? 1 : 2);
-    if ((!everyone && !each) || !s.is_word(verb, {"have", "are", "were"})) return std::nullopt;
+    // Trained 5 clerks, each have passed
+    const bool alone =
+        s.is_word(i, {"each"}) && i > 0 && s.token(i - 1).kind == TokenKind::comma && !each;
+    const std::size_t verb = i + (everyone || alone ? 1 : 2);
+    if ((!everyone && !each && !alone) || !s.is_word(verb, {"have", "are", "were"}))
+        return std::nullopt;
     if (everyone && i > 1 && s.is_word(i - 1, {"and", "if", "than", "of", "as"}))
         return std::nullopt;
     const std::string_view meant = s.is_word(verb, {"have"})  ? "has"
@@ -205,12 +209,48 @@ std::optional<Disagreement> after_pronoun(const Sentence& s, std::size_t i) {
         return Disagreement{s.token(i).extent, s.token(verb).extent, in_other_number(s, verb, true),
                             false};
     const bool described = is_content(s, i + 3) && is_plural_subject(s, i + 4); // 3 repeat clients
-    const bool counted = s.is_number(i + 2) && !s.is_word(i + 2, {"one", "1"}) &&
-                         (is_plural_subject(s, i + 3) || described);
+    const bool some = s.is_number(i + 2) || s.is_word(i + 2, {"no", "several", "many", "few"});
+    const bool counted =
+        some && !s.is_word(i + 2, {"one", "1"}) && (is_plural_subject(s, i + 3) || described);
     if (s.is_word(i, {"there"}) && s.is_word(verb, {"was", "is"}) && counted)
         return Disagreement{s.extent(i + 2, i + 3), s.token(verb).extent,
                             in_other_number(s, verb, true), false};
     return std::nullopt;
+}
+
+// `Hulls were inspected and was passed`: one subject, two numbers.
+std::optional<Disagreement> after_joined(const Sentence& s, std::size_t i) {
+    constexpr std::size_t near = 12;
+    if (i < 3 || !s.is_word(i - 1, {"and", "but"}) || !s.is_word(i, {"was", "were"}))
+        return std::nullopt;
+    for (std::size_t k = i - 1; k-- > 0 && k + near > i;) {
+        if (s.token(k).kind == TokenKind::stop || s.is(k, w::relative | w::modal) ||
+            s.is_word(k, {"there"}))
+            return std::nullopt;
+        if (!s.is(k, w::past_be)) continue;
+        if (s.word(k) == s.word(i) || !s.is_participle(i + 1)) return std::nullopt;
+        for (std::size_t before = k; before-- > 0;)
+            if (s.is(before, w::relative)) return std::nullopt;
+        return Disagreement{s.token(k).extent, s.token(i).extent, s.word(k), false};
+    }
+    return std::nullopt;
+}
+
+// `Hire, train and schedules front of house`: verbs side by side, and one of another person.
+std::optional<Disagreement> after_plain_verbs(const Sentence& s, std::size_t i) {
+    const VerbForms& forms = s.forms(i);
+    if (i < 4 || i > 9 || !forms.third || forms.base || forms.past || !s.is_word(i - 1, {"and"}))
+        return std::nullopt;
+    std::size_t k = s.token(i - 2).kind == TokenKind::comma ? i - 3 : i - 2;
+    for (;; k -= 2) { // hire , train
+        const VerbForms& other = s.forms(k);
+        if (!other.base || other.past || s.classes(k) != 0 || !other.verb->verb_count)
+            return std::nullopt;
+        if (k == 0) break;
+        if (k < 2 || s.token(k - 1).kind != TokenKind::comma) return std::nullopt;
+    }
+    if (s.ends_phrase(i + 1) || s.is(i + 1, w::preposition)) return std::nullopt;
+    return Disagreement{s.token(0).extent, s.token(i).extent, std::string(forms.verb->base), true};
 }
 
 // --- possessives
@@ -254,6 +294,12 @@ bool is_in_first_clause(const Sentence& s, std::size_t i) {
     return i > 0 && !s.forms(0).none();
 }
 
+// What stands before a thing that is owned, and seldom behind several things.
+bool tells_apart(const Sentence& s, std::size_t i) {
+    return s.is_word(i, {"annual", "monthly", "weekly", "quarterly", "yearly", "own", "largest",
+                         "oldest", "newest", "main", "latest", "busiest"});
+}
+
 // `the labs survey data`, `all patients charts`: a place of work, or persons, and what is theirs.
 std::optional<Disagreement> before_owned_thing(const Sentence& s, std::size_t i) {
     const std::string& word = s.word(i);
@@ -264,8 +310,10 @@ std::optional<Disagreement> before_owned_thing(const Sentence& s, std::size_t i)
     const bool place =
         s.lexicon().has(single, List::owners) && s.is_word(i - 1, {"the", "our", "my"});
     const bool person = is_people(s, i) && s.is(i - 1, w::determiner | w::possessive);
-    const std::size_t thing = s.is(i + 1, List::owned) ? i + 1 : i + 2; // or of two words
-    const bool owned = s.is(thing, List::owned) && is_content(s, thing) && !s.forms(i + 1).past;
+    const std::size_t thing = s.is(i + 1, List::owned) ? i + 1 : i + 2;     // or of two words
+    const bool told_apart = tells_apart(s, i + 1) && s.forms(thing).none(); // the clubs annual gala
+    const bool owned =
+        (s.is(thing, List::owned) || told_apart) && is_content(s, thing) && !s.forms(i + 1).past;
     if (s.is(i + 1, List::of_plurals)) return std::nullopt; // girls locker room
     if ((!place && !person) || !owned || !is_in_first_clause(s, i)) return std::nullopt;
     if (has_two_objects(s, i)) return std::nullopt;
@@ -289,9 +337,9 @@ std::vector<Disagreement> find_disagreements(const Sentence& sentence) {
     std::vector<Disagreement> found;
     for (std::size_t i = 0; i < sentence.size(); ++i) {
         if (sentence.token(i).title) continue;
-        for (const auto& look :
-             {in_relative, after_noun, after_pronoun, before_of_phrase, after_some_of, after_each,
-              before_owned, before_owned_thing, of_irregular_plural})
+        for (const auto& look : {in_relative, after_noun, after_pronoun, before_of_phrase,
+                                 after_some_of, after_each, after_joined, after_plain_verbs,
+                                 before_owned, before_owned_thing, of_irregular_plural})
             if (auto one = look(sentence, i)) {
                 found.push_back(std::move(*one));
                 break;

@@ -4,6 +4,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/english/agreement.hpp"
 #include "compiler/english/articles.hpp"
+#include "compiler/english/plurals.hpp"
 #include "compiler/english/reading.hpp"
 #include "compiler/english/spelling.hpp"
 #include "compiler/english/stronger_verbs.hpp"
@@ -45,6 +46,7 @@ BulletReading Language::read_bullet(std::string_view text, std::span<const Exten
     reading.first_person = find_first_person(sentence);
     reading.passive = find_passives(sentence, opening);
     std::ranges::move(find_disagreements(sentence), std::back_inserter(reading.disagreements));
+    reading.number_slips = find_number_slips(sentence);
     reading.has_figure = has_figure(sentence);
     if (opening.kind == BulletReading::Opening::weak)
         reading.stronger_verbs =

@@ -30,6 +30,20 @@ struct Disagreement { // of a verb with its subject, in number
     bool joined = false; // with the verb that opens the bullet, not with a noun
 };
 
+// One where several are meant, or a sign that tells them apart wrongly.
+struct NumberSlip {
+    enum class Kind {
+        one_of_several,         // 11 fishing vessel
+        before_measured,        // a 30 pages report
+        no_apostrophe,          // 6 years experience
+        plural_with_apostrophe, // 40 PC's
+    };
+    Kind kind{};
+    Extent extent;
+    std::string meant;
+    std::string number; // that it stands behind, of `one_of_several`
+};
+
 // What can be said of one bullet's words for sure; what cannot is left out.
 struct BulletReading {
     enum class Opening {
@@ -52,6 +66,7 @@ struct BulletReading {
     std::vector<Extent> first_person;
     std::vector<Extent> passive;
     std::vector<Disagreement> disagreements;
+    std::vector<NumberSlip> number_slips;
     bool has_figure = false; // a number, amount, share or count in words
     bool sentence = false;   // it has a subject of its own: The team won
     bool names_deed = false; // no verb, but a noun that has one, for what was done: Design of

@@ -194,6 +194,7 @@ TEST_CASE("words: each list by itself changes what is read") {
     const std::set<List> elsewhere{List::with_two_objects, List::of_plurals,
                                    List::doubled_plurals,  List::plural_or_singular,
                                    List::owners,           List::owned,
+                                   List::counted,
                                    List::groups,           List::trade_words,
                                    List::technical_names,  List::stressed_on_l,
                                    List::first_parts,      List::word_slips};
