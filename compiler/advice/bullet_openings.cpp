@@ -284,9 +284,28 @@ void action_verb(const ProofContext& context, std::vector<Finding>& findings) {
     }
 }
 
+// `Logged 40 dives and was in charge of the boat`: it hides a deed there as well.
+void report_weak_behind(const WordedBullet& bullet, std::vector<Finding>& findings) {
+    constexpr std::array<std::string_view, 6> phrases{"was in charge of",     "was responsible for",
+                                                      "was tasked with",      "am responsible for",
+                                                      "were responsible for", "is responsible for"};
+    const std::string lower = lower_case(bullet.text);
+    for (const std::string_view phrase : phrases) {
+        const std::size_t at = find_phrase(lower, phrase);
+        if (at == lower.npos || at < 5 || !lower.substr(0, at).ends_with("and ")) continue;
+        report<messages::weak_opening>(findings, bullet.place({at, phrase.size()}),
+                                       in_quotes(bullet.text.substr(at, phrase.size())))
+            .suggestion = fill<messages::begin_with_deed>();
+        return;
+    }
+}
+
 void weak_opening(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
-        if (bullet.reading.opening != Opening::weak) continue;
+        if (bullet.reading.opening != Opening::weak) {
+            report_weak_behind(bullet, findings);
+            continue;
+        }
         const bool ended = when_done(*bullet.position.entry, context) != WhenDone::current;
         Finding& finding =
             report<messages::weak_opening>(findings, bullet.place(bullet.reading.verb),

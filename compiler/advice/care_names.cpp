@@ -24,6 +24,8 @@ public:
         if (const auto name = owned_name()) return name;
         if (const auto name = led_name()) return name;
         if (const auto name = aged_name()) return name;
+        if (const auto name = described_name()) return name;
+        if (const auto name = disciplined_name()) return name;
         return single_name();
     }
 
@@ -141,6 +143,39 @@ private:
             const bool alone = rest.starts_with(" (") && is_age(rest.substr(2));
             if (cares && alone && rest.find(')') <= 4) return extent(i, i);
         }
+        return std::nullopt;
+    }
+
+    bool is_full_name(std::size_t i) const { // Marcus Bell: the one or the other is a name alone
+        return stand_together(i) && is_capital(i) && is_capital(i + 1) &&
+               (may_be_name(i) || may_be_name(i + 1));
+    }
+
+    // Helped Timmy Oakes, a child with dyslexia
+    std::optional<english::Extent> described_name() const {
+        constexpr std::array<std::string_view, 8> goes_on{"with", "who",  "aged", "age",
+                                                          "in",   "from", "at",   "of"};
+        for (std::size_t i = 1; i + 3 < words_.size(); ++i) {
+            const std::string_view rest = after(i + 1);
+            if (!is_full_name(i) || !(rest.starts_with(", a ") || rest.starts_with(", an ")))
+                continue;
+            for (std::size_t k = i + 3; k < i + 6 && k < words_.size(); ++k) {
+                const bool cared = is_one_of(lower(k), List::those_cared_for) || is_in_care(k);
+                if (cared && (k + 1 == words_.size() || is_one_of(lower(k + 1), goes_on)))
+                    return extent(i, i + 1);
+            }
+        }
+        return std::nullopt;
+    }
+
+    // Handled the firing of Marcus Bell
+    std::optional<english::Extent> disciplined_name() const {
+        constexpr std::array<std::string_view, 9> measures{"firing",    "termination", "suspension",
+                                                           "dismissal", "arrest",      "eviction",
+                                                           "divorce",   "demotion",    "layoff"};
+        for (std::size_t i = 2; i + 1 < words_.size(); ++i)
+            if (lower(i - 1) == "of" && is_one_of(lower(i - 2), measures) && is_full_name(i))
+                return extent(i, i + 1);
         return std::nullopt;
     }
 

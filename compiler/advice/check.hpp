@@ -71,12 +71,13 @@ std::span<const Check> person_checks(); // whose name and details these are
 std::span<const Check> page_checks();
 std::span<const Check> date_checks();
 std::span<const Check> education_checks();
-std::span<const Check> entry_checks();    // experience and projects: counts, order, fields
-std::span<const Check> wording_checks();  // tense, verbs, openings, person, passive, figures
-std::span<const Check> claim_checks();    // what is claimed against what the page bears out
-std::span<const Check> letter_checks();   // small openings, Latin names, agreement
-std::span<const Check> interest_checks(); // pastimes, abbreviations
-std::span<const Check> sentence_checks(); // run-on sentences, stray signs, slang
+std::span<const Check> entry_checks();      // experience and projects: counts, order, fields
+std::span<const Check> wording_checks();    // tense, verbs, openings, person, passive, figures
+std::span<const Check> claim_checks();      // what is claimed against what the page bears out
+std::span<const Check> page_claim_checks(); // what is said in two places, or left blank
+std::span<const Check> letter_checks();     // small openings, Latin names, agreement
+std::span<const Check> interest_checks();   // pastimes, abbreviations
+std::span<const Check> sentence_checks();   // run-on sentences, stray signs, slang
 std::span<const Check> skill_checks();
 std::span<const Check> consistency_checks();
 std::span<const Check> spelling_checks();

@@ -3,8 +3,10 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/english/spelling.hpp"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <map>
 #include <optional>
@@ -174,6 +176,41 @@ struct Term {
     Place place() const { return text->place(offset, length); }
 };
 
+// As a program's makers write it, where it is typed otherwise: AutoCad, Javascript. What is a word
+// as well keeps its small letters: zoom, outlook.
+std::optional<std::string_view> made_name(std::string_view typed) {
+    constexpr std::array<std::string_view, 5> no_words{"python", "photoshop", "linux", "arduino",
+                                                       "matlab"};
+    const std::string lower = lower_case(typed);
+    const auto made = english::technical_name(lower);
+    if (!made || *made == typed) return std::nullopt;
+    const bool loud = std::ranges::none_of(typed, is_small_letter);
+    const bool telling = mixes_capitals(*made) || is_one_of(lower, no_words);
+    if (loud || !telling) return std::nullopt;
+    return made;
+}
+
+void made_names(const TextInResume& part, std::set<std::string>& told,
+                std::vector<Finding>& findings) {
+    std::size_t begin = 0;
+    for (const model::Span& span : part.text.spans) {
+        const std::size_t at = begin;
+        begin += span.text.size();
+        if (span.link || span.marks.emphasis) continue;
+        for (const WordAt& word : words_in(span.text)) {
+            const std::size_t end = word.offset + word.word.size();
+            const bool address = end + 1 < span.text.size() && span.text[end] == '.' &&
+                                 is_ascii_letter(span.text[end + 1]);
+            const auto made = address ? std::nullopt : made_name(word.word);
+            if (!made || !told.insert(std::string(word.word)).second) continue;
+            report<messages::made_name>(findings,
+                                        part.text.place(at + word.offset, word.word.size()),
+                                        in_quotes(word.word), in_quotes(*made))
+                .suggestion = fill<messages::write_quoted>(*made);
+        }
+    }
+}
+
 class Terms {
 public:
     explicit Terms(std::vector<Finding>& findings) : findings_(findings) {}
@@ -181,7 +218,7 @@ public:
     void add(const Term& term) {
         constexpr std::size_t shortest = 5;
         const std::string& word = term.spelled;
-        if (word.size() < shortest || has_digit(word)) return;
+        if (word.size() < shortest || has_digit(word) || made_name(word)) return;
         const std::string key = without_hyphens(word);
         const auto [found, is_new] = seen_.emplace(key, term);
         if (is_new || told_.contains(key)) return;
@@ -246,8 +283,10 @@ void number_forms(const ProofContext& context, std::vector<Finding>& findings) {
 void term_forms(const ProofContext& context, std::vector<Finding>& findings) {
     Terms terms(findings);
     const std::set<std::string> hyphenated = hyphenated_terms(context.resume);
+    std::set<std::string> told;
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!may_hold_terms(part)) return;
+        made_names(part, told, findings);
         const std::string text = part.text.plain();
         const auto words = words_in(text);
         for (std::size_t i = 0; i < words.size(); ++i) {

@@ -330,6 +330,10 @@ std::optional<std::string> unprofessional_part(std::string_view address, std::st
     for (const std::string& piece : parted(local, "._-"))
         if (const auto nickname = nickname_in(only(is_ascii_letter, piece), names))
             return fill<messages::nickname>(*nickname);
+    constexpr std::array<std::string_view, 6> little{"the", "of", "my", "is", "im", "your"};
+    for (const std::string& piece : parted(local, "._-")) // willa_the_killa
+        if (!issued && is_one_of(piece, little) && !is_made_of_names(piece, names))
+            return fill<messages::nickname>(piece);
     if (const auto fault = figures_fault(local, issued)) return fault;
     if (issued) return std::nullopt;
     for (const std::string& piece : parted(local, "._-"))

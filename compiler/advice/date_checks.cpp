@@ -213,6 +213,18 @@ void begins_ahead(const ProofContext& context, std::vector<Finding>& findings) {
     });
 }
 
+// `Sep 2025 - Jun 2027`, read in November 2026: the end is a plan, and nothing says so.
+void ends_ahead(const ProofContext& context, std::vector<Finding>& findings) {
+    const model::Date day =
+        context.read_on ? later(context.today, *context.read_on) : context.today;
+    visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
+        if (field.name != trade::FieldName::dates || !range.start || !range.end) return;
+        if (range.expected || !range.end->month || is_incoming(range, day)) return;
+        if (surely_before(day, *range.end))
+            report<messages::ends_ahead>(findings, field.place, in_quotes(range.typed));
+    });
+}
+
 std::optional<int> months_since_update(const ProofContext& context) {
     const auto& updated = *context.resume.settings.updated;
     if (!updated || !context.read_on) return std::nullopt;
@@ -279,6 +291,11 @@ constexpr std::array date_table{
           "A start that has yet to come makes every other date doubtful.", "common practice",
           "dates: Aug 2027 - present, read in November 2026", "dates: Aug 2025 - present",
           begins_ahead},
+    Check{"ends-ahead", Weight::should, "dates",
+          "What has an end in the future says that it is expected.",
+          "A date that has not come is a plan, and the other dates are facts.", "common practice",
+          "dates: Sep 2025 - Jun 2027, read in November 2026", "dates: Sep 2025 - present",
+          ends_ahead},
     Check{"stale-present", Weight::should, "dates",
           "Where something goes on to the present, 'updated' is not more than a year ago.",
           "'Present' means the day the résumé was written, and readers take it for today.",

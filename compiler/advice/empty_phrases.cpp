@@ -1,6 +1,7 @@
 // Phrases that anybody could write, and so tell nothing.
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/lists.hpp"
+#include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
@@ -66,8 +67,28 @@ std::size_t find_empty(std::string_view text, std::string_view lower, std::strin
 
 }
 
+namespace {
+
+// `Successfully imaged laptops`: what is told was done so.
+void opening_fillers(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::array<std::string_view, 8> fillers{"successfully",  "efficiently", "effectively",
+                                                      "diligently",    "seamlessly",  "proactively",
+                                                      "independently", "expertly"};
+    for (const WordedBullet& bullet : context.bullets) {
+        const auto words = words_in(std::string_view(bullet.text).substr(0, 40));
+        if (words.empty() || words.front().offset != 0) continue;
+        if (is_one_of(lower_case(words.front().word), fillers))
+            report<messages::empty_phrase>(findings, bullet.place({0, words.front().word.size()}),
+                                           in_quotes(words.front().word))
+                .suggestion = fill<messages::say_plainly>();
+    }
+}
+
+}
+
 // All of one text are one finding: they go together.
 void empty_phrases(const ProofContext& context, std::vector<Finding>& findings) {
+    opening_fillers(context, findings);
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!may_hold_phrases(part)) return;
         const std::string text = part.text.plain();

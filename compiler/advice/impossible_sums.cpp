@@ -47,6 +47,8 @@ public:
             if (word(i) == "from") look_at_change(i, findings);
             if (is_one_of(word(i), span_words)) look_at_span(i, context, findings);
             look_at_place_won(i, findings);
+            look_at_those(i, findings);
+            look_at_rise(i, findings);
         }
         look_at_shares(findings);
     }
@@ -125,7 +127,6 @@ private:
 
     // `from 4 hours to 12 minutes, a drop of 30%`; `doubled members from 40 to 60`
     void look_at_change(std::size_t i, std::vector<Finding>& findings) const {
-        constexpr double tolerance = 12; // percent
         std::size_t to = i + 2;
         while (to < i + 5 && word(to) != "to")
             ++to;
@@ -137,14 +138,69 @@ private:
         if (word(to) != "to" || !before || !after || *before <= 0) return;
         std::size_t at = 0;
         const double change = 100 * std::abs(*after - *before) / *before;
-        if (const auto told = percent_behind(to + 2, at);
-            told && std::abs(*told - change) > tolerance)
+        if (const auto told = percent_behind(to + 2, at); told && is_other(*told, change, at))
             tell<messages::other_change>(i, at, findings);
-        if (const auto told = percent_before(i); told && std::abs(*told - change) > tolerance)
+        if (const auto told = percent_before(i); told && is_other(*told, change, i - 2))
             tell<messages::other_change>(i - 2, to + 1, findings);
+        look_at_difference(i, to + 1, findings);
         const auto times = times_told(i);
         if (times && (*after < 0.8 * *times * *before || *after > 1.6 * *times * *before))
             tell<messages::other_change>(i, to + 1, findings);
+    }
+
+    // A share is rounded as it is told: `nearly 40%`, and to the next five without a word.
+    bool is_other(double told, double change, std::size_t at) const {
+        constexpr std::array<std::string_view, 9> rounding{
+            "nearly", "about", "almost", "roughly", "over", "than", "some", "least", "around"};
+        const bool rounded = (at > 0 && is_one_of(word(at - 1), rounding)) ||
+                             (at > 1 && is_one_of(word(at - 2), rounding));
+        const double tolerance = rounded ? 12 : std::max(5.0, change / 12);
+        return std::abs(told - change) > tolerance;
+    }
+
+    // `by 3 hours (from 9 to 7)`
+    void look_at_difference(std::size_t from, std::size_t to,
+                            std::vector<Finding>& findings) const {
+        std::size_t unit = from;
+        while (unit > 0 && (is(unit - 1, TokenKind::comma) || is(unit - 1, TokenKind::open)))
+            --unit;
+        if (unit < 3 || word(unit - 3) != "by" || !is(unit - 1, TokenKind::word)) return;
+        const auto told = count_of(word(unit - 2)), before = count_of(word(from + 1)),
+                   after = count_of(word(to));
+        const bool one_unit = is(from + 2, TokenKind::word) && word(from + 2) == "to";
+        if (told && before && after && one_unit && std::abs(*before - *after) != *told)
+            tell<messages::other_change>(unit - 3, to, findings);
+    }
+
+    // `Tutored 8 freshmen, of whom 11 passed`
+    void look_at_those(std::size_t i, std::vector<Finding>& findings) const {
+        constexpr std::size_t near = 7;
+        const auto part = count_of(word(i + 2));
+        if (word(i) != "of" || (word(i + 1) != "whom" && word(i + 1) != "which") || !part) return;
+        for (std::size_t k = i; k-- > 0 && k + near > i;) {
+            const auto all = count_of(word(k));
+            if (!all) continue;
+            if (*part > *all) tell<messages::more_than_whole>(k, i + 2, findings);
+            return;
+        }
+    }
+
+    // `Raised sales by 250 to 200`, `improved grades from B to C`
+    void look_at_rise(std::size_t i, std::vector<Finding>& findings) const {
+        constexpr std::size_t near = 8;
+        if (word(i + 2) != "to") return;
+        const auto by = count_of(word(i + 1)), reached = count_of(word(i + 3));
+        const bool more = word(i) == "by" && by && reached && *by > *reached;
+        const auto grade = [&](std::size_t k) {
+            const std::string_view one = word(k);
+            return one.size() == 1 && one >= "a" && one <= "f";
+        };
+        const bool worse = word(i) == "from" && grade(i + 1) && grade(i + 3) &&
+                           word(i + 1) < word(i + 3) && tokens_[i + 1].text != word(i + 1);
+        if (!more && !worse) return;
+        for (std::size_t k = i; k-- > 0 && k + near > i;)
+            if (is_one_of(word(k), List::verbs_of_rising) || word(k).starts_with("improv"))
+                return tell<messages::wrong_way>(i, i + 3, findings);
     }
 
     std::optional<double> times_told(std::size_t before) const {

@@ -87,6 +87,9 @@ void species_italics(const ProofContext& context, std::vector<Finding>& findings
             if (span.marks.emphasis || span.link) continue;
             const auto words = words_in(span.text);
             for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+                const bool named =
+                    i > 0 && (words[i - 1].word == "the" || words[i - 1].word == "a");
+                if (named) continue; // the Cascadia regatta
                 const bool shortened = words[i].word.size() == 1;
                 // the dictionary is asked of what looks like Latin alone
                 if (!is_capital_letter(words[i].word.front()) ||

@@ -441,7 +441,8 @@ inline constexpr FindingRow leaving_reason{"{} tells why you left",
                                            "leave it out; it is asked in the interview, if at all"};
 inline constexpr FindingRow employers_secret{"{} looks like what an employer keeps to itself",
                                              "say what you did without what is not public"};
-inline constexpr FindingRow person_in_care{"{} names a person who was in your care",
-                                           "say how many you served, and name nobody"};
+inline constexpr FindingRow person_in_care{
+    "{} names a person who was in your care, or your employer's",
+    "say how many you served, and name nobody"};
 
 }

@@ -43,6 +43,7 @@ constexpr std::array of_office_and_empty{Names{"office-phrases"}, Names{"office-
                                          Names{"empty-phrases"}};
 constexpr std::array of_spelled_names{Names{"office-names"}, Names{"name-forms"},
                                       Names{"proper-names"}};
+constexpr std::array of_titles{Names{"salary"}, Names{"section-title"}};
 constexpr std::array of_clauses{Names{"run-on"}, Names{"punctuation"}};
 
 constexpr std::array families{Kin{of_openings},
@@ -56,6 +57,7 @@ constexpr std::array families{Kin{of_openings},
                               Kin{of_wishes, true},
                               Kin{of_vagueness, true},
                               Kin{of_clauses, true},
+                              Kin{of_titles, true},
                               Kin{of_office_and_slang},
                               Kin{of_office_and_empty},
                               Kin{of_spelled_names}};

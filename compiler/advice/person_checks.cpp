@@ -111,6 +111,9 @@ std::vector<std::string> forms_in_address(const std::vector<std::string>& parts)
 // A letter before or behind is an initial, and a part left out at the end a short form.
 bool is_initial_beside(std::string_view piece, const std::string& part) {
     const std::string own = letters_alone(part);
+    constexpr std::size_t long_enough = 8; // one of two like letters at the end: halloran
+    if (own.size() >= long_enough && own.size() == piece.size() + 1 && own.back() == piece.back())
+        return false;
     return own.starts_with(piece) || piece.substr(1) == own ||
            piece.substr(0, piece.size() - 1) == own;
 }

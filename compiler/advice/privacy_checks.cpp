@@ -158,6 +158,12 @@ void references_line(const ProofContext& context, std::vector<Finding>& findings
 }
 
 void salary(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const model::Section& section : context.resume.sections) {
+        const std::string title = section.title.plain(), lower = lower_case(title);
+        for (const std::string_view pay : {"salary", "salaries", "compensation", "pay history"})
+            if (has_phrase(lower, pay))
+                report<messages::salary>(findings, section.place, in_quotes(title));
+    }
     visit_lines(context.resume, [&](const LineInResume& line) {
         if (!may_tell_of_person(line.part) && !line.part.bullet) return;
         if (const auto told = salary_in(line.lower, line.from))

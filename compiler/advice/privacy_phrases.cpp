@@ -316,10 +316,23 @@ bool is_own_pay(const Clause& clause) {
 
 }
 
+namespace {
+
+// `Received a raise from $16 to $18 per hour`
+bool tells_of_raise(const Clause& clause) {
+    constexpr std::array<std::string_view, 7> got{"received", "got", "given",  "earned",
+                                                  "won",      "was", "awarded"};
+    const bool amount = clause.text.find('$') != clause.text.npos;
+    return clause.first && amount && is_one_of(first_word(clause.text), got) &&
+           (has_phrase(clause.text, "raise") || has_phrase(clause.text, "pay increase"));
+}
+
+}
+
 std::optional<english::Extent> salary_in(std::string_view lower, WhereFrom from) {
     for (const Clause& clause : clauses_in(lower)) {
         const bool told =
-            states_salary(clause.text, from) || is_own_pay(clause) ||
+            states_salary(clause.text, from) || is_own_pay(clause) || tells_of_raise(clause) ||
             (from != WhereFrom::bullet && (asks_for_pay(clause.text) || is_pay_alone(clause.text)));
         if (told) return clause.extent;
     }

@@ -3,10 +3,14 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/english/slips.hpp"
 
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <string>
+#include <utility>
+#include <vector>
 
 namespace quoin::advice {
 
@@ -70,9 +74,53 @@ std::optional<WordAt> small_name_in(const TextInResume& part, std::string_view t
     return small_in_text(text);
 }
 
+// `Ellery State University`, where the school is `Ellery State College`; more may stand behind.
+bool swaps_kind(std::string_view one, std::string_view other) {
+    constexpr std::size_t telling = 2; // words before it
+    const std::size_t kind = std::min(one.find(" college"), one.find(" university"));
+    const std::size_t its = std::min(other.find(" college"), other.find(" university"));
+    return kind != one.npos && kind == its && one.substr(0, kind) == other.substr(0, its) &&
+           words_in(one.substr(0, kind)).size() >= telling &&
+           one.substr(kind + 1, 4) != other.substr(its + 1, 4);
+}
+
+// Two spellings of one name: other capitals, a letter or two, or University for College.
+bool are_one_name(std::string_view a, std::string_view b) {
+    constexpr std::size_t long_enough = 12;
+    constexpr int most = 6; // of what english/slips.hpp counts
+    if (a == b || std::min(a.size(), b.size()) < long_enough) return false;
+    const std::string one = lower_case(a), other = lower_case(b);
+    if (one == other) return true;
+    if (has_digit(a) || has_digit(b)) return false;
+    if (swaps_kind(one, other)) return true;
+    return words_in(a).size() == words_in(b).size() && english::slip_cost(one, other, most) <= most;
+}
+
+void names_elsewhere(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::array named{FieldName::employer, FieldName::school, FieldName::issuer,
+                               FieldName::by, FieldName::activity};
+    constexpr std::size_t most = 60;
+    std::vector<std::pair<std::string, Place>> names;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.field || std::ranges::find(named, part.field->name) == named.end()) return;
+        if (names.size() == most) return;
+        const std::string name = part.text.plain();
+        const Place place = part.text.place(0, name.size());
+        for (const auto& [before, there] : names) {
+            if (name == before) break;
+            if (!are_one_name(before, name)) continue;
+            report<messages::name_elsewhere>(findings, place, in_quotes(name), in_quotes(before),
+                                             there.line);
+            break;
+        }
+        names.emplace_back(name, place);
+    });
+}
+
 }
 
 void proper_names(const ProofContext& context, std::vector<Finding>& findings) {
+    names_elsewhere(context, findings);
     visit_texts(context.resume, [&](const TextInResume& part) {
         const std::string text = part.text.plain();
         const auto small = small_name_in(part, text);

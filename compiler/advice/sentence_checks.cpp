@@ -136,6 +136,39 @@ std::size_t stray_comma(std::string_view lower) {
     return std::string_view::npos;
 }
 
+// `Painted railings,`: something was to follow.
+std::size_t comma_at_end(std::string_view text) {
+    const std::size_t last = text.find_last_not_of(' ');
+    return last != text.npos && last > 0 && (text[last] == ',' || text[last] == ';') ? last
+                                                                                     : text.npos;
+}
+
+// `8 %`, `640$`: the place of the percent and of the dollar in the US.
+std::size_t misplaced_sign(std::string_view text) {
+    for (std::size_t i = 1; i < text.size(); ++i) {
+        const bool ends = i + 1 == text.size() ||
+                          std::string_view(" ,.;)").find(text[i + 1]) != std::string_view::npos;
+        if (text[i] == '%' && i > 1 && text[i - 1] == ' ' && is_figure(text[i - 2])) return i;
+        if (text[i] != '$' || !is_figure(text[i - 1]) || !ends) continue;
+        const std::size_t before = text.find_last_not_of("0123456789,.", i - 1);
+        if (before == text.npos || text[before] != '$') return i;
+    }
+    return std::string_view::npos;
+}
+
+// `$30,00`, `1,0000`: behind a comma stand three figures.
+std::size_t misgrouped(std::string_view text) {
+    for (std::size_t i = 1; i + 1 < text.size(); ++i) {
+        if (text[i] != ',' || !is_figure(text[i - 1]) || !is_figure(text[i + 1])) continue;
+        const std::size_t end = std::min(text.find_first_not_of("0123456789", i + 1), text.size());
+        const std::size_t begin = text.find_last_not_of("0123456789,", i) + 1; // npos + 1 is 0
+        const bool money = begin > 0 && text[begin - 1] == '$';
+        const std::size_t group = end - i - 1;
+        if ((money && group != 3) || group == 4) return i;
+    }
+    return std::string_view::npos;
+}
+
 // Of the parenthesis that is opened and not closed, or closed and not opened; `a)` counts.
 std::size_t lone_parenthesis(std::string_view text) {
     std::vector<std::size_t> open;
@@ -167,6 +200,10 @@ void punctuation(const ProofContext& context, std::vector<Finding>& findings) {
         tell(unspaced_comma(text), 1, fill<messages::unspaced_sign>());
         tell(stray_comma(lower_case(text)), 4, fill<messages::stray_comma>());
         tell(lone_parenthesis(text), 1, fill<messages::lone_parenthesis>());
+        if (!is_prose(part)) return;
+        tell(comma_at_end(text), 1, fill<messages::comma_at_end>());
+        tell(misplaced_sign(text), 1, fill<messages::misplaced_sign>());
+        tell(misgrouped(text), 1, fill<messages::misgrouped>());
     });
 }
 

@@ -1,4 +1,5 @@
-// What is said of sentences, their signs and their letters, as messages.hpp says the rest.
+// What is said of sentences, their signs and their letters, and of what stands on the page twice,
+// as messages.hpp says the rest.
 #pragma once
 
 #include "compiler/advice/finding_row.hpp"
@@ -16,6 +17,10 @@ inline constexpr Message doubled_sign = "a sign stands twice";
 inline constexpr Message unspaced_sign = "no space behind this sign";
 inline constexpr Message stray_comma =
     "a comma stands behind 'and' or its like, and closes nothing";
+inline constexpr Message comma_at_end = "a comma ends this, as if more were to follow";
+inline constexpr Message misplaced_sign =
+    "in the US the percent stands right behind its figure, and the dollar before it";
+inline constexpr Message misgrouped = "behind the comma of a number stand three figures";
 inline constexpr Message lone_parenthesis = "a parenthesis has lost its other half";
 inline constexpr FindingRow exclaimed{"an exclamation mark", "end without it; the fact is enough"};
 inline constexpr FindingRow smiley{"a smiley", "leave it out"};
@@ -39,5 +44,22 @@ inline constexpr FindingRow before_measured{"{} measures what follows, and takes
 inline constexpr FindingRow plural_with_apostrophe{
     "{} means several, and a plural has no apostrophe"};
 inline constexpr Message write_instead = "write '{}'";
+
+// --- what is said in two places, or left blank
+
+inline constexpr FindingRow degree_claimed{
+    "{} claims what {} is still to bring",
+    "say 'student' or 'candidate', and leave the title until it is awarded"};
+inline constexpr FindingRow figures_differ{"{} stands here, and {} in line {}",
+                                           "see which of the two has the slip"};
+inline constexpr FindingRow left_blank{"{} was to be filled in",
+                                       "put in what belongs there, or leave the line out"};
+inline constexpr FindingRow said_twice{"this bullet says again what line {} has said",
+                                       "keep the one that tells more, and use the room"};
+inline constexpr FindingRow ends_ahead{
+    "{} ends in the future", "write 'present' for what goes on, or 'expected' behind its end"};
+inline constexpr FindingRow name_elsewhere{"{} stands here, and {} in line {}",
+                                           "write the name in one way everywhere"};
+inline constexpr FindingRow made_name{"{} is written {} by those who make it"};
 
 }

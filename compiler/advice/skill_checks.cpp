@@ -95,6 +95,10 @@ bool contradicts_itself(std::string_view lower) {
 
 // `Python (85%)`, `R (4/5)`, `Excel (3 stars)`
 bool is_graded(std::string_view lower) {
+    for (const std::string_view scale : {"/5", "/10", "out of 5", "out of 10"}) // Python 9/10
+        if (lower.ends_with(scale) && lower.size() > scale.size() &&
+            (is_figure(lower[lower.size() - scale.size() - 1]) || scale.front() == 'o'))
+            return true;
     const std::size_t open = lower.find('(');
     const std::string_view inner = lower.substr(std::min(open, lower.size()));
     if (!has_digit(inner) || inner.find(')') == inner.npos) return false;

@@ -263,8 +263,79 @@ void check_elsewhere(const SpelledWord& spelled, const model::Text& text, const 
         .suggestion = suggestions(near);
 }
 
+// --- names
+
+// A letter lost, added or out of its place within the word: Hosptial, Collge.
+bool is_plain_slip(std::string_view typed, std::string_view meant) { // both in small letters
+    if (typed == meant || typed.front() != meant.front() || typed.back() != meant.back())
+        return false;
+    std::string letters(typed), of_meant(meant);
+    std::ranges::sort(letters);
+    std::ranges::sort(of_meant);
+    if (letters == of_meant) return true;
+    const bool longer = meant.size() > typed.size();
+    if (std::max(meant.size(), typed.size()) - std::min(meant.size(), typed.size()) != 1)
+        return false;
+    return longer ? std::ranges::includes(of_meant, letters)
+                  : std::ranges::includes(letters, of_meant);
+}
+
+// Of a name only what every such name is made of can be told: Collage, Univeristy, Hosptial.
+std::string institution_meant(std::string_view word) {
+    constexpr std::size_t shortest = 6;
+    if (word == "Collage") return "College";
+    if (word.size() < shortest || !is_capital_letter(word.front()) || has_inner_capital(word))
+        return {};
+    const std::string small = lower_case(word);
+    if (is_one_of(small, List::words_of_institutions)) return {};
+    for (const std::string_view meant : listed(List::words_of_institutions))
+        if (meant.size() >= shortest && is_plain_slip(small, meant))
+            return capitalised(std::string(meant));
+    return {};
+}
+
+// Bellingam: near a town of the list, or of another line.
+std::string town_meant(std::string_view word, const std::set<std::string>& towns) {
+    constexpr std::size_t long_enough = 7;
+    if (word.size() < long_enough || has_inner_capital(word)) return {};
+    const std::string small = lower_case(word);
+    if (towns.contains(small) || is_one_of(small, List::known_towns)) return {};
+    for (const std::string_view meant : listed(List::known_towns))
+        if (is_plain_slip(small, meant)) return capitalised(std::string(meant));
+    for (const std::string& meant : towns)
+        if (meant.size() >= long_enough && is_plain_slip(small, meant))
+            return capitalised(std::string(meant));
+    return {};
+}
+
+void misspelt_names(const ProofContext& context, std::vector<Finding>& findings) {
+    using enum trade::FieldName;
+    constexpr std::array institutions{employer, school, issuer, by, venue};
+    std::set<std::string> towns; // of the lines before, in small letters
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.field || !part.field->tags.empty()) return;
+        const bool town = has(part.field->name, trade::Trait::locates);
+        const bool named = std::ranges::find(institutions, part.field->name) != institutions.end();
+        if (!town && !named) return;
+        const std::string text = part.text.plain();
+        for (const WordAt& word : words_in(text)) {
+            const std::string meant =
+                town ? town_meant(word.word, towns) : institution_meant(word.word);
+            if (town && meant.empty()) towns.insert(lower_case(word.word));
+            if (meant.empty() ||
+                !american_spelling(lower_case(word.word), context.language).empty() ||
+                is_one_of(lower_case(word.word), context.resume.settings.words))
+                continue;
+            report<messages::misspelt>(findings, part.text.place(word.offset, word.word.size()),
+                                       in_quotes(word.word))
+                .suggestion = suggestions({meant});
+        }
+    });
+}
+
 void spelling(const ProofContext& context, std::vector<Finding>& findings) {
     const KnownWords known(context);
+    if (is_american(context.resume)) misspelt_names(context, findings);
     if (is_american(context.resume))
         return each_word(context, &context.language, findings,
                          [&](const SpelledWord& word, const model::Text& text) {

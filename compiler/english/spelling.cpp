@@ -215,4 +215,8 @@ bool is_technical_name(std::string_view word) {
     return is_one_of(lower_case(word), List::technical_names);
 }
 
+std::optional<std::string_view> technical_name(std::string_view lower) {
+    return said_of(lower, lines_of(List::technical_names));
+}
+
 }

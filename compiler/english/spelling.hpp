@@ -8,6 +8,7 @@
 #include <filesystem>
 #include <memory>
 #include <mutex>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -44,5 +45,7 @@ private:
 
 // Programs and languages that many résumés name, in any letters.
 bool is_technical_name(std::string_view word);
+// As its makers write it; `lower` is in small letters.
+std::optional<std::string_view> technical_name(std::string_view lower);
 
 }

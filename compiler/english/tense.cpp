@@ -91,6 +91,8 @@ private:
         const VerbForms& forms = s_.forms(i);
         if (opening_.kind != Opening::present_verb || first.either_tense() || s_.is(i, w::be))
             return;
+        if (forms.verb && forms.verb->noun && s_.token(i - 1).kind == TokenKind::comma)
+            return; // 5 sections, levels 1 to 4
         if (forms.third && !forms.base && first.base && !first.third)
             reading_.disagreements.push_back({s_.token(opening_.verb).extent, s_.token(i).extent,
                                               std::string(forms.verb->base), true});
@@ -124,6 +126,8 @@ private:
         if (forms.third && is_span_of_time(i + 1) && !adjacent) // 90 posters and programs a term
             return VerbTense::none;
         if (lists_things_ && closes_list(joiner)) return VerbTense::none;
+        if (forms.base && forms.verb->noun && !adjacent && s_.is(i + 1, List::counted))
+            return VerbTense::none; // drove forklift and reach truck
         const bool verb = (adjacent && s_.is(joiner, w::conjunction)) || is_present_verb(i) ||
                           closes_series(i, joiner) || is_between_pasts(i, adjacent) ||
                           (adjacent && mostly_verb(*forms.verb)) || is_likely_verb(i, joiner);

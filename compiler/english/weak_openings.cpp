@@ -40,6 +40,10 @@ constexpr VerbPhrase weak_phrases[] = {
     {"learn", {"about"}},
     {"have", {"to"}},
     {"play", {any_word, "role part", "in"}},
+    {"attend",
+     {any_word, "meeting meetings training trainings hearing hearings lecture lectures "
+                "session sessions class classes"}},
+    {"spend", {any_word, "hours days weeks summers months", "on"}},
 };
 
 // After `be` or alone.

@@ -183,7 +183,7 @@ TEST_CASE("interview: a bullet's question names the tense that the dates ask for
     };
     for (const Tense& one :
          {Tense{"Sep 2025 - present", "in the present: 'Train'"},
-          Tense{"Sep 2025 - May 2027", "in the present: 'Train'"},
+          Tense{"Sep 2025 - May 2027 (expected)", "in the present: 'Train'"},
           Tense{"Jun 2024 - Aug 2024", "in the past: 'Trained'"}, Tense{"", ""}}) {
         Talk talk;
         talk.type_all(skipped_to("role"));

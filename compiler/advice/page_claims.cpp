@@ -1,0 +1,342 @@
+// Checks of what the page says in two places: a figure in the summary and in a bullet, a bullet and
+// another, a degree that is claimed and still to come; and of what was to be filled in.
+#include "compiler/advice/bullet_wording.hpp"
+#include "compiler/advice/date_order.hpp"
+#include "compiler/advice/lists.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
+#include "compiler/english/stems.hpp"
+#include "compiler/english/tokens.hpp"
+#include "compiler/trade/limits.hpp"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <optional>
+#include <set>
+
+namespace quoin::advice {
+
+namespace {
+
+using trade::FieldName;
+
+bool is_claim(const TextInResume& part) { // headline, summary
+    return part.field && (part.field->name == FieldName::headline ||
+                          (part.field->name == FieldName::text && !part.in_heading));
+}
+
+// --- what is said twice
+
+constexpr std::size_t most_bullets = 150; // of more no page is made
+
+bool is_little(std::string_view word) {
+    return word.size() < 3 || has_digit(word) || is_one_of(word, List::needed_words) ||
+           is_one_of(word, List::little_words) || is_one_of(word, List::number_words) ||
+           is_one_of(word, List::function_words) || is_one_of(word, List::turns);
+}
+
+using Stems = std::set<std::string>;
+
+Stems stems_of(std::string_view text, const english::Stemmer& stemmer) {
+    Stems stems;
+    for (const WordAt& word : words_in(text)) {
+        const std::string small = lower_case(word.word);
+        if (!is_little(small)) stems.insert(stemmer.stem(small));
+    }
+    return stems;
+}
+
+std::size_t shared(const Stems& a, const Stems& b) {
+    return static_cast<std::size_t>(
+        std::ranges::count_if(a, [&](const std::string& stem) { return b.contains(stem); }));
+}
+
+// `Mixed 9 wireless microphones`, and again, whatever stands behind.
+bool begin_alike(std::string_view a, std::string_view b) {
+    constexpr std::size_t words = 4;
+    std::size_t at = 0;
+    for (std::size_t i = 0; i < words && at != a.npos; ++i)
+        at = a.find_first_of(" ,;", at + 1);
+    return at != a.npos && at > 20 && a.substr(0, at) == b.substr(0, at);
+}
+
+void said_twice(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t least = 3;
+    if (context.bullets.size() > most_bullets) return;
+    const english::Stemmer stemmer;
+    std::vector<Stems> stems;
+    for (const WordedBullet& bullet : context.bullets) {
+        stems.push_back(stems_of(bullet.text, stemmer));
+        const Stems& later = stems.back();
+        for (std::size_t i = 0; i + 1 < stems.size() && later.size() >= least; ++i) {
+            const std::size_t fewer = std::min(stems[i].size(), later.size());
+            const bool alike = begin_alike(context.bullets[i].text, bullet.text);
+            if (fewer < least || (!alike && 4 * shared(stems[i], later) < 3 * fewer)) continue;
+            if (!bullet.bullet->tags.empty()) break; // another wording for another build
+            report<messages::said_twice>(findings, bullet.place({0, bullet.text.size()}),
+                                         context.bullets[i].bullet->text.place(0, 1).line);
+            break;
+        }
+    }
+}
+
+// --- figures in two places
+
+struct Amount {
+    double value = 0;
+    char kind = ' ';      // %, $ or none
+    std::string of;       // what is counted, its stem
+    std::size_t at = 0;   // bytes
+    std::size_t size = 0; // bytes
+};
+
+std::optional<Amount> amount_in(std::string_view word) {
+    Amount amount;
+    if (word.starts_with('$')) {
+        amount.kind = '$';
+        word.remove_prefix(1);
+    }
+    std::string plain(word);
+    std::erase(plain, ',');
+    const auto end = std::from_chars(plain.data(), plain.data() + plain.size(), amount.value);
+    const std::string_view rest(end.ptr,
+                                static_cast<std::size_t>(plain.data() + plain.size() - end.ptr));
+    if (end.ec != std::errc{} || (!rest.empty() && rest != "%")) return std::nullopt;
+    if (rest == "%") amount.kind = '%';
+    return amount;
+}
+
+// Not years, nor measures of time.
+std::vector<Amount> amounts_in(std::string_view text, const english::Stemmer& stemmer) {
+    std::vector<Amount> amounts;
+    const english::Tokens tokens = english::read_tokens(text, {});
+    for (std::size_t i = 0; i < tokens.size(); ++i) {
+        auto amount = tokens[i].kind == english::TokenKind::figure ? amount_in(tokens[i].lower)
+                                                                   : std::nullopt;
+        if (!amount) continue;
+        const std::string_view next = i + 1 < tokens.size() ? tokens[i + 1].lower : "";
+        if (next == "percent") amount->kind = '%';
+        if (amount->kind == ' ' && (is_little(next) || next.empty())) continue;
+        if (next.starts_with("year") || next.starts_with("month")) continue;
+        if (amount->kind == ' ') amount->of = stemmer.stem(next);
+        amount->at = tokens[i].extent.offset;
+        amount->size = tokens[i].extent.length;
+        amounts.push_back(std::move(*amount));
+    }
+    return amounts;
+}
+
+bool is_rounded(std::string_view lower) {
+    constexpr std::array<std::string_view, 11> words{"over",     "more than",  "nearly", "about",
+                                                     "almost",   "up to",      "around", "some",
+                                                     "at least", "as many as", "total"};
+    return lower.find('+') != lower.npos ||
+           std::ranges::any_of(words, [&](std::string_view one) { return has_phrase(lower, one); });
+}
+
+// The one amount of `bullet` that is of the same kind as `claimed`; none if any agrees with it.
+std::optional<Amount> other_amount(const Amount& claimed, std::string_view bullet,
+                                   const english::Stemmer& stemmer) {
+    std::optional<Amount> other;
+    for (const Amount& one : amounts_in(bullet, stemmer)) {
+        if (one.kind != claimed.kind || one.of != claimed.of) continue;
+        if (other || one.value == claimed.value) return std::nullopt;
+        other = one;
+    }
+    return other;
+}
+
+// Of a clause of the summary with one figure: the bullet that tells the same with another.
+void compare_clause(std::string_view clause, std::size_t offset, const model::Text& text,
+                    const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t least = 2;
+    const english::Stemmer stemmer;
+    const auto claimed = amounts_in(clause, stemmer);
+    const Stems said = stems_of(clause, stemmer);
+    if (claimed.size() != 1 || said.size() < least || is_rounded(lower_case(clause))) return;
+    const WordedBullet* found = nullptr;
+    std::optional<Amount> other;
+    for (const WordedBullet& bullet : context.bullets) {
+        const Stems told = stems_of(bullet.text, stemmer);
+        if (shared(said, told) < said.size()) continue;
+        if (found) return; // they may be parts of it
+        found = &bullet;
+        other = other_amount(claimed.front(), bullet.text, stemmer);
+    }
+    if (!found || !other) return;
+    report<messages::figures_differ>(
+        findings, text.place(offset + claimed.front().at, claimed.front().size),
+        in_quotes(clause.substr(claimed.front().at, claimed.front().size)),
+        in_quotes(found->text.substr(other->at, other->size)),
+        found->bullet->text.place(0, 1).line);
+}
+
+void figures_differ(const ProofContext& context, std::vector<Finding>& findings) {
+    if (context.bullets.size() > most_bullets) return;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        const std::string text = part.text.plain();
+        if (!is_claim(part) || !has_digit(text) || text.size() > 2000) return;
+        for (std::size_t begin = 0; begin < text.size();) {
+            std::size_t end = begin;
+            const auto parts = [&](std::size_t i) {
+                const bool last = i + 1 == text.size() || text[i + 1] == ' ';
+                return text[i] == ';' || ((text[i] == '.' || text[i] == ',') && last);
+            };
+            while (end < text.size() && !parts(end))
+                ++end;
+            compare_clause(std::string_view(text).substr(begin, end - begin), begin, part.text,
+                           context, findings);
+            begin = end + 1;
+        }
+    });
+}
+
+// --- degrees and licences that are still to come
+
+// The degree that is to come, where none has been earned.
+const model::Entry* degree_ahead(const ProofContext& context) {
+    const model::Entry* ahead = nullptr;
+    for (const Position& position : positions(context.resume, {trade::Holds::education})) {
+        if (is_before_college(*position.entry)) continue;
+        const model::DateRange* range = dates_in(position.entry->find(FieldName::graduation));
+        if (!range || !range->end) return nullptr;
+        if (!range->expected && !surely_before(context.today, *range->end)) return nullptr;
+        ahead = position.entry;
+    }
+    return ahead;
+}
+
+// `biology graduate`; but `graduate student`, `to graduate`, `graduate in May 2027`.
+std::optional<WordAt> graduate_in(const std::vector<WordAt>& words) {
+    constexpr std::array<std::string_view, 11> before{
+        "to",   "will",          "school", "post",  "soon",       "future",
+        "upon", "undergraduate", "before", "until", "prospective"};
+    constexpr std::array<std::string_view, 20> after{
+        "student", "students",  "school", "program", "programs",   "research",  "researcher",
+        "level",   "teaching",  "study",  "studies", "work",       "in",        "fellow",
+        "seminar", "assistant", "degree", "course",  "coursework", "admissions"};
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (words[i].word != "graduate" && words[i].word != "graduated") continue;
+        const std::string_view next = i + 1 < words.size() ? words[i + 1].word : "";
+        if (i == 0 || is_one_of(words[i - 1].word, before) || is_one_of(next, after)) continue;
+        return words[i];
+    }
+    return std::nullopt;
+}
+
+// `Professional Engineer`: a title that the law gives to those who hold a degree and a licence.
+std::optional<WordAt> title_of_licence(std::string_view lower) {
+    constexpr std::array<std::string_view, 11> not_yet{
+        "future",   "aspiring", "candidate", "student of", "exam",       "eligible",
+        "training", "become",   "toward",    "pre",        "prospective"};
+    if (std::ranges::any_of(not_yet, [&](auto one) { return has_phrase(lower, one); }))
+        return std::nullopt;
+    for (const std::string_view title : listed(List::licensed_titles))
+        if (const std::size_t at = find_phrase(lower, title); at != lower.npos)
+            return WordAt{title, at};
+    return std::nullopt;
+}
+
+bool holds_credential(const model::Resume& resume, std::string_view title) {
+    for (const Position& position : positions(resume, {trade::Holds::credentials}))
+        for (const model::Field& field : position.entry->fields)
+            if (has_phrase(lower_case(plain_in(&field)), title)) return true;
+    return false;
+}
+
+void degree_claimed(const ProofContext& context, std::vector<Finding>& findings) {
+    const model::Entry* ahead = degree_ahead(context);
+    if (!ahead) return;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!is_claim(part)) return;
+        const std::string text = part.text.plain(), lower = lower_case(text);
+        auto claimed = graduate_in(words_in(lower));
+        if (const auto title = title_of_licence(lower);
+            !claimed && title && !holds_credential(context.resume, title->word))
+            claimed = title;
+        if (!claimed) return;
+        report<messages::degree_claimed>(
+            findings, part.text.place(claimed->offset, claimed->word.size()),
+            in_quotes(text.substr(claimed->offset, claimed->word.size())), called(*ahead));
+    });
+}
+
+// --- what was to be filled in
+
+// XX%, $XXX, X.X, TBD; not a century, nor a size.
+bool is_blank(std::string_view word, std::string_view next) {
+    constexpr std::array<std::string_view, 5> marks{"TBD", "TODO", "FIXME", "???", "XX.X"};
+    if (is_one_of(word, marks)) return true;
+    const bool signed_one = word.starts_with('$') || word.ends_with('%') || word.ends_with('+');
+    const std::string_view letters = trimmed(word, "$%+,.;");
+    const bool crosses =
+        letters.size() > 1 && letters.size() < 8 && std::ranges::all_of(letters, [](char c) {
+            return c == 'X' || c == 'x' || c == '.' || c == ',';
+        });
+    if (!crosses) return false;
+    return signed_one || letters.find('.') != letters.npos ||
+           (letters.front() == 'X' && !next.empty() && is_small_letter(next.front()));
+}
+
+std::optional<english::Extent> blank_in(std::string_view text) {
+    if (const std::size_t at = text.find("___"); at != text.npos) return english::Extent{at, 3};
+    const std::string lower = lower_case(text);
+    constexpr std::array<std::string_view, 14> blanks{
+        "[company", "[date", "[employer", "[insert", "[name",       "[number",     "[role",
+        "[x]",      "[xx",   "[title",    "[city",   "lorem ipsum", "to be added", "insert number"};
+    for (const std::string_view phrase : blanks)
+        if (const std::size_t at = lower.find(phrase); at != lower.npos)
+            return english::Extent{at, phrase.size()};
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        const std::size_t after = std::min(end + 1, text.size());
+        const std::string_view next =
+            text.substr(after, std::min(text.find(' ', after), text.size()) - after);
+        if (is_blank(text.substr(at, end - at), next)) return english::Extent{at, end - at};
+        at = end + 1;
+    }
+    return std::nullopt;
+}
+
+void left_blank(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        const std::string text = part.text.plain();
+        if (const auto blank = blank_in(text))
+            report<messages::left_blank>(findings, part.text.place(blank->offset, blank->length),
+                                         in_quotes(text.substr(blank->offset, blank->length)));
+    });
+}
+
+constexpr std::array page_claim_table{
+    Check{"degree-claimed", Weight::must, "claims",
+          "Headline and summary claim no degree, and no licence that needs one, before it is "
+          "earned.",
+          "It is looked up, and a claim that is ahead of its date ends the matter.",
+          "common practice", "headline: Biology graduate, and graduation: May 2027 (expected)",
+          "headline: Biology student, graduating in May 2027", degree_claimed},
+    Check{"figures-differ", Weight::must, "claims",
+          "A figure in headline or summary is the same as in the bullet that tells of it.",
+          "Of two figures for one thing a reader believes neither.", "common practice",
+          "text: Cut waste 22%. and - Cut waste 12% in a year",
+          "text: Cut waste 12%. and - Cut waste 12% in a year", figures_differ},
+    Check{"left-blank", Weight::must, "claims",
+          "Nothing is left that was to be filled in: XX%, TBD, [name].",
+          "It says that nobody has read the page to its end.", "common practice", "- Cut waste XX%",
+          "- Cut waste 12%", left_blank},
+    Check{"said-twice", Weight::should, "wording",
+          "No bullet says what another has said already, in nearly the same words.",
+          "The second one takes the room of something new.", "common practice",
+          "- Trained 4 volunteers in survey methods, twice",
+          "- Trained 4 volunteers in survey methods, once", said_twice},
+};
+
+}
+
+std::span<const Check> page_claim_checks() {
+    return page_claim_table;
+}
+
+}
