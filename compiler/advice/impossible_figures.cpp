@@ -99,6 +99,8 @@ private:
         if (i > 1 && word(i - 1) == "to" && is_of_rate(i)) return true;
         const std::size_t next = word(i + 1) == "percent" ? i + 2 : i + 1;
         if (is_part_of_them(i, next)) return true;
+        for (std::size_t k = next; k < next + 3; ++k) // 101% sample recovery rate
+            if (word(k + 1) == "rate" && is_one_of(word(k), List::shares)) return true;
         if (!is_one_of(word(next), List::shares)) return false;
         constexpr std::array<std::string_view, 4> grows{"growth", "increase", "rise", "gain"};
         return !is_one_of(word(next + 1), grows);

@@ -108,19 +108,22 @@ void species_italics(const ProofContext& context, std::vector<Finding>& findings
 
 // --- verb and subject
 
-// `Deans List`
+// `Deans List`, `Drivers License`
 void lists_of_honors(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::array<std::string_view, 4> owners{"Dean", "President", "Chancellor", "Provost"};
+    constexpr std::array<std::string_view, 7> owners{"Dean",   "President", "Chancellor", "Provost",
+                                                     "Driver", "Registrar", "Bursar"};
     visit_texts(context.resume, [&](const TextInResume& part) {
         const std::string text = part.text.plain();
         for (const std::string_view owner : owners) {
-            const std::string slip = std::string(owner) + "s List";
+            const bool lists = owner != "Driver" && owner != "Registrar" && owner != "Bursar";
+            const std::string thing = lists ? " List" : owner == "Driver" ? " License" : " Office";
+            const std::string slip = std::string(owner) + 's' + thing;
             const std::size_t at =
-                std::min(text.find(slip), text.find(std::string(owner) + "s list"));
+                std::min(text.find(slip), text.find(std::string(owner) + 's' + lower_case(thing)));
             if (at == text.npos) continue;
             report<messages::no_apostrophe>(findings, part.text.place(at, owner.size() + 1),
                                             in_quotes(slip.substr(0, owner.size() + 1)))
-                .suggestion = fill<messages::write_instead>(std::string(owner) + "'s List");
+                .suggestion = fill<messages::write_instead>(std::string(owner) + "'s" + thing);
         }
     });
 }

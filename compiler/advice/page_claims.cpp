@@ -117,7 +117,7 @@ std::vector<Amount> amounts_in(std::string_view text, const english::Stemmer& st
         auto amount = tokens[i].kind == english::TokenKind::figure ? amount_in(tokens[i].lower)
                                                                    : std::nullopt;
         if (!amount) continue;
-        const std::string_view next = i + 1 < tokens.size() ? tokens[i + 1].lower : "";
+        const std::string next = i + 1 < tokens.size() ? tokens[i + 1].lower : std::string();
         if (next == "percent") amount->kind = '%';
         if (amount->kind == ' ' && (is_little(next) || next.empty())) continue;
         if (next.starts_with("year") || next.starts_with("month")) continue;

@@ -296,14 +296,15 @@ std::string institution_meant(std::string_view word) {
 
 // Bellingam: near a town of the list, or of another line.
 std::string town_meant(std::string_view word, const std::set<std::string>& towns) {
-    constexpr std::size_t long_enough = 7;
-    if (word.size() < long_enough || has_inner_capital(word)) return {};
+    constexpr std::size_t long_enough = 7, on_page = 5;
+    if (word.size() < on_page || has_inner_capital(word)) return {};
     const std::string small = lower_case(word);
     if (towns.contains(small) || is_one_of(small, List::known_towns)) return {};
     for (const std::string_view meant : listed(List::known_towns))
-        if (is_plain_slip(small, meant)) return capitalised(std::string(meant));
+        if (word.size() >= long_enough && is_plain_slip(small, meant))
+            return capitalised(std::string(meant));
     for (const std::string& meant : towns)
-        if (meant.size() >= long_enough && is_plain_slip(small, meant))
+        if (meant.size() >= on_page && is_plain_slip(small, meant))
             return capitalised(std::string(meant));
     return {};
 }

@@ -93,6 +93,9 @@ private:
             return;
         if (forms.verb && forms.verb->noun && s_.token(i - 1).kind == TokenKind::comma)
             return; // 5 sections, levels 1 to 4
+        if (first.third && !first.base && forms.base && !forms.past && s_.starts_object(i + 1))
+            reading_.disagreements.push_back({s_.token(opening_.verb).extent, s_.token(i).extent,
+                                              third_person(forms.verb->base), true});
         if (forms.third && !forms.base && first.base && !first.third)
             reading_.disagreements.push_back({s_.token(opening_.verb).extent, s_.token(i).extent,
                                               std::string(forms.verb->base), true});

@@ -66,6 +66,8 @@ inline const CheckCase sentence_cases[] = {
     {"salary", "- Rebuilt algae", "- Received raise from $16 to $18 per hour\n- Rebuilt algae", "has no place"},
     {"salary", "section: Projects", "section: Salary History\n\ntext: None yet.\n\nsection: Projects", "'Salary History' has no place"},
     {"confidences", "- Rebuilt algae", "- Guided Timmy Oakes, a child with asthma\n- Rebuilt algae", "'Timmy Oakes'"},
+    {"leaving-reason", "- Rebuilt algae", "- Due to illness, left early in spring\n- Rebuilt algae", "why you left"},
+    {"impossible-figure", "at 9 sites", "with 101% sample recovery rate", "more than the whole"},
     {"confidences", "- Rebuilt algae", "- Handled the firing of Marcus Bell\n- Rebuilt algae", "'Marcus Bell'"},
     {"confidences", "- Rebuilt algae", "- Met Timmy Oakes, a painter of boats\n- Rebuilt algae", ""},
     {"weak-opening", "- Rebuilt algae", "- Attended weekly meetings\n- Rebuilt algae", "'Attended weekly meetings'"},

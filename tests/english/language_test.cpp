@@ -383,6 +383,8 @@ TEST_CASE("verbs that do not agree with a subject beside them") {
                                      {"Trained 5 clerks, each have passed", "have", "has"},
                                      {"Hulls were cut and was welded", "was", "were"},
                                      {"Audited the clubs annual budget", "clubs", "club's"},
+                                     {"Leads a crew and sell 40 boats", "sell", "sells"},
+                                     {"Led 40 fittings a week that were full", "", ""},
                                      {"Plan, price and menus for 9 days", "", ""},
                                      {"Gave the clubs annual grants", "", ""},
                                      {"Kept list of claims that was read weekly", "", ""},
