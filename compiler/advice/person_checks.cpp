@@ -80,10 +80,11 @@ void look_for_slips(const model::Text& text, const std::vector<std::string>& par
     const std::string plain = text.plain();
     const auto words = words_in(plain);
     for (std::size_t i = 0; i < words.size(); ++i) {
+        if (!is_capital_letter(words[i].word.front())) continue;
         const bool beside = (i > 0 && (is_own_part(words[i - 1].word, parts) ||
                                        is_own_initial(plain, words[i - 1], parts))) ||
                             (i + 1 < words.size() && is_own_part(words[i + 1].word, parts));
-        if ((!beside && !alone) || !is_capital_letter(words[i].word.front())) continue;
+        if (!beside && !alone) continue;
         const std::string* meant = slipped_part(words[i].word, parts);
         constexpr std::size_t long_enough = 5; // to be no other name
         if (meant && !beside &&
