@@ -7,6 +7,8 @@
 #include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/model/dates.hpp"
+#include "compiler/trade/months.hpp"
+#include "compiler/transcription/lists.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,8 +19,18 @@ namespace {
 
 constexpr std::size_t most_words_of_line = 40, longest_dates = 8;
 
+// `5/23`: a month and the end of a year. Where the year's figures begin, or 0.
+std::size_t year_after_month(std::string_view text) {
+    const std::size_t slash = text.find('/');
+    if (slash == text.npos || slash == 0 || slash > 2 || text.size() != slash + 3) return 0;
+    const bool figures = all_figures(text.substr(0, slash)) && all_figures(text.substr(slash + 1));
+    const int month = figures ? std::stoi(std::string(text.substr(0, slash))) : 0;
+    return month >= 1 && month <= 12 ? slash + 1 : 0;
+}
+
 // A figure that may be a year: `2026`, `'17`, `5/23`, `2017–19`.
 bool may_hold_year(std::string_view word) {
+    if (year_after_month(trimmed(word, " ,;.()")) > 0) return true;
     std::size_t figures = 0;
     for (std::size_t i = 0; i <= word.size(); ++i) {
         const bool figure = i < word.size() && is_figure(word[i]);
@@ -28,13 +40,16 @@ bool may_hold_year(std::string_view word) {
         }
         figures = figure ? figures + 1 : 0;
     }
-    return word.starts_with('\'') && word.size() >= 3 && is_figure(word[1]);
+    const std::string straight = straight_apostrophes(trimmed(word, " ("));
+    return straight.starts_with('\'') && straight.size() >= 3 && is_figure(straight[1]);
 }
 
 std::string_view without_brackets(std::string_view text) {
     std::string_view inside = trimmed(text, " ,;|[]");
     if (inside.starts_with('(') && inside.find(')') == inside.size() - 1)
         inside = inside.substr(1, inside.size() - 2);
+    else if (inside.ends_with(')') && inside.find('(') == inside.npos)
+        inside.remove_suffix(1);
     if (inside.ends_with('.') && inside.size() > 4 && is_figure(inside[inside.size() - 2]))
         inside.remove_suffix(1);
     return inside;
@@ -81,8 +96,40 @@ std::string reworded(std::string_view text) {
     return result;
 }
 
+// `9/22` to `9/2022`
+std::string with_centuries_after_months(const std::string& text) {
+    constexpr int last_of_this = 50; // `9/55` was long ago
+    std::string result;
+    for (const std::string_view word : pieces_of(text, " ")) {
+        result += result.empty() ? "" : " ";
+        std::string whole;
+        for (const std::string_view dash : {"\u2013", "-", ""}) {
+            const std::size_t cut = dash.empty() ? word.size() : word.find(dash);
+            if (cut == word.npos) continue;
+            const std::string_view first = word.substr(0, cut);
+            const std::string_view second = dash.empty() ? "" : word.substr(cut + dash.size());
+            for (const std::string_view half : {first, second}) {
+                const std::string_view bare = trimmed(half, ",");
+                const std::size_t year = year_after_month(bare);
+                if (year > 0)
+                    whole.append(bare.substr(0, year))
+                        .append(std::stoi(std::string(bare.substr(year))) > last_of_this ? "19"
+                                                                                         : "20")
+                        .append(half.substr(year));
+                else
+                    whole += half;
+                if (half.data() == first.data() && !dash.empty()) whole += dash;
+            }
+            break;
+        }
+        result += whole;
+    }
+    return result;
+}
+
 // `2017–19`, `'17`: the century that is left out.
 std::string with_centuries(std::string text) {
+    text = with_centuries_after_months(text);
     for (std::size_t at = text.find('\''); at != std::string::npos; at = text.find('\'', at + 1))
         if (at + 2 < text.size() && is_figure(text[at + 1]) && is_figure(text[at + 2]))
             text.replace(at, 1, "20");
@@ -97,6 +144,44 @@ std::string with_centuries(std::string text) {
     return text;
 }
 
+// Up to when a licence is good, and what says so before the date (common practice).
+constexpr std::array<std::string_view, 24> expiry_phrases = {"exp. ",
+                                                             "exp ",
+                                                             "exp: ",
+                                                             "expires ",
+                                                             "expires: ",
+                                                             "expires on ",
+                                                             "expiring ",
+                                                             "expiration ",
+                                                             "expiration: ",
+                                                             "expiration date: ",
+                                                             "expiry ",
+                                                             "expiry: ",
+                                                             "valid through ",
+                                                             "valid to ",
+                                                             "valid until ",
+                                                             "valid thru ",
+                                                             "good through ",
+                                                             "good until ",
+                                                             "current through ",
+                                                             "current to ",
+                                                             "active through ",
+                                                             "through ",
+                                                             "until ",
+                                                             "thru "};
+
+std::size_t expiry_at_start(std::string_view text) {
+    const std::string lower = lower_case(text);
+    std::size_t longest = 0;
+    for (const std::string_view phrase : expiry_phrases)
+        if (lower.starts_with(phrase)) longest = std::max(longest, phrase.size());
+    return longest;
+}
+
+bool tells_expiry(std::string_view text) {
+    return expiry_at_start(trimmed(text, " (")) > 0;
+}
+
 struct ReadDates {
     std::string value;
     model::DateRange dates;
@@ -107,16 +192,20 @@ std::optional<ReadDates> read_written(std::string_view written,
     const std::string plain(without_brackets(written));
     if (plain.empty()) return std::nullopt;
     if (auto dates = portal::dates_in_any(plain, languages)) return ReadDates{plain, *dates};
+    if (const std::size_t expiry = expiry_at_start(plain); expiry > 0) {
+        auto date = read_written(std::string_view(plain).substr(expiry), languages);
+        return date && !date->dates.start ? date : std::nullopt;
+    }
     const std::string other = with_centuries(reworded(plain));
     if (other == plain || other.empty()) return std::nullopt;
     if (auto dates = portal::dates_in_any(other, {})) return ReadDates{other, *dates};
     return std::nullopt;
 }
 
-bool tells_expiry(std::string_view text) {
-    const std::string lower = lower_case(text);
-    return lower.starts_with("exp. ") || lower.starts_with("expires") ||
-           lower.starts_with("expiring") || lower.starts_with("valid") || lower.starts_with("(exp");
+// What tells more of a date than its markup can: how often, in which part of a day or of a year.
+bool is_time_word(std::string_view word) {
+    const std::string lower = lower_case(trimmed(word, " ,.:;()"));
+    return is_one_of(lower, List::time_words) || trade::month_named(lower).has_value();
 }
 
 class DateFinder {
@@ -127,7 +216,10 @@ public:
     std::vector<DatesOnLine> find() {
         std::size_t begin = 0;
         while (begin < words_.size())
-            begin = longest_at(begin);
+            begin = std::max(longest_at(begin), found_end());
+        for (std::size_t i = 1; i < found_.size();)
+            join_neighbours(i) ? void(found_.erase(found_.begin() + static_cast<std::ptrdiff_t>(i)))
+                               : void(++i);
         return std::move(found_);
     }
 
@@ -150,15 +242,70 @@ private:
         const std::string text = joined_words(words_, begin, end);
         const auto read = read_written(text, languages_);
         if (!read) return false;
-        const bool other = read->value != without_brackets(text);
-        DatesOnLine dates{begin, end, read->value, other ? text : "",
+        const std::size_t from = begin_with_time_words(begin), to = end_with_time_words(end);
+        const std::string written = joined_words(words_, from, to);
+        const bool other = read->value != without_brackets(written);
+        DatesOnLine dates{from, to, read->value, other ? written : "",
                           read->dates.start.has_value() || !read->dates.end};
         dates.expires = tells_expiry(text);
-        dates.in_parentheses = first->text.starts_with('(');
-        dates.glued = is_glued(begin) && !dates.in_parentheses && !dates.expires;
-        dates.aside = dates.glued && end < words_.size() && !words_[end].apart;
+        dates.in_parentheses = words_[from].text.starts_with('(');
+        dates.glued = is_glued(from) && !dates.in_parentheses && !dates.expires;
+        dates.aside =
+            to < words_.size() && !words_[to].apart && (dates.glued || opens_sentence(from, to));
         found_.push_back(std::move(dates));
         return true;
+    }
+
+    // `2021, refreshed 2022`
+    bool join_neighbours(std::size_t at) {
+        DatesOnLine &first = found_[at - 1], &second = found_[at];
+        if (first.end != second.begin || words_[second.begin].apart || second.expires) return false;
+        const auto both = read_written(first.value + ", " + second.value, languages_);
+        if (!both || words_[first.end - 1].text.find(',') == std::string::npos) return false;
+        first.written = joined_words(words_, first.begin, second.end);
+        first.value = both->value;
+        first.end = second.end;
+        first.range = true;
+        return true;
+    }
+
+    // What stands before a piece: an edge, white, a sign or a comma.
+    bool begins_piece(std::size_t at) const {
+        if (at == 0 || words_[at].apart || words_[at].text.starts_with('(')) return true;
+        const std::string_view before = words_[at - 1].text;
+        return before.ends_with(',') || before.ends_with(';') || before.ends_with(':') ||
+               std::ranges::none_of(before, is_word_byte);
+    }
+
+    // `Mondays, 2020–`, `every June since 2019`, where nothing else is in the piece.
+    std::size_t begin_with_time_words(std::size_t begin) const {
+        constexpr std::size_t most = 5;
+        std::size_t at = begin, best = begin;
+        for (std::size_t count = 0; count < most && at > 0; ++count) {
+            if (words_[at].apart || words_[at].text.starts_with('(')) break;
+            if (!is_time_word(words_[at - 1].text)) break;
+            if (found_end() > --at) break;
+            if (begins_piece(at)) best = at;
+        }
+        return best;
+    }
+    std::size_t end_with_time_words(std::size_t end) const {
+        constexpr std::size_t most = 3;
+        for (std::size_t at = end; at <= words_.size() && at <= end + most; ++at) {
+            const bool whole = at == words_.size() || words_[at].apart ||
+                               words_[at - 1].text.ends_with(')') ||
+                               std::ranges::none_of(words_[at].text, is_word_byte);
+            if (whole) return at;
+            if (words_[at - 1].text.ends_with(',') || !is_time_word(words_[at].text)) break;
+        }
+        return end;
+    }
+    std::size_t found_end() const { return found_.empty() ? 0 : found_.back().end; }
+
+    // `Since 2021 also lead the story hour.`
+    bool opens_sentence(std::size_t begin, std::size_t end) const {
+        const std::string_view last = words_.back().text;
+        return begin == 0 && last.ends_with('.') && is_small_letter(words_[end].text.front());
     }
 
     // White parts, but for that around the dash of a range, and so do signs between pieces.
