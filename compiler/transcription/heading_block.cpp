@@ -53,12 +53,21 @@ std::string leading_name(const OldLine& line) {
 
 // --- pieces of lines
 
+// `/` between pieces; between figures it is of a telephone number.
+bool parts_at_slash(const OldRow& row, const OldWord& word) {
+    if (word.text != "/") return false;
+    const auto at = static_cast<std::size_t>(&word - row.words.data());
+    if (at == 0 || at + 1 == row.words.size()) return true;
+    return !all_figures(row.words[at - 1].text) || !is_figure(row.words[at + 1].text.front());
+}
+
 std::vector<std::string> contact_pieces(const OldRow& row) {
     constexpr std::array<std::string_view, 11> signs = {
         "|", "\u2022", "\u00B7", "\u2013", "\u2014", "-", "\u2219", "\u25AA", "//", "~", "*"};
     std::vector<std::string> pieces(1);
     for (const OldWord& word : row.words) {
-        if (is_one_of(word.text, signs) || (is_list_mark(word.text) && list_mark_at(word.text))) {
+        if (is_one_of(word.text, signs) || parts_at_slash(row, word) ||
+            (is_list_mark(word.text) && list_mark_at(word.text))) {
             pieces.emplace_back();
             continue;
         }
@@ -72,7 +81,7 @@ std::vector<std::string> contact_pieces(const OldRow& row) {
 bool is_short_number(std::string_view text) { // `555-0163`, without its area
     const auto figures = std::ranges::count_if(text, is_figure);
     return figures >= 7 && figures <= 15 &&
-           text.find_first_not_of("0123456789 -.()+ext") == text.npos;
+           text.find_first_not_of("0123456789 -.()+/ext") == text.npos;
 }
 
 // Words that introduce what follows, such as `Cell` and `Email:`.
@@ -94,6 +103,12 @@ public:
         }
         if (has_name && is_name_alone(row.words.size(), row.text()))
             return read_.entry.add("name", row.text());
+        if (!has_name && is_letter_head(row.text())) {
+            take_found(row.text(), "email", portal::find_emails(row.text()));
+            return;
+        }
+        const std::string lower = row.text();
+        reaches_ = lower.find('@') != std::string::npos || !portal::find_phones(lower).empty();
         bool named = !has_name;
         for (std::string& piece : contact_pieces(row)) {
             if (!named) {
@@ -105,12 +120,24 @@ public:
         }
     }
 
+    // A head of further pages, which begins with the name: for a comment.
+    void take_aside(const OldRow& row) { read_.entry.old.push_back(row.text()); }
+
     HeadingRead result() {
         if (!address_.empty()) read_.entry.add("address", address_);
         return std::move(read_);
     }
 
 private:
+    // Of a message that the page was pasted into: `Date: Tue, 8 Nov 2022 21:14`.
+    static bool is_letter_head(const std::string& text) {
+        constexpr std::array<std::string_view, 6> heads = {
+            "from:", "to:", "date:", "sent:", "subject:", "cc:"};
+        const std::string lower = lower_case(text);
+        return std::ranges::any_of(heads,
+                                   [&](std::string_view head) { return lower.starts_with(head); });
+    }
+
     // `Marisol Tennant, RN`, `Ottoline Brandt (she/her)`
     void take_name(std::string piece) {
         if (const std::size_t open = piece.find(" ("); open != std::string::npos) {
@@ -139,7 +166,7 @@ private:
         if (kept.empty()) return;
         if (is_short_number(kept) && !read_.entry.find("phone")) return add("phone", kept);
         if (is_pronouns(kept)) return add("pronouns", kept);
-        if (is_address(kept)) {
+        if (is_address(kept) || (reaches_ && address_.empty() && may_be_town(kept))) {
             address_.append(address_.empty() ? "" : ", ").append(kept);
             return;
         }
@@ -205,6 +232,7 @@ private:
     }
 
     HeadingRead read_;
+    bool reaches_ = false; // the row has an email or a telephone number
     std::string address_;
 };
 
@@ -229,7 +257,10 @@ std::optional<std::size_t> find_name_line(const std::vector<OldLine>& lines) {
 HeadingRead read_heading(const std::vector<OldRow>& rows, std::optional<std::size_t> name_row) {
     HeadingReader reader;
     for (std::size_t i = 0; i < rows.size(); ++i)
-        reader.take(rows[i], name_row == i);
+        if (i != name_row && name_row && rows[i].text().find(rows[*name_row].text()) == 0)
+            reader.take_aside(rows[i]);
+        else
+            reader.take(rows[i], name_row == i);
     return reader.result();
 }
 

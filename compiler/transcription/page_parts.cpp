@@ -4,6 +4,7 @@
 #include "compiler/transcription/heading_block.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace quoin::transcription {
@@ -42,8 +43,38 @@ private:
         if (!here) return append(part(begin, end));
         append(part(begin, *name_));
         page_.name_row = page_.heading.size();
-        append(part(*name_, *name_ + 1));
-        append(part(*name_ + 1, end));
+        std::vector<OldLine> name = part(*name_, *name_ + 1);
+        std::size_t next = *name_ + 1;
+        if (next < end && goes_on_with_name(next)) {
+            OldLine& line = name.front();
+            std::vector<OldWord> more = lines_[next++].words;
+            if (line.words.back().text.ends_with('-')) {
+                line.words.back().text += more.front().text;
+                more.erase(more.begin());
+            }
+            std::ranges::move(more, std::back_inserter(line.words));
+        }
+        append(std::move(name));
+        append(part(next, end));
+    }
+
+    // A long name in a narrow column takes two lines of the same large letters.
+    bool goes_on_with_name(std::size_t at) const {
+        const OldLine &name = lines_[*name_], &line = lines_[at];
+        const OldWord &first = name.words.front(), &next = line.words.front();
+        const bool alike = first.font == next.font && first.strong == next.strong &&
+                           std::abs(first.size - next.size) < 0.5;
+        const bool open = name.words.back().text.ends_with('-');
+        return alike && name.page == line.page && line.words.size() <= 2 &&
+               !has_digit(line.text()) && line.text().find('@') == std::string::npos &&
+               (open || (name.words.size() < 3 && stands_out(name) && line.gap < 0.6));
+    }
+
+    // As no line but the name and what belongs to it does.
+    bool stands_out(const OldLine& name) const {
+        return std::ranges::count_if(lines_, [&](const OldLine& line) {
+                   return line.size() > name.size() - 0.5;
+               }) == 2;
     }
 
     void append(std::vector<OldLine> lines) {

@@ -48,6 +48,15 @@ private:
     std::map<std::pair<std::size_t, long>, std::vector<const portal::StyledText*>> cells_;
 };
 
+// Faces with much room above and below their letters have boxes that reach into other lines.
+void cut_to_letters(PlacedWord& placed) {
+    constexpr double tall = 1.5, letters = 1.2; // of the size
+    const double size = placed.word.size, middle = placed.middle();
+    if (size <= 0 || placed.height() < tall * size) return;
+    placed.top = middle - letters * size / 2;
+    placed.bottom = middle + letters * size / 2;
+}
+
 PlacedWord placed(const portal::ReadWord& word, std::size_t page, const StylesOfPages& styles) {
     PlacedWord one{{word.text, word.box.left, word.box.right}, word.box.top, word.box.bottom};
     one.word.size = word.box.height();
@@ -57,6 +66,7 @@ PlacedWord placed(const portal::ReadWord& word, std::size_t page, const StylesOf
         one.word.slanted = style->slanted;
         if (style->size > 0) one.word.size = style->size;
     }
+    cut_to_letters(one);
     return one;
 }
 

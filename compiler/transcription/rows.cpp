@@ -2,10 +2,13 @@
 #include "compiler/transcription/rows.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/trade/months.hpp"
 #include "compiler/transcription/list_marks.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -60,17 +63,35 @@ bool looks_alike(const OldWord& a, const OldWord& b) {
     return a.strong == b.strong && a.slanted == b.slanted && std::abs(a.size - b.size) < 0.6;
 }
 
+bool is_word_in_some_form(const std::string& word, const IsWord& is_word) {
+    if (is_word(word)) return true;
+    for (const std::string_view end : {"'s", "\u2019s", "s", "es", "d", "ed"})
+        if (word.size() > end.size() + 3 && word.ends_with(end) &&
+            is_word(word.substr(0, word.size() - end.size())))
+            return true;
+    return false;
+}
+
 // A line's end may divide a word at a hyphen (common practice): it is whole again if that is a word
-// and not both halves are.
-bool divides_word(std::string_view first, std::string_view second, const IsWord& is_word) {
+// and not both halves are, or if its second half is none. Who types a hyphen types `-`; the other
+// sign was put in for the line's end.
+bool divides_word(std::string_view first, std::string_view second, bool typed,
+                  const IsWord& is_word) {
+    constexpr std::array<std::string_view, 16> openings = {"sub", "pub", "pro", "con", "com", "per",
+                                                           "dis", "ex",  "in",  "un",  "re",  "de",
+                                                           "be",  "en",  "im",  "ad"};
     const auto letters = [](std::string_view text) {
         return !text.empty() && std::ranges::all_of(text, is_ascii_letter);
     };
     std::string_view end = trimmed(second, ".,;:)!?\"'");
     const std::string_view begin = trimmed(first, "(\"'");
-    if (!letters(begin) || !letters(end) || !is_small_letter(end.front())) return false;
-    const std::string lower = lower_case(begin), rest(end);
-    return is_word(lower + rest) && !(is_word(lower) && is_word(rest) && rest.size() > 3);
+    if (!letters(begin) || end.empty() || !is_small_letter(end.front())) return false;
+    const std::string lower = lower_case(begin), rest = straight_apostrophes(end);
+    const bool known = is_word_in_some_form(rest, is_word);
+    if (is_word_in_some_form(lower + rest, is_word))
+        return !typed || is_one_of(lower, openings) ||
+               !(is_word(lower) && known && rest.size() > 3);
+    return letters(rest) && !known && !is_word(lower);
 }
 
 class RowJoiner {
@@ -124,6 +145,7 @@ private:
     }
 
     bool goes_on_with_text(const OldRow& row, const OldLine& line) const {
+        if (reaches_somebody(row) || opens_range(row)) return false;
         const OldRow& above = rows_.back();
         const OldWord& last = main_end(above);
         const double in = row.left - above.left;
@@ -136,6 +158,23 @@ private:
         const bool level = std::abs(row.left - last_->left()) < slack || is_small(row);
         return (alike && (level || hangs)) || (hangs && ends_open(last.text)) ||
                (is_small(row) && alike);
+    }
+
+    // An email or a telephone number begins a line of its own.
+    static bool reaches_somebody(const OldRow& row) {
+        const std::string text = row.text();
+        return row.words.front().text.find('@') != std::string::npos ||
+               (text.find_first_not_of("0123456789 -.()+/") == std::string::npos &&
+                std::ranges::count_if(text, is_figure) >= 7);
+    }
+
+    // `September 2026 – Present · 180 hours`: dates below a head that filled its line.
+    static bool opens_range(const OldRow& row) {
+        if (row.words.size() < 4) return false;
+        const std::string_view year = row.words[1].text, dash = row.words[2].text;
+        const std::string month = lower_case(trimmed(row.words[0].text, ".,"));
+        return trade::month_named(month) && year.size() == 4 && all_figures(year) &&
+               (dash == "-" || dash == "\u2013" || dash == "\u2014" || dash == "to");
     }
 
     static bool opens_quote(const OldRow& row) {
@@ -188,7 +227,8 @@ private:
             const std::string_view half =
                 std::string_view(end.text).substr(0, end.text.size() - sign);
             const std::string_view begin = half.substr(half.find_last_of("-/(") + 1);
-            if (divides_word(begin, first.text.substr(0, first.text.find('-')), is_word_))
+            if (divides_word(begin, first.text.substr(0, first.text.find('-')), sign == 1,
+                             is_word_))
                 end.text = std::string(half);
             end.text += first.text;
             from = 1;

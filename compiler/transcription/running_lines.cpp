@@ -3,6 +3,8 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/phrases.hpp"
 
+#include <algorithm>
+#include <set>
 #include <string>
 
 namespace quoin::transcription {
@@ -23,17 +25,43 @@ bool numbers_page(const std::string& text) {
            text.size() <= 2 * digits;
 }
 
+// The words of a page's first lines, in small letters: a name, and how to reach it.
+std::set<std::string> words_at_top(const std::vector<OldLine>& lines) {
+    constexpr std::size_t most = 6;
+    std::set<std::string> words = {"continued",        "cont", "cont'd", "resume",
+                                   "r\u00E9sum\u00E9", "cv",   "vitae",  "curriculum"};
+    for (std::size_t i = 0; i < std::min(most, lines.size()); ++i)
+        for (const OldWord& word : lines[i].words)
+            words.insert(lower_case(trimmed(word.text, " ,.;:|()")));
+    return words;
+}
+
+// On a further page, nothing but words that the first began with: `O. Brandt, continued`.
+bool repeats_name(const OldLine& line, const std::set<std::string>& top) {
+    constexpr std::size_t least = 2;
+    std::size_t known = 0;
+    for (const OldWord& word : line.words) {
+        const std::string bare = lower_case(trimmed(word.text, " ,.;:|()-"));
+        const bool sign = std::ranges::none_of(bare, is_letter_or_figure);
+        if (!sign && !top.contains(bare)) return false;
+        known += !sign;
+    }
+    return known >= least;
+}
+
 }
 
 void mark_running_lines(std::vector<OldLine>& lines) {
     constexpr std::size_t looked_at = 2; // at either end of a page
+    const auto top = words_at_top(lines);
     for (std::size_t begin = 0; begin < lines.size();) {
         std::size_t end = begin;
         while (end < lines.size() && lines[end].page == lines[begin].page)
             ++end;
         for (std::size_t i = begin; i < end; ++i)
             if (i < begin + looked_at || i + looked_at >= end)
-                lines[i].running = numbers_page(lines[i].text());
+                lines[i].running = numbers_page(lines[i].text()) ||
+                                   (lines[i].page > 0 && repeats_name(lines[i], top));
         begin = end;
     }
 }

@@ -11,10 +11,13 @@
 #include "compiler/trade/vocabulary.hpp"
 #include "compiler/transcription/list_marks.hpp"
 #include "compiler/transcription/lists.hpp"
+#include "compiler/transcription/old_dates.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
+#include <set>
 #include <tuple>
 
 namespace quoin::transcription {
@@ -30,6 +33,7 @@ std::string_view bare_title(std::string_view text) {
 struct TitleMeaning {
     std::optional<trade::Holds> holds;
     Below below = Below::entries;
+    bool by_form = false;
 };
 
 std::optional<TitleMeaning> listed_meaning(const std::string& lower) {
@@ -52,6 +56,23 @@ std::optional<trade::Holds> holds_by_words(std::string_view title) {
                : holds;
 }
 
+// `Salon Experience`: whatever stands before such a word, in capitals each.
+bool ends_as_title(std::string_view text) {
+    constexpr std::size_t most = 5; // words
+    constexpr std::array<std::string_view, 14> last_words = {
+        "experience", "employment",    "skills",      "education",     "certifications",
+        "awards",     "honors",        "activities",  "publications",  "references",
+        "licenses",   "presentations", "memberships", "qualifications"};
+    constexpr std::array<std::string_view, 5> small = {"and", "of", "in", "the", "&"};
+    const auto words = pieces_of(text, " ");
+    if (words.size() < 2 || words.size() > most) return false;
+    return is_one_of(lower_case(words.back()), last_words) &&
+           std::ranges::all_of(words, [&](std::string_view word) {
+               return is_one_of(word, small) || (!word.empty() && is_capital_letter(word.front()) &&
+                                                 word.find_first_of(",.:;()") == word.npos);
+           });
+}
+
 std::optional<TitleMeaning> known_meaning(std::string_view text,
                                           const portal::PageLanguages& languages) {
     const std::string_view bare = bare_title(text);
@@ -59,8 +80,9 @@ std::optional<TitleMeaning> known_meaning(std::string_view text,
     if (const auto listed = listed_meaning(straight_apostrophes(portal::in_small_letters(bare))))
         return listed;
     if (const auto local = languages.title(bare)) return TitleMeaning{*local, Below::entries};
-    if (!portal::is_usual_title(bare) && !trade::is_section_title(bare)) return std::nullopt;
-    return TitleMeaning{holds_by_words(bare), Below::entries};
+    const bool known = portal::is_usual_title(bare) || trade::is_section_title(bare);
+    if (!known && !ends_as_title(bare)) return std::nullopt;
+    return TitleMeaning{holds_by_words(bare), Below::entries, !known};
 }
 
 bool in_capitals(const std::string& text) {
@@ -111,6 +133,8 @@ public:
     std::vector<FoundTitle> find() {
         for (std::size_t i = 0; i < lines_.size(); ++i)
             take_known(i);
+        drop_unlike();
+        drop_groups();
         drop_stray();
         add_alike();
         return std::move(found_);
@@ -124,7 +148,8 @@ private:
             if (words == 0 || !may_be_title(line, words)) continue;
             const std::string text = joined_words(line.words, 0, words);
             if (const auto meaning = known_meaning(text, languages_)) {
-                found_.push_back({at, words, text, meaning->holds, meaning->below});
+                found_.push_back(
+                    {at, words, text, meaning->holds, meaning->below, meaning->by_form});
                 return;
             }
         }
@@ -132,6 +157,29 @@ private:
 
     TitleLook look_at(const FoundTitle& title) const {
         return look_of(lines_[title.line], in_capitals(title.text));
+    }
+
+    // What reads as a title by its form alone looks as one that is known.
+    void drop_unlike() {
+        std::set<TitleLook> looks;
+        for (const FoundTitle& title : found_)
+            if (!title.by_form) looks.insert(look_at(title));
+        std::erase_if(found_, [&](const FoundTitle& title) {
+            return title.by_form && !looks.contains(look_at(title)) && !lines_[title.line].heading;
+        });
+    }
+
+    // `Languages: Korean` is a group of skills where titles stand on lines of their own.
+    void drop_groups() {
+        const auto has_line_beside = [&](const FoundTitle& title) {
+            return title.words < lines_[title.line].words.size() && title.text.ends_with(':');
+        };
+        const auto beside =
+            static_cast<std::size_t>(std::ranges::count_if(found_, has_line_beside));
+        if (found_.size() - beside < 3 || found_.size() - beside <= beside) return;
+        std::erase_if(found_, [&](const FoundTitle& title) {
+            return has_line_beside(title) && !in_capitals(title.text);
+        });
     }
 
     // Where most titles look alike, a known word that looks otherwise is a line like any other: a
@@ -175,15 +223,35 @@ private:
             const std::string text = joined_words(line.words, 0, words);
             const auto alike = titles.find(look_of(line, in_capitals(text)));
             const bool tells = trade::usual_holds(bare_title(text)).has_value();
-            if (!beside && words < line.words.size()) continue;
+            if (words < line.words.size() && (!beside || has_date_beside(line, words))) continue;
             const bool looks = alike != titles.end() && alike->second + tells > 1 &&
-                               2 * (alike->second + tells) >= looks_[alike->first] &&
-                               (i > first || tells) && stands_as_titles(line);
+                               sets_off_titles(*alike, tells) && (i > first || tells) &&
+                               stands_as_titles(line);
             if ((looks || line.heading) && may_be_title(line, words) && reads_as_title(text))
                 found_.push_back(
                     {i, words, text, holds_by_words(bare_title(text)), Below::entries});
         }
         std::ranges::sort(found_, {}, &FoundTitle::line);
+    }
+
+    // Few other lines look so; or many do, and each stands by itself in capitals.
+    bool sets_off_titles(const std::pair<const TitleLook, std::size_t>& alike, bool tells) {
+        const std::size_t known = alike.second + tells, all = looks_[alike.first];
+        if (2 * known >= all) return true;
+        if (!std::get<4>(alike.first) || 4 * known < all) return false;
+        for (std::size_t i = 1; i < lines_.size(); ++i)
+            if (look_of(lines_[i], in_capitals(lines_[i].text())) == alike.first &&
+                look_of(lines_[i - 1], in_capitals(lines_[i - 1].text())) == alike.first)
+                return false;
+        return true;
+    }
+
+    // `Tenant Help Line        2020–2022` is an entry's head.
+    bool has_date_beside(const OldLine& line, std::size_t words) const {
+        const std::vector<OldWord> rest(line.words.begin() + static_cast<std::ptrdiff_t>(words),
+                                        line.words.end());
+        const auto dates = dates_on(rest, languages_);
+        return dates.size() == 1 && dates.front().begin == 0 && dates.front().end == rest.size();
     }
 
     // At the left edge that known titles stand at, or set in the middle as they are.

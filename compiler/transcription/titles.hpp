@@ -21,6 +21,7 @@ struct FoundTitle {
     std::string text;
     std::optional<trade::Holds> holds; // none: nothing is known of such a title
     Below below = Below::entries;
+    bool by_form = false; // its last word tells, and no list has it
 };
 
 // Nothing but a title that is known.
