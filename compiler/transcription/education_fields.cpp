@@ -19,7 +19,7 @@ struct Caption {
 };
 
 // What introduces a fact, before a colon or the fact itself (common practice).
-constexpr std::array<Caption, 25> captions = {{{"relevant coursework:", "courses"},
+constexpr std::array<Caption, 32> captions = {{{"relevant coursework:", "courses"},
                                                {"relevant courses:", "courses"},
                                                {"related coursework:", "courses"},
                                                {"selected coursework:", "courses"},
@@ -43,6 +43,13 @@ constexpr std::array<Caption, 25> captions = {{{"relevant coursework:", "courses
                                                {"cumulative gpa", "gpa"},
                                                {"overall gpa", "gpa"},
                                                {"grade point average", "gpa"},
+                                               {"cumulative grade average", "gpa"},
+                                               {"grade average", "gpa"},
+                                               {"honors gpa", "gpa"},
+                                               {"major gpa", "gpa"},
+                                               {"minors in ", "minor"},
+                                               {"coursework in ", "courses"},
+                                               {"coursework includes ", "courses"},
                                                {"gpa", "gpa"}}};
 
 // `3.62 / 4.00`, `3.4`, `3.71/4.0 (cumulative)`
@@ -83,18 +90,25 @@ std::optional<DraftField> captioned(std::string_view text) {
     return std::nullopt;
 }
 
-// All facts of a row, where all of it is facts: `GPA 3.7 · Honors: …`.
-std::optional<std::vector<DraftField>> facts_in(const std::string& text) {
+std::optional<std::vector<DraftField>> facts_parted(const std::string& row, std::string_view sign) {
     std::vector<DraftField> fields;
-    std::string row = text;
-    for (const std::string_view sign : {" | ", " \u2022 ", " \u2013 "})
-        row = replaced(row, sign, " \u00B7 ");
-    for (const std::string_view part : pieces_of(row, " \u00B7 ")) {
+    for (const std::string_view part : pieces_of(row, sign)) {
         auto field = captioned(trimmed(part));
         if (!field) return std::nullopt;
         fields.push_back(std::move(*field));
     }
     return fields.empty() ? std::nullopt : std::optional(std::move(fields));
+}
+
+// All facts of a row, where all of it is facts: `GPA 3.7 · Honors: …`.
+std::optional<std::vector<DraftField>> facts_in(const std::string& text) {
+    std::string row = text;
+    for (const std::string_view sign : {" | ", " \u2022 ", " \u2013 "})
+        row = replaced(row, sign, " \u00B7 ");
+    if (lower_case(row).find("gpa") != std::string::npos)
+        for (const std::string_view sign : {"; ", ", "})
+            if (auto fields = facts_parted(row, sign)) return fields;
+    return facts_parted(row, " \u00B7 ");
 }
 
 void add_fact(DraftField field, DraftEntry& entry) {
@@ -198,7 +212,8 @@ DraftEntry education_entry(const RowsOfEntry& rows, const PageFacts& facts) {
             names.items.push_back(row);
     entry = begin_entry(names);
     entry.old = begin_entry(rows).old;
-    const HeadPieces pieces = pieces_of_heads(names.heads, facts.towns, facts.languages);
+    HeadPieces pieces = pieces_of_heads(names.heads, facts.towns, facts.languages);
+    settle_places(pieces, facts.habits);
     entry.heads = pieces.text;
     const SchoolAndDegree named = school_and_degree(pieces.names);
     add_school(named.school, pieces, entry);
@@ -209,6 +224,7 @@ DraftEntry education_entry(const RowsOfEntry& rows, const PageFacts& facts) {
     add_dates(pieces, lone ? "graduation" : "dates", entry);
     for (const DraftField& field : found)
         add_fact(field, entry);
+    if (pieces.place_guessed) entry.guesses.emplace_back("place");
     if (!named.sure) {
         if (entry.find("school")) entry.guesses.emplace_back("school");
         if (entry.find("degree")) entry.guesses.emplace_back("degree");

@@ -75,6 +75,15 @@ TitleAndOrg named_first(const HeadPieces& pieces) {
     const std::size_t names = pieces.names.size();
     if (names == 0) return result;
     std::size_t org = names;
+    if (names > 1 && pieces.names[0].row != pieces.names[1].row &&
+        (names_school(pieces.names[0].text) || leans_to_role(pieces.names[0].text) < -1) &&
+        !names_school(pieces.names[1].text) && leans_to_role(pieces.names[1].text) > -1 &&
+        !names_credential(pieces.names[0].text)) { // the giver stands above
+        result.org = pieces.names[0].text;
+        result.title = whole_title(pieces, 1, names);
+        result.sure = false;
+        return result;
+    }
     for (std::size_t i = names; i-- > 1;)
         if (leans_to_role(pieces.names[i].text) < -1) org = i;
     if (org == names && names > 1 &&
@@ -110,6 +119,8 @@ bool take_quoted(const std::string& text, DraftEntry& entry) {
         if (begin == std::string::npos) continue;
         const std::size_t end = text.find(close, begin + open.size());
         if (end == std::string::npos) continue;
+        const std::string_view before = trimmed(std::string_view(text).substr(0, begin));
+        if (!before.empty() && is_letter_or_figure(before.back())) continue; // `Review of “…”`
         const std::string_view all = text;
         entry.add("author", std::string(trimmed(all.substr(0, begin), " ,.:;")));
         entry.add("publication", std::string(all.substr(begin, end + close.size() - begin)));
@@ -203,10 +214,12 @@ void add_dates(const HeadPieces& pieces, std::string_view label, DraftEntry& ent
 
 DraftEntry entry_of(const RowsOfEntry& rows, trade::Holds holds, const PageFacts& facts) {
     DraftEntry entry = begin_entry(rows);
-    const HeadPieces pieces = pieces_of_heads(rows.heads, facts.towns, facts.languages);
+    HeadPieces pieces = pieces_of_heads(rows.heads, facts.towns, facts.languages);
+    if (has_place(holds)) settle_places(pieces, facts.habits);
     entry.heads = pieces.text;
     TitleAndOrg names;
     if (holds == trade::Holds::publications) {
+        if (add_citation(entry)) return entry;
         add_publication(pieces, entry);
     } else {
         const bool by_name = holds == trade::Holds::honors || holds == trade::Holds::credentials ||
@@ -218,6 +231,7 @@ DraftEntry entry_of(const RowsOfEntry& rows, trade::Holds holds, const PageFacts
     if (trade::find_word("link")->kinds.has(holds)) add_links(names, entry);
     if (has_place(holds)) {
         if (!pieces.places.empty()) entry.add("place", pieces.places.front());
+        if (pieces.place_guessed) entry.guesses.emplace_back("place");
         if (pieces.places.empty() && !names.town.empty()) {
             entry.add("place", names.town);
             entry.guesses.emplace_back("place");

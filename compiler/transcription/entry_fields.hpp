@@ -25,6 +25,10 @@ DraftEntry begin_entry(const RowsOfEntry& rows);
 // Dates to the label that they belong under; those left over stay in `left`.
 void add_dates(const HeadPieces& pieces, std::string_view label, DraftEntry& entry);
 
+// A publication as lists of references have it: who, when, its title, where it came out. Only where
+// the line is of that build.
+bool add_citation(DraftEntry& entry);
+
 // Skills and languages: groups with a label, or items by themselves.
 std::vector<DraftEntry> skill_entries(const std::vector<OldRow>& rows, const std::string& title);
 

@@ -2,10 +2,13 @@
 #include "compiler/transcription/entry_rows.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/trade/months.hpp"
 #include "compiler/transcription/entry_fields.hpp"
+#include "compiler/transcription/evidence.hpp"
 #include "compiler/transcription/old_dates.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace quoin::transcription {
@@ -23,9 +26,17 @@ struct RowFacts {
     double left = 0;      // of what is no date
 };
 
-RowFacts facts_of(const OldRow& row, const portal::PageLanguages& languages) {
+// With a stop, and too long for a name: what dates it has are of what it tells.
+bool is_sentence(const OldRow& row) {
+    constexpr std::size_t least = 8; // words
+    return row.words.size() >= least && row.words.back().text.ends_with('.') &&
+           std::ranges::none_of(row.words, &OldWord::apart);
+}
+
+RowFacts facts_of(const OldRow& row, bool prose_counts, const portal::PageLanguages& languages) {
     RowFacts facts;
     facts.left = row.left;
+    if (!prose_counts && is_sentence(row)) return facts;
     std::size_t covered = 0;
     for (const DatesOnLine& dates : dates_on(row.words, languages)) {
         if (dates.aside) continue;
@@ -51,14 +62,66 @@ bool same_look(const OldRow& a, const OldRow& b) {
            first.font == second.font;
 }
 
+std::size_t words_of_first_cell(const OldRow& row) {
+    std::size_t end = 1;
+    while (end < row.words.size() && !row.words[end].apart)
+        ++end;
+    return end;
+}
+
+bool is_date(const std::vector<OldWord>& words, const portal::PageLanguages& languages) {
+    const auto dates = dates_on(words, languages);
+    return dates.size() == 1 && dates.front().begin == 0 && dates.front().end == words.size();
+}
+
+// `JUN 2012 –` in the margin, and `JUN 2020` below it beside the next row: one date on the first.
+bool take_date_below(OldRow& row, OldRow& below, const portal::PageLanguages& languages) {
+    constexpr double slack = 3; // pt
+    const std::size_t first = words_of_first_cell(row), second = words_of_first_cell(below);
+    if (row.item || below.item || below.running || first == row.words.size()) return false;
+    if (std::abs(row.words.front().left - below.words.front().left) > slack) return false;
+    std::vector<OldWord> both(row.words.begin(),
+                              row.words.begin() + static_cast<std::ptrdiff_t>(first));
+    const std::string last = both.back().text;
+    const bool open =
+        last.ends_with('-') || last.ends_with("\u2013") || last == "to" || !has_digit(last);
+    const std::vector<OldWord> beside(below.words.begin(),
+                                      below.words.begin() + static_cast<std::ptrdiff_t>(second));
+    const bool ends_in_month = trade::month_named(lower_case(trimmed(last, ".,"))).has_value();
+    if (!open || (!ends_in_month && is_date(both, languages) && is_date(beside, languages)))
+        return false;
+    both.insert(both.end(), below.words.begin(),
+                below.words.begin() + static_cast<std::ptrdiff_t>(second));
+    for (OldWord& word : both)
+        word.apart = false;
+    if (!is_date(both, languages)) return false;
+    both.insert(both.end(), row.words.begin() + static_cast<std::ptrdiff_t>(first),
+                row.words.end());
+    row.words = std::move(both);
+    below.words.erase(below.words.begin(),
+                      below.words.begin() + static_cast<std::ptrdiff_t>(second));
+    if (below.words.empty()) return true;
+    below.words.front().apart = false;
+    below.left = below.mark_left = below.words.front().left;
+    return true;
+}
+
+std::vector<OldRow> with_margin_dates(std::vector<OldRow> rows,
+                                      const portal::PageLanguages& languages) {
+    for (std::size_t i = 0; i + 1 < rows.size(); ++i)
+        take_date_below(rows[i], rows[i + 1], languages);
+    std::erase_if(rows, [](const OldRow& row) { return row.words.empty(); });
+    return rows;
+}
+
 class EntryParter {
 public:
     EntryParter(const std::vector<OldRow>& rows, trade::Holds holds,
                 const portal::PageLanguages& languages)
-        : rows_(rows), holds_(holds) {
+        : rows_(with_margin_dates(rows, languages)), holds_(holds) {
         std::vector<double> gaps;
-        for (const OldRow& row : rows) {
-            facts_.push_back(facts_of(row, languages));
+        for (const OldRow& row : rows_) {
+            facts_.push_back(facts_of(row, is_list_of_lines(holds), languages));
             if (!row.running && !row.begins_column && facts_.size() > 1) gaps.push_back(row.gap);
             has_marks_ = has_marks_ || row.item;
             if (!row.running && !row.item) margin_ = std::min(margin_, facts_.back().left);
@@ -122,6 +185,7 @@ private:
         const RowFacts& facts = facts_[at];
         if (holds_ == trade::Holds::education) {
             if (states_facts(row.text())) return true;
+            if (is_set_in_fact(at)) return true;
             if (!row.words.back().text.ends_with('.')) return false;
         }
         const bool below_items = !entries_.back().items.empty();
@@ -129,6 +193,29 @@ private:
         if (in && !has_marks_ && !row.words.front().strong) return true;
         if (in && below_items && !is_apart(at)) return true;
         return is_running_text(row) && !facts.dated && (!is_apart(at) || below_items);
+    }
+
+    // Below a school, further in than it, and neither another nor a degree.
+    bool is_set_in_fact(std::size_t at) const {
+        const OldRow& row = rows_[at];
+        const std::string text = row.text();
+        return facts_[at].left > margin_ + set_in && !facts_[at].dated &&
+               !row.words.front().strong && std::ranges::none_of(row.words, &OldWord::apart) &&
+               !names_school(text) && !names_degree(text) &&
+               row.left > entries_.back().heads.front().left + set_in;
+    }
+
+    // Each row names a school and what it awards, or a school stands below another with its degree.
+    bool starts_school(std::size_t at) const {
+        const std::string text = rows_[at].text();
+        if (holds_ != trade::Holds::education || facts_[at].dated || !names_school(text))
+            return false;
+        bool school = false, degree = false;
+        for (const OldRow& row : entries_.back().heads) {
+            school = school || names_school(row.text());
+            degree = degree || names_degree(row.text());
+        }
+        return school && degree;
     }
 
     bool is_apart(std::size_t at) const {
@@ -141,6 +228,7 @@ private:
         const RowFacts& facts = facts_[at];
         if (!entry.items.empty()) return !facts.only_dates;
         if (is_list_of_lines(holds_)) return starts_line(at);
+        if (starts_school(at)) return true;
         if (is_apart(at) && !facts.only_dates) return !awaits_more(at);
         const bool another = facts.dated && (!facts.in_name || date_in_name_);
         if (another && dated_at_ != none) return splits_at_dates(at);
@@ -182,7 +270,7 @@ private:
 
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
 
-    const std::vector<OldRow>& rows_;
+    std::vector<OldRow> rows_;
     trade::Holds holds_;
     std::vector<RowFacts> facts_;
     std::vector<RowsOfEntry> entries_;

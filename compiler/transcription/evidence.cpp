@@ -63,10 +63,47 @@ std::string_view head_phrase(std::string_view text) {
     return text.substr(0, end);
 }
 
+// `Architects`: a firm of them, as a title is called in the singular.
+bool is_plural_of_role(const std::string& word) {
+    return word.ends_with('s') && !is_one_of(word, List::role_words) &&
+           !is_one_of(word, List::org_words) && is_one_of(singular(word), List::role_words);
+}
+
 double lean_of(const std::string& word) {
+    if (is_plural_of_role(word)) return 0;
     if (is_role_word(word)) return 1;
     if (is_org_word(word)) return -1;
     return 0;
+}
+
+// `Drafter I`, `Clerk 2`: a step of a ladder, after what is climbed.
+void drop_steps(std::vector<std::string>& words) {
+    constexpr std::array<std::string_view, 10> steps = {"i", "ii", "iii", "iv", "v",
+                                                        "1", "2",  "3",   "4",  "5"};
+    while (words.size() > 1 && is_one_of(words.back(), steps))
+        words.pop_back();
+}
+
+// Names of firms have a capital in each word that counts; titles are often written as in a
+// sentence: `Farm hand`, but `Kelder Mill Hardware`.
+bool is_in_sentence_case(std::string_view phrase) {
+    constexpr std::array<std::string_view, 16> small = {"of", "the", "for", "and", "in", "at",
+                                                        "to", "on",  "a",   "an",  "or", "de",
+                                                        "la", "by",  "du",  "y"};
+    const auto words = pieces_of(phrase, " ");
+    if (words.size() < 2 || words.front().empty() || !is_capital_letter(words.front().front()))
+        return false;
+    return std::ranges::any_of(words, [&](std::string_view word) {
+        return word.size() > 2 && is_small_letter(word.front()) && !is_one_of(word, small);
+    });
+}
+
+// What a name's form tells where its words do not.
+double lean_of_form(std::string_view phrase) {
+    if (is_in_sentence_case(phrase)) return 1;
+    const bool firm = phrase.find(" & ") != phrase.npos || phrase.starts_with("The ") ||
+                      phrase.find("'s ") != phrase.npos || phrase.find("\u2019s ") != phrase.npos;
+    return firm ? -0.25 : 0;
 }
 
 }
@@ -74,12 +111,15 @@ double lean_of(const std::string& word) {
 double leans_to_role(std::string_view text) {
     const auto all = lower_words(text);
     if (all.empty()) return 0;
-    const auto head = lower_words(head_phrase(text));
+    auto head = lower_words(head_phrase(text));
+    drop_steps(head);
     double lean = 0;
     if (!head.empty()) {
         const double last = lean_of(head.back());
-        lean += 3 * last;
+        const bool described = last < 0 && is_in_sentence_case(head_phrase(text));
+        lean += described ? 0.8 : 3 * last;
         if (last == 0 && ends_as_doer(head.back())) lean += 0.7;
+        if (last == 0) lean += lean_of_form(head_phrase(text));
     }
     double others = 0;
     for (const std::string& word : all)
@@ -199,7 +239,23 @@ bool KnownTowns::has(std::string_view town) const {
     return towns_.contains(town);
 }
 
+namespace {
+
+// Bytes of ` (remote)` at the end.
+std::size_t nowhere_at_end(std::string_view text) {
+    const std::size_t open = text.rfind(" (");
+    if (open == text.npos || open == 0 || !text.ends_with(')')) return 0;
+    const std::string inside = lower_case(trimmed(text.substr(open), " ()"));
+    return is_one_of(inside, List::nowhere_words) ? text.size() - open : 0;
+}
+
+}
+
 std::size_t KnownTowns::place_at_end(std::string_view text) const {
+    if (const std::size_t nowhere = nowhere_at_end(text); nowhere > 0) {
+        const std::size_t place = place_at_end(text.substr(0, text.size() - nowhere));
+        return place > 0 ? place + nowhere : 0;
+    }
     const auto parts = comma_parts(text);
     if (parts.empty()) return 0;
     const std::string_view last = without_postal_code(parts.back());

@@ -45,6 +45,7 @@ public:
 
     void cut(const OldRow& row, std::size_t number, const std::vector<DatesOnLine>& dates) {
         row_ = number;
+        open_apart_ = false;
         joint_.clear();
         std::size_t next = 0;
         for (std::size_t i = 0; i < row.words.size();) {
@@ -56,7 +57,11 @@ public:
             }
             take(row.words[i++]);
         }
+        const std::size_t names = to_.names.size(), places = to_.places.size();
         close();
+        if (open_apart_ && to_.names.size() > names) to_.names.back().at_edge = true;
+        if (open_apart_ && to_.names.size() == names && to_.places.size() > places)
+            to_.place_rows.push_back(row_);
         if (!to_.text.empty()) to_.text += "; ";
         to_.text += row.text();
     }
@@ -75,6 +80,7 @@ private:
             joint_ = word.apart ? "" : comma ? ", " : " ";
         }
         if (open_.text.empty()) {
+            open_apart_ = word.apart;
             open_.font = word.font;
             open_.strong = word.strong;
             open_.slanted = word.slanted;
@@ -112,6 +118,7 @@ private:
     const KnownTowns& towns_;
     HeadPieces& to_;
     HeadPiece open_;
+    bool open_apart_ = false;
     const OldWord* last_ = nullptr; // of it
     std::string joint_;
     std::size_t row_ = 0;

@@ -17,13 +17,16 @@ struct HeadPiece {
     std::size_t row = 0; // of the entry's heads
     std::size_t font = 0;
     bool strong = false, slanted = false;
-    std::string joint; // what parts it from the piece before it on its row; empty: white
+    bool at_edge = false; // apart from what stands before it, and the last on its row
+    std::string joint;    // what parts it from the piece before it on its row; empty: white
 };
 
 struct HeadPieces {
     std::vector<HeadPiece> names;
     std::vector<DatesOnLine> dates;
     std::vector<std::string> places;
+    std::vector<std::size_t> place_rows; // where a place stands at a row's edge by itself
+    bool place_guessed = false;
     std::string text; // whole
 };
 

@@ -52,7 +52,8 @@ std::optional<CommaCut> cut_at_preposition(std::string_view text) {
 // The last part of an employer's line may be the town: `Print Shop, Port Ansel`.
 void take_town(TitleAndOrg& result) {
     const auto parts = comma_parts(result.org);
-    if (parts.size() < 2 || !may_be_town(parts.back()) || leans_to_role(parts.front()) >= 0) return;
+    if (parts.size() < 2 || !may_be_town(parts.back())) return;
+    if (leans_to_role(parts.front()) >= (result.title.empty() ? 0 : telling)) return;
     result.town = parts.back();
     result.org = joined_parts({parts.data(), parts.size() - 1});
     result.sure = false;
@@ -111,13 +112,38 @@ void HeadHabits::learn(const HeadPieces& pieces) {
     }
 }
 
+void HeadHabits::learn_places(const HeadPieces& pieces) {
+    for (const std::size_t row : pieces.place_rows)
+        ++place_rows_[row];
+}
+
+bool HeadHabits::has_places_on(std::size_t row) const {
+    const auto found = place_rows_.find(row);
+    return found != place_rows_.end() && found->second > 1;
+}
+
 double HeadHabits::lean(const HeadPiece& piece, std::size_t position) const {
     double lean = 0;
     if (const auto found = by_look_.find(look_of(piece)); found != by_look_.end())
-        lean += std::clamp(found->second, -2.0, 2.0) * 0.4;
+        lean += std::clamp(found->second, -3.0, 3.0) * 0.4;
     if (const auto found = by_position_.find(position); found != by_position_.end())
         lean += std::clamp(found->second, -2.0, 2.0) * 0.4;
     return lean;
+}
+
+void settle_places(HeadPieces& pieces, const HeadHabits& habits) {
+    constexpr std::size_t most = 4; // words of a place
+    if (!pieces.places.empty() || pieces.names.size() < 2) return;
+    for (auto piece = pieces.names.begin(); piece != pieces.names.end(); ++piece) {
+        if (!piece->at_edge || leans_to_role(piece->text) >= telling) continue;
+        const auto words = static_cast<std::size_t>(std::ranges::count(piece->text, ' ')) + 1;
+        const bool usual = habits.has_places_on(piece->row) && words <= most;
+        if (!usual && !(pieces.names.size() > 2 && may_be_town(piece->text))) continue;
+        pieces.places.push_back(piece->text);
+        pieces.place_guessed = true;
+        pieces.names.erase(piece);
+        return;
+    }
 }
 
 TitleAndOrg title_and_org(const HeadPieces& pieces, const HeadHabits& habits) {

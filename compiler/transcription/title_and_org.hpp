@@ -14,6 +14,8 @@ namespace quoin::transcription {
 class HeadHabits {
 public:
     void learn(const HeadPieces& pieces);
+    void learn_places(const HeadPieces& pieces);
+    bool has_places_on(std::size_t row) const; // at its edge
     double lean(const HeadPiece& piece, std::size_t position) const;
 
 private:
@@ -22,6 +24,7 @@ private:
 
     std::map<Look, double> by_look_;
     std::map<std::size_t, double> by_position_;
+    std::map<std::size_t, std::size_t> place_rows_;
 };
 
 struct TitleAndOrg {
@@ -29,6 +32,9 @@ struct TitleAndOrg {
     std::vector<std::string> others;
     bool sure = true;
 };
+
+// A name at a row's edge, where other entries have their places or as towns are called, is a place.
+void settle_places(HeadPieces& pieces, const HeadHabits& habits);
 
 TitleAndOrg title_and_org(const HeadPieces& pieces, const HeadHabits& habits);
 

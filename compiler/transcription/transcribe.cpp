@@ -61,9 +61,13 @@ HeadHabits habits_of(const PageParts& page, const PageFacts& facts) {
     HeadHabits habits;
     for (const OldSection& section : page.sections) {
         const Holds holds = section.title.holds.value_or(Holds::other);
-        if (holds != Holds::experience && holds != Holds::activities) continue;
-        for (const RowsOfEntry& entry : entries_in(section.rows, holds, facts.languages))
-            habits.learn(pieces_of_heads(entry.heads, facts.towns, facts.languages));
+        const bool works = holds == Holds::experience || holds == Holds::activities;
+        if (!works && holds != Holds::education) continue;
+        for (const RowsOfEntry& entry : entries_in(section.rows, holds, facts.languages)) {
+            const HeadPieces pieces = pieces_of_heads(entry.heads, facts.towns, facts.languages);
+            habits.learn_places(pieces);
+            if (works) habits.learn(pieces);
+        }
     }
     return habits;
 }

@@ -30,7 +30,7 @@ def document_of(source, folder):
     pdf = folder / f"{source.stem}.pdf"
     if source.suffix == ".html":
         run(["chromium", "--headless", "--no-sandbox", "--disable-gpu",
-             f"--user-data-dir={folder / 'browser'}", "--no-pdf-header-footer",
+             f"--user-data-dir={folder / source.stem}", "--no-pdf-header-footer",
              f"--print-to-pdf={pdf}", source.as_uri()])
         return pdf
     if source.suffix == ".py":
@@ -39,10 +39,16 @@ def document_of(source, folder):
     return source
 
 
+def old_document(work):
+    labels, folder = work
+    source = next(path for path in sorted(OLD.glob(f"{labels.stem}.*")) if path != labels)
+    return labels, document_of(source, folder)
+
+
 def old_documents(folder):
-    for labels in sorted(OLD.glob("*.labels")):
-        source = next(path for path in sorted(OLD.glob(f"{labels.stem}.*")) if path != labels)
-        yield labels, document_of(source, folder)
+    with concurrent.futures.ThreadPoolExecutor() as pool:
+        yield from pool.map(old_document,
+                            [(labels, folder) for labels in sorted(OLD.glob("*.labels"))])
 
 
 def set_sample(work):
@@ -58,14 +64,21 @@ def our_documents(folder):
         yield from pool.map(set_sample, work)
 
 
+def drafted(work):
+    labels, document, folder = work
+    draft = folder / f"{document.name}.resume"
+    made = run([QUOIN, "begin", "--from", document, "-o", draft], text=True)
+    done = run([QUOIN, "set", draft, "-o", draft.with_suffix(".pdf")], text=True)
+    return labels, document, draft, made, done
+
+
 def check_drafts(documents, folder, floors, kind, tally):
     total = score.Score()
-    for labels, document in documents:
-        draft = folder / f"{document.name}.resume"
-        made = run([QUOIN, "begin", "--from", document, "-o", draft], text=True)
+    with concurrent.futures.ThreadPoolExecutor() as pool:
+        drafts = list(pool.map(drafted, [(*one, folder) for one in documents]))
+    for labels, document, draft, made, done in drafts:
         if not tally.check(made.returncode == 0, f"begin --from {document.name}", made.stderr):
             continue
-        done = run([QUOIN, "set", draft, "-o", folder / "draft.pdf"], text=True)
         tally.check(done.returncode in (0, 3), f"set of {draft.name}", done.stderr)
         records = score.records_of(labels)
         score.score(records, draft.read_text(encoding="utf-8"), total)

@@ -41,6 +41,7 @@ def date_words(text):
     text = re.sub(r"'(\d\d)\b", r"20\1", text.casefold().replace("\u2019", "'"))
     text = re.sub(r"\b((?:19|20)\d\d)[-\u2013](\d\d)\b(?![-/])",
                   lambda m: f"{m[1]} {m[1][:2]}{m[2]}", text)
+    text = re.sub(r"\b(\d\d?)/(\d\d)\b(?!/)", r"\1/20\2", text)
     found = []
     for word in re.findall(r"\d+|[^\W\d_]+", text):
         if re.match(r"(present|now|current|date|ongoing|heute|aujourd)", word):
@@ -57,6 +58,7 @@ class Entry:
     def __init__(self):
         self.fields = collections.defaultdict(list)
         self.bullets = []
+        self.place_above = []  # of the position above, at the same employer
 
     def title(self):
         for label in TITLES:
@@ -72,6 +74,15 @@ class Entry:
                 return self.fields[label][0]
         activity = self.fields["activity"]
         return activity[0] if activity and self.fields["role"] else ""
+
+    def honored(self):  # a degree that is labelled with its honors
+        return " ".join([*self.fields["degree"], *self.fields["honors"]])
+
+    def member_of(self):  # a membership is labelled as an organisation without a title
+        return self.fields["activity"][0] if self.fields["activity"] else ""
+
+    def place(self):
+        return " ".join(self.fields["place"] or self.place_above)
 
     def dates(self):
         return " ".join(value for label in DATES for value in self.fields[label])
@@ -117,8 +128,8 @@ def read_draft(text):
                 entry = Entry()
                 entries.append(entry)
                 if old and label == "role":
-                    for kept in ("employer",):
-                        entry.fields[kept] = list(old.fields[kept])
+                    entry.fields["employer"] = list(old.fields["employer"])
+                    entry.place_above = old.fields["place"] or old.place_above
             entry.fields[label].append(field[2])
             if label not in ("for", "holds", "column"):
                 bare.append(plain)
@@ -167,7 +178,9 @@ def likeness(label, entry):
         return len(first & second) / max(1, len(first | second)) if a else 0
     dates = label.get("dates", "")
     same_dates = bool(dates) and date_words(dates) == date_words(entry.dates())
-    org = max(near(label.get("org", ""), entry.org()), 0)
+    org = near(label.get("org", ""), entry.org())
+    if "title" not in label:
+        org = 2 * max(org, near(label.get("org", ""), entry.member_of()))
     return 2 * near(label.get("title", ""), entry.title()) + org + same_dates
 
 
@@ -202,10 +215,13 @@ def score(labels, text, total):
                 free.remove(best)
             score_.add("entry", found, value)
             for key, own in (("title", entry.title()), ("org", entry.org()),
-                             ("place", " ".join(entry.fields["place"]))):
+                             ("place", entry.place())):
                 if key in value:
                     whole = f"{own} {entry.org()}"
-                    score_.add(key, same(value[key], own) or begins(whole, value[key]),
+                    other = (entry.honored() if key == "title" else
+                             entry.member_of() if key == "org" and "title" not in value else own)
+                    score_.add(key, same(value[key], own) or begins(whole, value[key]) or
+                               same(value[key], other),
                                f"{value[key]!r}, found {own!r}")
             if "dates" in value:
                 score_.add("dates", date_words(value["dates"]) == date_words(entry.dates()),
