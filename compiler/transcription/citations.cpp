@@ -13,6 +13,8 @@ namespace quoin::transcription {
 
 namespace {
 
+constexpr std::size_t most_of_authors = 300; // bytes
+
 // One or two capitals, each perhaps with a full stop: `A.`, `LK`, `J.-P.`
 bool are_initials(std::string_view word) {
     const std::string_view bare = trimmed(word, ",;.");
@@ -34,7 +36,7 @@ bool names_authors(std::string_view text) {
         if (is_small_letter(word.front()) || is_figure(word.front())) return false;
         initials += are_initials(word);
     }
-    return initials > 0 && text.size() < 300;
+    return initials > 0 && text.size() < most_of_authors;
 }
 
 // Where the sentence that begins the text ends: after its stop; initials have none.
@@ -49,23 +51,6 @@ std::size_t sentence_end(std::string_view text) {
         return i + 1;
     }
     return text.size();
-}
-
-// `In L. Harrow (Ed.), Essays on Water (pp. 1–9). Port Ansel: Inlet Press.`: the name of the book
-// or the journal, without who edited it, its volume and its pages.
-std::string venue_of(std::string_view text) {
-    for (const std::string_view editor : {"(Ed.), ", "(Eds.), ", "(ed.), ", "(eds.), "})
-        if (const std::size_t at = text.find(editor); at != text.npos)
-            text = text.substr(at + editor.size());
-    if (text.starts_with("In ")) text = text.substr(3);
-    std::size_t end = sentence_end(text);
-    for (std::size_t i = 0; i + 2 < end; ++i) {
-        const bool pages = text.substr(i).starts_with(" (pp") || text.substr(i).starts_with(", pp");
-        const bool volume = text[i] == ',' && text[i + 1] == ' ' &&
-                            (is_figure(text[i + 2]) || text.substr(i + 2).starts_with("vol"));
-        if (pages || volume) end = std::min(end, i);
-    }
-    return std::string(trimmed(text.substr(0, end), " .,;"));
 }
 
 // A title may ask first and tell then: `Who signed on? A database of crews.`
@@ -101,10 +86,15 @@ Citation parted(std::string_view text) {
         if (tells_when(inside) && names_authors(before))
             return {before, inside, trimmed(text.substr(close + 1), " .,:")};
     }
-    const std::size_t end = sentence_end(text);
-    const std::string_view authors = trimmed(text.substr(0, end), " .,");
-    if (end < text.size() && names_authors(authors) && authors.find(' ') != authors.npos)
-        return {authors, {}, trimmed(text.substr(end))};
+    if (text.find("\u201C") != text.npos || text.find('"') != text.npos) return {};
+    for (std::size_t end = text.find(". "); end < most_of_authors; end = text.find(". ", end + 1)) {
+        const std::string_view authors = text.substr(0, end), rest = text.substr(end + 2);
+        const std::string_view next = rest.substr(0, rest.find(' '));
+        const bool more = next == "and" || next == "&" || next.ends_with(',') ||
+                          (are_initials(next) && next.size() > 1);
+        if (!more && names_authors(authors) && authors.find(' ') != authors.npos)
+            return {authors, {}, trimmed(rest)};
+    }
     return {};
 }
 
@@ -119,6 +109,32 @@ std::string_view year_in(std::string_view text) {
     return {};
 }
 
+}
+
+// `In L. Harrow (Ed.), Essays on Water (pp. 1–9). Port Ansel: Inlet Press.`: the name of the book
+// or the journal, without who edited it; with its volume and its pages where they are figures.
+std::string venue_of(std::string_view text) {
+    for (const std::string_view editor : {"(Ed.), ", "(Eds.), ", "(ed.), ", "(eds.), "})
+        if (const std::size_t at = text.find(editor); at != text.npos)
+            text = text.substr(at + editor.size());
+    if (text.starts_with("In ")) text = text.substr(3);
+    if (const std::size_t at = text.find(": "); at != text.npos && may_be_town(text.substr(0, at)))
+        text = text.substr(at + 2); // where a book came out, before who brought it out
+    std::size_t end = sentence_end(text);
+    for (std::size_t i = 0; i + 2 < end; ++i) {
+        const std::string_view rest = text.substr(i);
+        const bool pages = rest.starts_with(" (pp") || rest.starts_with(", pp");
+        const bool volume =
+            rest.starts_with(", vol") || (is_figure(text[i + 1]) && text[i] == ' ' && i > 0);
+        if (pages || volume) end = std::min(end, i);
+    }
+    while (end < text.size() && text[end - 1] != '.') { // `12, 44–71`
+        const std::size_t next = std::min(text.find(' ', end + 1), text.size());
+        const std::string_view word = text.substr(end, next - end);
+        if (std::ranges::any_of(word, is_ascii_letter) || !has_digit(word)) break;
+        end = next;
+    }
+    return std::string(trimmed(text.substr(0, end), " .,;:"));
 }
 
 bool add_citation(DraftEntry& entry) {

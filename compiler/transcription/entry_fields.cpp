@@ -69,6 +69,20 @@ std::string whole_title(const HeadPieces& pieces, std::size_t from, std::size_t 
     return text;
 }
 
+// `State Board of Health, No. NA-204471`: what follows who gives it is a number.
+void drop_number(TitleAndOrg& names) {
+    const auto parts = comma_parts(names.org);
+    if (parts.size() < 2) return;
+    const std::string lower = lower_case(parts.back());
+    const bool number = lower.starts_with("no. ") || lower.starts_with('#') ||
+                        lower.starts_with("number ") || lower.starts_with("license ") ||
+                        lower.starts_with("lic. ") || lower.starts_with("id ");
+    if (!number || !has_digit(lower)) return;
+    names.others.emplace_back(parts.back());
+    const auto cut = static_cast<std::size_t>(parts.back().data() - names.org.data());
+    names.org = trimmed(std::string_view(names.org).substr(0, cut), " ,");
+}
+
 // An award, a card, a paper: its name first, then who gives it.
 TitleAndOrg named_first(const HeadPieces& pieces) {
     TitleAndOrg result;
@@ -124,7 +138,7 @@ bool take_quoted(const std::string& text, DraftEntry& entry) {
         const std::string_view all = text;
         entry.add("author", std::string(trimmed(all.substr(0, begin), " ,.:;")));
         entry.add("publication", std::string(all.substr(begin, end + close.size() - begin)));
-        entry.add("venue", std::string(trimmed(all.substr(end + close.size()), " ,.:;\u00B7")));
+        entry.add("venue", venue_of(trimmed(all.substr(end + close.size()), " ,.:;\u00B7")));
         return true;
     }
     return false;
@@ -225,6 +239,7 @@ DraftEntry entry_of(const RowsOfEntry& rows, trade::Holds holds, const PageFacts
         const bool by_name = holds == trade::Holds::honors || holds == trade::Holds::credentials ||
                              holds == trade::Holds::other || holds == trade::Holds::projects;
         names = by_name ? named_first(pieces) : title_and_org(pieces, facts.habits);
+        drop_number(names);
         add_names(names, holds, entry);
     }
     if (holds == trade::Holds::projects) part_course(entry);

@@ -28,6 +28,11 @@ void add_dates(const HeadPieces& pieces, std::string_view label, DraftEntry& ent
 // A publication as lists of references have it: who, when, its title, where it came out. Only where
 // the line is of that build.
 bool add_citation(DraftEntry& entry);
+std::string venue_of(std::string_view text);
+
+// None where values have no captions before them.
+std::vector<DraftEntry> captioned_entries(const std::vector<OldRow>& rows, trade::Holds holds,
+                                          const PageFacts& facts);
 
 // Skills and languages: groups with a label, or items by themselves.
 std::vector<DraftEntry> skill_entries(const std::vector<OldRow>& rows, const std::string& title);

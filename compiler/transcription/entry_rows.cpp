@@ -2,13 +2,12 @@
 #include "compiler/transcription/entry_rows.hpp"
 
 #include "compiler/base/ascii.hpp"
-#include "compiler/trade/months.hpp"
 #include "compiler/transcription/entry_fields.hpp"
 #include "compiler/transcription/evidence.hpp"
+#include "compiler/transcription/mended_rows.hpp"
 #include "compiler/transcription/old_dates.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 
 namespace quoin::transcription {
@@ -29,8 +28,10 @@ struct RowFacts {
 // With a stop, and too long for a name: what dates it has are of what it tells.
 bool is_sentence(const OldRow& row) {
     constexpr std::size_t least = 8; // words
+    const auto small = static_cast<std::size_t>(std::ranges::count_if(
+        row.words, [](const OldWord& word) { return is_small_letter(word.text.front()); }));
     return row.words.size() >= least && row.words.back().text.ends_with('.') &&
-           std::ranges::none_of(row.words, &OldWord::apart);
+           9 * row.words.size() < 20 * small && std::ranges::none_of(row.words, &OldWord::apart);
 }
 
 RowFacts facts_of(const OldRow& row, bool prose_counts, const portal::PageLanguages& languages) {
@@ -62,63 +63,11 @@ bool same_look(const OldRow& a, const OldRow& b) {
            first.font == second.font;
 }
 
-std::size_t words_of_first_cell(const OldRow& row) {
-    std::size_t end = 1;
-    while (end < row.words.size() && !row.words[end].apart)
-        ++end;
-    return end;
-}
-
-bool is_date(const std::vector<OldWord>& words, const portal::PageLanguages& languages) {
-    const auto dates = dates_on(words, languages);
-    return dates.size() == 1 && dates.front().begin == 0 && dates.front().end == words.size();
-}
-
-// `JUN 2012 –` in the margin, and `JUN 2020` below it beside the next row: one date on the first.
-bool take_date_below(OldRow& row, OldRow& below, const portal::PageLanguages& languages) {
-    constexpr double slack = 3; // pt
-    const std::size_t first = words_of_first_cell(row), second = words_of_first_cell(below);
-    if (row.item || below.item || below.running || first == row.words.size()) return false;
-    if (std::abs(row.words.front().left - below.words.front().left) > slack) return false;
-    std::vector<OldWord> both(row.words.begin(),
-                              row.words.begin() + static_cast<std::ptrdiff_t>(first));
-    const std::string last = both.back().text;
-    const bool open =
-        last.ends_with('-') || last.ends_with("\u2013") || last == "to" || !has_digit(last);
-    const std::vector<OldWord> beside(below.words.begin(),
-                                      below.words.begin() + static_cast<std::ptrdiff_t>(second));
-    const bool ends_in_month = trade::month_named(lower_case(trimmed(last, ".,"))).has_value();
-    if (!open || (!ends_in_month && is_date(both, languages) && is_date(beside, languages)))
-        return false;
-    both.insert(both.end(), below.words.begin(),
-                below.words.begin() + static_cast<std::ptrdiff_t>(second));
-    for (OldWord& word : both)
-        word.apart = false;
-    if (!is_date(both, languages)) return false;
-    both.insert(both.end(), row.words.begin() + static_cast<std::ptrdiff_t>(first),
-                row.words.end());
-    row.words = std::move(both);
-    below.words.erase(below.words.begin(),
-                      below.words.begin() + static_cast<std::ptrdiff_t>(second));
-    if (below.words.empty()) return true;
-    below.words.front().apart = false;
-    below.left = below.mark_left = below.words.front().left;
-    return true;
-}
-
-std::vector<OldRow> with_margin_dates(std::vector<OldRow> rows,
-                                      const portal::PageLanguages& languages) {
-    for (std::size_t i = 0; i + 1 < rows.size(); ++i)
-        take_date_below(rows[i], rows[i + 1], languages);
-    std::erase_if(rows, [](const OldRow& row) { return row.words.empty(); });
-    return rows;
-}
-
 class EntryParter {
 public:
     EntryParter(const std::vector<OldRow>& rows, trade::Holds holds,
                 const portal::PageLanguages& languages)
-        : rows_(with_margin_dates(rows, languages)), holds_(holds) {
+        : rows_(is_list_of_lines(holds) ? rows : mended_rows(rows, languages)), holds_(holds) {
         std::vector<double> gaps;
         for (const OldRow& row : rows_) {
             facts_.push_back(facts_of(row, is_list_of_lines(holds), languages));

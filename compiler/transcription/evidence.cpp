@@ -111,6 +111,7 @@ double lean_of_form(std::string_view phrase) {
 double leans_to_role(std::string_view text) {
     const auto all = lower_words(text);
     if (all.empty()) return 0;
+    if (is_one_of(lower_case(trimmed(head_phrase(text))), List::work_phrases)) return 3.5;
     auto head = lower_words(head_phrase(text));
     drop_steps(head);
     double lean = 0;
@@ -118,7 +119,7 @@ double leans_to_role(std::string_view text) {
         const double last = lean_of(head.back());
         const bool described = last < 0 && is_in_sentence_case(head_phrase(text));
         lean += described ? 0.8 : 3 * last;
-        if (last == 0 && ends_as_doer(head.back())) lean += 0.7;
+        if (last == 0 && ends_as_doer(head.back()) && !text.starts_with("The ")) lean += 0.7;
         if (last == 0) lean += lean_of_form(head_phrase(text));
     }
     double others = 0;

@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace quoin::transcription {
 
@@ -102,7 +103,7 @@ public:
             return;
         }
         if (has_name && is_name_alone(row.words.size(), row.text()))
-            return read_.entry.add("name", row.text());
+            return read_.entry.add("name", without_page_title(row.text()));
         if (!has_name && is_letter_head(row.text())) {
             take_found(row.text(), "email", portal::find_emails(row.text()));
             return;
@@ -148,7 +149,15 @@ private:
                 return read_.entry.add("name", piece);
             piece.resize(open);
         }
-        read_.entry.add("name", std::move(piece));
+        read_.entry.add("name", without_page_title(piece));
+    }
+
+    static std::string without_page_title(const std::string& name) {
+        const std::string lower = lower_case(name);
+        for (const std::string_view title : {"resume of ", "r\u00E9sum\u00E9 of ",
+                                             "resume: ", "resume - ", "curriculum vitae of "})
+            if (lower.starts_with(title)) return name.substr(title.size());
+        return name;
     }
 
     // Once for each label; another stays behind for a comment.
@@ -201,7 +210,9 @@ private:
         for (const std::string_view word : pieces_of(text, " "))
             if (!word.empty() && !introduces(word))
                 kept.append(kept.empty() ? "" : " ").append(word);
-        return kept.empty() ? kept : kept.size() + 12 < text.size() ? std::string(text) : kept;
+        return kept.empty()                                                    ? kept
+               : kept.size() + 12 < text.size() && text.find(':') == text.npos ? std::string(text)
+                                                                               : kept;
     }
 
     static bool is_pronouns(std::string_view text) {
@@ -238,6 +249,19 @@ private:
 
 }
 
+namespace {
+
+// One word in large letters, and the rest of the name below it in the same.
+bool begins_name(const std::vector<OldLine>& lines, std::size_t at) {
+    if (at + 1 == lines.size() || lines[at].words.size() > 1) return false;
+    const OldLine &line = lines[at], &next = lines[at + 1];
+    const OldWord &first = line.words.front(), &second = next.words.front();
+    return next.words.size() < 3 && first.font == second.font && next.gap < 0.6 &&
+           std::abs(first.size - second.size) < 0.5 && may_be_name(line.text() + " " + next.text());
+}
+
+}
+
 std::optional<std::size_t> find_name_line(const std::vector<OldLine>& lines) {
     constexpr std::size_t first_lines = 80, top_lines = 8;
     std::vector<double> sizes;
@@ -246,7 +270,8 @@ std::optional<std::size_t> find_name_line(const std::vector<OldLine>& lines) {
     std::ranges::sort(sizes);
     std::optional<std::size_t> best;
     for (std::size_t i = 0; i < std::min(lines.size(), first_lines); ++i) {
-        if (lines[i].page > 0 || lines[i].running || !may_be_name(leading_name(lines[i]))) continue;
+        if (lines[i].page > 0 || lines[i].running) continue;
+        if (!may_be_name(leading_name(lines[i])) && !begins_name(lines, i)) continue;
         // below the top, as beside a column, it is larger than the rest
         if (i >= top_lines && lines[i].size() < 1.15 * sizes[sizes.size() / 2]) continue;
         if (!best || lines[i].size() > 1.05 * lines[*best].size()) best = i;

@@ -30,7 +30,9 @@ std::size_t year_after_month(std::string_view text) {
 
 // A figure that may be a year: `2026`, `'17`, `5/23`, `2017–19`.
 bool may_hold_year(std::string_view word) {
-    if (year_after_month(trimmed(word, " ,;.()")) > 0) return true;
+    const std::string_view bare = trimmed(word, " ,;.()");
+    for (const std::string_view dash : {"\u2013", "-"})
+        if (year_after_month(bare.substr(0, bare.find(dash))) > 0) return true;
     std::size_t figures = 0;
     for (std::size_t i = 0; i <= word.size(); ++i) {
         const bool figure = i < word.size() && is_figure(word[i]);
@@ -45,12 +47,13 @@ bool may_hold_year(std::string_view word) {
 }
 
 std::string_view without_brackets(std::string_view text) {
-    std::string_view inside = trimmed(text, " ,;|[]");
+    std::string_view inside = trimmed(text, " ,;:|[]");
     if (inside.starts_with('(') && inside.find(')') == inside.size() - 1)
         inside = inside.substr(1, inside.size() - 2);
     else if (inside.ends_with(')') && inside.find('(') == inside.npos)
         inside.remove_suffix(1);
-    if (inside.ends_with('.') && inside.size() > 4 && is_figure(inside[inside.size() - 2]))
+    if (inside.ends_with('.') && inside.size() > 4 &&
+        is_letter_or_figure(inside[inside.size() - 2]))
         inside.remove_suffix(1);
     return inside;
 }

@@ -97,12 +97,13 @@ bool are_columns(const Side& left, const Side& right) {
 
 struct Columns {
     std::size_t begin = 0, end = 0; // words, of those from the top
+    double gutter = 0;
     Words left, right;
 };
 
 std::optional<Columns> columns_at(const Words& words, std::size_t begin, std::size_t end,
                                   double gutter, const IsTitle& is_title) {
-    Columns columns{begin, end, {}, {}};
+    Columns columns{begin, end, gutter, {}, {}};
     for (std::size_t i = begin; i < end; ++i)
         (words[i].word.left < gutter ? columns.left : columns.right).push_back(words[i]);
     const Side left = side_of(columns.left, is_title), right = side_of(columns.right, is_title);
@@ -121,7 +122,10 @@ std::optional<Columns> columns_above(const Words& words, std::size_t end, const 
                 return one.left < gutter && one.right > gutter;
             });
             if (!closed) continue;
-            if (auto columns = columns_at(words, i + 1, end, gutter, is_title))
+            std::size_t begin = i + 1; // below the whole line of the word that closes it
+            while (begin < end && words[begin].middle() < words[i].bottom)
+                ++begin;
+            if (auto columns = columns_at(words, begin, end, gutter, is_title))
                 found = std::move(columns);
         }
         open.clear();
@@ -154,17 +158,55 @@ Words part(const Words& words, std::size_t begin, std::size_t end) {
             words.begin() + static_cast<std::ptrdiff_t>(end)};
 }
 
+bool reaches_somebody(const std::string& text) {
+    return text.find('@') != std::string::npos || !portal::find_phones(text).empty();
+}
+
+// A line in the middle of a page's head may have its white where the gutter is below: `email  phone
+// town`. What stands above the first title, down to such a line, is of no column.
+double bottom_of_head(const Words& words, const Columns& columns, const IsTitle& is_title) {
+    constexpr std::size_t most_lines_of_head = 5, most_words_of_head = 10;
+    double bottom = 0;
+    std::size_t count = 0;
+    for (const OldLine& line : rows_of(part(words, columns.begin, columns.end), 0)) {
+        const std::string text = line.text();
+        const bool both = line.left() < columns.gutter && line.right() > columns.gutter;
+        if (++count > most_lines_of_head || line.words.size() > most_words_of_head) break;
+        if (is_title(text)) break;
+        std::string side;
+        bool titled = false;
+        for (const OldWord& word : line.words) {
+            if (word.apart) titled = titled || is_title(std::exchange(side, {}));
+            side.append(side.empty() ? "" : " ").append(word.text);
+        }
+        if (titled || is_title(side)) break;
+        if (both && reaches_somebody(text)) bottom = line.bottom;
+    }
+    return bottom;
+}
+
+Columns below_head(Columns columns, const Words& words, const IsTitle& is_title) {
+    const double bottom = bottom_of_head(words, columns, is_title);
+    std::size_t begin = columns.begin;
+    while (begin < columns.end && words[begin].middle() < bottom)
+        ++begin;
+    if (begin == columns.begin) return columns;
+    auto lower = columns_at(words, begin, columns.end, columns.gutter, is_title);
+    return lower ? std::move(*lower) : std::move(columns);
+}
+
 void read_region(Words words, std::size_t page, std::size_t depth, const IsTitle& is_title,
                  std::vector<OldLine>& lines) {
     std::ranges::stable_sort(
         words, [](const PlacedWord& a, const PlacedWord& b) { return a.top < b.top; });
-    const auto columns = depth < deepest_columns ? columns_in(words, is_title) : std::nullopt;
+    auto columns = depth < deepest_columns ? columns_in(words, is_title) : std::nullopt;
     if (!columns) {
         auto rows = rows_of(std::move(words), page);
         if (!rows.empty() && !lines.empty()) rows.front().gap = 1; // begins anew
         std::ranges::move(rows, std::back_inserter(lines));
         return;
     }
+    columns = below_head(std::move(*columns), words, is_title);
     read_region(part(words, 0, columns->begin), page, depth + 1, is_title, lines);
     read_region(columns->left, page, depth + 1, is_title, lines);
     read_region(columns->right, page, depth + 1, is_title, lines);

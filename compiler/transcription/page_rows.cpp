@@ -1,10 +1,12 @@
 // Words to rows by how far they overlap in height.
 #include "compiler/transcription/page_rows.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/transcription/list_marks.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace quoin::transcription {
@@ -19,12 +21,24 @@ double overlap(const PlacedWord& a, const PlacedWord& b) {
     return common / std::max(std::min(a.height(), b.height()), 0.1);
 }
 
+// `AWA R D S`: where capitals that are set apart are kerned, some come together.
+bool are_capitals_apart(const std::vector<OldWord>& words) {
+    constexpr double no_space = 0.17; // of the size: less than any space between words
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (!std::ranges::all_of(words[i].text, is_capital_letter)) return false;
+        if (i > 0 && words[i].left - words[i - 1].right > no_space * words[i].size) return false;
+    }
+    return true;
+}
+
 // Where two letters are kerned they come as one word.
 bool are_letters_apart(const std::vector<OldWord>& words) {
     const auto shorter_than = [](std::size_t most) {
         return [most](const OldWord& word) { return characters_in(word.text) <= most; };
     };
     const auto single = std::ranges::count_if(words, shorter_than(1));
+    if (are_capitals_apart(words) && 2 * static_cast<std::size_t>(single) >= words.size())
+        return true;
     return 3 * static_cast<std::size_t>(single) >= 2 * words.size() &&
            std::ranges::all_of(words, shorter_than(2));
 }
@@ -52,6 +66,13 @@ void close_up(std::vector<OldWord>& words) {
     words = std::move(closed);
 }
 
+// Small capitals: `E` and `DUCATION` at once beside it, in smaller letters, are a word.
+bool goes_on_in_small_capitals(const OldWord& first, const OldWord& rest, double height) {
+    return characters_in(first.text) == 1 && is_capital_letter(first.text.front()) &&
+           first.size > 1.1 * rest.size && is_ascii_letter(rest.text.front()) &&
+           std::abs(rest.left - first.right) < 0.06 * height;
+}
+
 OldLine line_of(std::vector<PlacedWord>& row, std::size_t page) {
     std::ranges::stable_sort(
         row, [](const PlacedWord& a, const PlacedWord& b) { return a.word.left < b.word.left; });
@@ -65,6 +86,12 @@ OldLine line_of(std::vector<PlacedWord>& row, std::size_t page) {
                 placed.word.left - line.words.back().right > wider_space * placed.height();
         line.top = std::min(line.top, placed.top);
         line.bottom = std::max(line.bottom, placed.bottom);
+        if (!line.words.empty() &&
+            goes_on_in_small_capitals(line.words.back(), placed.word, placed.height())) {
+            line.words.back().text += placed.word.text;
+            line.words.back().right = placed.word.right;
+            continue;
+        }
         line.words.push_back(std::move(placed.word));
     }
     close_up(line.words);

@@ -27,6 +27,7 @@ public:
     void add_line(std::string_view line) {
         const std::string plain = plain_signs(line, kept_signs(line));
         column_ = 0;
+        strong_ = false;
         for (std::string_view left = plain; !left.empty() && !is_ruled(plain);)
             take(left);
         close_word();
@@ -51,13 +52,32 @@ private:
     void close_word() {
         if (word_.empty()) return;
         const double top = line_height * static_cast<double>(line_);
-        OldWord word{std::exchange(word_, {}), letter_width * static_cast<double>(begin_),
+        OldWord word{without_emphasis(std::exchange(word_, {})),
+                     letter_width * static_cast<double>(begin_),
                      letter_width * static_cast<double>(column_)};
         word.size = line_height;
+        word.strong = word_strong_;
+        if (word.text.empty()) return;
         words_.push_back({std::move(word), top, top + line_height - 1});
     }
 
+    // `**Tide Clock** (2023)`, and `##` before a title, as texts for the web have them.
+    std::string without_emphasis(std::string word) {
+        constexpr std::string_view sign = "**";
+        if (column_ == word.size() && word.find_first_not_of('#') == word.npos) word.clear();
+        if (word.starts_with(sign) && word.size() > sign.size()) {
+            strong_ = true;
+            word.erase(0, sign.size());
+        }
+        word_strong_ = strong_;
+        const std::size_t end = word.rfind(sign);
+        if (!strong_ || end == word.npos || word.size() - end > sign.size() + 1) return word;
+        strong_ = false;
+        return word.erase(end, sign.size());
+    }
+
     std::vector<PlacedWord> words_;
+    bool strong_ = false, word_strong_ = false;
     std::string word_;
     std::size_t line_ = 0, column_ = 0, begin_ = 0;
 };

@@ -145,9 +145,10 @@ private:
     }
 
     bool goes_on_with_text(const OldRow& row, const OldLine& line) const {
-        if (reaches_somebody(row) || opens_range(row)) return false;
+        if (reaches_somebody(row) || opens_range(row) || opens_with_caption(row)) return false;
         const OldRow& above = rows_.back();
         const OldWord& last = main_end(above);
+        if (last.text.ends_with('.') && opens_reference(row, above)) return false;
         const double in = row.left - above.left;
         const bool hangs = in > slack && in < 4 * line.height();
         if (ends_with_date(above) && !is_small(row)) return false;
@@ -175,6 +176,26 @@ private:
         const std::string month = lower_case(trimmed(row.words[0].text, ".,"));
         return trade::month_named(month) && year.size() == 4 && all_figures(year) &&
                (dash == "-" || dash == "\u2013" || dash == "\u2014" || dash == "to");
+    }
+
+    // `Brandt, O. (2024). …`, `Brandt O, …` below another: a surname and initials, or the same one.
+    static bool opens_reference(const OldRow& row, const OldRow& above) {
+        if (row.words.size() < 3) return false;
+        const std::string_view first = row.words[0].text, second = row.words[1].text;
+        const bool initial = is_capital_letter(second.front()) &&
+                             ((second.size() < 4 && second.find('.') != second.npos) ||
+                              (second.size() < 5 && second.ends_with(',')));
+        return is_capital_letter(first.front()) && first.size() > 2 &&
+               (initial || (first.ends_with(',') && first == above.words.front().text));
+    }
+
+    // `Position: …` below `Employer: …`
+    static bool opens_with_caption(const OldRow& row) {
+        constexpr std::size_t most = 3; // words of a caption
+        for (std::size_t i = 0; i + 1 < std::min(row.words.size(), most + 1); ++i)
+            if (row.words[i].text.ends_with(':'))
+                return is_capital_letter(row.words.front().text.front());
+        return false;
     }
 
     static bool opens_quote(const OldRow& row) {

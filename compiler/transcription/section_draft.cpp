@@ -1,11 +1,13 @@
 #include "compiler/transcription/section_draft.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/dates.hpp"
 #include "compiler/transcription/messages.hpp"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <utility>
 #include <variant>
@@ -21,6 +23,18 @@ bool offers_references(const std::string& text) {
     const std::string lower = lower_case(text);
     return lower.starts_with("references") && text.size() < 60 &&
            (has_phrase(lower, "request") || has_phrase(lower, "available"));
+}
+
+// `Dates   Position   Employer`: what stands above the columns of a table.
+bool heads_table(const OldRow& row) {
+    constexpr std::array<std::string_view, 22> words = {
+        "date",         "dates",  "year",     "years",   "period",   "position",
+        "title",        "role",   "employer", "company", "location", "city",
+        "organization", "duties", "degree",   "school",  "college",  "program",
+        "institution",  "award",  "name",     "place"};
+    return row.words.size() > 1 && std::ranges::all_of(row.words, [&](const OldWord& word) {
+               return is_one_of(lower_case(word.text), words);
+           });
 }
 
 struct RowCounts {
@@ -141,13 +155,17 @@ private:
         std::erase_if(rows, [&](const OldRow& row) {
             const std::string text = row.text();
             if (row.running) section.after.push_back(fill<messages::page_says>(text));
-            const bool offers = !row.running && offers_references(text);
+            const bool offers = !row.running && (offers_references(text) || heads_table(row));
             if (offers) section.after.push_back(fill<messages::also_says>(text));
             return row.running || offers;
         });
     }
 
     void add_entries(const std::vector<OldRow>& rows, DraftSection& section) const {
+        if (section.holds == Holds::experience || section.holds == Holds::education) {
+            section.entries = captioned_entries(rows, section.holds, facts_);
+            if (!section.entries.empty()) return;
+        }
         const auto parts = entries_in(rows, section.holds, facts_.languages);
         for (const RowsOfEntry& part : parts)
             section.entries.push_back(section.holds == Holds::education

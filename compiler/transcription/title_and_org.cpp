@@ -11,6 +11,7 @@ namespace quoin::transcription {
 namespace {
 
 constexpr double telling = 1.5; // a difference that is no accident
+constexpr double later = 0.8;   // of a later comma than an earlier
 
 std::string joined_parts(std::span<const std::string_view> parts) {
     std::string text;
@@ -32,7 +33,9 @@ std::optional<CommaCut> cut_at_comma(std::string_view text) {
         CommaCut cut{joined_parts({parts.data(), i}),
                      joined_parts({parts.data() + i, parts.size() - i}), 0};
         cut.difference = leans_to_role(cut.left) - leans_to_role(cut.right);
-        if (!best || std::abs(cut.difference) > std::abs(best->difference)) best = std::move(cut);
+        // a later comma is to tell more, for places and offices follow what they belong to
+        if (!best || std::abs(cut.difference) > std::abs(best->difference) + later)
+            best = std::move(cut);
     }
     return best;
 }
@@ -135,10 +138,13 @@ void settle_places(HeadPieces& pieces, const HeadHabits& habits) {
     constexpr std::size_t most = 4; // words of a place
     if (!pieces.places.empty() || pieces.names.size() < 2) return;
     for (auto piece = pieces.names.begin(); piece != pieces.names.end(); ++piece) {
-        if (!piece->at_edge || leans_to_role(piece->text) >= telling) continue;
+        if (leans_to_role(piece->text) >= telling) continue;
         const auto words = static_cast<std::size_t>(std::ranges::count(piece->text, ' ')) + 1;
+        const bool below_school = piece != pieces.names.begin() && !piece->joint.empty() &&
+                                  piece->row == (piece - 1)->row && names_school((piece - 1)->text);
         const bool usual = habits.has_places_on(piece->row) && words <= most;
-        if (!usual && !(pieces.names.size() > 2 && may_be_town(piece->text))) continue;
+        const bool town = pieces.names.size() > 2 && may_be_town(piece->text);
+        if (!(piece->at_edge && (usual || town)) && !(below_school && town)) continue;
         pieces.places.push_back(piece->text);
         pieces.place_guessed = true;
         pieces.names.erase(piece);

@@ -137,6 +137,9 @@ public:
         drop_groups();
         drop_stray();
         add_alike();
+        for (FoundTitle& title : found_)
+            if (!title.holds && title.below == Below::entries && has_contact_below(title))
+                title.below = Below::contact;
         return std::move(found_);
     }
 
@@ -155,6 +158,18 @@ private:
         }
     }
 
+    // `Reach me`, above an email or a telephone number.
+    bool has_contact_below(const FoundTitle& title) const {
+        constexpr std::size_t near = 3; // lines
+        for (std::size_t i = title.line + 1; i < lines_.size() && i <= title.line + near; ++i) {
+            const std::string text = lines_[i].text();
+            if (lines_[i].words.size() < 4 &&
+                (text.find('@') != std::string::npos || !portal::find_phones(text).empty()))
+                return true;
+        }
+        return false;
+    }
+
     TitleLook look_at(const FoundTitle& title) const {
         return look_of(lines_[title.line], in_capitals(title.text));
     }
@@ -164,8 +179,11 @@ private:
         std::set<TitleLook> looks;
         for (const FoundTitle& title : found_)
             if (!title.by_form) looks.insert(look_at(title));
+        const bool none = looks.empty(); // then capitals and heavy letters tell
         std::erase_if(found_, [&](const FoundTitle& title) {
-            return title.by_form && !looks.contains(look_at(title)) && !lines_[title.line].heading;
+            const TitleLook look = look_at(title);
+            if (none && (std::get<1>(look) || std::get<4>(look))) return false;
+            return title.by_form && !looks.contains(look) && !lines_[title.line].heading;
         });
     }
 
@@ -201,7 +219,22 @@ private:
             const bool plain = title.below == Below::references ||
                                title.holds == trade::Holds::education ||
                                title.holds == trade::Holds::experience;
-            return look != usual && weaker && !plain && !lines_[title.line].heading;
+            return look != usual && weaker && !plain && !lines_[title.line].heading &&
+                   !stands_in_other_column(title, usual);
+        });
+    }
+
+    // A sidebar has titles of its own look: by themselves, in capitals or heavy letters, and none
+    // of the usual ones is above or below.
+    bool stands_in_other_column(const FoundTitle& title, const TitleLook& usual) const {
+        constexpr double apart = 40; // pt
+        const OldLine& line = lines_[title.line];
+        const TitleLook look = look_at(title);
+        if (title.words < line.words.size() || !(std::get<1>(look) || std::get<4>(look)))
+            return false;
+        return std::ranges::none_of(found_, [&](const FoundTitle& other) {
+            const OldLine& there = lines_[other.line];
+            return look_at(other) == usual && std::abs(there.left() - line.left()) < apart;
         });
     }
 
@@ -236,9 +269,10 @@ private:
 
     // Few other lines look so; or many do, and each stands by itself in capitals.
     bool sets_off_titles(const std::pair<const TitleLook, std::size_t>& alike, bool tells) {
+        constexpr std::size_t fewest = 3; // lines that look so
         const std::size_t known = alike.second + tells, all = looks_[alike.first];
-        if (2 * known >= all) return true;
-        if (!std::get<4>(alike.first) || 4 * known < all) return false;
+        if (known > 1 && 2 * known >= all) return true;
+        if (!std::get<4>(alike.first) || 4 * known < all || all < fewest) return false;
         for (std::size_t i = 1; i < lines_.size(); ++i)
             if (look_of(lines_[i], in_capitals(lines_[i].text())) == alike.first &&
                 look_of(lines_[i - 1], in_capitals(lines_[i - 1].text())) == alike.first)

@@ -14,7 +14,7 @@ TEST_CASE("what somebody does, and for whom") {
          {"Field Survey Intern", "Assistant to the Director", "Director of Admissions",
           "Laboratory Teaching Assistant, BIO 211", "Library Assistant", "Volunteer Beach Surveyor",
           "Student Nurse, Medical-Surgical", "Head Cashier", "Deckhand / Able Seaman", "Co-Captain",
-          "Tutor (part-time)", "Resident Adviser - Heron Hall"}) {
+          "Tutor (part-time)", "Resident Adviser - Heron Hall", "Drafter II"}) {
         CAPTURE(role);
         CHECK(leans_to_role(role) > 1.5);
     }
@@ -22,12 +22,14 @@ TEST_CASE("what somebody does, and for whom") {
          {"Salish Tidal Trust", "Harborside Reading Partners", "Cape Morrow Women's Clinic",
           "Ellery State College Writing Center", "Lantern Street Coffee", "Skerry Summer Players",
           "Office of Student Life", "Port Ellery Free Clinic", "Kelder Mill Hardware",
-          "Robotics Club"}) {
+          "Robotics Club", "Bright Cove Family Dentistry", "Tolliver & Sund Architects"}) {
         CAPTURE(org);
         CHECK(leans_to_role(org) < -1.5);
     }
     CHECK(leans_to_role("") == 0);
     CHECK(leans_to_role("Tidepool") == 0);
+    // written as in a sentence, a business is what somebody did
+    CHECK(leans_to_role("Lawn mowing business") > leans_to_role("Lawn Mowing Business"));
 }
 
 TEST_CASE("schools, degrees, credentials") {
@@ -56,6 +58,8 @@ TEST_CASE("places at the end of a line") {
                             {"Port Ansel WA 98399", "Port Ansel WA 98399"},
                             {"Akademia Wawelska, Kraków, Poland", "Kraków, Poland"},
                             {"Tide Notes, Remote", "Remote"},
+                            {"Inlet Press, Port Ansel, WA (remote)", "Port Ansel, WA (remote)"},
+                            {"Tide Notes (remote)", ""},
                             {"Brannock", ""},
                             {"Dory & Finch, Accountants", ""},
                             {"Ellery State College, WA", ""}}) {

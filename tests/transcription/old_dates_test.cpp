@@ -58,6 +58,15 @@ TEST_CASE("dates on a line") {
           {"Marrow Bay College, undeclared (2022 to present)", "2022 to present"},
           {"2021- || Marrow Bay College", "2021- present"},
           {"“Stranded seabirds, 2015–2019.” Report 12. 2020.", "2020 (glued)"},
+          {"Night caregiver || 9/22 – present", "9/2022 – present"},
+          {"Fitter || 6/97–8/99", "6/1997–8/1999"},
+          {"Volunteer hairdresser • Mondays, 2020–", "2020– present"},
+          {"Stage manager, Sea Shanty Day (every June since 2019)", "since 2019"},
+          {"Bookseller, The Dry Dock, Christmas 2018", "2018"},
+          {"Hazardous Waste, 2021, refreshed 2022", "2021, 2022"},
+          {"Guard License (through 10/2023)", "10/2023 (expires)"},
+          {"CPR, valid to 9/23", "9/2023 (expires)"},
+          {"Since 2021 also lead the Tuesday story hour.", ""},
           {"Counted 2026 quadrats at 9 sites", ""},
           {"CS 240, 3.62 / 4.00", ""}}) {
         CAPTURE(one.text);

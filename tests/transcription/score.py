@@ -75,8 +75,13 @@ class Entry:
         activity = self.fields["activity"]
         return activity[0] if activity and self.fields["role"] else ""
 
-    def honored(self):  # a degree that is labelled with its honors
-        return " ".join([*self.fields["degree"], *self.fields["honors"]])
+    def has_degree(self, label):
+        """A degree that is labelled with its minor and its honors, which are fields of their own."""
+        degree, words = words_of(" ".join(self.fields["degree"])), words_of(label)
+        more = {"minor", "major", "in", "with", "and"}.union(*(
+            words_of(value) for name in ("major", "minor", "honors")
+            for value in self.fields[name]))
+        return bool(degree) and words[:len(degree)] == degree and more.issuperset(words[len(degree):])
 
     def member_of(self):  # a membership is labelled as an organisation without a title
         return self.fields["activity"][0] if self.fields["activity"] else ""
@@ -218,10 +223,10 @@ def score(labels, text, total):
                              ("place", entry.place())):
                 if key in value:
                     whole = f"{own} {entry.org()}"
-                    other = (entry.honored() if key == "title" else
-                             entry.member_of() if key == "org" and "title" not in value else own)
+                    member = key == "org" and "title" not in value
                     score_.add(key, same(value[key], own) or begins(whole, value[key]) or
-                               same(value[key], other),
+                               key == "title" and entry.has_degree(value[key]) or
+                               member and same(value[key], entry.member_of()),
                                f"{value[key]!r}, found {own!r}")
             if "dates" in value:
                 score_.add("dates", date_words(value["dates"]) == date_words(entry.dates()),

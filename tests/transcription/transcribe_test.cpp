@@ -9,6 +9,7 @@
 
 #include <doctest/doctest.h>
 
+#include <initializer_list>
 #include <random>
 #include <string>
 
@@ -102,6 +103,91 @@ Bluewater, Heron       2024
 )");
     CHECK(source.find("# guessed: role; the old page says: Bluewater, Heron 2024\n"
                       "role: Bluewater, Heron\n") != std::string::npos);
+}
+
+// What is to be in the source made of a text.
+void check_pieces(std::string_view text, std::initializer_list<const char*> pieces) {
+    const std::string source = test::source_of_text(text);
+    CAPTURE(source);
+    for (const char* piece : pieces) {
+        CAPTURE(piece);
+        CHECK(source.find(piece) != std::string::npos);
+    }
+}
+
+TEST_CASE("captions before each value, and text for the web") {
+    check_pieces(R"(Resume of Basil T. Wren
+basil.wren@example.org
+
+Work History
+
+Employer: Brannock County Roads
+Position: Flagger
+Dates: May 2022 to November 2022
+Duties: Held traffic at four sites.
+
+Employer: Tern Island Oyster Company
+Position: Sorter
+Dates: 2020 - 2022
+)",
+                 {"name: Basil T. Wren\n",
+                  "employer: Brannock County Roads\nrole: Flagger\ndates: May 2022 to November "
+                  "2022\n- Held traffic at four sites.\n",
+                  "employer: Tern Island Oyster Company\nrole: Sorter\ndates: 2020 - 2022\n"});
+    check_pieces(R"(# Wystan Okafor
+wystan@example.net
+
+## Experience
+
+**Help Desk Technician** - Marrow Bay College, Port Ansel (Sept 2021 - now)
+* Close 25 tickets a week
+)",
+                 {"name: Wystan Okafor\n", "role: Help Desk Technician\n",
+                  "employer: Marrow Bay College\nplace: Port Ansel\ndates: Sept 2021 - now\n"});
+}
+
+TEST_CASE("an entry that goes on in sentences; dates that the margin breaks") {
+    check_pieces(
+        R"(Cosima Ferrant
+cosima@example.net
+
+Experience
+Office Manager (January 2020 to present), Tolliver Dental Group, Gullhaven, WA. Supervise three
+front-desk staff; schedule two dentists.
+Receptionist (2017 to 2019), Inlet Eye Clinic, Port Ansel, WA. Answered six lines.
+)",
+        {"role: Office Manager\nemployer: Tolliver Dental Group\nplace: Gullhaven, WA\n"
+         "dates: January 2020 to present\n- Supervise three front-desk staff; schedule two "
+         "dentists.\n",
+         "role: Receptionist\nemployer: Inlet Eye Clinic\n"});
+    check_pieces(R"(Thaddeus Coley
+t.coley@example.com
+
+MILITARY EXPERIENCE
+JUN 2012 - JUN      United Coastal Service
+2020                Unit Supply Sergeant
+                    - Accountable for property across four sites
+)",
+                 {"role: Unit Supply Sergeant\nemployer: United Coastal Service\n"
+                  "dates: JUN 2012 - JUN 2020\n"});
+}
+
+TEST_CASE("publications as lists of references have them (APA's and AMA's order)") {
+    check_pieces(
+        R"(Anselm Okonjo
+anselm@example.org
+
+Publications
+Okonjo, A. (2022). The storekeeper's second ledger. Coastal History Review, 31(1), 55-82.
+Harrow, L., & Okonjo, A. (2021). Who signed on? A database of crews. Notes in Data, 4, 9-17.
+Okonjo A, Harrow L. Mapping a shore that moved. Inlet Studies. 2020;3:4-9.
+)",
+        {"author: Okonjo, A.\npublication: The storekeeper's second ledger\n"
+         "venue: Coastal History Review, 31(1), 55-82\ndates: 2022\n",
+         "author: Harrow, L., & Okonjo, A.\n"
+         "publication: Who signed on? A database of crews\nvenue: Notes in Data, 4, 9-17\n",
+         "author: Okonjo A, Harrow L\npublication: Mapping a shore that moved\n"
+         "venue: Inlet Studies\ndates: 2020\n"});
 }
 
 TEST_CASE("signs of the markup stand for themselves") {
