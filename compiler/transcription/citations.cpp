@@ -124,8 +124,8 @@ std::string venue_of(std::string_view text) {
     for (std::size_t i = 0; i + 2 < end; ++i) {
         const std::string_view rest = text.substr(i);
         const bool pages = rest.starts_with(" (pp") || rest.starts_with(", pp");
-        const bool volume =
-            rest.starts_with(", vol") || (is_figure(text[i + 1]) && text[i] == ' ' && i > 0);
+        const bool volume = rest.starts_with(", vol") || rest.starts_with(", no.") ||
+                            (is_figure(text[i + 1]) && text[i] == ' ' && i > 0);
         if (pages || volume) end = std::min(end, i);
     }
     while (end < text.size() && text[end - 1] != '.') { // `12, 44–71`

@@ -125,6 +125,7 @@ struct SchoolAndDegree {
     std::string school, degree;
     std::vector<DraftField> facts;
     bool sure = true;
+    bool no_school = false; // none of the names tells that it is one
 };
 
 void append_part(std::string& text, std::string_view part) {
@@ -140,7 +141,10 @@ void take_name(const HeadPiece& piece, SchoolAndDegree& to) {
             last = nullptr;
             continue;
         }
-        const bool school = names_school(part), degree = names_degree(part);
+        const bool degree = names_degree(part);
+        const bool stands_in = to.no_school && to.school.empty() && !to.degree.empty();
+        const bool school =
+            names_school(part) || (stands_in && !degree && leans_to_role(part) < -1.5);
         if (degree && (!school || to.degree.empty() || !to.school.empty()))
             last = &to.degree;
         else if (school)
@@ -159,6 +163,7 @@ SchoolAndDegree school_and_degree(const std::vector<HeadPiece>& names) {
     const auto is_school = [](const HeadPiece& piece) { return names_school(piece.text); };
     const auto degree = std::ranges::find_if(names, is_degree);
     const bool has_school = std::ranges::any_of(names, is_school);
+    result.no_school = !has_school;
     if (names.size() > 1 && !has_school && degree != names.end()) {
         const auto& other = degree == names.begin() ? names[1] : names.front();
         result.school = other.text;
@@ -186,6 +191,13 @@ void add_school(const std::string& school, const HeadPieces& pieces, DraftEntry&
     if (!pieces.places.empty()) entry.add("place", pieces.places.front());
 }
 
+}
+
+bool opens_with_fact(const std::string& text) {
+    const std::string lower = lower_case(text);
+    return std::ranges::any_of(captions, [&](const Caption& caption) {
+        return lower.starts_with(caption.words) && caption.label != "major";
+    });
 }
 
 bool states_facts(const std::string& text) {

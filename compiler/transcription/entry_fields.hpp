@@ -18,6 +18,7 @@ DraftEntry education_entry(const RowsOfEntry& rows, const PageFacts& facts);
 
 // Nothing but facts that stand below a school: an average, honors, courses, a thesis.
 bool states_facts(const std::string& text);
+bool opens_with_fact(const std::string& text);
 
 // What any kind of entry has: its bullets, and its words whole.
 DraftEntry begin_entry(const RowsOfEntry& rows);

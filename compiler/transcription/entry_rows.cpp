@@ -134,6 +134,7 @@ private:
         const RowFacts& facts = facts_[at];
         if (holds_ == trade::Holds::education) {
             if (states_facts(row.text())) return true;
+            if (opens_with_fact(row.text()) && !names_school(row.text())) return true;
             if (is_set_in_fact(at)) return true;
             if (!row.words.back().text.ends_with('.')) return false;
         }
@@ -167,6 +168,15 @@ private:
         return school && degree;
     }
 
+    // Lines of one look without dates, each with what it is and what was done: `Club, treasurer`.
+    bool starts_club(std::size_t at) const {
+        if (holds_ != trade::Holds::activities || dated_at_ != none || facts_[at].dated)
+            return false;
+        const std::vector<OldRow>& heads = entries_.back().heads;
+        return heads.size() == 1 && same_look(heads.front(), rows_[at]) &&
+               comma_parts(heads.front().text()).size() > 1;
+    }
+
     bool is_apart(std::size_t at) const {
         return rows_[at].gap > usual_gap_ + more_white && !rows_[at].begins_column;
     }
@@ -177,7 +187,7 @@ private:
         const RowFacts& facts = facts_[at];
         if (!entry.items.empty()) return !facts.only_dates;
         if (is_list_of_lines(holds_)) return starts_line(at);
-        if (starts_school(at)) return true;
+        if (starts_school(at) || starts_club(at)) return true;
         if (is_apart(at) && !facts.only_dates) return !awaits_more(at);
         const bool another = facts.dated && (!facts.in_name || date_in_name_);
         if (another && dated_at_ != none) return splits_at_dates(at);

@@ -263,6 +263,10 @@ std::size_t KnownTowns::place_at_end(std::string_view text) const {
     const std::size_t from = offset_in(text, parts.back());
     if (ends_place(last) && parts.size() > 1 && may_be_town(parts[parts.size() - 2]))
         return text.size() - offset_in(text, parts[parts.size() - 2]);
+    const std::string lower = lower_case(last);
+    if (parts.size() > 1 &&
+        (is_one_of(lower, List::country_words) || is_one_of(lower, List::state_names)))
+        return text.size() - from;
     const bool alone = has(last) || !town_with_code(last).empty() ||
                        is_one_of(lower_case(last), List::nowhere_words);
     return alone ? text.size() - from : 0;

@@ -1,5 +1,7 @@
 #include "compiler/transcription/flow.hpp"
 
+#include "compiler/transcription/page_rows.hpp"
+
 #include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
 
@@ -87,6 +89,7 @@ void Flow::close_line() {
         white_ = std::max(white_, 1.0);
         return;
     }
+    close_up(line_.words);
     line_.bottom = line_.size();
     line_.gap = std::exchange(white_, 0);
     line_.listed = paragraph_.listed;

@@ -175,7 +175,10 @@ private:
         if (kept.empty()) return;
         if (is_short_number(kept) && !read_.entry.find("phone")) return add("phone", kept);
         if (is_pronouns(kept)) return add("pronouns", kept);
-        if (is_address(kept) || (reaches_ && address_.empty() && may_be_town(kept))) {
+        const bool reached = reaches_ || read_.entry.find("email") || read_.entry.find("phone");
+        const bool lone = kept.find(' ') == std::string::npos; // longer, it may be a headline
+        const bool town = (reaches_ || (reached && lone)) && address_.empty() && may_be_town(kept);
+        if (is_address(kept) || town) {
             address_.append(address_.empty() ? "" : ", ").append(kept);
             return;
         }

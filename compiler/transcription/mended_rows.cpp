@@ -2,6 +2,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/stages/model/dates.hpp"
 #include "compiler/trade/months.hpp"
 #include "compiler/transcription/old_dates.hpp"
 
@@ -9,6 +10,7 @@
 #include <array>
 #include <cmath>
 #include <utility>
+#include <variant>
 
 namespace quoin::transcription {
 
@@ -26,12 +28,23 @@ bool is_date(const std::vector<OldWord>& words, const portal::PageLanguages& lan
     return dates.size() == 1 && dates.front().begin == 0 && dates.front().end == words.size();
 }
 
+// From a month to a later one; two years below each other may be of two entries.
+bool runs_forward(const std::vector<OldWord>& words, const portal::PageLanguages& languages) {
+    const auto found = dates_on(words, languages);
+    auto read = model::read_dates(found.front().value);
+    const auto* dates = std::get_if<model::DateRange>(&read);
+    return dates && dates->start && dates->end && words.size() > 3 &&
+           model::months(*dates->start).first <= model::months(*dates->end).first;
+}
+
 // `JUN 2012 –` in the margin, and `JUN 2020` below it beside the next row: one date on the first.
 bool take_date_below(OldRow& row, OldRow& below, const portal::PageLanguages& languages) {
     constexpr double slack = 3; // pt
     const std::size_t first = words_of_first_cell(row), second = words_of_first_cell(below);
     if (row.item || below.item || below.running || first == row.words.size()) return false;
-    if (std::abs(row.words.front().left - below.words.front().left) > slack) return false;
+    const bool level = std::abs(row.words.front().left - below.words.front().left) < slack ||
+                       std::abs(row.words[first - 1].right - below.words[second - 1].right) < slack;
+    if (!level) return false;
     std::vector<OldWord> both(row.words.begin(),
                               row.words.begin() + static_cast<std::ptrdiff_t>(first));
     const std::string last = both.back().text;
@@ -40,13 +53,13 @@ bool take_date_below(OldRow& row, OldRow& below, const portal::PageLanguages& la
     const std::vector<OldWord> beside(below.words.begin(),
                                       below.words.begin() + static_cast<std::ptrdiff_t>(second));
     const bool ends_in_month = trade::month_named(lower_case(trimmed(last, ".,"))).has_value();
-    if (!open || (!ends_in_month && is_date(both, languages) && is_date(beside, languages)))
-        return false;
+    const bool each = !ends_in_month && is_date(both, languages) && is_date(beside, languages);
+    if (!open) return false;
     both.insert(both.end(), below.words.begin(),
                 below.words.begin() + static_cast<std::ptrdiff_t>(second));
     for (OldWord& word : both)
         word.apart = false;
-    if (!is_date(both, languages)) return false;
+    if (!is_date(both, languages) || (each && !runs_forward(both, languages))) return false;
     both.insert(both.end(), row.words.begin() + static_cast<std::ptrdiff_t>(first),
                 row.words.end());
     row.words = std::move(both);

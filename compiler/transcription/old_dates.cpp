@@ -245,7 +245,8 @@ private:
         const std::string text = joined_words(words_, begin, end);
         const auto read = read_written(text, languages_);
         if (!read) return false;
-        const std::size_t from = begin_with_time_words(begin), to = end_with_time_words(end);
+        const std::size_t to = end_with_time_words(end);
+        const std::size_t from = begin_of_parentheses(begin_with_time_words(begin), to);
         const std::string written = joined_words(words_, from, to);
         const bool other = read->value != without_brackets(written);
         DatesOnLine dates{from, to, read->value, other ? written : "",
@@ -302,6 +303,18 @@ private:
             if (words_[at - 1].text.ends_with(',') || !is_time_word(words_[at].text)) break;
         }
         return end;
+    }
+    // `(120 hrs, Fall 2023)`: with what else stands in the parentheses.
+    std::size_t begin_of_parentheses(std::size_t begin, std::size_t end) const {
+        constexpr std::size_t most = 5; // words
+        if (!words_[end - 1].text.ends_with(')') ||
+            words_[begin].text.find('(') != std::string::npos)
+            return begin;
+        for (std::size_t at = begin; at-- > found_end() && begin - at <= most;) {
+            if (words_[at].text.find(')') != std::string::npos) break;
+            if (words_[at].text.starts_with('(')) return at;
+        }
+        return begin;
     }
     std::size_t found_end() const { return found_.empty() ? 0 : found_.back().end; }
 

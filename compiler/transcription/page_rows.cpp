@@ -43,7 +43,8 @@ bool are_letters_apart(const std::vector<OldWord>& words) {
            std::ranges::all_of(words, shorter_than(2));
 }
 
-// `E D U C A T I O N`: letters set apart, where a word begins after a wider gap.
+}
+
 void close_up(std::vector<OldWord>& words) {
     constexpr std::size_t fewest = 4;
     if (words.size() < fewest || !are_letters_apart(words)) return;
@@ -65,6 +66,8 @@ void close_up(std::vector<OldWord>& words) {
     }
     words = std::move(closed);
 }
+
+namespace {
 
 // Small capitals: `E` and `DUCATION` at once beside it, in smaller letters, are a word.
 bool goes_on_in_small_capitals(const OldWord& first, const OldWord& rest, double height) {

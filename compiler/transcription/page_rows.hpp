@@ -23,6 +23,9 @@ using IsTitle = std::function<bool(std::string_view)>; // of a section
 // on a line stays on it.
 std::vector<OldLine> rows_of(std::vector<PlacedWord> words, std::size_t page);
 
+// `E D U C A T I O N`: letters set apart to words, where one begins after a wider gap.
+void close_up(std::vector<OldWord>& words);
+
 // The lines of a page in the order they are read: of columns one after the other, but where the
 // narrow one holds what belongs to the lines beside it (dates, titles in the margin).
 std::vector<OldLine> lines_of_page(std::vector<PlacedWord> words, std::size_t page,

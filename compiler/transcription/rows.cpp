@@ -217,8 +217,19 @@ private:
         for (std::size_t i = end - std::min(end, looked_at); i < end; ++i) {
             const std::string_view bare = trimmed(row.words[i].text, " .,;()");
             if (bare.size() >= 4 && all_figures(bare.substr(bare.size() - 4))) return true;
+            if (i + 1 == end && goes_on_today(bare)) return true;
         }
         return false;
+    }
+
+    // `2022–now`, and `present` by itself.
+    static bool goes_on_today(std::string_view word) {
+        const std::string lower = lower_case(word);
+        return std::ranges::any_of(
+            std::array<std::string_view, 4>{"present", "now", "current", "ongoing"},
+            [&](std::string_view today) {
+                return lower == today || (lower.ends_with(today) && has_digit(lower));
+            });
     }
 
     static const OldWord& main_end(const OldRow& row) { return row.words[apart_at(row.words) - 1]; }

@@ -49,6 +49,13 @@ bool repeats_name(const OldLine& line, const std::set<std::string>& top) {
     return known >= least;
 }
 
+// At a page's foot, the name from its top with something beside it.
+bool signs_off(const OldLine& line, const OldLine& first) {
+    const std::string text = lower_case(line.text()), name = lower_case(first.text());
+    return first.words.size() > 1 && first.words.size() < 5 && text.size() > name.size() &&
+           text.starts_with(name) && line.size() < first.size() && !line.listed;
+}
+
 }
 
 void mark_running_lines(std::vector<OldLine>& lines) {
@@ -61,7 +68,8 @@ void mark_running_lines(std::vector<OldLine>& lines) {
         for (std::size_t i = begin; i < end; ++i)
             if (i < begin + looked_at || i + looked_at >= end)
                 lines[i].running = numbers_page(lines[i].text()) ||
-                                   (lines[i].page > 0 && repeats_name(lines[i], top));
+                                   (lines[i].page > 0 && repeats_name(lines[i], top)) ||
+                                   (i > begin + looked_at && signs_off(lines[i], lines.front()));
         begin = end;
     }
 }

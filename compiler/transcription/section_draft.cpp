@@ -123,6 +123,30 @@ void mark_further(std::vector<DraftEntry>& entries, const std::vector<RowsOfEntr
     }
 }
 
+// An employer with the time of all positions, above the first of them, is of that entry.
+void join_employers(std::vector<DraftEntry>& entries, std::vector<RowsOfEntry>& rows) {
+    for (std::size_t i = 0; i + 1 < entries.size();) {
+        DraftEntry &above = entries[i], &below = entries[i + 1];
+        const DraftField* employer = above.find("employer");
+        if (!employer || above.find("role") || !above.bullets.empty() || !below.find("role") ||
+            below.find("employer")) {
+            ++i;
+            continue;
+        }
+        auto role = std::ranges::find(below.fields, std::string("role"), &DraftField::label);
+        role = below.fields.insert(role + 1, *employer);
+        if (const DraftField* place = above.find("place"); place && !below.find("place"))
+            below.fields.insert(role + 1, *place);
+        below.guesses = {"role", "employer"};
+        below.heads = above.heads + "; " + below.heads;
+        below.old.insert(below.old.begin(), above.old.begin(), above.old.end());
+        auto& heads = rows[i + 1].heads;
+        heads.insert(heads.begin(), rows[i].heads.begin(), rows[i].heads.end());
+        entries.erase(entries.begin() + static_cast<std::ptrdiff_t>(i));
+        rows.erase(rows.begin() + static_cast<std::ptrdiff_t>(i));
+    }
+}
+
 class SectionDrafter {
 public:
     SectionDrafter(const PageFacts& facts) : facts_(facts) {}
@@ -166,12 +190,14 @@ private:
             section.entries = captioned_entries(rows, section.holds, facts_);
             if (!section.entries.empty()) return;
         }
-        const auto parts = entries_in(rows, section.holds, facts_.languages);
+        auto parts = entries_in(rows, section.holds, facts_.languages);
         for (const RowsOfEntry& part : parts)
             section.entries.push_back(section.holds == Holds::education
                                           ? education_entry(part, facts_)
                                           : entry_of(part, section.holds, facts_));
-        if (section.holds == Holds::experience) mark_further(section.entries, parts);
+        if (section.holds != Holds::experience) return;
+        join_employers(section.entries, parts);
+        mark_further(section.entries, parts);
     }
 
     const PageFacts& facts_;

@@ -94,7 +94,8 @@ class Entry:
 
     def facts(self):  # what may hold what the old page had as a bullet
         values = [(label, value) for label, values in self.fields.items() for value in values]
-        return self.bullets + [value for _, value in values] + [" ".join(pair) for pair in values]
+        return self.bullets + [value for _, value in values] + [
+            " ".join(pair) for one in values for pair in (one, one[::-1])]
 
 
 def unfold(text):
