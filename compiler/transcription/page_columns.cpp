@@ -84,11 +84,17 @@ bool is_margin(const Side& side) {
     return side.share(side.titles + side.dated) > 0.55;
 }
 
+// All titles and dates stand on one side: on the other is what they belong to.
+bool belongs_to(const Side& side, const Side& margin) {
+    return side.titles + side.dated == 0 && margin.titles > 0 && margin.dated > 1;
+}
+
 bool are_columns(const Side& left, const Side& right) {
     const Side& few = left.lines.size() < right.lines.size() ? left : right;
     const Side& many = &few == &left ? right : left;
     if (few.lines.size() < fewest_lines || is_margin(left) || is_margin(right)) return false;
     if (left.titles > 0 && right.titles > 0) return true;
+    if (belongs_to(right, left)) return false;
     const double level = level_share(few, many);
     const bool short_lines = few.spoken < 5 * few.lines.size();
     if (left.titles + right.titles > 0) return level < (short_lines ? 0.6 : 0.9);

@@ -165,8 +165,9 @@ private:
     static bool reaches_somebody(const OldRow& row) {
         const std::string text = row.text();
         return row.words.front().text.find('@') != std::string::npos ||
-               (text.find_first_not_of("0123456789 -.()+/") == std::string::npos &&
-                std::ranges::count_if(text, is_figure) >= 7);
+               (row.words.size() <= 4 && std::ranges::count_if(text, is_figure) >= 7 &&
+                text.find_first_of("-./") != std::string::npos &&
+                text.find(',') == std::string::npos);
     }
 
     // `September 2026 – Present · 180 hours`: dates below a head that filled its line.

@@ -161,6 +161,14 @@ TitleAndOrg title_and_org(const HeadPieces& pieces, const HeadHabits& habits) {
         if (pieces.places.empty()) take_town(result);
         return result;
     }
+    const bool undated = names.size() == 2 && pieces.dates.empty() && pieces.places.empty();
+    if (undated && may_be_town(names[1].text) && leans_to_role(names[0].text) < -0.5 &&
+        leans_to_role(names[1].text) == 0) { // `Harbor Home Goods - Gullhaven`, above its positions
+        result.org = names[0].text;
+        result.town = names[1].text;
+        result.sure = false;
+        return result;
+    }
     std::vector<double> leans;
     std::vector<std::string> texts;
     for (std::size_t i = 0; i < names.size(); ++i) {

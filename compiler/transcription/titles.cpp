@@ -9,6 +9,7 @@
 #include "compiler/portal/letters.hpp"
 #include "compiler/trade/section_titles.hpp"
 #include "compiler/trade/vocabulary.hpp"
+#include "compiler/transcription/evidence.hpp"
 #include "compiler/transcription/list_marks.hpp"
 #include "compiler/transcription/lists.hpp"
 #include "compiler/transcription/old_dates.hpp"
@@ -150,7 +151,11 @@ private:
              {line.words.size(), words_before_gap(line), words_before_colon(line)}) {
             if (words == 0 || !may_be_title(line, words)) continue;
             const std::string text = joined_words(line.words, 0, words);
-            if (const auto meaning = known_meaning(text, languages_)) {
+            const auto meaning = known_meaning(text, languages_);
+            // `Bachelor of Music Education        May 2022`
+            const bool head =
+                meaning && meaning->by_form && (words < line.words.size() || names_degree(text));
+            if (meaning && !head) {
                 found_.push_back(
                     {at, words, text, meaning->holds, meaning->below, meaning->by_form});
                 return;
