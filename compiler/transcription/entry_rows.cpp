@@ -2,6 +2,7 @@
 #include "compiler/transcription/entry_rows.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/utf8.hpp"
 #include "compiler/transcription/entry_fields.hpp"
 #include "compiler/transcription/evidence.hpp"
 #include "compiler/transcription/mended_rows.hpp"
@@ -75,6 +76,7 @@ public:
             has_marks_ = has_marks_ || row.item;
             if (!row.running && !row.item) margin_ = std::min(margin_, facts_.back().left);
         }
+        dates_lead_ = !facts_.empty() && facts_.front().only_dates;
         std::ranges::sort(gaps);
         usual_gap_ = gaps.empty() ? 0 : gaps[gaps.size() / 4];
     }
@@ -162,7 +164,9 @@ private:
             return false;
         bool school = false, degree = false;
         for (const OldRow& row : entries_.back().heads) {
-            school = school || names_school(row.text());
+            // `High School Diploma` names no school
+            const std::string rest = replaced(lower_case(row.text()), "high school diploma", "");
+            school = school || names_school(rest);
             degree = degree || names_degree(row.text());
         }
         return school && degree;
@@ -185,6 +189,7 @@ private:
         if (entries_.empty() || entries_.back().heads.empty()) return true;
         const RowsOfEntry& entry = entries_.back();
         const RowFacts& facts = facts_[at];
+        if (facts.only_dates && dates_lead_) return entry.heads.size() > 1 || !entry.items.empty();
         if (!entry.items.empty()) return !facts.only_dates;
         if (is_list_of_lines(holds_)) return starts_line(at);
         if (starts_school(at) || starts_club(at)) return true;
@@ -234,6 +239,7 @@ private:
     std::vector<RowFacts> facts_;
     std::vector<RowsOfEntry> entries_;
     bool has_marks_ = false;
+    bool dates_lead_ = false; // stand on a row of their own above each entry
     double margin_ = 1e6;
     double usual_gap_ = 0;
     std::size_t dated_at_ = none; // the row of the entry that is open

@@ -241,6 +241,10 @@ private:
         if (std::none_of(first, last, [](const OldWord& w) { return may_hold_year(w.text); }))
             return false;
         if (crosses_white(begin, end)) return false;
+        // `2020 – Diploma`: the dash parts what follows from the date
+        if (end < words_.size() && !words_[end].apart && is_dash(words_[end - 1].text) &&
+            words_[end - 1].text != "to")
+            return false;
         if (in_quotes(begin)) return false;
         const std::string text = joined_words(words_, begin, end);
         const auto read = read_written(text, languages_);

@@ -66,6 +66,8 @@ TEST_CASE("dates on a line") {
           {"Hazardous Waste, 2021, refreshed 2022", "2021, 2022"},
           {"Guard License (through 10/2023)", "10/2023 (expires)"},
           {"CPR, valid to 9/23", "9/2023 (expires)"},
+          {"2020 – Diploma – Brannock High School", "2020"},
+          {"Clinical (120 hrs, Fall 2023)", "Fall 2023"},
           {"Since 2021 also lead the Tuesday story hour.", ""},
           {"Counted 2026 quadrats at 9 sites", ""},
           {"CS 240, 3.62 / 4.00", ""}}) {

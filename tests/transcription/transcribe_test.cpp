@@ -172,6 +172,35 @@ JUN 2012 - JUN      United Coastal Service
                   "dates: JUN 2012 - JUN 2020\n"});
 }
 
+TEST_CASE("dates above each entry; an employer with the time of all positions") {
+    check_pieces(R"(Xiomara Dell
+xiomara@example.com
+
+Employment
+AUGUST 2022 - PRESENT
+Bank Teller, Inlet Savings, Gullhaven
+- Balance a drawer of $20,000 daily
+JUNE 2020 - AUGUST 2022
+Shift Lead, Fathom Bread, Gullhaven
+- Closed the shop
+)",
+                 {"role: Shift Lead\nemployer: Fathom Bread\nplace: Gullhaven\n"
+                  "dates: JUNE 2020 - AUGUST 2022\n- Closed the shop\n"});
+    check_pieces(R"(Lorcan Ibekwe
+lorcan@example.net
+
+Work
+Northlight Systems, Port Ansel, WA              2020 - present
+Support Engineer                                Jan 2023 - present
+- Own the on-call handbook
+Support Clerk                                   Jun 2020 - Dec 2022
+- Wrote 60 help articles
+)",
+                 {"role: Support Engineer\nemployer: Northlight Systems\nplace: Port Ansel, WA\n"
+                  "dates: Jan 2023 - present\n- Own the on-call handbook\n"
+                  "role: Support Clerk\ndates: Jun 2020 - Dec 2022\n"});
+}
+
 TEST_CASE("publications as lists of references have them (APA's and AMA's order)") {
     check_pieces(
         R"(Anselm Okonjo
