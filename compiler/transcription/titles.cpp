@@ -18,6 +18,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <optional>
 #include <set>
 #include <tuple>
 
@@ -216,6 +217,9 @@ private:
         for (const auto& [look, count] : counts)
             if (count > most) std::tie(most, usual) = std::tuple(count, look);
         if (most < 2) return;
+        std::set<double> usual_lefts;
+        for (const FoundTitle& title : found_)
+            if (look_at(title) == usual) usual_lefts.insert(lines_[title.line].left());
         std::erase_if(found_, [&](const FoundTitle& title) {
             const TitleLook look = look_at(title);
             const bool weaker = std::get<0>(look) < std::get<0>(usual) ||
@@ -225,22 +229,21 @@ private:
                                title.holds == trade::Holds::education ||
                                title.holds == trade::Holds::experience;
             return look != usual && weaker && !plain && !lines_[title.line].heading &&
-                   !stands_in_other_column(title, usual);
+                   !stands_in_other_column(title, usual_lefts);
         });
     }
 
     // A sidebar has titles of its own look: by themselves, in capitals or heavy letters, and none
     // of the usual ones is above or below.
-    bool stands_in_other_column(const FoundTitle& title, const TitleLook& usual) const {
+    bool stands_in_other_column(const FoundTitle& title,
+                                const std::set<double>& usual_lefts) const {
         constexpr double apart = 40; // pt
         const OldLine& line = lines_[title.line];
         const TitleLook look = look_at(title);
         if (title.words < line.words.size() || !(std::get<1>(look) || std::get<4>(look)))
             return false;
-        return std::ranges::none_of(found_, [&](const FoundTitle& other) {
-            const OldLine& there = lines_[other.line];
-            return look_at(other) == usual && std::abs(there.left() - line.left()) < apart;
-        });
+        const auto near = usual_lefts.lower_bound(line.left() - apart);
+        return near == usual_lefts.end() || *near > line.left() + apart;
     }
 
     // Lines that look as two known titles or more, where few others do.
@@ -272,17 +275,26 @@ private:
         std::ranges::sort(found_, {}, &FoundTitle::line);
     }
 
+    // Looks that two lines below each other have.
+    const std::set<TitleLook>& stacked() {
+        if (stacked_) return *stacked_;
+        stacked_.emplace();
+        std::optional<TitleLook> above;
+        for (const OldLine& line : lines_) {
+            const TitleLook look = look_of(line, in_capitals(line.text()));
+            if (above == look) stacked_->insert(look);
+            above = look;
+        }
+        return *stacked_;
+    }
+
     // Few other lines look so; or many do, and each stands by itself in capitals.
     bool sets_off_titles(const std::pair<const TitleLook, std::size_t>& alike, bool tells) {
         constexpr std::size_t fewest = 3; // lines that look so
         const std::size_t known = alike.second + tells, all = looks_[alike.first];
         if (known > 1 && 2 * known >= all) return true;
         if (!std::get<4>(alike.first) || 4 * known < all || all < fewest) return false;
-        for (std::size_t i = 1; i < lines_.size(); ++i)
-            if (look_of(lines_[i], in_capitals(lines_[i].text())) == alike.first &&
-                look_of(lines_[i - 1], in_capitals(lines_[i - 1].text())) == alike.first)
-                return false;
-        return true;
+        return !stacked().contains(alike.first);
     }
 
     // `Tenant Help Line        2020–2022` is an entry's head.
@@ -312,6 +324,7 @@ private:
     const std::vector<OldLine>& lines_;
     const portal::PageLanguages& languages_;
     std::map<TitleLook, std::size_t> looks_;
+    std::optional<std::set<TitleLook>> stacked_;
     std::vector<FoundTitle> found_;
 };
 

@@ -21,7 +21,7 @@ OLD = ROOT / "tests" / "transcription" / "old"
 # The least share of each that is placed right
 OURS = {"entry": 0.97, "title": 0.97, "org": 0.97, "dates": 0.97, "bullet": 0.97, "name": 1,
         "word": 1}
-OTHERS = {"entry": 0.95, "title": 0.93, "org": 0.9, "dates": 0.95, "bullet": 0.95, "name": 1,
+OTHERS = {"entry": 0.98, "title": 0.97, "org": 0.97, "dates": 0.97, "bullet": 0.97, "name": 1,
           "word": 1}
 
 
