@@ -22,6 +22,8 @@ namespace {
 
 constexpr std::size_t deepest = 1000;
 constexpr std::size_t longest_bold_heading = 60;
+constexpr std::size_t longest_class_heading = 160; // a page's `header` may be more than one
+constexpr std::string_view blanks = " \t\r\n\f";
 
 struct Element {
     bool hidden = false;  // it, or what it stands in
@@ -45,6 +47,14 @@ bool is_hidden_by(std::string_view name, std::string_view value) {
     const std::string close = replaced(lower, " ", "");
     return close.find("display:none") != close.npos ||
            close.find("visibility:hidden") != close.npos || close.find("font-size:0") != close.npos;
+}
+
+// `section-title`, `h3`, `list-item`: what pages call the parts that they have no elements for.
+bool is_called(std::string_view classes, List list) {
+    const std::vector<std::string> words = parted(lower_case(classes), " -_\t\n");
+    return !words.empty() && std::ranges::any_of(words, [&](const std::string& word) {
+        return is_one_of(word, list);
+    });
 }
 
 class PageReader {
@@ -88,17 +98,24 @@ private:
         if (block) close_line();
         read_table(name);
         if (is_one_of(name, List::unseen_of_html)) element.hidden = true;
-        for (; attributes != nullptr && *attributes != nullptr; attributes += 2)
-            if (is_hidden_by(view(attributes[0]), view(attributes[1]))) element.hidden = true;
-        if (is_one_of(name, List::headings_of_html)) element.heading = true;
-        if (name == "dt" || name == "th") element.heading = element.minor = true;
         if (block)
             element.item =
                 name == "li" || name == "dd" || name == "tr" || (element.item && name == "p");
+        for (; attributes != nullptr && *attributes != nullptr; attributes += 2)
+            see(view(attributes[0]), view(attributes[1]), block, element);
+        if (is_one_of(name, List::headings_of_html)) element.heading = true;
+        if (name == "dt" || name == "th") element.heading = element.minor = true;
         element.bold = element.bold || name == "b" || name == "strong";
         elements_.push_back(element);
         names_.emplace_back(name);
         if (elements_.size() > deepest) xmlStopParser(parser_);
+    }
+
+    static void see(std::string_view name, std::string_view value, bool block, Element& element) {
+        if (is_hidden_by(name, value)) element.hidden = true;
+        if (!block || (name != "class" && name != "role")) return;
+        if (is_called(value, List::classes_of_headings)) element.heading = true;
+        if (is_called(value, List::classes_of_items)) element.item = true;
     }
 
     void end(std::string_view name) {
@@ -113,24 +130,31 @@ private:
     void add(std::string_view text) {
         const Element element = top() ? *top() : Element{};
         if (element.hidden) return;
-        const bool blank = text.find_first_not_of(" \t\r\n\f") == text.npos;
-        if (!blank && text_.find_first_not_of(" \t\r\n\f") == text_.npos) {
+        const bool blank = text.find_first_not_of(blanks) == text.npos;
+        if (!blank && text_.find_first_not_of(blanks) == text_.npos) {
             line_ = {{}, element.heading, element.minor, element.item, true, number()};
             all_bold_ = true;
         }
         if (!blank) {
-            if (all_bold_ && !element.bold) end_run_in(text);
+            if (all_bold_ && !element.bold && is_run_in(text)) {
+                if (element.item) {
+                    if (is_letter_or_figure(trimmed(text_, blanks).back())) text_ += ": ";
+                } else {
+                    close_line();
+                    line_ = {{}, element.heading, element.minor, false, false, number()};
+                }
+            }
             all_bold_ = all_bold_ && element.bold;
         }
         text_ += text;
     }
 
     // A few bold words with a sentence after them are its heading: `Requirements Two years`.
-    void end_run_in(std::string_view after) {
-        const std::string_view run = trimmed(text_, " \t\r\n\f");
-        const std::string_view next = trimmed(after, " \t\r\n\f");
-        if (run.size() > longest_bold_heading || run.empty() || next.empty()) return;
-        if (is_letter_or_figure(run.back()) && is_capital_letter(next.front())) text_ += ": ";
+    bool is_run_in(std::string_view after) const {
+        const std::string_view run = trimmed(text_, blanks), next = trimmed(after, blanks);
+        if (run.size() > longest_bold_heading || run.empty() || next.empty()) return false;
+        if (std::string_view(":.!?").find(run.back()) != std::string_view::npos) return true;
+        return is_letter_or_figure(run.back()) && is_capital_letter(next.front());
     }
 
     void read_table(std::string_view name) {
@@ -146,7 +170,7 @@ private:
 
     // The cells of a row say one thing: `Spanish - a plus`.
     void part_cells() {
-        if (text_.find_first_not_of(" \t\r\n\f") != text_.npos) text_ += " - ";
+        if (text_.find_first_not_of(blanks) != text_.npos) text_ += " - ";
     }
 
     void close_line() {
@@ -156,6 +180,7 @@ private:
         text_.clear();
         line_.item = take_bullet(line_.text) || line_.item;
         if (line_.text.empty()) return;
+        if (line_.text.size() > longest_class_heading) line_.heading = false;
         if (all_bold_ && !line_.item && line_.text.size() <= longest_bold_heading)
             line_.heading = true;
         lines_.push_back(std::move(line_));

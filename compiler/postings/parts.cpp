@@ -6,6 +6,8 @@
 #include "compiler/base/phrases.hpp"
 #include "compiler/postings/headings.hpp"
 #include "compiler/postings/lists.hpp"
+#include "compiler/postings/part_odds.hpp"
+#include "compiler/postings/stretches.hpp"
 
 #include <algorithm>
 #include <array>
@@ -15,30 +17,6 @@ namespace quoin::postings {
 namespace {
 
 constexpr std::size_t longest_label = 48; // bytes before the colon of `Requirements: …`
-constexpr std::size_t longest_lead_in = 200;
-
-bool has_any(std::string_view lower, List list) {
-    return std::ranges::any_of(listed(lines_of(list)),
-                               [&](std::string_view phrase) { return has_phrase(lower, phrase); });
-}
-
-struct PhrasesSeen { // phrases of a list that are in a sentence
-    int sure = 0, unsure = 0;
-
-    // Under a heading that asks for something, a sentence asks.
-    bool enough(bool asked) const {
-        return asked ? sure > 1 || (sure > 0 && unsure > 1) : sure > 0 || unsure > 2;
-    }
-    bool some() const { return sure > 0 || unsure > 1; }
-};
-
-PhrasesSeen seen_of(std::string_view lower, List list) {
-    PhrasesSeen signs;
-    each_listed(lines_of(list), [&](std::string_view phrase, std::string_view said) {
-        if (has_phrase(lower, phrase)) ++(said == "surely" ? signs.sure : signs.unsure);
-    });
-    return signs;
-}
 
 // No degree needed; no prior knowledge of boats is expected.
 bool waives(std::string_view lower) {
@@ -57,7 +35,7 @@ void judge_asking(Statement& statement, std::string_view lower, const Part& part
                             {List::said_of_equality, LeftOut::equality},
                             {List::said_of_applying, LeftOut::applying},
                             {List::said_of_the_employer, LeftOut::employer}};
-    if (waives(lower) || has_any(lower, List::said_not_asked))
+    if (waives(lower) || says_any(lower, List::said_not_asked))
         statement.left_out = LeftOut::not_asked;
     for (const Row& row : rows) {
         const PhrasesSeen signs = seen_of(lower, row.list);
@@ -68,12 +46,12 @@ void judge_asking(Statement& statement, std::string_view lower, const Part& part
 }
 
 Standing standing_of(std::string_view lower, const Part& part) {
-    const bool preferred = has_any(lower, List::said_preferred);
-    if (preferred || part.standing == Standing::preferred) return Standing::preferred;
+    const bool preferred = says_any(lower, List::said_preferred);
+    const bool sure = says_any(lower, List::said_surely_required);
+    if (preferred || (part.standing == Standing::preferred && !sure)) return Standing::preferred;
     if (part.standing == Standing::required) return Standing::required;
-    if (has_any(lower, part.known ? List::said_surely_required : List::said_required))
-        return Standing::required;
-    if (part.standing == Standing::duties || has_any(lower, List::said_duties))
+    if (sure || (!part.known && says_any(lower, List::said_required))) return Standing::required;
+    if (part.standing == Standing::duties || says_any(lower, List::said_duties))
         return Standing::duties;
     return Standing::elsewhere;
 }
@@ -93,13 +71,24 @@ Label label_of(std::string_view text) {
     return first;
 }
 
+// What is surely to be left out is; what likely is stands nowhere.
+Part part_of(const PartChances& chances) {
+    constexpr double surely = 0.8, likely = 0.6, rather = 0.5;
+    if (chances[0] >= likely)
+        return {chances[0] >= surely, chances[0] >= surely, Standing::elsewhere, false};
+    const auto kind = static_cast<std::size_t>(likeliest_read(chances));
+    return {chances[kind] >= rather, false, static_cast<Standing>(kind - 1), false};
+}
+
 class PartReader {
 public:
     explicit PartReader(std::span<const Line> lines) : lines_(lines) {}
 
     std::vector<Statement> read() {
-        for (std::size_t i = 0; i < lines_.size(); ++i)
-            read_line(i);
+        const std::vector<Stretch> stretches = stretches_of(lines_);
+        const std::vector<PartChances> chances = chances_of(stretches, lines_);
+        for (std::size_t i = 0; i < stretches.size(); ++i)
+            read_stretch(stretches[i], stretches[i].title ? Part{} : part_of(chances[i]));
         if (!any_part_) call_the_rest_duties();
         for (Statement& statement : statements_)
             statement.outside = any_part_ && !statement.headed;
@@ -107,81 +96,36 @@ public:
     }
 
 private:
-    bool leads_in(std::size_t i) const { // to the items below
-        const std::string_view text = lines_[i].text;
-        return !lines_[i].item && text.size() <= longest_lead_in && text.ends_with(':') &&
-               i + 1 < lines_.size();
-    }
-
-    // A list under a heading that says nothing known: by its items, else duties come first, then
-    // what is required, then what is preferred (common practice).
-    Part usual_next(std::size_t i) const {
-        const auto told = part_of_items(lines_.subspan(i + 1));
-        const bool asks = told && told->standing == Standing::required;
-        if (asks && last_ == Standing::required) return {true, false, Standing::preferred};
-        if (told) return *told;
-        if (!last_) return {true, false, Standing::duties};
-        if (*last_ == Standing::duties) return {true, false, Standing::required};
-        return {true, false, Standing::preferred};
-    }
-
-    // A paragraph most of whose sentences say what `you` do.
-    bool tells_you(std::size_t i) const {
-        if (i >= lines_.size() || lines_[i].heading || lines_[i].item) return false;
-        const auto sentences = sentences_of(lines_[i].text);
-        const auto told = std::ranges::count_if(sentences, [](std::string_view sentence) {
-            const std::string lower = comparable(sentence);
-            return lower.starts_with("you ") || lower.starts_with("you'") ||
-                   lower.find(", you ") != lower.npos || lower.starts_with("as a");
-        });
-        return static_cast<std::size_t>(told) * 2 >= sentences.size();
-    }
-
-    void open_part(std::size_t i) {
-        const bool below_item = i + 1 < lines_.size() && lines_[i + 1].item;
-        const bool title = i == 0 && !below_item && !lines_[i].text.ends_with(':');
-        const Part headed = title ? Part{} : part_headed(lines_[i].text);
-        named_ = headed.known && !headed.not_read; // such a heading asks for nothing itself
-        if (!headed.known && lines_[i].minor && part_.known) return;
-        part_ = headed;
-        if (!headed.known && below_item) part_ = usual_next(i);
-        if (!headed.known && !below_item && !title && tells_you(i + 1))
-            part_ = {true, false, Standing::duties};
-    }
-
-    void read_line(std::size_t i) {
-        const Line& line = lines_[i];
-        if (line.heading || leads_in(i)) {
-            open_part(i);
-            any_part_ = any_part_ || (part_.known && !part_.not_read);
-            items_ = false;
-            if (!named_) add(line.text, line, part_, true);
-            return;
+    void read_stretch(const Stretch& stretch, const Part& part) {
+        any_part_ = any_part_ || (part.known && !part.not_read);
+        const bool named = stretch.headed && part_headed(stretch.heading()).known;
+        bool goes_on = false; // what a semicolon parts
+        for (const Piece& piece : stretch.pieces) {
+            if (piece.heading) {
+                const bool its_own = &piece == &stretch.pieces.front();
+                if (!its_own || !named) add(piece, part, stretch.headed);
+                continue;
+            }
+            read_sentence(piece, part, stretch.headed);
+            if (goes_on) inherit();
+            goes_on = piece.text.ends_with(';');
         }
-        if (!line.item && line.parted && items_) part_ = {}; // the list is over
-        items_ = items_ || line.item;
-        if (line.item && part_.known && !part_.not_read) last_ = part_.standing;
-        read_text(line, part_);
     }
 
-    // `Requirements: …` says what its own line is, and so does `How to apply. …`.
-    void read_text(const Line& line, Part part) {
-        std::string_view text = line.text;
-        if (const Label label = label_of(text); label.length > 0) {
-            const Part labelled = part_headed(text.substr(0, label.length));
-            const bool topic = line.item && part.known && // of an item: Baking experience - rye
+    // `Preferred: …` of an item says what it is.
+    void read_sentence(Piece piece, Part part, bool headed) {
+        const Line& line = lines_[piece.line];
+        const bool begins = line.item && std::string_view(line.text).starts_with(piece.text);
+        if (const Label label = begins ? label_of(piece.text) : Label{}; label.length > 0) {
+            const Part labelled = part_headed(piece.text.substr(0, label.length));
+            const bool topic = part.known && // of an item: Baking experience - rye
                                (labelled.not_read || labelled.standing == part.standing);
             if (labelled.known && (label.sure || labelled.not_read) && !part.not_read && !topic) {
                 part = labelled;
-                text.remove_prefix(label.length + label.sign);
+                piece.text.remove_prefix(label.length + label.sign);
             }
         }
-        bool goes_on = false; // what a semicolon parts, and a paragraph under no heading
-        for (const std::string_view sentence : sentences_of(text)) {
-            add(sentence, line, part, false);
-            if (goes_on) inherit();
-            goes_on = sentence.ends_with(';') || (!part.known && !line.item && !any_part_);
-        }
+        add(piece, part, headed);
     }
 
     // From the clause before, unless it says more for itself.
@@ -200,37 +144,26 @@ private:
                 statement.standing = Standing::duties;
     }
 
-    void add(std::string_view text, const Line& line, const Part& part, bool heading) {
-        const std::string lower = comparable(text);
-        Statement statement{std::string(text), {},    {},    heading, line.item,
-                            part.known,        false, false, false,   line.number};
-        statement.standing = heading ? Standing::elsewhere : standing_of(lower, part);
-        if (part.not_read)
-            statement.left_out = LeftOut::heading;
-        else
-            judge_asking(statement, lower, part);
+    void add(const Piece& piece, const Part& part, bool headed) {
+        const Line& line = lines_[piece.line];
+        const std::string lower = comparable(piece.text);
+        Statement statement;
+        statement.text = piece.text;
+        statement.heading = piece.heading;
+        statement.item = line.item;
+        statement.headed = part.known;
+        statement.line = line.number;
+        statement.standing = piece.heading ? Standing::elsewhere : standing_of(lower, part);
+        judge_asking(statement, lower, part);
+        if (part.not_read && (headed || !statement.left_out))
+            statement.left_out = headed ? LeftOut::heading : LeftOut::wording;
         statements_.push_back(std::move(statement));
     }
 
     std::span<const Line> lines_;
     std::vector<Statement> statements_;
-    Part part_;
-    bool items_ = false; // of this part there were some
-    bool named_ = false;
-    std::optional<Standing> last_; // of the lists that ask for something
-    bool any_part_ = false;        // that asks for something
+    bool any_part_ = false; // that asks for something
 };
-
-bool ends_abbreviation(std::string_view before) {
-    constexpr std::string_view short_forms[] = {"e.g", "i.e", "etc", "dr",  "mr",  "mrs",  "ms",
-                                                "st",  "vs",  "inc", "co",  "no",  "dept", "approx",
-                                                "lb",  "lbs", "hr",  "hrs", "min", "yr",   "yrs"};
-    const std::size_t blank = before.find_last_of(" (");
-    const std::string last = lower_case(blank == before.npos ? before : before.substr(blank + 1));
-    const bool initial = last.size() == 1 && is_ascii_letter(last[0]);
-    return initial || last.ends_with(".m") ||
-           std::ranges::find(short_forms, last) != std::end(short_forms);
-}
 
 }
 
@@ -240,33 +173,14 @@ std::string_view name_of(Standing standing) {
 }
 
 std::string_view name_of(LeftOut reason) {
-    constexpr std::array<std::string_view, 6> names{"pay and benefits",
+    constexpr std::array<std::string_view, 7> names{"pay and benefits",
                                                     "equal opportunity",
                                                     "how to apply",
                                                     "of the employer",
                                                     "under a heading that asks for nothing",
-                                                    "not asked for"};
+                                                    "not asked for",
+                                                    "asks for nothing, by its wording"};
     return names[static_cast<std::size_t>(reason)];
-}
-
-std::vector<std::string_view> sentences_of(std::string_view text) {
-    std::vector<std::string_view> sentences;
-    std::size_t begin = 0;
-    const auto close = [&](std::size_t end) {
-        const std::string_view sentence = trimmed(text.substr(begin, end - begin));
-        if (!sentence.empty()) sentences.push_back(sentence);
-        begin = end;
-    };
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const char c = text[i];
-        const bool before_blank = i + 1 < text.size() && text[i + 1] == ' ';
-        const bool stop =
-            c == '!' || c == '?' || (c == '.' && !ends_abbreviation(text.substr(begin, i - begin)));
-        if (before_blank && (c == ';' || stop)) close(i + 1);
-        if (text.substr(i).starts_with("\u2026 ")) close(i + 3);
-    }
-    close(text.size());
-    return sentences;
 }
 
 std::vector<Statement> statements(std::span<const Line> lines) {

@@ -13,7 +13,7 @@
 namespace quoin::postings {
 
 enum class Standing { required, preferred, duties, elsewhere };
-enum class LeftOut { pay, equality, applying, employer, heading, not_asked };
+enum class LeftOut { pay, equality, applying, employer, heading, not_asked, wording };
 
 std::string_view name_of(Standing standing); // `required`
 std::string_view name_of(LeftOut reason);    // `pay and benefits`
@@ -32,8 +32,5 @@ struct Statement { // a sentence, an item or a heading
 };
 
 std::vector<Statement> statements(std::span<const Line> lines);
-
-// At stops that end one and at semicolons; points of abbreviations and of names end none.
-std::vector<std::string_view> sentences_of(std::string_view text);
 
 }

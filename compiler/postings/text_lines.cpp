@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace quoin::postings {
 
@@ -14,6 +15,7 @@ namespace {
 
 constexpr std::size_t longest_heading = 60; // characters
 constexpr int most_heading_words = 7;
+constexpr std::size_t widest_column = 140; // beyond it, lines are whole paragraphs
 constexpr int most_question_words = 12;
 
 bool is_blank(char32_t code) {
@@ -43,6 +45,8 @@ std::size_t bullet_at(std::string_view text) {
     const bool picture = (first.code >= U'\u2190' && first.code <= U'\u2BFF') ||
                          (first.code >= U'\U0001F000' && first.code <= U'\U0001FAFF');
     if (picture || always.find(first.code) != always.npos) return first.length;
+    for (const std::string_view arrow : {"-> ", "=> ", ">> ", "-- "})
+        if (text.starts_with(arrow)) return arrow.size() - 1;
     if (before_blank.find(first.code) == before_blank.npos) return 0;
     return text.size() > first.length && text[first.length] == ' ' ? first.length : 0;
 }
@@ -171,7 +175,8 @@ bool goes_on(const RawLine& above, const RawLine& line, std::size_t column) {
     if (above.item) return line.indent > 0 || is_small_letter(line.text.front());
     if (is_small_letter(line.text.front())) return true;
     const std::size_t word = std::min(line.text.find(' '), line.text.size());
-    return column <= 120 && above.text.size() + word + 12 > column && words_of(above.text) > 5;
+    return column <= widest_column && above.text.size() + word + 12 > column &&
+           words_of(above.text) > 5;
 }
 
 // Short and no sentence, with white above and something below.
@@ -183,6 +188,37 @@ bool is_heading(const std::vector<Line>& lines, std::size_t i) {
     const bool sentence = text.ends_with('.') || text.ends_with(',') || text.ends_with(';') ||
                           text.find(": ") != text.npos;
     return lines[i].parted && !sentence && i + 1 < lines.size();
+}
+
+// `EDUCATION. Two years of college`: its capitals are its heading.
+std::size_t capitals_run_in(std::string_view text) {
+    constexpr std::size_t shortest = 4;
+    const std::size_t end = text.find_first_of(".:");
+    if (end == text.npos || end < shortest || end > longest_heading || end + 2 >= text.size() ||
+        text[end + 1] != ' ')
+        return 0;
+    const std::string_view run = text.substr(0, end);
+    return all_capitals(run) && !all_capitals(text.substr(end)) &&
+                   run.find_first_of("0123456789(") == run.npos
+               ? end
+               : 0;
+}
+
+void split_run_ins(std::vector<Line>& lines) {
+    std::vector<Line> split;
+    for (Line& line : lines) {
+        if (const std::size_t end = line.heading ? 0 : capitals_run_in(line.text); end > 0) {
+            Line head = line;
+            head.text.resize(end);
+            head.heading = true;
+            head.minor = std::exchange(head.item, false);
+            split.push_back(std::move(head));
+            line.text.erase(0, end + 2);
+            line.parted = false;
+        }
+        split.push_back(std::move(line));
+    }
+    lines = std::move(split);
 }
 
 // A heading with a sign before it: another sign than that of the items below, and white above.
@@ -232,6 +268,7 @@ std::vector<Line> text_lines(std::string_view text) {
     for (std::size_t i = 0; i < lines.size(); ++i)
         lines[i].heading =
             lines[i].heading ? i + 1 < lines.size() : !lines[i].item && is_heading(lines, i);
+    split_run_ins(lines);
     return lines;
 }
 

@@ -1,5 +1,6 @@
 // Which part of a posting a sentence stands in, and what is left out.
 #include "compiler/postings/parts.hpp"
+#include "compiler/postings/stretches.hpp"
 
 #include <doctest/doctest.h>
 
@@ -150,13 +151,15 @@ TEST_CASE("postings: headings in the forms that postings give them") {
 
 TEST_CASE("postings: what stands under a heading that says nothing known") {
     const char* lists =
-        "Mornings aboard\n- Weld hulls\n- Scrape paint\n\nThe sailor\n- Knowledge of "
-        "rigging\n- Able to climb\n\nSweetly\n- Paid holidays\n- Free meals\n";
+        "Deckhand\n\nMornings aboard\n- Weld the hulls\n- Scrape old paint\n- Prepare the nets\n\n"
+        "The sailor\n- Knowledge of rigging\n- At least two years at sea\n- Able to climb\n\n"
+        "Sweetly\n- Paid holidays\n- Free meals\n- Health insurance\n";
     CHECK(standing_of(lists, "Weld") == "duties");
     CHECK(standing_of(lists, "rigging") == "required");
     CHECK(standing_of(lists, "meals") == "out");
-    CHECK(standing_of("Deckhand\n\nAboard\n\nYou splice rope. You mend nets.\n", "splice") ==
-          "duties");
+    CHECK(
+        standing_of("Deckhand\n\nAboard\n\nYou splice rope and you'll mend nets. You will paint.\n",
+                    "splice") == "duties");
     CHECK(standing_of("Skills:\n- Sailing experience - sloops and yawls\n", "Sailing") ==
           "required");
 }
