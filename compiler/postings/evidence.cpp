@@ -6,6 +6,7 @@
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/verb_table.hpp"
 #include "compiler/postings/lists.hpp"
+#include "compiler/postings/phrase_words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,47 +18,51 @@ namespace quoin::postings {
 namespace {
 
 constexpr std::array<SignRow, signs_in_all> table_of_signs{{
-    {"of all phrases", -0.07},
-    {"required", -0.16},
-    {"preferred", 0.30},
-    {"elsewhere", -1.11},
-    {"a soft skill", 1.75},
-    {"a language", 1.20},
-    {"a credential", 0.90},
-    {"a degree", -0.18},
-    {"a field of study", 0.45},
-    {"in an item", 0.75},
-    {"opens its sentence", 0.61},
-    {"before more of its like", 0.68},
-    {"after a lead-in of skill", 1.05},
-    {"after with, in, for, of", 0.36},
-    {"after the or our", -0.77},
-    {"after a or any", -0.64},
-    {"one word", -0.61},
-    {"four words or more", -0.99},
-    {"an acronym, or with signs", 1.23},
-    {"a name within a sentence", 0.16},
-    {"ends as deeds do", 0.83},
-    {"a deed, knowledge or message", 0.91},
-    {"a person", 0.84},
-    {"a frequent word", -0.42},
-    {"one frequent word", -1.24},
-    {"one ordinary word", -1.03},
-    {"one word in no dictionary", 0.89},
-    {"of somebody", -0.15},
-    {"said again", 0.48},
-    {"a compound of English", 0.58},
-    {"begins with a verb", -0.70},
-    {"its sentence says we", -0.35},
-    {"its sentence tells", -0.05},
-    {"its sentence is long", 0.26},
-    {"its sentence is doubtful", 0.08},
-    {"in a posting without parts", 0.06},
-    {"outside the parts", -1.39},
-    {"by a word of what is left out", -0.33},
-    {"by an address or a sum", -0.57},
-    {"a name in what is left out", -0.78},
-    {"its words hang together", 0.66},
+    {"of all phrases", 0.73},
+    {"required", -0.22},
+    {"preferred", 0.24},
+    {"elsewhere", -0.68},
+    {"a soft skill", 2.15},
+    {"a language", 1.49},
+    {"a credential", 0.92},
+    {"a degree", -0.24},
+    {"a field of study", 0.53},
+    {"in an item", 0.42},
+    {"opens its sentence", 0.59},
+    {"before more of its like", 0.76},
+    {"after a lead-in of skill", 1.02},
+    {"after with, in, for, of", 0.19},
+    {"after the or our", -1.04},
+    {"after a or any", -0.45},
+    {"one word", -0.70},
+    {"four words or more", -1.00},
+    {"an acronym, or with signs", 1.17},
+    {"a name within a sentence", 0.51},
+    {"ends as deeds do", 0.86},
+    {"a deed, knowledge or message", 0.87},
+    {"a person", 0.52},
+    {"a frequent word", -0.49},
+    {"one frequent word", -1.54},
+    {"one ordinary word", -1.25},
+    {"one word in no dictionary", 0.77},
+    {"of somebody", -0.23},
+    {"said again", 0.26},
+    {"a compound of English", 0.64},
+    {"begins with a verb", -0.89},
+    {"its sentence says we", -0.28},
+    {"its sentence tells", -0.10},
+    {"its sentence is long", 0.05},
+    {"its sentence is doubtful", -0.08},
+    {"in a posting without parts", 0.00},
+    {"outside the parts", -0.50},
+    {"by a word of what is left out", -0.28},
+    {"by an address or a sum", -0.70},
+    {"a name in what is left out", -0.73},
+    {"a name in the employer's address", -0.59},
+    {"a strange name in what is left out", -0.33},
+    {"a strange name within a sentence", -0.28},
+    {"its part may be left out", -1.68},
+    {"its words hang together", 0.55},
 }};
 
 using english::WordList;
@@ -167,9 +172,11 @@ StatementSigns::StatementSigns(const Statement& statement)
     common_[Sign::doubtful] = statement.doubtful;
     common_[Sign::unheaded] = !statement.headed && !statement.outside;
     common_[Sign::outside] = statement.outside;
+    common_[Sign::unsure] = statement.unsure;
     common_[Sign::touched] = statement.touched;
     common_[Sign::addressed] = lower.find_first_of("@$") != lower.npos ||
-                               lower.find("www.") != lower.npos || lower.find("://") != lower.npos;
+                               lower.find("www.") != lower.npos ||
+                               lower.find("://") != lower.npos || has_telephone(lower);
 }
 
 Signs StatementSigns::of_place(const Phrase& phrase) const {
@@ -200,7 +207,10 @@ Signs StatementSigns::of_place(const Phrase& phrase) const {
 }
 
 Signs StatementSigns::of(const Phrase& phrase, Kind kind, const WordList& words) const {
-    return common_ | of_place(phrase) | signs_of_words(phrase, words) | signs_of_kind(kind, phrase);
+    Signs signs =
+        common_ | of_place(phrase) | signs_of_words(phrase, words) | signs_of_kind(kind, phrase);
+    signs[Sign::strange_name] = signs[Sign::one_unlisted] && signs[Sign::name];
+    return signs;
 }
 
 double odds_of(const Signs& signs) {

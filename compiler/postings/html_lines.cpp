@@ -6,6 +6,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/postings/headings.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/table_columns.hpp"
 
@@ -168,9 +169,21 @@ private:
         columns_.start_cell();
     }
 
-    // The cells of a row say one thing: `Spanish - a plus`.
+    // The cells of a row say one thing, `Spanish - a plus`, but where the first names a part.
     void part_cells() {
+        if (is_label(plain_line(text_))) {
+            close_line();
+            lines_.back().heading = lines_.back().minor = true;
+            lines_.back().item = false;
+            return;
+        }
         if (text_.find_first_not_of(blanks) != text_.npos) text_ += " - ";
+    }
+
+    static bool is_label(std::string_view cell) {
+        constexpr std::ptrdiff_t most_blanks_of_labels = 2;
+        return !cell.empty() && std::ranges::count(cell, ' ') <= most_blanks_of_labels &&
+               part_headed(cell).known;
     }
 
     void close_line() {

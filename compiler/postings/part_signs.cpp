@@ -7,6 +7,7 @@
 #include "compiler/english/sentence.hpp"
 #include "compiler/postings/headings.hpp"
 #include "compiler/postings/lists.hpp"
+#include "compiler/postings/phrase_words.hpp"
 #include "compiler/trade/spoken_languages.hpp"
 
 #include <algorithm>
@@ -151,8 +152,7 @@ void see_words(const Sentence& sentence, const std::string& lower, PartSigns& si
         any[PartSign::modal] |= is({"must", "should", "need", "shall"});
     }
     any[PartSign::sum_or_address] |= lower.find_first_of("@$") != lower.npos ||
-                                     lower.find("www.") != lower.npos ||
-                                     lower.find("555-") != lower.npos;
+                                     lower.find("www.") != lower.npos || has_telephone(lower);
     any[PartSign::exclaiming] = lower.ends_with('!');
     any[PartSign::long_one] = sentence.size() > 28;
     any[PartSign::short_one] = sentence.size() <= 5;

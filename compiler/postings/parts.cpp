@@ -88,7 +88,7 @@ public:
         const std::vector<Stretch> stretches = stretches_of(lines_);
         const std::vector<PartChances> chances = chances_of(stretches, lines_);
         for (std::size_t i = 0; i < stretches.size(); ++i)
-            read_stretch(stretches[i], stretches[i].title ? Part{} : part_of(chances[i]));
+            read_stretch(stretches[i], chances[i]);
         if (!any_part_) call_the_rest_duties();
         for (Statement& statement : statements_)
             statement.outside = any_part_ && !statement.headed;
@@ -96,7 +96,10 @@ public:
     }
 
 private:
-    void read_stretch(const Stretch& stretch, const Part& part) {
+    void read_stretch(const Stretch& stretch, const PartChances& chances) {
+        constexpr double doubt = 0.2;
+        const Part part = stretch.title ? Part{} : part_of(chances);
+        unsure_ = chances[0] >= doubt;
         any_part_ = any_part_ || (part.known && !part.not_read);
         const bool named = stretch.headed && part_headed(stretch.heading()).known;
         bool goes_on = false; // what a semicolon parts
@@ -153,6 +156,7 @@ private:
         statement.item = line.item;
         statement.headed = part.known;
         statement.line = line.number;
+        statement.unsure = unsure_;
         statement.standing = piece.heading ? Standing::elsewhere : standing_of(lower, part);
         judge_asking(statement, lower, part);
         if (part.not_read && (headed || !statement.left_out))
@@ -163,6 +167,7 @@ private:
     std::span<const Line> lines_;
     std::vector<Statement> statements_;
     bool any_part_ = false; // that asks for something
+    bool unsure_ = false;   // of the stretch being read
 };
 
 }

@@ -28,6 +28,7 @@ struct Statement { // a sentence, an item or a heading
     bool outside = false;  // of the parts, in a posting that has some
     bool doubtful = false; // it has words of what is left out, too few to be so
     bool touched = false;  // it has one of them
+    bool unsure = false;   // its part may be one that is left out
     std::uint32_t line = 0;
 };
 

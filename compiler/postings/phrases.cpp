@@ -9,7 +9,7 @@
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/verb_odds.hpp"
 #include "compiler/postings/lists.hpp"
-#include "compiler/trade/months.hpp"
+#include "compiler/postings/phrase_words.hpp"
 
 #include <algorithm>
 #include <map>
@@ -27,61 +27,6 @@ constexpr std::size_t most_words = 5;
 
 enum class Role { outside, inside, verb };
 
-// Hours, weeks, pounds: a figure before one counts it. `10-key`, `70-seat` are words.
-bool counts_something(const std::string& lower) {
-    const std::size_t hyphen = lower.find('-');
-    if (hyphen == lower.npos) {
-        const std::size_t letters = std::min(lower.find_first_not_of("0123456789.,"), lower.size());
-        constexpr std::string_view measures[] = {"",   "h",  "hr", "hrs", "lb",  "lbs", "k", "m",
-                                                 "am", "pm", "th", "st",  "nd",  "rd",  "x", "mg",
-                                                 "ft", "in", "%",  "+",   "a.m", "p.m"};
-        return !is_figure(lower.front()) ||
-               std::ranges::find(measures, std::string_view(lower).substr(letters)) !=
-                   std::end(measures);
-    }
-    constexpr std::string_view units[] = {"hour",  "hours",  "day",   "days",   "week",  "weeks",
-                                          "month", "year",   "years", "minute", "pound", "pounds",
-                                          "mile",  "person", "time",  "seat",   "plus"};
-    return std::ranges::find(units, std::string_view(lower).substr(hyphen + 1)) !=
-               std::end(units) ||
-           all_figures(lower.substr(hyphen + 1));
-}
-
-bool is_time_name(const std::string& lower) {
-    constexpr std::string_view days[] = {"monday", "tuesday",  "wednesday", "thursday",
-                                         "friday", "saturday", "sunday"};
-    if (lower.find(':') != lower.npos) return true; // 6:10
-    const bool month = lower.size() > 2 && lower != "may" && lower != "march" &&
-                       trade::month_named(lower).has_value();
-    const std::string_view day =
-        lower.ends_with('s') ? std::string_view(lower).substr(0, lower.size() - 1) : lower;
-    return month || std::ranges::find(days, day) != std::end(days);
-}
-
-// you'll, don't, she's; a possessive is none.
-bool is_contraction(const std::string& lower) {
-    const std::size_t at = lower.rfind('\'');
-    if (at == lower.npos) return false;
-    const std::string_view before = std::string_view(lower).substr(0, at);
-    if (!lower.ends_with("'s")) return !lower.ends_with("s'");
-    constexpr std::string_view subjects[] = {"he",   "she",   "it",   "that", "who",
-                                             "here", "there", "what", "let"};
-    return std::ranges::find(subjects, before) != std::end(subjects);
-}
-
-bool is_address(std::string_view lower) {
-    return lower.find('@') != lower.npos || lower.find("www.") == 0 ||
-           (lower.find('.') != lower.npos && lower.size() - lower.rfind('.') > 3 &&
-            !lower.ends_with(".js"));
-}
-
-bool ends_as_adjective(std::string_view lower) {
-    constexpr std::string_view endings[] = {"ible", "able", "ful", "less", "ous", "est"};
-    return lower.size() > 6 && std::ranges::any_of(endings, [&](std::string_view ending) {
-               return lower.ends_with(ending);
-           });
-}
-
 class PhraseReader {
 public:
     PhraseReader(std::string_view text, Opens opens)
@@ -91,6 +36,8 @@ public:
     std::vector<Phrase> read() {
         find_fixed(List::credentials);
         find_fixed(List::soft_skills);
+        find_fixed(List::terms_of_general_words);
+        find_predicates();
         for (std::size_t i = 0; i < sentence_.size(); ++i)
             roles_[i] = role_of(i);
         mark_names();
@@ -124,6 +71,19 @@ private:
         }
     }
 
+    // You're curious; be honest and punctual: adjectives that are said of a person.
+    void find_predicates() {
+        for (std::size_t i = 0; i < sentence_.size(); ++i) {
+            if (!is_one_of(sentence_.word(i), List::soft_predicates)) continue;
+            const bool after = i == 0 || !is_wordy(i - 1) ||
+                               sentence_.is(i - 1, wc::adverb | wc::be) ||
+                               sentence_.is_word(i - 1, {"be", "you're", "and", "or", "who's"});
+            const bool before = i + 1 >= sentence_.size() || !is_wordy(i + 1) ||
+                                sentence_.is(i + 1, wc::preposition | wc::conjunction);
+            if (after && before) fixed_[i] = std::max<std::size_t>(fixed_[i], 1);
+        }
+    }
+
     bool breaks(std::size_t i) const {
         constexpr std::uint32_t grammar =
             wc::determiner | wc::possessive | wc::preposition | wc::conjunction | wc::relative |
@@ -150,7 +110,8 @@ private:
     // After `to`, a modal, `you`, or joined with a verb before.
     bool expects_verb(std::size_t i) const {
         if (i == 0) return false;
-        if (sentence_.is_word(i - 1, {"to", "you", "we", "will", "please", "not", "then"}))
+        if (sentence_.is_word(i - 1, {"to", "you", "we", "will", "please", "not", "then", "you'll",
+                                      "you'd", "we'll", "we'd"}))
             return true;
         if (sentence_.is(i - 1, wc::modal)) return true;
         if (!last_verb_) return false;
@@ -169,20 +130,47 @@ private:
                 sentence_.token(i - 1).kind == TokenKind::comma);
     }
 
+    // With an object: Forecasting and proofreading are things, and so is a rigging ticket that is
+    // asked for.
+    bool is_deed(std::size_t i, bool object) const {
+        if (opens_ == Opens::with_thing && opens_clause(i) && !object) return false;
+        return !sentence_.ends_phrase(i + 1) && !sentence_.is(i + 1, wc::conjunction) &&
+               !sentence_.is_word(i + 1, {"of"}) && !english::is_noun_compound(sentence_, i);
+    }
+
+    bool is_perfect(std::size_t i) const {
+        return sentence_.is(i, wc::have) ||
+               sentence_.is_word(i, {"you've", "we've", "i've", "they've"});
+    }
+
+    // The aide; not: of resident rights, safe patient transfers.
+    bool is_subject(std::size_t i) const {
+        return opens_clause(i) || sentence_.is(i - 1, wc::determiner | wc::possessive) ||
+               is_capital(sentence_.token(i));
+    }
+
+    // Write case notes the same day: a noun after one, of a verb before them.
+    bool ends_object(std::size_t i) const {
+        return i > 1 && last_verb_ && roles_[i - 1] == Role::inside && *last_verb_ + 4 > i;
+    }
+
     bool is_verb(std::size_t i) const {
         const english::VerbForms& forms = sentence_.forms(i);
         if (forms.none() || (is_capital(sentence_.token(i)) && !opens_clause(i))) return false;
-        const bool object = sentence_.starts_object(i + 1);
+        if (is_capital(sentence_.token(i)) && opens_ == Opens::with_thing &&
+            is_one_of(sentence_.word(i), List::names_that_are_verbs))
+            return false;
+        const bool object =
+            sentence_.starts_object(i + 1) && !sentence_.is(i + 1, wc::relative) && !ends_object(i);
         const bool stands_free = opens_clause(i) || expects_verb(i);
-        if (forms.gerund) // with an object: Forecasting and proofreading are things
-            return stands_free && !sentence_.ends_phrase(i + 1) &&
-                   !sentence_.is(i + 1, wc::conjunction) &&
-                   !english::is_noun_compound(sentence_, i);
+        if (forms.gerund) return stands_free && is_deed(i, object);
+        if (forms.participle && i > 0 && is_perfect(i - 1)) return true;
         if (forms.present()) {
             if (sentence_.is_word(i - 1, {"to"}) && i > 0) return true;
             if (object && !english::mostly_noun(*forms.verb)) return true;
-            const bool subject =
-                i > 0 && roles_[i - 1] == Role::inside && english::is_person_noun(sentence_, i - 1);
+            const bool subject = i > 0 && roles_[i - 1] == Role::inside &&
+                                 english::is_person_noun(sentence_, i - 1) &&
+                                 !sentence_.ends_phrase(i + 1) && is_subject(i - 1);
             if (forms.third && (!forms.verb->noun || subject)) return true; // gives, stands
             if (forms.third && sentence_.is_participle(i + 1) && !sentence_.ends_phrase(i + 2))
                 return true;
@@ -269,7 +257,11 @@ private:
         if (first == last) return end;
         first = std::max(first, last > most_words ? last - most_words : 0);
         const bool studied = sentence_.token(first).extent.offset >= field;
-        if (studied || !all_weak(first, last)) add(first, last - 1, studied);
+        strip_verb(first, last);
+        if (studied || !all_weak(first, last))
+            add(first, last - 1, studied);
+        else if (last < end && sentence_.is_word(last, {"experience", "skills"}))
+            add(first, last, false);
         add_names_within(first, last);
         add_pairs(first, last);
         if (!studied && all_weak(first, last))
@@ -277,6 +269,20 @@ private:
                 add_deed(verb, first, last - 1);
         join_by_of(first, last, end);
         return end;
+    }
+
+    // Of `and keep tidy field notes` the verb that grammar took for a noun.
+    void strip_verb(std::size_t& first, std::size_t last) const {
+        const english::VerbForms& forms = sentence_.forms(first);
+        const bool joined = first > 0 && !sentence_.is(first - 1, wc::determiner | wc::possessive |
+                                                                      wc::preposition);
+        if (!joined || last - first < 2 || forms.none() || !forms.present() ||
+            is_capital(sentence_.token(first)) || !english::mostly_verb(*forms.verb) ||
+            english::is_noun_compound(sentence_, first))
+            return;
+        ++first;
+        while (first + 1 < last && opens_emptily(first))
+            ++first;
     }
 
     // React of `React dispatch board`, PDF/X of `clean PDF/X export`.
@@ -311,7 +317,8 @@ private:
     // One word alone that names nothing: samples, certification, legible.
     bool all_weak(std::size_t first, std::size_t last) const {
         return last - first == 1 &&
-               (is_weak(first) || ends_as_adjective(sentence_.word(first)) ||
+               (is_weak(first) ||
+                (ends_as_adjective(sentence_.word(first)) && !is_capital(sentence_.token(first))) ||
                 said_of(sentence_.word(first), lines_of(List::credential_words)));
     }
 
@@ -333,6 +340,7 @@ private:
         if (to == end + 1 || to - end > 4) return;
         while (to > end + 1 && is_edge(to - 1))
             --to;
+        if (to == end + 2 && sentence_.word(end + 1).size() == 1) return; // grade of C
         if (to == end + 1 || (to == end + 2 && sentence_.forms(end + 1).gerund)) return;
         add(first, to - 1, false);
     }

@@ -58,11 +58,28 @@ void drop_nested(std::vector<Phrase>& phrases) {
 // A state, or what ends as the names of employers do.
 bool is_name(const Phrase& phrase) {
     const bool small = std::ranges::any_of(phrase.words, is_small_letter);
+    if (phrase.lower.size() == 1 && is_one_of(phrase.lower[0], List::short_names)) return true;
     if (!small && phrase.lower.size() == 1 && is_one_of(phrase.words, trade::List::state_codes))
         return true;
     const std::size_t last = phrase.words.rfind(' ') + 1;
     return is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) &&
            small && is_one_of(phrase.lower.back(), List::ends_of_employers);
+}
+
+// `Dr. Anneliese Okonjo`, or several words that no dictionary has and that all begin with capitals.
+bool is_person(const Phrase& phrase, std::string_view sentence, const english::WordList& words) {
+    constexpr std::string_view titles[] = {"Dr.", "Mr.", "Mrs.", "Ms.", "Prof.", "Professor"};
+    if (!is_capital_letter(phrase.words.front())) return false;
+    const std::string_view before = trimmed(sentence.substr(0, phrase.extent.offset));
+    if (std::ranges::any_of(titles, [&](std::string_view t) { return before.ends_with(t); }))
+        return true;
+    const auto pieces = pieces_of(phrase.words, " ");
+    return pieces.size() > 1 && std::ranges::all_of(pieces, [&](std::string_view piece) {
+               return is_capital_letter(piece.front()) &&
+                      std::ranges::none_of(piece.substr(1), is_figure) &&
+                      std::ranges::any_of(piece.substr(1), is_small_letter) &&
+                      words.class_of(lower_case(piece)) == english::WordList::is_none;
+           });
 }
 
 // A background check, references: of an item that asks, no term; among the duties, work.
@@ -99,6 +116,19 @@ std::set<std::string> names_left_out(std::span<const Statement> statements) {
     return names;
 }
 
+// What addresses are of, in small letters: `walledacre` of hello@walledacre.example.
+std::vector<std::string> hosts_of(std::span<const Statement> statements) {
+    std::vector<std::string> hosts;
+    for (const Statement& statement : statements)
+        for (const std::string_view word : pieces_of(statement.text, " ")) {
+            const std::size_t at = word.find('@');
+            const bool address = at != word.npos || word.find("www.") != word.npos ||
+                                 (word.find('.') + 3 < word.size() && word.find('/') != word.npos);
+            if (address) hosts.push_back(lower_case(word.substr(at == word.npos ? 0 : at)));
+        }
+    return hosts;
+}
+
 // no galas, without a license, not an events job
 bool is_denied(const Phrase& phrase, std::string_view sentence) {
     constexpr std::string_view denials[] = {"no",      "nor",     "not a",   "not an",
@@ -117,7 +147,8 @@ bool is_denied(const Phrase& phrase, std::string_view sentence) {
 class PhraseFinder {
 public:
     PhraseFinder(std::span<const Statement> statements, const english::WordList& words)
-        : statements_(statements), words_(words), names_(names_left_out(statements)) {}
+        : statements_(statements), words_(words), names_(names_left_out(statements)),
+          hosts_(hosts_of(statements)) {}
 
     std::vector<Found> find() {
         for (const Statement& statement : statements_)
@@ -136,14 +167,17 @@ private:
         drop_nested(phrases);
         const StatementSigns signs(statement);
         for (Phrase& phrase : phrases) {
-            if (is_name(phrase) || is_condition(phrase, statement) ||
-                is_denied(phrase, statement.text))
+            if (is_name(phrase) || is_person(phrase, statement.text, words_) ||
+                is_condition(phrase, statement) || is_denied(phrase, statement.text))
                 continue;
             Found found{std::move(phrase), {}, &statement, {}, {}};
             found.stems = stems_of(found.phrase.lower);
             found.kind = kind_of(found.phrase);
             found.signs = signs.of(found.phrase, found.kind, words_);
             found.signs[Sign::name_left_out] = has_name_left_out(found.phrase);
+            found.signs[Sign::in_an_address] = has_name_of_host(found.phrase);
+            found.signs[Sign::stranger] =
+                found.signs[Sign::name_left_out] && found.signs[Sign::one_unlisted];
             found_.push_back(std::move(found));
         }
     }
@@ -152,6 +186,17 @@ private:
         return is_capital_letter(phrase.words.front()) &&
                std::ranges::any_of(phrase.lower,
                                    [&](const std::string& word) { return names_.contains(word); });
+    }
+
+    bool has_name_of_host(const Phrase& phrase) const {
+        constexpr std::size_t shortest = 4;
+        const auto is_in = [](std::string_view word) {
+            return [word](const std::string& host) { return host.find(word) != host.npos; };
+        };
+        return is_capital_letter(phrase.words.front()) &&
+               std::ranges::any_of(phrase.lower, [&](const std::string& word) {
+                   return word.size() >= shortest && std::ranges::any_of(hosts_, is_in(word));
+               });
     }
 
     void mark_those_that_hang_together() {
@@ -167,6 +212,7 @@ private:
     std::span<const Statement> statements_;
     const english::WordList& words_;
     std::set<std::string> names_;
+    std::vector<std::string> hosts_;
     std::vector<Found> found_;
 };
 

@@ -6,7 +6,7 @@
 
 namespace quoin::postings {
 
-constexpr std::size_t signs_in_all = 41;
+constexpr std::size_t signs_in_all = 45;
 using Signs = std::bitset<signs_in_all>;
 
 // Each with its row in evidence.cpp, in the same order.
@@ -52,6 +52,10 @@ enum : std::size_t {
     touched,        // its sentence has a word of what is left out
     addressed,      // or an address or a sum
     name_left_out,  // a capital word of it is in what is left out
+    in_an_address,  // or in the employer's address
+    stranger,       // left out, and in no dictionary
+    strange_name,   // in no dictionary, with a capital within a sentence
+    unsure,         // its part may be one that is left out
     hangs_together, // by RAKE, half as well as the best
 };
 }

@@ -22,8 +22,10 @@ bool ends_abbreviation(std::string_view before) {
                                                 "lb",  "lbs", "hr",  "hrs", "min", "yr",   "yrs"};
     const std::size_t blank = before.find_last_of(" (");
     const std::string last = lower_case(blank == before.npos ? before : before.substr(blank + 1));
-    const bool initial = last.size() == 1 && is_ascii_letter(last[0]);
-    return initial || last.ends_with(".m") ||
+    bool initials = !last.empty(); // U.S
+    for (std::size_t i = 0; i < last.size(); ++i)
+        initials = initials && (i % 2 == 0 ? is_ascii_letter(last[i]) : last[i] == '.');
+    return initials || last.ends_with(".m") ||
            std::ranges::find(short_forms, last) != std::end(short_forms);
 }
 

@@ -136,6 +136,7 @@ std::vector<RawLine> raw_lines(std::string_view text) {
         ++number;
         const std::size_t indent = std::min(whole.find_first_not_of(" \t"), whole.size());
         std::string plain = plain_line(whole);
+        if (plain == "--" && !lines.empty()) break; // a letter's signature
         if (take_frame(plain)) {
             lines.push_back({std::move(plain), true, false, "", true, indent, number});
             parted = true;

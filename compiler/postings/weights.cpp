@@ -35,7 +35,8 @@ Kind kind_of(const Phrase& phrase) {
         return Kind::credential;
     if (phrase.after_field || is_one_of(phrase.lower.back(), List::ends_of_fields))
         return Kind::field;
-    if (is_one_of(words, List::soft_skills)) return Kind::soft_skill;
+    if (is_one_of(words, List::soft_skills) || is_one_of(words, List::soft_predicates))
+        return Kind::soft_skill;
     return Kind::hard_skill;
 }
 
