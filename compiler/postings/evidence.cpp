@@ -7,6 +7,7 @@
 #include "compiler/english/verb_table.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/phrase_words.hpp"
+#include "compiler/postings/said_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -152,11 +153,7 @@ std::span<const SignRow> sign_rows() {
 StatementSigns::StatementSigns(const Statement& statement)
     : statement_(&statement), lead_in_(statement.text.size() + 1) {
     const std::string lower = lower_case(statement.text);
-    const auto says = [&](List list) {
-        return std::ranges::any_of(listed(lines_of(list)), [&](std::string_view phrase) {
-            return has_phrase(lower, phrase);
-        });
-    };
+    const auto says = [&](List list) { return says_any(lower, list); };
     for (const std::string_view phrase : listed(lines_of(List::lead_ins)))
         if (const std::size_t at = find_phrase(lower, phrase); at != lower.npos)
             lead_in_ = std::min(lead_in_, at + phrase.size());

@@ -2,9 +2,8 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/base/phrases.hpp"
-#include "compiler/base/utf8.hpp"
 #include "compiler/postings/lists.hpp"
+#include "compiler/postings/said_phrases.hpp"
 
 #include <algorithm>
 
@@ -18,26 +17,6 @@ Part part_named(std::string_view name) {
     return {true, false, name == "duties" ? Standing::duties : Standing::required, true};
 }
 
-}
-
-bool says_any(std::string_view lower, List list) {
-    return std::ranges::any_of(listed(lines_of(list)),
-                               [&](std::string_view phrase) { return has_phrase(lower, phrase); });
-}
-
-PhrasesSeen seen_of(std::string_view lower, List list) {
-    PhrasesSeen signs;
-    each_listed(lines_of(list), [&](std::string_view phrase, std::string_view said) {
-        if (has_phrase(lower, phrase)) ++(said == "surely" ? signs.sure : signs.unsure);
-    });
-    return signs;
-}
-
-std::string comparable(std::string_view text) {
-    std::string lower = lower_case(text);
-    for (const std::string_view sign : {"\u2026", "\u2013", "\u2014", "\u2022"})
-        lower = replaced(std::move(lower), sign, " ");
-    return lower;
 }
 
 Part part_named_whole(std::string_view lower) {

@@ -8,6 +8,7 @@
 #include "compiler/postings/headings.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/phrase_words.hpp"
+#include "compiler/postings/said_phrases.hpp"
 #include "compiler/trade/spoken_languages.hpp"
 
 #include <algorithm>

@@ -7,6 +7,7 @@
 #include "compiler/postings/headings.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/part_odds.hpp"
+#include "compiler/postings/said_phrases.hpp"
 #include "compiler/postings/stretches.hpp"
 
 #include <algorithm>

@@ -1,0 +1,27 @@
+// Which phrases of a list stand in a text. A text is in its comparable form: small letters, dashes
+// and dots as blanks.
+#pragma once
+
+#include "compiler/postings/lists.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace quoin::postings {
+
+std::string comparable(std::string_view text);
+
+bool says_any(std::string_view lower, List list);
+
+struct PhrasesSeen { // each counted once
+    int sure = 0, unsure = 0;
+
+    // Under a heading that asks for something, a sentence asks.
+    bool enough(bool asked) const {
+        return asked ? sure > 1 || (sure > 0 && unsure > 1) : sure > 0 || unsure > 2;
+    }
+    bool some() const { return sure > 0 || unsure > 1; }
+};
+PhrasesSeen seen_of(std::string_view lower, List list);
+
+}
