@@ -1,5 +1,6 @@
 // Where a résumé shows a posting's terms, and the order that serves it.
 #include "compiler/matching/coverage.hpp"
+#include "compiler/matching/grouping.hpp"
 #include "compiler/matching/rank.hpp"
 #include "tests/fixtures/read_resume.hpp"
 
@@ -126,4 +127,41 @@ TEST_CASE("matching: bullets in the order that serves the posting") {
     CHECK(ranked[0].bullets[1].bullet == 1);
     CHECK(ranked[0].bullets[2].bullet == 0); // of equals, as they stand
     CHECK(ranked[0].reordered);
+}
+
+TEST_CASE("matching: what is relevant, and what additional") {
+    const auto reading =
+        quoin::fixtures::read_resume("name: Ana Reyes\n"
+                                     "email: ana@example.org\n\n"
+                                     "section: Experience\n"
+                                     "role: Aide\n"
+                                     "employer: Harbor Clinic\n"
+                                     "dates: Jan 2025 - May 2025\n"
+                                     "- Transferred 14 residents with a gait belt\n"
+                                     "\nrole: Deckhand\n"
+                                     "employer: Gannet Ferries\n"
+                                     "dates: Jun 2024 - Aug 2024\n"
+                                     "- Scrubbed decks of two ferries\n"
+                                     "\nrole: Volunteer\n"
+                                     "employer: Spindrift House\n"
+                                     "dates: Jan 2023 - May 2024\n"
+                                     "- Read to 12 residents each week\n");
+    REQUIRE(reading.resume);
+    const quoin::english::WordList list(std::string(QUOIN_DATA_FOLDER) +
+                                        "/dictionaries/en_US.words");
+    Posting posting;
+    for (const char* words : {"gait belt", "residents"}) {
+        Term term;
+        term.words = words;
+        term.weight = 1;
+        posting.terms.push_back(term);
+    }
+    const quoin::model::Resume& resume = *reading.resume;
+    const auto groups = group(resume, rank(resume, cover(resume, posting, list)));
+    REQUIRE(groups.size() == 1);
+    REQUIRE(groups[0].entries.size() == 3);
+    CHECK(groups[0].entries[0].relevant);
+    CHECK(!groups[0].entries[1].relevant);
+    CHECK(groups[0].entries[1].score == 0);
+    CHECK(group(resume, rank(resume, cover(resume, Posting{}, list))).empty());
 }

@@ -58,6 +58,7 @@ std::unique_ptr<Match> make_match(const MatchRequest& request, Sources& sources,
     const english::WordList words(data_folder() / "dictionaries" / "en_US.words");
     match->coverage = matching::cover(match->resume, match->posting, words);
     match->order = matching::rank(match->resume, match->coverage);
+    match->groupings = matching::group(match->resume, match->order);
     return match;
 }
 

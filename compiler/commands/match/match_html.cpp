@@ -123,6 +123,17 @@ std::string order_list(const Match& match) {
     return "<h2>Bullets in the order that serves this posting</h2>\n<ul>\n" + html + "</ul>\n";
 }
 
+std::string groupings_list(const Match& match) {
+    std::string html;
+    for (const matching::Grouping& grouping : match.groupings)
+        html += fmt::format("<h2>In {}, if you part it for this posting</h2>\n<ul>\n"
+                            "<li>Relevant: {}</li>\n<li>Additional: {}</li>\n</ul>\n",
+                            in_html(match.resume.sections[grouping.section].title.plain()),
+                            in_html(entries_of_group(match, grouping, true)),
+                            in_html(entries_of_group(match, grouping, false)));
+    return html;
+}
+
 }
 
 std::string match_html(const Match& match) {
@@ -133,7 +144,8 @@ std::string match_html(const Match& match) {
     html += "<ul class=\"shares\">\n" + share_item("required", match.coverage.required) +
             share_item("preferred", match.coverage.preferred) +
             share_item("the rest", match.coverage.rest) + "</ul>\n";
-    return html + terms_table(match) + order_list(match) + "</main>\n</body>\n</html>\n";
+    return html + terms_table(match) + order_list(match) + groupings_list(match) +
+           "</main>\n</body>\n</html>\n";
 }
 
 }

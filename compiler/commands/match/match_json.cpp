@@ -61,6 +61,19 @@ Json order_json(const Match& match, const matching::RankedEntry& entry) {
     return json;
 }
 
+Json grouping_json(const Match& match, const matching::Grouping& grouping) {
+    const model::Section& section = match.resume.sections[grouping.section];
+    Json json = {{"section", section.title.plain()},
+                 {"line", section.place.line},
+                 {"least", to_thousandths(grouping.least)},
+                 {"entries", Json::array()}};
+    for (const matching::GroupedEntry& entry : grouping.entries)
+        json["entries"].push_back({{"line", section.entries[entry.entry].place.line},
+                                   {"score", to_thousandths(entry.score)},
+                                   {"relevant", entry.relevant}});
+    return json;
+}
+
 }
 
 std::string match_json(const Match& match) {
@@ -72,11 +85,14 @@ std::string match_json(const Match& match) {
                  {"rest", share_json(match.coverage.rest)},
                  {"terms", Json::array()},
                  {"order", Json::array()},
+                 {"groups", Json::array()},
                  {"caution", match_caution}};
     for (const matching::TermCoverage& covered : match.coverage.terms)
         json["terms"].push_back(covered_json(covered));
     for (const matching::RankedEntry& entry : match.order)
         json["order"].push_back(order_json(match, entry));
+    for (const matching::Grouping& grouping : match.groupings)
+        json["groups"].push_back(grouping_json(match, grouping));
     return json_text(json);
 }
 

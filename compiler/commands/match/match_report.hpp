@@ -2,6 +2,7 @@
 #pragma once
 
 #include "compiler/matching/coverage.hpp"
+#include "compiler/matching/grouping.hpp"
 #include "compiler/matching/rank.hpp"
 
 #include <string>
@@ -15,6 +16,7 @@ struct Match {
     postings::Posting posting;
     matching::Coverage coverage;              // points into the posting
     std::vector<matching::RankedEntry> order; // likewise
+    std::vector<matching::Grouping> groupings;
 };
 
 struct MatchStyle {
@@ -37,6 +39,10 @@ std::string lines_of_showings(const matching::TermCoverage& covered);
 
 // What an entry is called: its role or whatever comes first.
 std::string name_of_entry(const model::Resume& resume, const matching::Spot& spot);
+
+// The entries of one part of a section, by name and line: "Aide (line 12), Cook (line 31)".
+std::string entries_of_group(const Match& match, const matching::Grouping& grouping, bool relevant);
+
 const model::Entry& entry_at(const model::Resume& resume, const matching::Spot& spot);
 
 }

@@ -72,6 +72,33 @@ std::string order_text(const Match& match) {
     return text.empty() ? text : "Bullets in the order that serves this posting\n" + text;
 }
 
+std::string groupings_text(const Match& match) {
+    std::string text;
+    for (const matching::Grouping& grouping : match.groupings)
+        text += fmt::format("In {}, if you part it for this posting\n  Relevant: {}\n"
+                            "  Additional: {}\n",
+                            in_quotes(match.resume.sections[grouping.section].title.plain()),
+                            entries_of_group(match, grouping, true),
+                            entries_of_group(match, grouping, false));
+    return text;
+}
+
+std::string grouping_arithmetic(const Match& match) {
+    std::string text;
+    for (const matching::Grouping& grouping : match.groupings) {
+        text += fmt::format("What is relevant in {}: a score of at least {:.2f}, a third of the "
+                            "best\n",
+                            in_quotes(match.resume.sections[grouping.section].title.plain()),
+                            grouping.least);
+        for (const matching::GroupedEntry& entry : grouping.entries)
+            text +=
+                fmt::format("  line {:3}  {:5.2f}\n",
+                            match.resume.sections[grouping.section].entries[entry.entry].place.line,
+                            entry.score);
+    }
+    return text;
+}
+
 std::string arithmetic(const Match& match) {
     const matching::Coverage& coverage = match.coverage;
     std::string text =
@@ -93,7 +120,7 @@ std::string arithmetic(const Match& match) {
             text += fmt::format("  line {:3}  {:5.2f}  {}\n", place.line, bullet.score,
                                 joined(shown, ", "));
         }
-    return text;
+    return text + grouping_arithmetic(match);
 }
 
 }
@@ -109,7 +136,7 @@ std::string match_text(const Match& match, const MatchStyle& style) {
     text += terms_text(match, matching::Verdict::not_found,
                        "There, but a search for the posting's word would miss it");
     text += terms_text(match, matching::Verdict::shown, "Shown");
-    text += order_text(match);
+    text += order_text(match) + groupings_text(match);
     if (style.explain) text += arithmetic(match);
     return text + std::string(match_caution) + '\n';
 }
@@ -120,6 +147,20 @@ std::string lines_of_showings(const TermCoverage& covered) {
         lines.push_back(fmt::format("{} ({})", showing.place.line, name_of(showing.where)));
     constexpr std::size_t most = 4;
     return joined(lines, ", ", most);
+}
+
+std::string entries_of_group(const Match& match, const matching::Grouping& grouping,
+                             bool relevant) {
+    std::vector<std::string> names;
+    for (const matching::GroupedEntry& entry : grouping.entries) {
+        if (entry.relevant != relevant) continue;
+        matching::Spot spot;
+        spot.section = grouping.section;
+        spot.entry = entry.entry;
+        names.push_back(fmt::format("{} (line {})", name_of_entry(match.resume, spot),
+                                    entry_at(match.resume, spot).place.line));
+    }
+    return joined(names, ", ");
 }
 
 const model::Entry& entry_at(const model::Resume& resume, const matching::Spot& spot) {
