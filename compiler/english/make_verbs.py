@@ -151,6 +151,45 @@ def verbs_of_nouns(folder, verbs):
     return [f"{noun}\\t{verb}" for noun, verb in pairs.items()]
 
 
+def derived_words(folder):
+    """Words that WordNet derives from one another, or that pertain to one another, in their first two
+    senses: statistics, statistical; diagnose, diagnosis."""
+    parts = {"n": "noun", "v": "verb", "a": "adj"}
+    synsets, ranks = {}, {}
+    for part, file in parts.items():
+        for line in lines(folder / f"data.{file}"):
+            fields = line.split("|")[0].split()
+            count = int(fields[3], 16)
+            rest = fields[4 + 2 * count:]
+            words = [word.split("(")[0] for word in fields[4:4 + 2 * count:2]]
+            synsets[part, fields[0]] = words, list(zip(*[iter(rest[1:1 + 4 * int(rest[0])])] * 4))
+        for line in lines(folder / f"index.{file}"):
+            fields = line.split()
+            for rank, offset in enumerate(fields[-int(fields[2]):]):
+                ranks[fields[0], part, offset] = rank
+    pairs = collections.defaultdict(set)
+    for (part, offset), (words, pointers) in synsets.items():
+        for sign, target, kind, ends in pointers:
+            other_part = "a" if kind == "s" else kind
+            if sign not in "+\\" or ends == "0000" or (other_part, target) not in synsets:
+                continue
+            word = words[int(ends[:2], 16) - 1]
+            other = synsets[other_part, target][0][int(ends[2:], 16) - 1]
+            first_senses = (ranks.get((word, part, offset), 9) < 2 and
+                            ranks.get((other, other_part, target), 9) < 2)
+            if first_senses and are_alike(word, other):
+                pairs[word].add(other)
+                pairs[other].add(word)
+    return [f"{word}\\t{' '.join(sorted(others))}" for word, others in pairs.items()]
+
+
+def are_alike(word, other):
+    """Plain words with one beginning, and neither a mere quality: safe, safeness."""
+    far = ("able", "ible", "ness", "ly", "ism", "less")
+    return (word != other and len(word) > 3 and word[:4] == other[:4] and
+            all(one.isalpha() and one.islower() and not one.endswith(far) for one in (word, other)))
+
+
 def exception_rows(folder):
     rows = {}
     for line in lines(folder / "verb.exc"):
@@ -212,6 +251,7 @@ def write(folder, output, licence):
     text += word_list("noun_compounds", noun_compounds(folder, {row[0] for row in verb_entries}))
     text += word_list("deed_nouns", deed_nouns(folder))
     text += word_list("named_compounds", named_compounds(folder))
+    text += word_list("derived_words", derived_words(folder))
     text += word_list("verbs_of_nouns", verbs_of_nouns(folder, {row[0] for row in verb_entries}))
     text += word_list("adjectives_in_ed", adjectives_in_ed(folder))
     pathlib.Path(output).write_text(text + "}\n", encoding="ascii")

@@ -45,6 +45,7 @@ std::string_view person_nouns();     // barber, soprano
 std::string_view deed_nouns();       // what is done, known or said: review, physics
 std::string_view named_compounds();  // two words that name a deed, a branch or a tool: sheet metal
 std::string_view verbs_of_nouns();   // after a tab, what is done: inspection, inspect
+std::string_view derived_words();    // after a tab, those of its family: statistics, statistical
 std::string_view adjectives_in_ed(); // baked, used
 std::string_view noun_compounds();   // whose first word may be a verb: peer review, purchase order
 

@@ -21,7 +21,7 @@ enum class Nearness {
     form,     // other forms of them, or in another order: grafted for grafting
     acronym,  // the other form of an acronym
     spelling, // color for colour, data base for database, a slip
-    near,     // the verb of the noun: analyzed for analysis
+    near,     // another word of its family: analyzed for analysis, statistical for statistics
 };
 std::string_view name_of(Nearness nearness);
 

@@ -84,16 +84,23 @@ std::vector<Words> degrees_of(const Words& lower) {
     return forms;
 }
 
-// The verb that a noun is of, by WordNet: inspection has inspect.
-Words near_forms(const Words& lower) {
-    Words near;
-    bool any = false;
-    for (const std::string& word : lower) {
-        const auto verb = said_of(word, english::verbs_of_nouns());
-        any = any || verb;
-        near.push_back(verb ? std::string(verb->substr(0, verb->find(' '))) : word);
+// With one word, or each, as another of its family in WordNet: analyzed data for data analysis,
+// statistical for statistics.
+std::vector<Words> near_forms(const Words& lower) {
+    std::vector<Words> near;
+    Words all = lower;
+    for (std::size_t i = 0; i < lower.size(); ++i) {
+        const auto family = said_of(lower[i], english::derived_words());
+        if (const auto verb = said_of(lower[i], english::verbs_of_nouns()))
+            all[i] = verb->substr(0, verb->find(' '));
+        if (!family) continue;
+        for (const std::string_view other : pieces_of(*family, " ")) {
+            near.push_back(lower);
+            near.back()[i] = other;
+        }
     }
-    return any ? near : Words{};
+    if (all != lower) near.push_back(std::move(all));
+    return near;
 }
 
 }
@@ -107,6 +114,9 @@ TermSearch::TermSearch(const model::Resume& resume, const std::vector<TextOfResu
         other_forms_[stems_of(first)].push_back(second);
         other_forms_[stems_of(second)].push_back(first);
     };
+    for (const TextOfResume& text : texts)
+        for (const WordOfText& word : text.words)
+            stems_.insert(word.stem);
     for (const TextOfResume& text : texts)
         for (const postings::Acronym& acronym : postings::acronyms_in(text.plain))
             both_ways(acronym.short_form, acronym.long_form);
@@ -127,9 +137,15 @@ std::vector<TermSearch::Form> TermSearch::forms_of(const postings::Term& term) c
     add(lower_words(term.other_form), Nearness::acronym);
     for (const Words& degree : degrees_of(own))
         add(degree, Nearness::form);
-    add(near_forms(own), Nearness::near);
+    for (const Words& near : near_forms(own))
+        if (may_stand(near)) add(near, Nearness::near);
     forms.insert(forms.begin(), {own, stems_of(own), Nearness::exact});
     return forms;
+}
+
+bool TermSearch::may_stand(const Words& lower) const {
+    return std::ranges::all_of(
+        lower, [&](const std::string& word) { return stems_.contains(postings::stem_of(word)); });
 }
 
 // The first place where all stems stand within a window.

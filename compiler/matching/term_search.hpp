@@ -5,6 +5,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -29,6 +30,7 @@ private:
         Nearness how{};
     };
 
+    bool may_stand(const std::vector<std::string>& lower) const; // all are somewhere
     std::vector<Form> forms_of(const postings::Term& term) const;
     std::optional<Found> find(const TextOfResume& text, const Form& form) const;
     std::optional<Found> find_spelled(const TextOfResume& text, const Form& form) const;
@@ -37,6 +39,7 @@ private:
 
     const std::vector<TextOfResume>& texts_;
     const english::WordList& words_;
+    std::set<std::string> stems_; // of all texts
     std::map<std::vector<std::string>, std::vector<std::vector<std::string>>> other_forms_;
 };
 

@@ -27,7 +27,7 @@ const char* const page = "name: Ana Reyes\n"
                          "- Charted intake in the EHR for 12 residents\n"
                          "- Transferred 14 residents with a gait belt\n"
                          "- Labelled water samples and organised the data base\n"
-                         "- Inspected hulls, then wrote up each\n"
+                         "- Inspected hulls, then analyzed chemical residue\n"
                          "section: Skills\n"
                          "Tools: GIS (geographic information systems); Pyhton; vital signs\n"
                          "section: Languages\n"
@@ -75,6 +75,8 @@ TEST_CASE("matching: how near a term is shown") {
         {"vital signs", "", Verdict::list_only, Nearness::exact, 15},
         {"geographic information systems", "", Verdict::list_only, Nearness::exact, 15},
         {"database", "", Verdict::not_found, Nearness::spelling, 12},
+        {"residue analysis", "", Verdict::not_found, Nearness::near, 13},
+        {"chemistry", "", Verdict::not_found, Nearness::near, 13},
         {"Python", "", Verdict::not_found, Nearness::spelling, 15},
     };
     for (const Row& row : rows) {
