@@ -5,11 +5,13 @@
 
 namespace quoin::commands::messages {
 
-inline constexpr Message more_like_these = "{} more like these";
 inline constexpr Message internal_error = "internal error: {}; please report it";
 inline constexpr Message epoch = "SOURCE_DATE_EPOCH is not a number of seconds since 1970";
 inline constexpr Message dash_twice = "standard input can be read once; give - once";
 inline constexpr Message dash_not_alone = "standard input is one résumé; give - alone";
+
+inline constexpr Message watch_input = "standard input is read once, and does not change; name a "
+                                       "file to --watch";
 
 // Outputs
 inline constexpr Message output_no_folder =
@@ -61,24 +63,7 @@ inline constexpr Message posting_of_images =
 
 inline constexpr Message mends_offered = "'quoin mend {}' makes {} of these changes";
 
-// A page that does not hold it, or is held by too little
-inline constexpr Message page_too_long = "{} too long for {} at {}; {}";
-inline constexpr Message with_smallest_margins = "{} and the smallest margins allowed";
-inline constexpr Message with_margins = "{} and margins of {} in, the smallest allowed";
-inline constexpr Message set_as_draft = "set as a draft, with a rule across where its pages end";
-inline constexpr Message nothing_written = "nothing was written";
-inline constexpr Message cut_high_school =
-    "a high school beside a college is the first to go; without this entry {} fewer";
-inline constexpr Message cut_bullet =
-    "bullet {} of its entry, where five are the usual most; without it {} fewer";
-inline constexpr Message fewest_words = "{}the fewest words that bring it onto {}: {} in {}";
-inline constexpr Message cheapest_follow = "; the cheapest {} of them follow";
-inline constexpr Message characters_save = "{} fewer {} {}";
-inline constexpr Message whole_bullet = "{}: this bullet, whole";
-inline constexpr Message say_words = "{}, say {}";
-inline constexpr Message last_lines_hold = " (the last {} only {})";
-inline constexpr Message words_will_not_do =
-    "shorter words will not do; take out whole entries or sections";
+// A page that is held by too little
 inline constexpr Message thin_page = "the {} page is only {} full; fill it to a third at least, or "
                                      "cut and set 'pages: {}'";
 
@@ -102,8 +87,6 @@ inline constexpr Message marked_and_more = "standard output holds one thing; giv
 inline constexpr Message summary_no_sarif =
     "--summary is text or JSON, and does not go with --format sarif";
 inline constexpr Message summary_or_roster = "--roster is a line, --summary is several; give one";
-inline constexpr Message left_to_mend = "left for you to mend, for made by itself the change would "
-                                        "have the file read in another way";
 
 // A caseload
 inline constexpr Message no_day = "--{} is a day, as in 2026-11-29, and not {}";
@@ -138,7 +121,6 @@ inline constexpr Message redline_marked_over = "--marked would write over one of
 // From an old document
 inline constexpr Message not_transcribed = "it could not be read: {}";
 inline constexpr Message transcribed = "'{}' is made of '{}': {}, {}, {}";
-inline constexpr Message guesses_marked =
-    "; {} stand below comments that begin '# guessed'";
+inline constexpr Message guesses_marked = "; {} stand below comments that begin '# guessed'";
 
 }

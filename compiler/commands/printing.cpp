@@ -2,7 +2,7 @@
 
 #include "compiler/base/printable.hpp"
 #include "compiler/base/write_file.hpp"
-#include "compiler/commands/messages.hpp"
+#include "compiler/stages/messages.hpp"
 
 #include <fmt/format.h>
 
@@ -20,7 +20,8 @@ std::string all_messages(const Diagnostics& diagnostics, const Sources& sources,
     for (const Diagnostic& diagnostic : std::span(all).first(std::min(most, all.size())))
         out += format(diagnostic, sources, excerpts) + '\n';
     if (all.size() > most)
-        out += fmt::format("quoin: {}\n", fill<messages::more_like_these>(all.size() - most));
+        out +=
+            fmt::format("quoin: {}\n", fill<stages::messages::more_like_these>(all.size() - most));
     return out;
 }
 

@@ -280,12 +280,12 @@ TEST_CASE("marked proof: written for every résumé that can be set, the same ea
         REQUIRE_FALSE(write_file(path.string(), text));
         const commands::ProofTools tools{QUOIN_DATA_FOLDER, fixtures::fonts(), fixtures::language(),
                                          fixtures::read_on};
-        const auto one = proofread(path.string(), {}, tools);
+        const auto one = commands::proofread(path.string(), {}, tools);
         std::filesystem::remove(path);
         REQUIRE(one->typeset);
-        const std::string pdf = marked_proof(*one, tools, std::nullopt);
+        const std::string pdf = commands::marked_proof(*one, tools, std::nullopt);
         CHECK(pdf.starts_with("%PDF-1.7"));
-        CHECK(pdf == marked_proof(*one, tools, std::nullopt));
+        CHECK(pdf == commands::marked_proof(*one, tools, std::nullopt));
         CHECK(pdf.find("quoin-marked") == std::string::npos);
     }
 }

@@ -15,8 +15,11 @@ namespace quoin::advice {
 namespace {
 
 namespace fs = std::filesystem;
+using namespace quoin::commands; // who prints what is found
+using commands::proofread;
+using commands::ProofTools;
 
-commands::ProofTools tools() {
+ProofTools tools() {
     return {QUOIN_DATA_FOLDER, fixtures::fonts(), fixtures::language(), fixtures::read_on};
 }
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "compiler/advice/offices.hpp"
-#include "compiler/advice/proof.hpp"
+#include "compiler/advice/proofread.hpp"
 #include "compiler/base/diagnostics.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/base/source_map.hpp"
@@ -23,32 +23,11 @@
 
 namespace quoin::commands {
 
-// What proofreading needs beside the résumé; one for all inputs of a call.
-struct ProofTools {
-    std::filesystem::path data; // data_folder()
-    fonts::Fonts& fonts;
-    const english::Language& language;
-    model::Date read_on;                // SOURCE_DATE_EPOCH, else the clock's day
-    advice::Offices* offices = nullptr; // whose rules are followed; null: none
-};
-
-struct Proofread {
-    std::string input; // as named, or "standard input"
-    Sources sources;
-    std::optional<std::uint32_t> file;
-    Diagnostics diagnostics;                   // by place
-    std::optional<model::Resume> resume;       // as selected; none after an error
-    std::optional<stages::Typeset> typeset;    // none after an error in theme or fonts
-    std::vector<advice::WordedBullet> bullets; // of the résumé
-    advice::Proof proof;
-    const office::Office* office = nullptr; // whose rules it is read by; of the tools
-};
+using advice::Proofread;
+using advice::ProofTools;
 
 std::unique_ptr<Proofread> proofread(const std::string& input, const stages::Choices& choices,
                                      const ProofTools& tools);
-// Of what has its sources and its file, and has read nothing of it yet.
-void proofread(Proofread& one, const stages::Choices& choices, const ProofTools& tools);
-
 using Proofreads = std::span<const std::unique_ptr<Proofread>>;
 
 // "must [two-lines]: …" after its place, one a line, and once for each check why; with `excerpts`,
@@ -95,8 +74,5 @@ private:
     const Sources& sources_;
     std::map<std::uint32_t, SourceMap> maps_;
 };
-
-// What is wrong, how to mend it, and by whose rule if that is an office's.
-std::string sentence_of(const advice::Finding& finding);
 
 }

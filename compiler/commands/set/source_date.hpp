@@ -1,8 +1,7 @@
-// The day that a build states for itself, the one that a document bears, and the one that a résumé
-// is read on.
+// The day that a build states for itself, and the one that a résumé is read on.
 #pragma once
 
-#include "compiler/stages/model/resume.hpp"
+#include "compiler/stages/model/document_time.hpp"
 
 #include <cstdint>
 #include <optional>
@@ -12,11 +11,6 @@ namespace quoin::commands {
 // https://reproducible-builds.org/specs/source-date-epoch, version 1.1: decimal seconds, none if
 // it is not set. False if it is set to anything else.
 bool read_epoch(std::optional<std::int64_t>& epoch);
-
-// Seconds since 1970: the build's day if it states one, else the day the writer says the résumé was
-// brought up to date, else none; never the clock's.
-std::optional<std::int64_t> document_time(const std::optional<std::int64_t>& epoch,
-                                          const model::Settings& settings);
 
 // What is past and what is to come for who proofreads: the build's day, else the clock's.
 model::Date reading_day(const std::optional<std::int64_t>& epoch);

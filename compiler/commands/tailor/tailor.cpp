@@ -7,10 +7,10 @@
 #include "compiler/commands/outputs.hpp"
 #include "compiler/commands/posting/posting_source.hpp"
 #include "compiler/commands/printing.hpp"
-#include "compiler/commands/set/overflow_report.hpp"
 #include "compiler/commands/tailor/for_posting.hpp"
 #include "compiler/commands/tailor/tailor_report.hpp"
 #include "compiler/stages/fit/cuts.hpp"
+#include "compiler/stages/overflow_report.hpp"
 #include "compiler/tailoring/tailored_source.hpp"
 
 #include <fmt/format.h>

@@ -1,6 +1,6 @@
 // A résumé that is too long, from its source to the words that are said about it. Generated ones
 // prove that what is proposed, taken out of the source word for word, makes them fit.
-#include "compiler/commands/set/overflow_report.hpp"
+#include "compiler/stages/overflow_report.hpp"
 
 #include "compiler/stages/pages/pages.hpp"
 #include "tests/composed.hpp"
@@ -296,7 +296,7 @@ std::string said(const Cuts& cuts, int lines, int pages, bool draft = false) {
     typeset.composition.paragraphs.resize(1);
     typeset.composition.paragraphs.front().bullet = 6;
     std::string text;
-    const Diagnostics report = quoin::commands::overflow_report(lines, cuts, typeset, 0, draft);
+    const Diagnostics report = quoin::stages::overflow_report(lines, cuts, typeset, 0, draft);
     for (const quoin::Diagnostic& each : report.all())
         text += format(each, sources) + '\n';
     return text;

@@ -1,9 +1,9 @@
 // The one place where the words for an overflow are chosen.
-#include "compiler/commands/set/overflow_report.hpp"
+#include "compiler/stages/overflow_report.hpp"
 
 #include "compiler/base/utf8.hpp"
-#include "compiler/commands/messages.hpp"
 #include "compiler/stages/fit/comfort.hpp"
+#include "compiler/stages/messages.hpp"
 
 #include <fmt/format.h>
 
@@ -13,7 +13,7 @@
 #include <string_view>
 #include <vector>
 
-namespace quoin::commands {
+namespace quoin::stages {
 
 namespace {
 
@@ -50,7 +50,7 @@ std::string ends_quoted(const std::string& text) {
            '\'';
 }
 
-std::string smallest(const stages::Typeset& typeset) {
+std::string smallest(const Typeset& typeset) {
     const fit::PageSetting least = least_setting(fit::choices_of(
         typeset.theme, typeset.resume.settings, fit::characters_in_em(typeset.composition)));
     const std::string size = fmt::format("{} pt", least.size);
@@ -59,7 +59,7 @@ std::string smallest(const stages::Typeset& typeset) {
     return fill<messages::with_margins>(size, least.side_margin / theme::points_per_inch);
 }
 
-std::string too_long(int lines_too_many, const stages::Typeset& typeset, bool draft) {
+std::string too_long(int lines_too_many, const Typeset& typeset, bool draft) {
     const auto pages = static_cast<std::size_t>(*typeset.resume.settings.pages);
     return fill<messages::page_too_long>(
         lines_counted(lines_too_many), number_of(pages, "page", "pages"), smallest(typeset),
@@ -73,9 +73,7 @@ std::string piece_text(const fit::Cut& cut, const composition::Paragraph& paragr
 }
 
 std::string words_text(const fit::Cut& cut) {
-    const std::string saved = fill<messages::characters_save>(
-        characters_counted(cut.characters), cut.characters == 1 ? "saves" : "save",
-        cut.lines == 1 ? "a line" : lines_counted(cut.lines));
+    const std::string saved = saved_by(cut.characters, cut.lines);
     if (cut.kind == fit::Cut::Kind::bullet) return fill<messages::whole_bullet>(saved);
     std::string text = fill<messages::say_words>(saved, ends_quoted(cut.words));
     if (cut.words == cut.last_lines || character_begins(cut.last_lines).size() > most_quoted)
@@ -102,8 +100,14 @@ std::string sum_text(const fit::Cuts& cuts, std::size_t shown, int pages) {
 
 }
 
-Diagnostics overflow_report(int lines_too_many, const fit::Cuts& cuts,
-                            const stages::Typeset& typeset, std::uint32_t file, bool draft) {
+std::string saved_by(std::size_t characters, int lines) {
+    return fill<messages::characters_save>(characters_counted(characters),
+                                           characters == 1 ? "saves" : "save",
+                                           lines == 1 ? "a line" : lines_counted(lines));
+}
+
+Diagnostics overflow_report(int lines_too_many, const fit::Cuts& cuts, const Typeset& typeset,
+                            std::uint32_t file, bool draft) {
     Diagnostics report;
     const Place whole_file{file, 0, 0, 0};
     const std::string text = too_long(lines_too_many, typeset, draft);
