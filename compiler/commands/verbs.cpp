@@ -54,7 +54,8 @@ ExitCode do_set(const Given& given) {
                     .verify = given.has("verify"),
                     .explain = given.has("explain"),
                     .ascii = given.has("ascii"),
-                    .draft = given.has("draft")});
+                    .draft = given.has("draft"),
+                    .watch = given.has("watch")});
 }
 
 ExitCode do_proof(const Given& given) {
@@ -266,6 +267,9 @@ constexpr Option options[] = {
      "set what does not fit too, as small as allowed, on as many pages as it takes"},
     {"set", "--deps FILE", "write what the outputs depend on to FILE, for make"},
     {"set", "--verify", "read the PDF back before it is written; a word lost is an error"},
+    {.verb = "set",
+     .form = "--watch",
+     .does = "set again whenever a file that it is made from changes, until stopped"},
     {"set", "--posting POSTING", "of FILE, what serves that posting best and fits, as for tailor"},
     {"tailor", "-o,--output FILE", "write the chosen résumé to FILE, a source"},
     {"tailor", "--theme NAME", "the theme it is to fit in, as for set"},

@@ -1,5 +1,6 @@
 #include "compiler/commands/set/set.hpp"
 
+#include "compiler/base/lists.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
@@ -8,11 +9,13 @@
 #include "compiler/commands/set/depfile.hpp"
 #include "compiler/commands/set/explain_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
+#include "compiler/commands/set/watch.hpp"
 #include "compiler/commands/tailor/for_posting.hpp"
 #include "compiler/portal/verify.hpp"
 #include "compiler/stages/fit/cuts.hpp"
 #include "compiler/stages/fonts/fonts.hpp"
 #include "compiler/stages/overflow_report.hpp"
+#include "compiler/stages/page_state.hpp"
 #include "compiler/stages/pages/pages.hpp"
 #include "compiler/stages/pdf/pdf.hpp"
 #include "compiler/stages/plain/plain.hpp"
@@ -31,12 +34,6 @@
 namespace quoin::commands {
 
 namespace {
-
-struct Outcome {
-    ExitCode code = ExitCode::done;
-    std::string messages;    // for standard error
-    std::string explanation; // that was asked for
-};
 
 struct Context { // what every input of one call shares
     const SetRequest& request;
@@ -123,17 +120,24 @@ pages::Pages pages_of(const stages::Typeset& typeset, const SetRequest& request)
         fit::preferred_fit(typeset.composition, typeset.theme, typeset.resume.settings));
 }
 
+// False, and an error, if an output would be written over what was read.
+bool spares_sources(const Outputs& outputs, const Sources& sources, std::uint32_t file,
+                    Diagnostics& diagnostics) {
+    for (const std::string& target : {outputs.pdf, outputs.plain, outputs.deps}) {
+        if (!would_write_over(target, sources)) continue;
+        diagnostics.error({file, 0, 0, 0}, fill<messages::source_overwritten>(target));
+        return false;
+    }
+    return true;
+}
+
 ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context,
                     const Outputs& outputs, Diagnostics& diagnostics, Diagnostics& cuts_report,
-                    std::string& explanation) {
+                    SetOutcome& outcome) {
     const auto typeset = typeset_of(sources, file, context, diagnostics);
     if (!typeset) return ExitCode::errors;
-    for (const std::string& target : {outputs.pdf, outputs.plain, outputs.deps})
-        if (would_write_over(target, sources)) {
-            diagnostics.error({file, 0, 0, 0}, fill<messages::source_overwritten>(target));
-            return ExitCode::errors;
-        }
-
+    if (context.request.watch) outcome.state = page_state(*typeset);
+    if (!spares_sources(outputs, sources, file, diagnostics)) return ExitCode::errors;
     Written written;
     if (!outputs.pdf.empty()) {
         const auto* overflow = std::get_if<fit::Overflow>(&typeset->fit);
@@ -159,7 +163,8 @@ ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context
     }
     if (const auto* fit = std::get_if<fit::Fit>(&typeset->fit)) {
         warn_of_thin_page(*typeset, *fit, file, diagnostics);
-        if (context.request.explain) explanation = explain_report(*typeset, *fit, sources, file);
+        if (context.request.explain)
+            outcome.explanation = explain_report(*typeset, *fit, sources, file);
     }
     return ExitCode::done;
 }
@@ -172,15 +177,26 @@ std::string mends_offered(const Diagnostics& diagnostics, const std::string& inp
     return "quoin: " + fill<messages::mends_offered>(input, count) + '\n';
 }
 
-Outcome set_one(const std::string& input, const Outputs& outputs, const Context& context) {
+// For who watches: what was read, and in one line what came of it.
+void note_state(const Sources& sources, const std::string& input, const Diagnostics& diagnostics,
+                SetOutcome& outcome) {
+    for (std::uint32_t file = 0; file < sources.size(); ++file)
+        outcome.read.insert(sources.file(file).path);
+    const std::size_t errors = diagnostics.count(Severity::error);
+    if (errors > 0) outcome.state = fmt::format("{} error{}", errors, errors == 1 ? "" : "s");
+    outcome.state = fmt::format("{}: {}", input, outcome.state);
+}
+
+SetOutcome set_one(const std::string& input, const Outputs& outputs, const Context& context) {
     Sources sources;
     Diagnostics diagnostics;
     const auto file = sources.read_input(input, diagnostics);
     Diagnostics cuts_report; // in an order of its own
-    Outcome outcome;
-    outcome.code = file ? set_source(sources, *file, context, outputs, diagnostics, cuts_report,
-                                     outcome.explanation)
-                        : ExitCode::errors;
+    SetOutcome outcome;
+    outcome.code =
+        file ? set_source(sources, *file, context, outputs, diagnostics, cuts_report, outcome)
+             : ExitCode::errors;
+    if (context.request.watch) note_state(sources, input, diagnostics, outcome);
     diagnostics.sort();
     outcome.messages = all_messages(diagnostics, sources, context.excerpts) +
                        all_messages(cuts_report, sources, context.excerpts) +
@@ -188,21 +204,31 @@ Outcome set_one(const std::string& input, const Outputs& outputs, const Context&
     return outcome;
 }
 
+// A fault of one stops no other.
+SetOutcome set_guarded(const std::string& input, const Outputs& outputs, const Context& context) {
+    try {
+        return set_one(input, outputs, context);
+    } catch (const std::exception& fault) {
+        return {ExitCode::errors,
+                fmt::format("{}: {}\n", input, fill<messages::internal_error>(fault.what()))};
+    }
+}
+
+ExitCode watch_all(const std::vector<std::string>& inputs, const std::vector<Outputs>& outputs,
+                   const Context& context) {
+    watch_and_set(inputs.size(),
+                  [&](std::size_t i) { return set_guarded(inputs[i], outputs[i], context); });
+    return ExitCode::errors; // nobody reads what it says
+}
+
 // Each hand takes the next input that is not yet taken.
-std::vector<Outcome> set_all(const std::vector<std::string>& inputs,
-                             const std::vector<Outputs>& outputs, const Context& context) {
-    std::vector<Outcome> outcomes(inputs.size());
+std::vector<SetOutcome> set_all(const std::vector<std::string>& inputs,
+                                const std::vector<Outputs>& outputs, const Context& context) {
+    std::vector<SetOutcome> outcomes(inputs.size());
     std::atomic<std::size_t> next = 0;
     const auto work = [&] {
         for (std::size_t i = next++; i < inputs.size(); i = next++)
-            try {
-                outcomes[i] = set_one(inputs[i], outputs[i], context);
-            } catch (const std::exception& fault) {
-                outcomes[i] = {ExitCode::errors,
-                               fmt::format("{}: {}\n", inputs[i],
-                                           fill<messages::internal_error>(fault.what())),
-                               {}};
-            }
+            outcomes[i] = set_guarded(inputs[i], outputs[i], context);
     };
     // a hand waits longer for its file to be safe on the disk than it works
     constexpr std::size_t hands_for_a_core = 4;
@@ -221,6 +247,8 @@ std::vector<Outcome> set_all(const std::vector<std::string>& inputs,
 ExitCode run_set(const SetRequest& request) {
     std::vector<Outputs> outputs;
     if (const auto fault = plan_outputs(request, outputs)) return wrong_use("set", *fault);
+    if (request.watch && is_one_of("-", request.inputs))
+        return wrong_use("set", fill<messages::watch_input>());
     std::optional<std::int64_t> epoch;
     if (!read_epoch(epoch)) return wrong_use("set", fill<messages::epoch>());
 
@@ -229,13 +257,14 @@ ExitCode run_set(const SetRequest& request) {
     if (!fonts) return ExitCode::errors;
 
     const Context context{request, data, *fonts, epoch, isatty(STDERR_FILENO) == 1};
-    const std::vector<Outcome> outcomes = set_all(request.inputs, outputs, context);
+    if (request.watch) return watch_all(request.inputs, outputs, context);
+    const std::vector<SetOutcome> outcomes = set_all(request.inputs, outputs, context);
     // what was asked for is output, and gives way only to an output that is a document
     const bool is_taken = std::ranges::any_of(
         outputs, [](const Outputs& each) { return each.pdf == "-" || each.plain == "-"; });
     const bool aside = is_taken || request.deps == "-";
     ExitCode worst = ExitCode::done;
-    for (const Outcome& outcome : outcomes) {
+    for (const SetOutcome& outcome : outcomes) {
         print_messages(outcome.messages);
         if (aside)
             print_messages(outcome.explanation);

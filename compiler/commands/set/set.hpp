@@ -21,6 +21,7 @@ struct SetRequest {
     bool ascii = false;        // of `plain`
     bool at_preferred = false; // as the theme likes it best, on as many pages as it takes
     bool draft = false;        // set also what does not fit, on as many pages as it takes
+    bool watch = false;        // set again whenever something that was read has changed
 };
 
 // Sets every input, on all cores when there are several, and prints messages in input order. An
