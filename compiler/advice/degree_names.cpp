@@ -340,6 +340,16 @@ bool is_no_degree(std::string_view name) {
     });
 }
 
+std::vector<std::string> usual_degrees() {
+    std::vector<std::string> degrees;
+    for (const std::string_view rank : {"Associate", "Bachelor", "Master", "Doctor"})
+        each_listed(lines_of(List::degree_kinds), [&](std::string_view, std::string_view kind) {
+            if (rank != "Associate" || is_one_of(kind, kinds_alone))
+                degrees.push_back(fmt::format("{} of {}", rank, kind));
+        });
+    return degrees;
+}
+
 DegreeReading read_degree(std::string_view name) {
     const std::vector<std::string> words = parted(straight_apostrophes(name), " ");
     return words.empty() ? DegreeReading{} : read_several(degrees_in(words));

@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace quoin::advice {
 
@@ -20,6 +21,9 @@ struct DegreeReading {
 
 // Of two degrees in one name both are read.
 DegreeReading read_degree(std::string_view name);
+
+// Names to choose from: each rank of each kind that there is.
+std::vector<std::string> usual_degrees();
 
 // A certificate, a semester abroad and the like: its name is the school's own.
 bool is_no_degree(std::string_view name);

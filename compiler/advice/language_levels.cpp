@@ -44,4 +44,8 @@ bool has_language_level(std::string_view lower) {
     return is_graded(inner) || has_any_phrase(inner, List::abilities);
 }
 
+std::vector<std::string_view> usual_levels() {
+    return listed(List::levels);
+}
+
 }

@@ -6,6 +6,7 @@
 #include "compiler/commands/checks/checks.hpp"
 #include "compiler/commands/glance/glance.hpp"
 #include "compiler/commands/help/help.hpp"
+#include "compiler/commands/language_server/language_server.hpp"
 #include "compiler/commands/match/match.hpp"
 #include "compiler/commands/mend/mend.hpp"
 #include "compiler/commands/posting/posting.hpp"
@@ -224,6 +225,15 @@ constexpr Verb verbs[] = {
      [](const Given& given) {
          return run_themes({.specimen = given.text("specimen"), .output = given.text("output")});
      }},
+    {"language-server",
+     "Tell an editor, while one types, what set and proof know.",
+     {},
+     {},
+     "An editor starts it and speaks with it over standard input and output, by the Language\n"
+     "Server Protocol, 3.17. Files that a résumé takes in, its theme and its office's rules are\n"
+     "read anew when they change.\n\n"
+     "Exit status: 0 the editor said shutdown and exit, 1 it hung up, 2 wrong use.",
+     [](const Given& given) { return run_language_server({.office = office_in(given)}); }},
     {"help",
      "Print what a verb does, or the reference of the markup, themes or checks.",
      "[TOPIC]...",
@@ -359,6 +369,13 @@ constexpr Option options[] = {
     {"redline", "--marked FILE",
      "write the new page to FILE, a PDF: what is new underlined, what is gone struck through"},
     {"redline", "--format FORMAT", "text or json", "format: text, json"},
+    {"language-server", "--office FILE",
+     "follow the rules of FILE, not of each office.rules found"},
+    {.verb = "language-server",
+     .form = "--no-office",
+     .does = "follow no office's rules",
+     .excludes = "office",
+     .refusal = "--no-office follows no rules, and {} is a file of them; give one"},
     {"themes", "--specimen NAME", "set a specimen that shows all of a theme: its name, or a path"},
     {.verb = "themes",
      .form = "-o,--output FILE",
