@@ -4,6 +4,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/module.hpp"
 #include "compiler/base/suggest.hpp"
+#include "compiler/commands/colour.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/verbs.hpp"
 
@@ -106,6 +107,8 @@ std::unique_ptr<CLI::App> make_app(Given& given) {
             sub->add_option("operands", given.operands)->required(!verb.missing.empty());
         for (const Option& row : all_options())
             if (row.verb == verb.name) add_option(*sub, row, given);
+        for (const Option& row : common_options())
+            add_option(*sub, row, given);
     }
     return app;
 }
@@ -256,6 +259,7 @@ int parse_and_run(int argc, char** argv) {
         return report_wrong_use(*app, fault);
     }
     const Verb& verb = *find_verb(app->get_subcommands().front()->get_name());
+    choose_colours(given.text("color"));
     const std::string fault = contradiction(verb, given);
     return static_cast<int>(fault.empty() ? verb.run(given) : wrong_use(verb.name, fault));
 }

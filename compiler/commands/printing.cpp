@@ -2,9 +2,11 @@
 
 #include "compiler/base/printable.hpp"
 #include "compiler/base/write_file.hpp"
+#include "compiler/commands/colour.hpp"
 #include "compiler/stages/messages.hpp"
 
 #include <fmt/format.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <cstdio>
@@ -26,7 +28,7 @@ std::string all_messages(const Diagnostics& diagnostics, const Sources& sources,
 }
 
 void print_messages(std::string_view messages) {
-    const std::string text = printable(messages);
+    const std::string text = with_colours(printable(messages), STDERR_FILENO);
     std::fwrite(text.data(), 1, text.size(), stderr);
 }
 
@@ -37,7 +39,7 @@ bool print_output(std::string_view verb, std::string_view text) {
 }
 
 bool print_report(std::string_view verb, std::string_view text) {
-    return print_output(verb, printable(text));
+    return print_output(verb, with_colours(printable(text), STDOUT_FILENO));
 }
 
 ExitCode wrong_use(std::string_view verb, std::string_view text) {

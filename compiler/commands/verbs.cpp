@@ -400,6 +400,14 @@ std::span<const Verb> all_verbs() {
     return verbs;
 }
 
+std::span<const Option> common_options() {
+    static constexpr Option common[] = {{{},
+                                         "--color WHEN",
+                                         "colours: auto, on a terminal; always; or never",
+                                         "time of colours: auto, always, never"}};
+    return common;
+}
+
 std::span<const Option> all_options() {
     return options;
 }

@@ -54,6 +54,7 @@ struct Option {
 
 std::span<const Verb> all_verbs(); // in the order of help
 std::span<const Option> all_options();
+std::span<const Option> common_options();     // of every verb
 const Verb* find_verb(std::string_view name); // null if there is none
 const Option* find_option(std::string_view verb, std::string_view name);
 

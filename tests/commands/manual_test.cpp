@@ -43,6 +43,8 @@ TEST_CASE("manual: each verb's page has its options, and no other") {
     for (const Verb& verb : all_verbs()) {
         CAPTURE(verb.name);
         std::set<std::string> table{"help"};
+        for (const Option& option : common_options())
+            table.emplace(option.name());
         for (const Option& option : all_options())
             if (option.verb == verb.name) table.emplace(option.name());
         CHECK(options_in(manual_page("quoin-" + std::string(verb.name))) == table);

@@ -4,7 +4,7 @@
 Sections stand in the order of man-pages(7), whose list is given here; every variable that the sources
 ask the environment for stands in quoin(1); and `quoin help` goes by a pager on a terminal alone, the
 one that PAGER names. What cannot be written is said, a PDF is kept from a terminal, and a pipe that is
-closed early ends a run without a word.
+closed early ends a run without a word. Colours are for terminals, unless asked for: https://no-color.org.
 """
 
 import os
@@ -90,6 +90,22 @@ def check_outputs(tally):
     tally.check(status == 1 and "%PDF" not in said and "a PDF is not for a terminal" in said, "a PDF on a terminal", said[:200])
 
 
+def check_colours(tally):
+    with tempfile.TemporaryDirectory(prefix="outside-") as folder:
+        wrong = os.path.join(folder, "wrong.resume")
+        with open(wrong, "w") as file:
+            file.write("nam: Ottoline Brandt\n")
+        cases = [([], {"TERM": "xterm"}, True, True), ([], {"TERM": "dumb"}, True, False),
+                 ([], {"TERM": "xterm", "NO_COLOR": "1"}, True, False), ([], {"TERM": "xterm", "NO_COLOR": ""}, True, True),
+                 (["--color=never"], {"TERM": "xterm"}, True, False), (["--color", "always"], {"NO_COLOR": "1"}, False, True),
+                 ([], {"TERM": "xterm"}, False, False), (["--color=auto"], {"TERM": "xterm"}, False, False)]
+        for options, environment, terminal, wanted in cases:
+            words = [QUOIN, "set", wrong, *options]
+            bare = {"NO_COLOR": "", **environment}
+            said = on_terminal(words, **bare)[1] if terminal else run(words, env={**os.environ, **bare}, text=True).stderr
+            tally.check(("\x1b[" in said) == wanted, f"colours: {options} {environment} {'on a terminal' * terminal}", said)
+
+
 def main():
     require_quoin()
     tally = Tally()
@@ -98,6 +114,7 @@ def main():
     check_environment(tally)
     check_pager(tally)
     check_outputs(tally)
+    check_colours(tally)
     tally.finish()
 
 

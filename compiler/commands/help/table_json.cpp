@@ -41,6 +41,8 @@ Json verb_json(const Verb& verb) {
     Json options = Json::array();
     for (const Option& option : all_options())
         if (option.verb == verb.name) options.push_back(option_json(option));
+    for (const Option& option : common_options())
+        options.push_back(option_json(option));
     return {{"name", verb.name},
             {"does", verb.does},
             {"operands", verb.operands},
