@@ -7,6 +7,7 @@
 #include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/postings/headings.hpp"
+#include "compiler/postings/hidden_styles.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/table_columns.hpp"
 
@@ -38,16 +39,12 @@ std::string_view view(const xmlChar* text) {
     return text == nullptr ? std::string_view{} : reinterpret_cast<const char*>(text);
 }
 
-// A style that shows nothing, or an attribute that says so.
+// An attribute that says so, or a style that shows nothing.
 bool is_hidden_by(std::string_view name, std::string_view value) {
-    const std::string lower = lower_case(value);
     if (name == "hidden") return true;
-    if (name == "aria-hidden") return lower == "true";
-    if (name == "type") return lower == "hidden";
-    if (name != "style") return false;
-    const std::string close = replaced(lower, " ", "");
-    return close.find("display:none") != close.npos ||
-           close.find("visibility:hidden") != close.npos || close.find("font-size:0") != close.npos;
+    if (name == "aria-hidden") return lower_case(value) == "true";
+    if (name == "type") return lower_case(value) == "hidden";
+    return name == "style" && hides(value);
 }
 
 // `section-title`, `h3`, `list-item`: what pages call the parts that they have no elements for.
@@ -72,7 +69,7 @@ public:
             static_cast<PageReader*>(self)->add(
                 view(text).substr(0, static_cast<std::size_t>(length)));
         };
-        calls.ignorableWhitespace = calls.characters;
+        calls.ignorableWhitespace = calls.cdataBlock = calls.characters;
         const std::unique_ptr<htmlParserCtxt, void (*)(htmlParserCtxtPtr)> parser(
             htmlCreatePushParserCtxt(&calls, this, nullptr, 0, nullptr, XML_CHAR_ENCODING_UTF8),
             htmlFreeParserCtxt);
@@ -112,8 +109,10 @@ private:
         if (elements_.size() > deepest) xmlStopParser(parser_);
     }
 
-    static void see(std::string_view name, std::string_view value, bool block, Element& element) {
-        if (is_hidden_by(name, value)) element.hidden = true;
+    void see(std::string_view name, std::string_view value, bool block, Element& element) const {
+        if (is_hidden_by(name, value) || (name == "class" && styles_.hide_class(value)) ||
+            (name == "id" && styles_.hide_name(value)))
+            element.hidden = true;
         if (!block || (name != "class" && name != "role")) return;
         if (is_called(value, List::classes_of_headings)) element.heading = true;
         if (is_called(value, List::classes_of_items)) element.item = true;
@@ -130,6 +129,7 @@ private:
 
     void add(std::string_view text) {
         const Element element = top() ? *top() : Element{};
+        if (!names_.empty() && names_.back() == "style") styles_.read(text);
         if (element.hidden) return;
         const bool blank = text.find_first_not_of(blanks) == text.npos;
         if (!blank && text_.find_first_not_of(blanks) == text_.npos) {
@@ -209,6 +209,7 @@ private:
     std::vector<std::string> names_; // of the elements
     std::vector<Line> lines_;
     TableColumns columns_{lines_};
+    HiddenStyles styles_;
     Line line_;        // that is being read
     std::string text_; // of it
     bool all_bold_ = false;

@@ -97,3 +97,29 @@ TEST_CASE("postings: what is HTML") {
     for (const char* text : {"pay < 20 and > 10", "", "Cook. C++ <vector>"})
         CHECK(!is_html(text));
 }
+
+TEST_CASE("postings: what a page's own styles hide is not there") {
+    const auto text = [](const std::string& style, const std::string& attributes) {
+        std::string all;
+        const std::string page =
+            "<html><head><style>" + style + "</style></head><body><p " + attributes + ">Kelp</p>";
+        for (const Line& line : html_lines(page))
+            all += line.text;
+        return all;
+    };
+    for (const char* style :
+         {"display:none", "visibility: hidden", "opacity: 0", "font-size:1px", "font-size:0",
+          "position:absolute; left:-9999px", "text-indent:-999em", "display:none!important",
+          "clip: rect(0 0 0 0)"}) {
+        CAPTURE(style);
+        CHECK(text("", "style='" + std::string(style) + "'").empty());
+        CHECK(
+            text("p{margin:0} .x, .gone{" + std::string(style) + "}", "class='wide gone'").empty());
+        CHECK(text("#gone{" + std::string(style) + "}", "id=gone").empty());
+    }
+    for (const char* style : {"font-size:12px", "opacity:.9", "left:-4px", "display:block"})
+        CHECK(text(".gone{" + std::string(style) + "}", "class=gone") == "Kelp");
+    CHECK(text("@media print{.gone{display:none}}", "class=gone") == "Kelp");
+    CHECK(text(".menu .gone{display:none}", "class=gone") == "Kelp");
+    CHECK(text("}{.gone{display:none", "class=gone") == "Kelp");
+}
