@@ -14,9 +14,14 @@ inline constexpr Message unreadable = "cannot be read: {}";
 inline constexpr Message folder = "is a folder; a text file was expected";
 inline constexpr Message too_large =
     "is larger than 1 MiB; a résumé is a few kilobytes of text, so this looks like another file";
+inline constexpr Message too_large_from_elsewhere =
+    "is larger than 1 MiB, and what is read here is a few kilobytes of text: copy the text alone "
+    "into a file";
 inline constexpr Message is_pdf =
     "is a PDF, and the text that one is made from was expected, such as 'draft.resume'; 'quoin "
     "scan' reads a PDF";
+inline constexpr Message is_pdf_from_elsewhere =
+    "is a PDF, which is read by the name of its file and not through a pipe";
 inline constexpr Message is_word_processing =
     "is a word processor's file: save it from there as plain text, with the encoding UTF-8";
 inline constexpr Message is_archive = "is a ZIP archive; a text file was expected";

@@ -57,11 +57,15 @@ ReadBytes read_bounded(int descriptor, TextOf text) {
         if (count == 0) break;
         reading.bytes.append(buffer.data(), static_cast<std::size_t>(count));
     }
+    if (text == TextOf::elsewhere && reading.bytes.starts_with("%PDF-"))
+        return {{}, fill<messages::is_pdf_from_elsewhere>()};
     const bool read_as_page = text == TextOf::elsewhere && is_web_page(reading.bytes);
     if (std::string other = other_kind(reading.bytes); !other.empty() && !read_as_page)
         return {{}, other};
     if (reading.bytes.size() <= Sources::most_bytes) return reading;
-    return {{}, fill<messages::too_large>()};
+    return {{},
+            text == TextOf::elsewhere ? fill<messages::too_large_from_elsewhere>()
+                                      : fill<messages::too_large>()};
 }
 
 ReadBytes read_file(const std::filesystem::path& path, TextOf text) {

@@ -49,9 +49,11 @@ inline constexpr Message nobody_answers =
 inline constexpr Message no_posting =
     "a résumé and a posting are required; write 'quoin match FILE POSTING'";
 inline constexpr Message posting_first =
-    "the résumé's source comes first, and '{}' has the name of a posting";
+    "the résumé's source comes first and the posting after it, and '{}' is the posting";
 inline constexpr Message posting_is_resume =
     "this is a résumé's source, not a posting; give the résumé first and the posting after it";
+inline constexpr Message posting_empty =
+    "there is no word in it; give the whole text of a posting, as text, HTML or PDF";
 inline constexpr Message posting_too_short =
     "{} is too little for a posting; give the whole text of one, as text, HTML or PDF";
 inline constexpr Message posting_not_english =

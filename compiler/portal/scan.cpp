@@ -270,6 +270,13 @@ std::variant<Scan, std::string> scan_pdf(const fs::path& file, const fs::path& f
     }
 }
 
+std::variant<StyledReading, std::string> read_styled_file(const fs::path& file,
+                                                          const fs::path& font_configuration) {
+    std::string bytes;
+    if (auto fault = read_whole(file, bytes)) return *fault;
+    return read_styled_pdf(bytes, font_configuration);
+}
+
 std::variant<StyledReading, std::string> read_styled_pdf(std::string_view pdf,
                                                          const fs::path& font_configuration) {
     if (auto fault = not_a_pdf(pdf)) return *fault;

@@ -76,6 +76,10 @@ struct StyledReading {
 std::variant<StyledReading, std::string>
 read_styled_pdf(std::string_view pdf, const std::filesystem::path& font_configuration);
 
+std::variant<StyledReading, std::string>
+read_styled_file(const std::filesystem::path& file,
+                 const std::filesystem::path& font_configuration);
+
 constexpr std::size_t most_pdf_bytes = std::size_t{64} << 20;
 constexpr int most_pages_read = 20;
 constexpr std::size_t few_letters = 20; // fewer on a page are no text

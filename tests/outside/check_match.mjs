@@ -59,12 +59,12 @@ function tryBadInput(folder) {
     "chimie et de bonnes connaissances des outils informatiques. Le poste est ouvert pour deux ans " +
     "dans une petite équipe qui aime travailler au bord de la mer.";
   for (const [file, status, said] of [
-    [put("empty.txt", ""), 1, "no words is too little"],
+    [put("empty.txt", ""), 1, "no word in it"],
     [put("one.txt", "Welder\n"), 1, "one word is too little"],
     [put("french.txt", french), 1, "not in English"],
     [put("large.html", "<p>Weld.</p>".repeat(400000)), 1, "1 MiB"],
     [put("hidden.html", "<script>" + "weld ".repeat(99) + "</script><p hidden>weld</p>"), 1,
-      "no words is too little"],
+      "no word in it"],
     [resume, 1, "a résumé's source, not a posting"],
     [join(folder, "none.txt"), 1, "no such file"],
   ]) {

@@ -68,7 +68,9 @@ ExitCode run_match(const MatchRequest& request) {
     if (request.inputs.size() < 2) return wrong_use("match", fill<messages::no_posting>());
     if (std::ranges::count(request.inputs, "-") > 1)
         return wrong_use("match", fill<messages::dash_twice>());
-    if (has_name_of_posting(request.inputs.front()))
+    const bool turned = holds_resume(request.inputs[1]) && !holds_resume(request.inputs[0]) &&
+                        request.inputs[0] != "-";
+    if (turned || has_name_of_posting(request.inputs.front()))
         return wrong_use("match", fill<messages::posting_first>(request.inputs.front()));
     Sources sources;
     Diagnostics diagnostics;

@@ -4,6 +4,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/posting/posting_pdf.hpp"
 #include "compiler/portal/scan.hpp"
 
 #include <algorithm>
@@ -25,32 +26,27 @@ bool begins_as_pdf(const std::string& named) {
 }
 
 // The text of a PDF as a portal's reader has it, or why there is none.
-std::variant<std::string, std::string_view> text_of_pdf(const std::string& named,
-                                                        std::string& fault) {
+std::string text_of_pdf(const std::string& named, std::string& fault) {
     try {
-        const auto scanned = portal::scan_pdf(named, font_configuration(data_folder()));
-        if (const auto* scan = std::get_if<portal::Scan>(&scanned)) {
-            std::string text = scan->evidence.by_place.text();
-            std::ranges::replace(text, '\f', '\n');
+        const auto read = portal::read_styled_file(named, font_configuration(data_folder()));
+        if (const auto* reading = std::get_if<portal::StyledReading>(&read)) {
+            std::string text = text_with_headings(*reading);
             if (std::ranges::any_of(text, is_letter_or_figure)) return text;
             fault = fill<messages::posting_of_images>();
         } else {
-            fault = std::get<std::string>(scanned);
+            fault = std::get<std::string>(read);
         }
     } catch (const std::exception& caught) { // of the system: no process, no memory
         fault = fill<messages::not_scanned>(caught.what());
     }
-    return std::string_view(fault);
+    return {};
 }
 
 std::optional<std::uint32_t> source_of(const std::string& named, Sources& sources,
                                        Diagnostics& diagnostics) {
     if (!begins_as_pdf(named)) return sources.read_input(named, diagnostics, TextOf::elsewhere);
     std::string fault;
-    auto text = text_of_pdf(named, fault);
-    const auto file = sources.add(
-        named, std::holds_alternative<std::string>(text) ? std::get<std::string>(text) : "",
-        diagnostics);
+    const auto file = sources.add(named, text_of_pdf(named, fault), diagnostics);
     if (!fault.empty() && file) {
         diagnostics.error({*file, 0, 0, 0}, fault);
         return std::nullopt;
@@ -83,12 +79,23 @@ std::optional<postings::Posting> read_posting_at(const std::string& named, Sourc
     const auto lines =
         postings::is_html(text) ? postings::html_lines(text) : postings::text_lines(text);
     auto posting = postings::read_posting(lines, *file, words);
+    if (posting.words == 0) return refuse(fill<messages::posting_empty>());
     if (posting.words < fewest_words)
         return refuse(
             fill<messages::posting_too_short>(advice::counted(posting.words, "word", "words")));
     if (!posting.english) return refuse(fill<messages::posting_not_english>());
     if (posting.terms.empty()) return refuse(fill<messages::posting_asks_nothing>());
     return posting;
+}
+
+bool holds_resume(const std::string& named) {
+    constexpr std::size_t looked_at = 65536;
+    if (named == "-") return false;
+    std::ifstream file(named, std::ios::binary);
+    std::string start(looked_at, '\0');
+    file.read(start.data(), static_cast<std::streamsize>(start.size()));
+    start.resize(static_cast<std::size_t>(file.gcount()));
+    return is_resume(start);
 }
 
 bool has_name_of_posting(std::string_view named) {

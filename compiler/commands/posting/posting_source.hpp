@@ -17,6 +17,9 @@ namespace quoin::commands {
 std::optional<postings::Posting> read_posting_at(const std::string& named, Sources& sources,
                                                  Diagnostics& diagnostics);
 
+// A résumé's source, by its labels.
+bool holds_resume(const std::string& named);
+
 // A posting where the résumé should be, by mistake.
 bool has_name_of_posting(std::string_view named);
 
