@@ -1,16 +1,21 @@
-// What an editor has carried out by name: the PDF set from the newest text, all safe mends made.
+// What an editor has carried out by name: the PDF set from the newest text, or the marked
+// page, all safe mends made.
+#include "compiler/base/lists.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/server/heading_lines.hpp"
 #include "compiler/server/messages.hpp"
 #include "compiler/stages/model/document_time.hpp"
 #include "compiler/stages/pdf/pdf.hpp"
 
+#include <array>
 #include <filesystem>
 #include <variant>
 
 namespace quoin::server {
 
 namespace {
+
+constexpr std::array command_names{set_command, mend_command, marked_command};
 
 // From here to its end the editor may show that something is done.
 class Progress {
@@ -46,45 +51,70 @@ Answer failed(std::string text) {
 }
 
 // Beside the document that it is read within.
-Answer set_pdf(Desk& desk, const Addressed& one, const Json& argument) {
-    const std::filesystem::path& root = one.state->read.sources.file(0).path;
-    if (!root.is_absolute()) return failed(fill<messages::no_file_to_set>());
-    const auto state = desk.session.read(root, choices_in(argument));
-    const auto& typeset = state->read.typeset;
-    const auto* fit = typeset ? std::get_if<fit::Fit>(&typeset->fit) : nullptr;
-    if (!fit) {
-        const Diagnostics& told = typeset ? state->overflow : state->read.diagnostics;
-        return failed(told.all().empty() ? fill<messages::no_page>()
-                                         : format(told.all().front(), state->read.sources));
-    }
-    const auto time = document_time(desk.session.means().epoch, typeset->resume.settings);
-    std::filesystem::path target = root;
-    target.replace_extension(".pdf");
-    const std::string bytes =
-        pdf::write_pdf(typeset->composition, make_pages(*typeset, *fit), time);
+Answer written_beside(const Desk& desk, const session::State& state, std::string_view suffix,
+                      const std::string& bytes) {
+    std::filesystem::path target = state.read.sources.file(*state.read.file).path;
+    target.replace_extension(suffix);
     if (const auto fault = write_file(target.string(), bytes)) return failed(*fault);
     return Json{{"uri", desk.uri_of(target)}};
 }
 
+// Why there is no page.
+Answer no_page_of(const session::State& state) {
+    const Diagnostics& told = state.read.typeset ? state.overflow : state.read.diagnostics;
+    if (told.all().empty()) return failed(fill<messages::no_page>());
+    return failed(format(told.all().front(), state.read.sources));
+}
+
+Answer set_pdf(Desk& desk, const session::State& state) {
+    const auto& typeset = state.read.typeset;
+    const auto* fit = typeset ? std::get_if<fit::Fit>(&typeset->fit) : nullptr;
+    if (!fit) return no_page_of(state);
+    const auto time = document_time(desk.session.means().epoch, typeset->resume.settings);
+    return written_beside(desk, state, ".pdf",
+                          pdf::write_pdf(typeset->composition, make_pages(*typeset, *fit), time));
+}
+
+// What is too long is set as a draft.
+Answer show_marked_page(Desk& desk, const session::State& state) {
+    if (!state.read.typeset || !desk.marked_page) return no_page_of(state);
+    Answer answer = written_beside(desk, state, ".marked.pdf", desk.marked_page(state.read));
+    if (const auto* written = std::get_if<Json>(&answer))
+        desk.ask("window/showDocument", {{"uri", (*written)["uri"]}, {"external", true}});
+    return answer;
+}
+
+Answer make_mends(Desk& desk, const session::State& state) {
+    const EditBook book = all_safe_mends(desk, state);
+    if (!book.empty()) desk.ask("workspace/applyEdit", {{"edit", book.json()}});
+    return Json{};
+}
+
+// Of the document that is addressed, or of the one that takes it in.
+Answer with_pages(Desk& desk, const Addressed& one, const Json& argument,
+                  Answer (*make)(Desk&, const session::State&)) {
+    const std::filesystem::path& root = one.state->read.sources.file(0).path;
+    if (!root.is_absolute()) return failed(fill<messages::no_file_to_set>());
+    return make(desk, *desk.session.read(root, choices_in(argument)));
+}
+
 Answer execute_command(Desk& desk, const Json& params) {
     const auto command = params.at("command").get<std::string>();
-    if (command != set_command && command != mend_command)
+    if (!is_one_of(command, command_names))
         return Refusal{ErrorCode::invalid_params,
                        fill<messages::unknown_command>(in_quotes(command))};
     const Json argument = params.at("arguments").at(0);
     const Addressed one = addressed(desk, {{"textDocument", argument}});
     if (!one.document) return one.refusal;
-    const Progress progress(desk, params, command == set_command ? "Setting" : "Mending");
-    if (command == set_command) return set_pdf(desk, one, argument);
-    const EditBook book = all_safe_mends(desk, *one.state);
-    if (!book.empty()) desk.ask("workspace/applyEdit", {{"edit", book.json()}});
-    return Json{};
+    const Progress progress(desk, params, "quoin");
+    if (command == mend_command) return make_mends(desk, *one.state);
+    return with_pages(desk, one, argument, command == set_command ? set_pdf : show_marked_page);
 }
 
 constexpr Method methods_of_commands[] = {{"workspace/executeCommand", execute_command}};
 
 void announce_commands(Json& capabilities) {
-    capabilities["executeCommandProvider"] = {{"commands", {set_command, mend_command}},
+    capabilities["executeCommandProvider"] = {{"commands", command_names},
                                               {"workDoneProgress", true}};
 }
 

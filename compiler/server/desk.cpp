@@ -29,6 +29,10 @@ Addressed addressed(Desk& desk, const Json& params) {
     return one;
 }
 
+bool is_theme(const Addressed& one) {
+    return one.path.extension() == ".theme";
+}
+
 session::Position position_from(const Json& json) {
     return {json.at("line").get<std::uint32_t>(), json.at("character").get<std::uint32_t>()};
 }

@@ -1,4 +1,4 @@
-// What every feature of the language server works with, and how it answers.
+// What the features of the language server work with, and how they answer.
 #pragma once
 
 #include "compiler/session/session.hpp"
@@ -36,7 +36,11 @@ struct Refusal {
 using Answer = std::variant<Json, Refusal>;
 
 // What an editor may have carried out by its name ("workspace/executeCommand").
-constexpr std::string_view set_command = "quoin.set", mend_command = "quoin.mend";
+constexpr std::string_view set_command = "quoin.set", mend_command = "quoin.mend",
+                           marked_command = "quoin.marked";
+
+// The page of what was typeset with its findings noted: the bytes of a PDF.
+using MarkedPage = std::function<std::string(const advice::Proofread& read)>;
 
 struct Desk {
     session::Session& session;
@@ -47,6 +51,8 @@ struct Desk {
     // A notification, or a request whose answer nobody waits for.
     std::function<void(std::string_view method, Json params)> notify = {};
     std::function<void(std::string_view method, Json params)> ask = {};
+
+    MarkedPage marked_page = {};
 
     std::string uri_of(const std::filesystem::path& path) const;
 };
@@ -62,6 +68,8 @@ struct Addressed {
 // With the state, which may have to be found first, or with the text alone.
 Addressed addressed(Desk& desk, const Json& params);
 Addressed addressed_text(Desk& desk, const Json& params);
+
+bool is_theme(const Addressed& one); // whose labels are others
 
 session::Position position_from(const Json& json);
 session::Range range_from(const Json& json);

@@ -122,6 +122,7 @@ private:
 Answer hover(Desk& desk, const Json& params) {
     const Addressed one = addressed(desk, params);
     if (!one.document) return one.refusal;
+    if (is_theme(one)) return Json{};
     return Pointed(desk, one, position_from(params.at("position"))).answer();
 }
 

@@ -2,8 +2,6 @@
 
 #include "compiler/stages/model/resume.hpp"
 
-#include <algorithm>
-
 namespace quoin::server {
 
 using session::Range;
@@ -39,21 +37,6 @@ std::optional<Range> Ranges::of_edit(const Place& place) {
     if (!bytes) return std::nullopt;
     return Range{own.lines.position_of(bytes->begin, units_),
                  own.lines.position_of(bytes->end, units_)};
-}
-
-// By halves: what stands before it in the bytes stands before it in the text.
-Place Ranges::place_of(std::uint32_t index, session::Position position) {
-    const std::uint32_t line = position.line + 1;
-    const std::string_view text = state_.read.sources.file(index).line(line);
-    std::uint32_t least = 0, most = static_cast<std::uint32_t>(text.size());
-    while (least < most) {
-        const std::uint32_t middle = (least + most + 1) / 2;
-        if (of({index, line, middle + 1, 0}).start <= position)
-            least = middle;
-        else
-            most = middle - 1;
-    }
-    return {index, line, least + 1, 0};
 }
 
 }

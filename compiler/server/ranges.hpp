@@ -6,8 +6,7 @@
 
 #include <cstdint>
 #include <map>
-#include <string>
-#include <vector>
+#include <optional>
 
 namespace quoin::server {
 
@@ -20,8 +19,6 @@ public:
     session::Range of(const Place& place);
     // The place of an edit; none if the bytes have none of their own.
     std::optional<session::Range> of_edit(const Place& place);
-    // Where in the normalised text of a file a position is.
-    Place place_of(std::uint32_t file, session::Position position);
 
 private:
     struct File {

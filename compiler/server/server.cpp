@@ -2,6 +2,7 @@
 
 #include "compiler/server/diagnostics.hpp"
 #include "compiler/server/messages.hpp"
+#include "compiler/server/whole_signs.hpp"
 
 #include <algorithm>
 #include <exception>
@@ -44,8 +45,9 @@ bool offers(const Json& capabilities, const char* pointer, const Json& what) {
 
 }
 
-Server::Server(session::Session& session, std::string version, Send send)
-    : desk_{.session = session}, version_(std::move(version)), send_(std::move(send)) {
+Server::Server(session::Session& session, std::string version, Send send, MarkedPage marked_page)
+    : desk_{.session = session, .marked_page = std::move(marked_page)},
+      version_(std::move(version)), send_(std::move(send)) {
     desk_.notify = [this](std::string_view method, Json params) {
         this->send({{"method", method}, {"params", std::move(params)}});
     };
@@ -80,7 +82,7 @@ void Server::take_message(const TakenMessage& taken) {
     if (!taken.fault.empty()) return send_error({}, {ErrorCode::parse_error, taken.fault});
     Json message;
     try {
-        message = Json::parse(taken.body);
+        message = Json::parse(whole_signs(taken.body));
     } catch (const Json::parse_error& fault) {
         return send_error({}, {ErrorCode::parse_error, fill<messages::no_json>(fault.what())});
     }

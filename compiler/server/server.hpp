@@ -21,7 +21,10 @@ namespace quoin::server {
 class Server {
 public:
     using Send = std::function<void(std::string_view bytes)>; // to the editor
-    Server(session::Session& session, std::string version, Send send);
+    Server(session::Session& session, std::string version, Send send, MarkedPage marked_page);
+
+    Server(const Server&) = delete; // its desk speaks through it
+    Server& operator=(const Server&) = delete;
 
     void take(std::string_view bytes); // from the editor
     // Answers one message or, when none waits, tells what is found of the newest text. False if

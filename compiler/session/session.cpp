@@ -103,8 +103,11 @@ void Session::mark_stale(const fs::path& path) {
 void Session::disk_changed() {
     for (const auto& [path, document] : documents_)
         roots_.try_emplace(path);
-    for (auto& [path, root] : roots_)
-        root = Root{};
+    for (auto& [path, root] : roots_) { // their rules go
+        if (root.state) root.state->read.office = nullptr;
+        if (root.whole) root.whole->read.office = nullptr;
+        root.stale = true;
+    }
     offices_ = std::make_unique<advice::Offices>(means_.data / "themes", means_.office);
 }
 
@@ -135,6 +138,10 @@ std::unique_ptr<State> Session::read(const fs::path& path, const stages::Choices
         return state;
     }
     read.office = offices_->of(path);
+    if (read.file && offices_->diagnostics().has_errors())
+        read.diagnostics.warning(
+            {*read.file, 0, 0, 0},
+            format(offices_->diagnostics().all().front(), offices_->sources()));
     proofread(read, choices,
               {means_.data, means_.fonts, means_.language, means_.read_on, offices_.get()});
     add_overflow(*state);
@@ -183,7 +190,11 @@ std::set<fs::path> Session::files_read() const {
         const Sources& sources = root.state->read.sources;
         for (std::uint32_t file = 0; file < sources.size(); ++file)
             if (sources.file(file).path.is_absolute()) files.insert(sources.file(file).path);
-        if (path.is_absolute()) files.insert(folder_of(path) / "office.rules");
+        if (!path.is_absolute()) continue;
+        files.insert(folder_of(path) / "office.rules");
+        if (const auto file = root.state->file_at(path)) // what is not there may come to be
+            for (const fs::path& named : named_includes(tree_of(*root.state, *file), path))
+                files.insert(named);
     }
     return files;
 }

@@ -1,5 +1,6 @@
 #include "compiler/session/takers.hpp"
 
+#include "compiler/base/lists.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/stages/syntax/parse.hpp"
 
@@ -20,19 +21,7 @@ bool takes_in(const fs::path& resume, const fs::path& file) {
     Sources sources;
     Diagnostics ignored;
     const auto own = sources.read(resume, ignored);
-    if (!own) return false;
-    const syntax::Tree tree = syntax::parse(sources, *own, ignored);
-    const auto names_it = [&](const syntax::Node& node) {
-        return node.label.text == "include" &&
-               (resume.parent_path() / node.value.joined()).lexically_normal() == file;
-    };
-    const auto block_does = [&](const syntax::Block& block) {
-        return std::ranges::any_of(block, names_it);
-    };
-    return std::ranges::any_of(tree.heading, block_does) ||
-           std::ranges::any_of(tree.sections, [&](const syntax::SectionTree& section) {
-               return std::ranges::any_of(section.blocks, block_does);
-           });
+    return own && is_one_of(file, named_includes(syntax::parse(sources, *own, ignored), resume));
 }
 
 bool is_worked_in(const fs::path& folder, const std::vector<fs::path>& folders) {
@@ -42,6 +31,20 @@ bool is_worked_in(const fs::path& folder, const std::vector<fs::path>& folders) 
     });
 }
 
+}
+
+std::vector<fs::path> named_includes(const syntax::Tree& tree, const fs::path& file) {
+    std::vector<fs::path> named;
+    const auto look_at = [&](const syntax::Node& node) {
+        if (node.label.text == "include")
+            named.push_back((file.parent_path() / node.value.joined()).lexically_normal());
+    };
+    for (const syntax::Block& block : tree.heading)
+        std::ranges::for_each(block, look_at);
+    for (const syntax::SectionTree& section : tree.sections)
+        for (const syntax::Block& block : section.blocks)
+            std::ranges::for_each(block, look_at);
+    return named;
 }
 
 std::optional<fs::path> taker_of(const fs::path& file, const std::vector<fs::path>& folders) {

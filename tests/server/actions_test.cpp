@@ -164,6 +164,10 @@ TEST_CASE("actions: the PDF is set from the newest text, and is not where it can
     CHECK(editor.ask("workspace/executeCommand", set)["result"]["uri"] ==
           "file://" + (folder.path() / "draft.pdf").string());
     CHECK(fixtures::contents(folder.path() / "draft.pdf").starts_with("%PDF-"));
+    const Json marked{{"command", "quoin.marked"}, {"arguments", {{{"uri", uri}}}}};
+    const std::string target = (folder.path() / "draft.marked.pdf").string();
+    CHECK(editor.ask("workspace/executeCommand", marked)["result"]["uri"] == "file://" + target);
+    CHECK(fixtures::contents(target) == "%PDF-marked");
     const auto size = std::filesystem::file_size(folder.path() / "draft.pdf");
     editor.tell("textDocument/didChange", {{"textDocument", {{"uri", uri}, {"version", 2}}},
                                            {"contentChanges", {{{"text", "nam: x"}}}}});

@@ -43,7 +43,7 @@ std::string message(const std::string& body) {
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     session::Session session(
         {QUOIN_DATA_FOLDER, fonts_of_target(), language_of_target(), {2026, 11, std::nullopt, 20}});
-    Server server(session, "0", require_json);
+    Server server(session, "0", require_json, {});
     server.take(message(R"("id":1,"method":"initialize","params":{})"));
     server.take(message(R"("method":"textDocument/didOpen","params":{"textDocument":)"
                         R"({"uri":"untitled:a","text":"name: Ottoline Brandt\n"}})"));

@@ -1,4 +1,4 @@
-// An editor in the same process as the server, for tests: what it says, and all that comes back.
+// An editor in the process of the server, for tests: what it says, and all that comes back.
 #pragma once
 
 #include "compiler/server/server.hpp"
@@ -20,7 +20,9 @@ class EditorInProcess {
 public:
     EditorInProcess()
         : session_({QUOIN_DATA_FOLDER, fonts(), language(), read_on, {{}, true}}),
-          server_(session_, "1.2.3", [this](std::string_view bytes) { hear(bytes); }) {}
+          server_(
+              session_, "1.2.3", [this](std::string_view bytes) { hear(bytes); },
+              [](const advice::Proofread&) { return std::string("%PDF-marked"); }) {}
 
     // Begun, with the units it offers.
     static inline const Json utf16 = {{"capabilities", Json::object()}};

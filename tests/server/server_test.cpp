@@ -1,6 +1,7 @@
 // The states of Language Server Protocol 3.17 and JSON-RPC 2.0, and what is told of a document. The
 // numbers of errors are theirs.
 #include "compiler/server/server.hpp"
+#include "compiler/server/whole_signs.hpp"
 #include "tests/fixtures/own_folder.hpp"
 #include "tests/fixtures/tries.hpp"
 #include "tests/server/in_process.hpp"
@@ -70,7 +71,7 @@ TEST_CASE("server: what is no message is refused by its number, and the next one
     } cases[] = {
         {server::framed(R"({"a":)"), -32700},
         {server::framed("\"\xFF\xFF\""), -32700},
-        {server::framed(R"("\ud800 alone")"), -32700},
+        {server::framed(R"("\u12")"), -32700},
         {server::framed("[]"), -32600},
         {server::framed(R"({"jsonrpc":2.0})"), -32600},
         {server::framed(R"({"jsonrpc":"2.0","id":{"a":1},"method":"hover"})"), -32600},
@@ -191,6 +192,66 @@ TEST_CASE("server: a page that is too long is told at the name, with the cuts") 
     CHECK((*found)["relatedInformation"].size() > 3);
 }
 
+// RFC 8259, section 8.2: what JSON has of one half of a sign is for each reader to say.
+TEST_CASE("server: half a sign, as an editor may send it, takes a place and breaks nothing") {
+    const struct {
+        std::string json, whole;
+    } cases[] = {
+        {R"("\ud83d\ude00")", R"("\ud83d\ude00")"},
+        {R"("\ud83d")", R"("\uFFFD")"},
+        {R"("\ude00\ud83d")", R"("\uFFFD\uFFFD")"},
+        {R"("\\ud83d")", R"("\\ud83d")"},
+        {R"("\ud83d\ud83d\ude00")", R"("\uFFFD\ud83d\ude00")"},
+        {R"("\u00e9")", R"("\u00e9")"},
+        {R"("\)", R"("\)"},
+    };
+    for (const auto& one : cases)
+        CHECK(server::whole_signs(one.json) == one.whole);
+    EditorInProcess editor;
+    editor.begin();
+    editor.open(draft, "name: \n");
+    editor.send(
+        R"({"jsonrpc":"2.0","method":"textDocument/didChange","params":{"textDocument":{"uri":)"
+        R"("file:///drafts/draft.resume","version":2},"contentChanges":[{"range":{"start":)"
+        R"({"line":0,"character":6},"end":{"line":0,"character":6}},"text":"\ud83d"}]}})");
+    editor.work();
+    CHECK(editor.session().find("/drafts/draft.resume")->text == "name: \uFFFD\n");
+}
+
+// Of each kind of message a byte or more changed: whatever that makes of it, the next is answered.
+TEST_CASE("server: messages with bytes changed at random") {
+    const Json range{{"start", {{"line", 0}, {"character", 1}}},
+                     {"end", {{"line", 1}, {"character", 2}}}};
+    const Json document{{"uri", draft}, {"version", 2}};
+    Json typed = fixtures::at(draft, 2, 0);
+    typed["ch"] = "\n";
+    const Json messages[] = {
+        {{"method", "textDocument/codeAction"},
+         {"params", {{"textDocument", document}, {"range", range}, {"context", Json::object()}}}},
+        {{"method", "textDocument/didChange"},
+         {"params",
+          {{"textDocument", document}, {"contentChanges", {{{"range", range}, {"text", "x"}}}}}}},
+        {{"method", "textDocument/completion"}, {"params", typed}},
+        {{"method", "textDocument/onTypeFormatting"}, {"params", typed}},
+        {{"method", "textDocument/hover"}, {"params", typed}},
+    };
+    std::mt19937 random(3);
+    EditorInProcess editor;
+    editor.begin();
+    editor.open(draft, "name: Ana Reyes\n\nsection: Honors\n");
+    for (int round = 0; round < tries(1'000); ++round) {
+        Json message = messages[random() % std::size(messages)];
+        message["jsonrpc"] = "2.0";
+        message["id"] = "round " + std::to_string(round);
+        std::string sent = message.dump();
+        for (std::size_t changes = random() % 4; changes > 0; --changes)
+            sent[random() % sent.size()] = static_cast<char>(random() % 256);
+        editor.send(sent);
+        editor.work();
+    }
+    CHECK(code_of(editor.ask("no/such", Json::object())) == -32601);
+}
+
 TEST_CASE("server: only the newest text is told of") {
     EditorInProcess editor;
     editor.begin();
@@ -224,6 +285,13 @@ TEST_CASE("server: what is taken in is followed, in the editor and on the disk")
     editor.work();
     CHECK(told(editor.diagnostics(part)) == "4:0 markup\n");
     CHECK(editor.session().files_read().contains(folder.path() / "parts/a.resume"));
+    // what is named and is not there yet is waited for
+    editor.open(part, "section: Honors\n");
+    editor.tell("textDocument/didChange",
+                {{"textDocument", {{"uri", all}, {"version", 2}}},
+                 {"contentChanges", {{{"text", "name: Ana\ninclude: parts/b.resume"}}}}});
+    editor.work();
+    CHECK(editor.session().files_read().contains(folder.path() / "parts/b.resume"));
     // one that takes in itself is told so
     editor.tell("textDocument/didChange",
                 {{"textDocument", {{"uri", all}, {"version", 3}}},

@@ -4,6 +4,7 @@
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/printing.hpp"
+#include "compiler/commands/proof/proof_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/server/server.hpp"
 
@@ -82,7 +83,12 @@ ExitCode run_language_server(const LanguageServerRequest& request) {
     const english::Language language(data);
     session::Session session({data, *fonts, language, reading_day(epoch), request.office, epoch});
     Line line;
-    server::Server server(session, version(), [&](std::string_view bytes) { line.write(bytes); });
+    const auto marked = [&](const advice::Proofread& read) {
+        const auto time = document_time(epoch, read.typeset->resume.settings);
+        return marked_proof(read, {data, *fonts, language, reading_day(epoch)}, time);
+    };
+    server::Server server(
+        session, version(), [&](std::string_view bytes) { line.write(bytes); }, marked);
     serve(server, session, line);
     return server.ended() == 0 ? ExitCode::done : ExitCode::errors;
 }

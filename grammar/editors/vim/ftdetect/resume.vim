@@ -1,2 +1,2 @@
-" Résumés and themes of quoin, by their names.
-autocmd BufNewFile,BufRead *.resume,*.theme setfiletype resume
+" Résumés of quoin, by their names.
+autocmd BufNewFile,BufRead *.resume setfiletype resume
