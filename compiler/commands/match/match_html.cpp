@@ -46,9 +46,9 @@ td:last-child, th:last-child {{ padding-right: 0; }}
 .missing td.verdict {{ color: var(--mark); font-weight: 600; }}
 @media (max-width: 40rem) {{ .shares li {{ grid-template-columns: 6rem 1fr; }}
   .shares li > :last-child {{ grid-column: 1 / -1; }} .from, .kind {{ display: none; }} }}
-@media print {{ .from {{ display: none; }} @page {{ margin: 1.5cm; }} body {{ max-width: none; padding: 0; font-size: 8pt;
-  background: none; }} h1 {{ font-size: 13pt; }} h2 {{ font-size: 10pt; margin: 8pt 0 2pt; }}
-  table {{ font-size: 7.5pt; }} th, td {{ padding: 1pt 6pt 1pt 0; }} .shares {{ gap: 2pt; margin-top: 4pt; }} }}
+@media print {{ .from {{ display: none; }} @page {{ margin: 1.2cm; }} body {{ max-width: none; padding: 0; font-size: 8pt;
+  background: none; }} h1 {{ font-size: 13pt; }} h2 {{ font-size: 10pt; margin: 6pt 0 2pt; }}
+  table {{ font-size: 7.25pt; }} th, td {{ padding: .6pt 6pt .6pt 0; }} ul {{ margin: 2pt 0; }} .shares {{ gap: 2pt; margin-top: 4pt; }} }}
 </style>
 </head>
 <body>
@@ -76,6 +76,7 @@ std::string where_cell(const TermCoverage& covered) {
     std::string text = "line " + lines_of_showings(covered);
     if (first.how != matching::Nearness::exact)
         text += fmt::format(", as \u201C{}\u201D", first.words);
+    if (first.how == matching::Nearness::near) text += fmt::format(", {}", name_of(first.how));
     return text;
 }
 
