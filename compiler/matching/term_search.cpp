@@ -177,8 +177,9 @@ std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
 bool TermSearch::is_spelled_otherwise(const std::string& typed, const std::string& meant) const {
     if (typed == meant) return true;
     if (american(typed) == american(meant)) return true;
-    return meant.size() >= shortest_slip && words_.class_of(typed) == english::WordList::is_none &&
-           english::slip_cost(typed, meant, dearest_slip) <= dearest_slip;
+    return meant.size() >= shortest_slip && // what is dear to look up comes last
+           english::slip_cost(typed, meant, dearest_slip) <= dearest_slip &&
+           words_.class_of(typed) == english::WordList::is_none;
 }
 
 // Run together or apart otherwise than the posting has it, or its words spelled otherwise.
