@@ -123,6 +123,6 @@ inline constexpr Message redline_marked_over = "--marked would write over one of
 // From an old document
 inline constexpr Message not_transcribed = "it could not be read: {}";
 inline constexpr Message transcribed = "'{}' is made of '{}': {}, {}, {}";
-inline constexpr Message guesses_marked = "; {} stand below comments that begin '# guessed'";
+inline constexpr Message guesses_marked = "; below comments that begin '# guessed': {}";
 
 }

@@ -231,7 +231,8 @@ ExitCode run_caseload(const CaseloadRequest& request) {
         tell(fault);
     for (const std::string& note : search.notes)
         tell("note: " + note);
-    if (search.resumes.empty()) tell(fill<said::no_resume_there>(search.looked_at));
+    if (search.resumes.empty() && search.faults.empty())
+        tell(fill<said::no_resume_there>(search.looked_at));
     const fs::path data = data_folder();
     const auto fonts = open_fonts(data);
     if (!fonts || search.resumes.empty()) return ExitCode::errors;
