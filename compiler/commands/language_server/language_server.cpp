@@ -57,14 +57,15 @@ void serve(server::Server& server, session::Session& session, Line& line) {
         std::array<pollfd, 2> waited{{{STDIN_FILENO, POLLIN, 0}, {watch.descriptor(), POLLIN, 0}}};
         if (::poll(waited.data(), waited.size(), idle ? for_ever : at_once) < 0 && errno != EINTR)
             return;
-        if (waited[1].revents != 0 && !watch.changes().empty()) server.disk_changed();
+        // not before what is watched is what was read last
+        if (idle && waited[1].revents != 0 && !watch.changes().empty()) server.disk_changed();
         if (waited[0].revents != 0) {
             server.take(line.read());
             idle = false;
             continue;
         }
         idle = !server.step();
-        if (!watch.watch(session.files_read())) continue;
+        if (!idle || !watch.watch(session.files_read())) continue;
         server.disk_changed();
         idle = false;
     }
