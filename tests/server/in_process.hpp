@@ -64,12 +64,11 @@ public:
     }
     // The diagnostics last told of a document; null if none ever were.
     Json diagnostics(const std::string& uri) const {
-        Json last;
-        for (const Json& one : heard_)
-            if (one.value("method", "") == "textDocument/publishDiagnostics" &&
-                one["params"]["uri"] == uri)
-                last = one["params"]["diagnostics"];
-        return last;
+        for (auto one = heard_.rbegin(); one != heard_.rend(); ++one)
+            if (one->value("method", "") == "textDocument/publishDiagnostics" &&
+                (*one)["params"]["uri"] == uri)
+                return (*one)["params"]["diagnostics"];
+        return {};
     }
     const std::vector<Json>& heard() const { return heard_; }
     server::Server& server() { return server_; }
