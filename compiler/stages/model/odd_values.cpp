@@ -88,6 +88,7 @@ void warn_of_odd_field(const syntax::Node& field, Diagnostics& diagnostics) {
 }
 
 void warn_of_odd_bullet(const syntax::Node& bullet, trade::Holds holds, Diagnostics& diagnostics) {
+    if (bullet.value.slices.empty()) return; // what stood there could not be read
     OddValue(bullet.value, diagnostics).look();
     const syntax::Slice& first = bullet.value.slices.front();
     const std::string label = first.text.substr(0, first.text.find(": "));
