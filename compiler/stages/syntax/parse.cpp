@@ -234,7 +234,7 @@ private:
     // `  role: Tutor`, which goes on with the line above as an indented bullet does.
     void warn_of_indented_label(const Slice& text) {
         const std::size_t colon = text.text.find(':');
-        if (braces_ != Braces::tags || colon == std::string::npos ||
+        if (braces_ != Braces::tags || colon == std::string::npos || node_->value.slices.empty() ||
             text.place.line == node_->value.slices.back().place.line)
             return;
         const std::string label = text.text.substr(0, colon);
