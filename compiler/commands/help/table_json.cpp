@@ -52,11 +52,11 @@ Json verb_json(const Verb& verb) {
 
 }
 
-std::string table_json(std::span<const std::string_view> references) {
+std::string table_json(std::span<const std::string_view> pages) {
     Json verbs = Json::array();
     for (const Verb& verb : all_verbs())
         verbs.push_back(verb_json(verb));
-    return json_text({{"version", version()}, {"references", references}, {"verbs", verbs}});
+    return json_text({{"version", version()}, {"references", pages}, {"verbs", verbs}});
 }
 
 }

@@ -8,6 +8,6 @@
 
 namespace quoin::commands {
 
-std::string table_json(std::span<const std::string_view> references);
+std::string table_json(std::span<const std::string_view> pages);
 
 }
