@@ -2,11 +2,14 @@
 #include "compiler/transcription/page_rows.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/transcription/list_marks.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <string_view>
 #include <utility>
 
 namespace quoin::transcription {
@@ -76,6 +79,14 @@ bool goes_on_in_small_capitals(const OldWord& first, const OldWord& rest, double
            std::abs(rest.left - first.right) < 0.06 * height;
 }
 
+// `Juror’` and `s` at once beside it: the sign is of another font, and its word comes in two.
+bool goes_on_after_apostrophe(const OldWord& first, const OldWord& rest, double height) {
+    constexpr std::array<std::string_view, 7> ends = {"d", "ll", "m", "re", "s", "t", "ve"};
+    const bool apostrophe = first.text.ends_with("\u2019") || first.text.ends_with('\'');
+    return apostrophe && characters_in(first.text) > 1 && rest.left - first.right < 0.17 * height &&
+           is_one_of(trimmed(rest.text, ".,;:)"), ends);
+}
+
 OldLine line_of(std::vector<PlacedWord>& row, std::size_t page) {
     std::ranges::stable_sort(
         row, [](const PlacedWord& a, const PlacedWord& b) { return a.word.left < b.word.left; });
@@ -90,7 +101,8 @@ OldLine line_of(std::vector<PlacedWord>& row, std::size_t page) {
         line.top = std::min(line.top, placed.top);
         line.bottom = std::max(line.bottom, placed.bottom);
         if (!line.words.empty() &&
-            goes_on_in_small_capitals(line.words.back(), placed.word, placed.height())) {
+            (goes_on_in_small_capitals(line.words.back(), placed.word, placed.height()) ||
+             goes_on_after_apostrophe(line.words.back(), placed.word, placed.height()))) {
             line.words.back().text += placed.word.text;
             line.words.back().right = placed.word.right;
             continue;
