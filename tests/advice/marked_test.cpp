@@ -16,7 +16,7 @@
 #include <filesystem>
 #include <random>
 
-namespace quoin::advice {
+namespace quoin::advice::marked_test {
 
 namespace {
 

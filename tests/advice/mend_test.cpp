@@ -16,7 +16,7 @@
 #include <sys/resource.h>
 #include <unistd.h>
 
-namespace quoin::advice {
+namespace quoin::advice::mend_test {
 
 namespace {
 

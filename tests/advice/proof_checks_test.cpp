@@ -9,7 +9,7 @@
 #include <set>
 #include <utility>
 
-namespace quoin::advice {
+namespace quoin::advice::proof_checks_test {
 
 namespace {
 

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace quoin::advice {
+namespace quoin::advice::proof_education_test {
 
 namespace {
 

@@ -2,7 +2,7 @@
 // tests/advice/clean.resume with one piece replaced. Common practice where no source is named.
 #include "tests/advice/proofread.hpp"
 
-namespace quoin::advice {
+namespace quoin::advice::proof_privacy_test {
 
 namespace {
 

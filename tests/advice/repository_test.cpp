@@ -11,7 +11,7 @@
 #include <string>
 #include <string_view>
 
-namespace quoin::advice {
+namespace quoin::advice::repository_test {
 
 namespace {
 

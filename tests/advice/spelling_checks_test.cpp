@@ -20,7 +20,7 @@
 #include <thread>
 #include <vector>
 
-namespace quoin::advice {
+namespace quoin::advice::spelling_checks_test {
 
 namespace {
 

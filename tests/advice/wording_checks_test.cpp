@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace quoin::advice {
+namespace quoin::advice::wording_checks_test {
 
 namespace {
 
@@ -110,7 +110,8 @@ TEST_CASE("what the checks say of a bullet") {
              "'I' and 'our' speak in the first person | leave 'I' out and begin with the verb"},
             {"first-person", ended, "- Taught Calculus I to 3 students\n", ""},
             {"full-sentence", ended, "- The crew won 3 races\n",
-             "this bullet is a sentence with a subject of its own, 'The crew won' | make it what you did, "
+             "this bullet is a sentence with a subject of its own, 'The crew won' | make it what "
+             "you did, "
              "with the verb first"},
             {"passive", ended, "- Was selected for a cohort\n",
              "'Was selected' is passive and hides who did what | 'Selected' alone says as much"},

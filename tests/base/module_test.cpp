@@ -5,6 +5,8 @@
 
 #include <string>
 
+namespace module_test {
+
 namespace {
 
 std::string fault_of(std::string_view name) {
@@ -30,3 +32,5 @@ TEST_CASE("module: one that is missing is told by its name and where it was look
                             "quoin anew and whole: "));
     CHECK(fault.find("/lib/quoin/nowhere.so: ") != fault.npos);
 }
+
+} // namespace module_test

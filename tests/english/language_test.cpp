@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace quoin::english {
+namespace quoin::english::language_test {
 
 namespace {
 

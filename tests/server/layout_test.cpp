@@ -16,6 +16,8 @@
 #include <random>
 #include <string>
 
+namespace layout_test {
+
 using namespace quoin;
 using fixtures::EditorInProcess;
 using server::Json;
@@ -173,3 +175,5 @@ TEST_CASE("layout: a tag has another name in every file that the résumé takes 
     CHECK(editor.ask("textDocument/documentLink", tags_params(all, 0, 0))["result"][0]["target"] ==
           part);
 }
+
+} // namespace layout_test

@@ -13,6 +13,8 @@
 #include <random>
 #include <string>
 
+namespace server_test {
+
 using namespace quoin;
 using fixtures::EditorInProcess;
 using server::Json;
@@ -347,3 +349,5 @@ TEST_CASE("server: random edits leave the diagnostics of a fresh reading") {
         fresh.work();
     }
 }
+
+} // namespace server_test

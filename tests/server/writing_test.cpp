@@ -10,6 +10,8 @@
 #include <string>
 #include <vector>
 
+namespace writing_test {
+
 using namespace quoin;
 using fixtures::EditorInProcess;
 using server::Json;
@@ -224,3 +226,5 @@ TEST_CASE("writing: colours are in order and within their lines") {
     }
     CHECK(labels == "name role employer dates Spoken ");
 }
+
+} // namespace writing_test

@@ -12,6 +12,8 @@
 #include <optional>
 #include <string>
 
+namespace tailored_source_test {
+
 namespace {
 
 using namespace quoin;
@@ -183,3 +185,5 @@ TEST_CASE("tailored source: files taken in stay so where they can") {
     REQUIRE(read.resume);
     CHECK(held(*read.resume) == held(part.tailored->typeset.resume));
 }
+
+} // namespace tailored_source_test

@@ -12,6 +12,8 @@
 #include <string>
 #include <vector>
 
+namespace break_opportunities_test {
+
 namespace {
 
 void append_utf8(std::string& text, unsigned code) {
@@ -258,3 +260,5 @@ TEST_SUITE("break opportunities") {
         }
     }
 }
+
+} // namespace break_opportunities_test

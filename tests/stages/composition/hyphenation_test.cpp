@@ -11,6 +11,8 @@
 #include <thread>
 #include <vector>
 
+namespace hyphenation_test {
+
 namespace {
 
 const quoin::composition::Hyphenation& english() {
@@ -166,3 +168,5 @@ TEST_CASE("without the patterns it is the installation that is wrong") {
     CHECK_THROWS_WITH(missing.points("understanding"),
                       "cannot read the hyphenation patterns /nowhere/hyph.dic");
 }
+
+} // namespace hyphenation_test

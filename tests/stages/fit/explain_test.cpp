@@ -14,6 +14,8 @@
 #include <utility>
 #include <variant>
 
+namespace explain_test {
+
 using quoin::composition::Composition;
 using quoin::fit::Explanation;
 using quoin::fit::Fit;
@@ -195,3 +197,5 @@ TEST_CASE("a last page that is too empty is a warning") {
         if (!each.text.empty()) CHECK(found.all()[0].text == each.text);
     }
 }
+
+} // namespace explain_test

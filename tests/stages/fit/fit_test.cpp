@@ -15,6 +15,8 @@
 #include <variant>
 #include <vector>
 
+namespace fit_test {
+
 using quoin::composition::Composition;
 using quoin::composition::Paragraph;
 using quoin::fit::Fit;
@@ -384,3 +386,5 @@ TEST_CASE("tightness, a worked example") {
     CHECK(wide.top_margin == 36);
     CHECK(wide.side_margin == 36);
 }
+
+} // namespace fit_test

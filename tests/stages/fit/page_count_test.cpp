@@ -15,6 +15,8 @@
 #include <variant>
 #include <vector>
 
+namespace page_count_test {
+
 namespace {
 
 using namespace quoin;
@@ -175,3 +177,5 @@ TEST_CASE("entries are not arranged so roomily that they need a page more") {
     }
     CHECK(before == 2);
 }
+
+} // namespace page_count_test

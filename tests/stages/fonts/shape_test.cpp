@@ -19,6 +19,8 @@
 #include <thread>
 #include <vector>
 
+namespace shape_test {
+
 using namespace std::string_literals;
 using quoin::fonts::Face;
 using quoin::fonts::Glyph;
@@ -436,3 +438,5 @@ TEST_SUITE("shaping") {
         CHECK(totals[0] == totals[2]);
     }
 }
+
+} // namespace shape_test

@@ -13,6 +13,8 @@
 #include <utility>
 #include <vector>
 
+namespace paragraph_lines_test {
+
 using quoin::composition::Paragraph;
 using quoin::composition::Run;
 using quoin::fonts::Glyph;
@@ -313,3 +315,5 @@ TEST_CASE("a paragraph without glyphs is one empty line") {
     REQUIRE(lines.size() == 1);
     CHECK(lines[0].width == 0);
 }
+
+} // namespace paragraph_lines_test

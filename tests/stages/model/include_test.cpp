@@ -7,7 +7,7 @@
 #include <filesystem>
 #include <fstream>
 
-namespace quoin::model {
+namespace quoin::model::include_test {
 namespace {
 
 namespace fs = std::filesystem;

@@ -12,6 +12,8 @@
 #include <string>
 #include <string_view>
 
+namespace inline_test {
+
 using quoin::Diagnostics;
 using quoin::Place;
 using quoin::model::Text;
@@ -517,3 +519,5 @@ TEST_CASE("odd characters stay as they are") {
     }
     CHECK(read("\xFF\xC3 \xE2\x80") == "\xFF\xC3 \xE2\x80"); // and what is not is let through
 }
+
+} // namespace inline_test

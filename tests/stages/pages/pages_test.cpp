@@ -14,6 +14,8 @@
 #include <variant>
 #include <vector>
 
+namespace pages_test {
+
 using quoin::composition::Composition;
 using quoin::composition::Paragraph;
 using quoin::composition::Run;
@@ -333,3 +335,5 @@ TEST_CASE("nothing to set is one empty page") {
     REQUIRE(pages.pages.size() == 1);
     CHECK(pages.pages[0].runs.empty());
 }
+
+} // namespace pages_test
