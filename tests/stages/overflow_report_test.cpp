@@ -179,26 +179,53 @@ std::string courses(std::mt19937& random) {
     return text + '\n';
 }
 
+// The most pieces with which it fits: between `fit`, which do, and all, which do not.
+std::size_t most_that_fit(const std::string& above, const std::vector<std::string>& pieces,
+                          std::size_t fit) {
+    const auto fits = [&](std::size_t count) {
+        std::string text = above;
+        for (std::size_t i = 0; i < count; ++i)
+            text += pieces[i];
+        return Set(text).lines_too_many() == 0;
+    };
+    std::size_t past = pieces.size();
+    while (past - fit > 1) {
+        const std::size_t middle = (fit + past) / 2;
+        (fits(middle) ? fit : past) = middle;
+    }
+    return fit;
+}
+
+std::vector<std::string> entries_of_bullets(std::mt19937& random, std::size_t count) {
+    std::vector<std::string> pieces;
+    std::size_t bullets = 0, most = 0;
+    while (pieces.size() < count) {
+        std::string piece;
+        if (bullets == most) {
+            piece = role;
+            bullets = 0;
+            most = 2 + random() % 6;
+        }
+        pieces.push_back(piece + bullet(random, 8, 32));
+        ++bullets;
+    }
+    return pieces;
+}
+
 std::string too_long(std::mt19937& random, int by, int pages) {
     std::string text = head + "pages: " + std::to_string(pages) + '\n' + college + courses(random);
     if (random() % 4 == 0) text += high_school;
     text += "\nsection: Experience\n";
-    std::size_t bullets = 0, most = 0;
-    int sure = pages == 1 ? 14 : 38; // bullets that fit for certain
-    std::string shorter;             // without the last of them
-    while (sure-- > 0 || Set(text).lines_too_many() == 0) {
-        shorter = text;
-        if (bullets == most) {
-            text += role;
-            bullets = 0;
-            most = 2 + random() % 6;
-        }
-        text += bullet(random, 8, 32);
-        ++bullets;
-    }
-    if (Set(text).lines_too_many() > by) text = shorter;
-    while (Set(text).lines_too_many() < by)
-        text += bullet(random, 5, 9);
+    const std::size_t a_page = pages == 1 ? 14 : 38; // bullets that fit for certain
+    const auto pieces = entries_of_bullets(random, 4 * a_page);
+    const std::size_t fit = most_that_fit(text, pieces, a_page);
+    for (std::size_t i = 0; i < fit; ++i)
+        text += pieces[i];
+    if (Set(text + pieces[fit]).lines_too_many() <= by) text += pieces[fit];
+    for (int more = by - Set(text).lines_too_many(); more > 0;
+         more = by - Set(text).lines_too_many())
+        while (more-- > 0)
+            text += bullet(random, 5, 9);
     return text;
 }
 
