@@ -81,6 +81,10 @@ Counts Appraisal::counts() const {
     return counts;
 }
 
+bool Appraisal::ready() const {
+    return readable() && fits && counts().at(static_cast<std::size_t>(trade::Weight::must)) == 0;
+}
+
 std::string to_bytes(const Appraisal& appraisal) {
     json remarks = json::array();
     for (const Remark& remark : appraisal.remarks)

@@ -56,6 +56,7 @@ struct Appraisal {
     std::vector<ReadFile> read{};      // the files that it hangs on, itself the first
 
     bool readable() const { return fault.empty(); }
+    bool ready() const; // to be read, fits, and nothing that must be mended
     Counts counts() const;
     bool operator==(const Appraisal&) const = default;
 };

@@ -22,25 +22,15 @@ bool is_resume(const ReadFile& file) {
 }
 
 // There may be ten thousand of them.
-void make_small(Appraisal& appraisal, bool keep_texts) {
+void make_small(Appraisal& appraisal, const Wanted& wanted) {
     std::erase_if(appraisal.read, [](const ReadFile& file) { return !is_resume(file); });
     appraisal.read.shrink_to_fit();
     for (Remark& remark : appraisal.remarks) {
-        if (!keep_texts) std::string().swap(remark.text);
-        if (!keep_texts && remark.personal) std::string().swap(remark.quoted);
+        if (!wanted.texts) std::string().swap(remark.text);
+        const bool shown = wanted.texts || (wanted.examples && !remark.personal);
+        if (!shown) std::string().swap(remark.quoted);
     }
 }
-
-}
-
-std::optional<Appraisal> earlier_draft(Look& look, const Drafts& drafts, const fs::path& path,
-                                       const Draft& draft) {
-    if (draft.revision.empty()) return std::nullopt;
-    return look.earlier(path, draft.revision + ' ' + draft.path,
-                        [&] { return drafts.text(path, draft); });
-}
-
-namespace {
 
 // Of several hands each takes the next that nobody has taken.
 class Work {
@@ -77,12 +67,29 @@ private:
     void take(Student& student) {
         const fs::path& path = student.place.path;
         student.now = look_.at(path);
-        make_small(student.now, wanted_.texts);
+        make_small(student.now, wanted_);
         student.drafts = drafts_.of(path);
+        if (wanted_.terms) take_terms(student);
         if (student.drafts.size() < 2) return;
-        const auto before =
-            earlier_draft(look_, drafts_, path, student.drafts[student.drafts.size() - 2]);
+        const auto before = earlier(path, student.drafts[student.drafts.size() - 2]);
         if (before && before->readable()) student.before = before->counts();
+    }
+
+    void take_terms(Student& student) {
+        for (const Draft& draft : last_of_terms(student.drafts)) {
+            const bool is_now = draft == student.drafts.back();
+            const auto then =
+                is_now ? std::optional(student.now) : earlier(student.place.path, draft);
+            student.at_ends.push_back(
+                {draft.day, then ? then->counts() : Counts{}, then && then->ready()});
+        }
+    }
+
+    // None if it is not there.
+    std::optional<Appraisal> earlier(const fs::path& path, const Draft& draft) {
+        if (draft.revision.empty()) return std::nullopt;
+        return look_.earlier(path, draft.revision + ' ' + draft.path,
+                             [&] { return drafts_.text(path, draft); });
     }
 
     std::vector<Student>& students_;
@@ -150,7 +157,7 @@ Caseload read_caseload(const std::vector<Found>& resumes, const Means& means, co
     for (Student& student : all.students)
         settle(student, means.today);
     put_in_order(all.students);
-    if (wanted.terms && all.done == all.all) all.terms = terms_of(all.students, look, drafts);
+    if (wanted.terms && all.done == all.all) all.terms = terms_of(all.students);
     return all;
 }
 

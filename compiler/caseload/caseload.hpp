@@ -33,8 +33,9 @@ struct Caseload {
 };
 
 struct Wanted {
-    bool terms = false; // how they moved
-    bool texts = false; // what is said of each finding, not only which there are
+    bool terms = false;    // how they moved
+    bool texts = false;    // what is said of each finding, not only which there are
+    bool examples = false; // the lines of those that may be shown to others
 };
 
 struct Watch { // by whom a run is followed
@@ -45,10 +46,6 @@ struct Watch { // by whom a run is followed
 
 Caseload read_caseload(const std::vector<Found>& resumes, const Means& means, const Drafts& drafts,
                        const Wanted& wanted, const Watch& watch);
-
-// None if it is not there.
-std::optional<Appraisal> earlier_draft(Look& look, const Drafts& drafts,
-                                       const std::filesystem::path& path, const Draft& draft);
 
 void put_in_order(std::vector<Student>& students);
 

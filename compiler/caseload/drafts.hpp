@@ -16,6 +16,8 @@ struct Draft {
     Day day{};
     std::string revision{}; // what its text is asked for by; empty: the file as it is
     std::string path{};     // the file's own then, within its repository
+
+    bool operator==(const Draft&) const = default;
 };
 
 class Drafts { // safe to ask from several threads

@@ -55,7 +55,7 @@ std::string student_row(const Student& student, std::size_t at, bool linked) {
         return there ? number_cell(std::to_string(value), static_cast<double>(value))
                      : number_cell("\u2013", -1);
     };
-    const std::string state = student.ready()              ? "why ready"
+    const std::string state = student.now.ready()              ? "why ready"
                               : counts[0] > 0 || !readable ? "why must"
                                                            : "why";
     std::string html =
@@ -186,7 +186,7 @@ std::string opening(const Report& report) {
         "résumés</li>\n<li><b>{}</b> ready</li>\n<li><b>{}</b> due</li>\n<li><b>{}</b> cannot be "
         "read</li>\n</ul>\n",
         iso(report.caseload.today), students.size(),
-        count([](const Student& one) { return one.ready(); }),
+        count([](const Student& one) { return one.now.ready(); }),
         count([](const Student& one) { return one.due(); }),
         count([](const Student& one) { return !one.now.readable(); }));
     for (const std::string& caution : report.cautions)

@@ -59,7 +59,7 @@ OrderedJson student_of(const Student& student, bool anonymous) {
     one["drafts"] = drafts_of(student);
     one["days"] = student.days ? OrderedJson(*student.days) : OrderedJson();
     one["trend"] = trend_words(student);
-    one["ready"] = student.ready();
+    one["ready"] = student.now.ready();
     one["due"] = student.due();
     one["why"] = student.why;
     one["findings"] = findings_of(student.now, anonymous);

@@ -66,7 +66,7 @@ std::string head_line(const Report& report) {
     std::string line = students.size() == report.of ? "" : fmt::format("{} of ", students.size());
     line += fmt::format("{} on {}: {} ready, {} due", counted(report.of, "résumé", "résumés"),
                         iso(report.caseload.today),
-                        count([](const Student& one) { return one.ready(); }),
+                        count([](const Student& one) { return one.now.ready(); }),
                         count([](const Student& one) { return one.due(); }));
     if (unread > 0) line += fmt::format(", {} cannot be read", unread);
     return line + '\n';

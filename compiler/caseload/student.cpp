@@ -65,10 +65,6 @@ std::string counted(std::size_t count, std::string_view one, std::string_view se
     return fmt::format("{} {}", count, count == 1 ? one : several);
 }
 
-bool Student::ready() const {
-    return now.readable() && now.fits && now.counts()[0] == 0;
-}
-
 bool Student::stale() const {
     return days && *days > days_in_month * now.stale_months.value_or(usual_stale_months);
 }

@@ -14,6 +14,14 @@ namespace quoin::caseload {
 
 constexpr int usual_stale_months = 6; // common practice: a term
 
+struct Standing { // how a draft stood
+    Day day{};
+    Counts counts{};
+    bool ready = false;
+
+    bool operator==(const Standing&) const = default;
+};
+
 struct Student {
     Found place{};
     std::string called{}; // the name on the résumé, else that of the file; or "Student 17"
@@ -21,13 +29,14 @@ struct Student {
     std::vector<Draft> drafts{};    // oldest first
     std::optional<Counts> before{}; // of the last draft but one, where it could be read
     std::optional<int> days{};      // since the last
+    // The last draft of each term that there was one in, oldest first; where they were asked for.
+    std::vector<Standing> at_ends{};
     // Made from the rest by weigh()
     double need = 0;   // who has the most is seen first
     std::string why{}; // in words, the heaviest first
 
-    bool ready() const; // to be read, fits, and nothing that must be mended
     bool stale() const; // no draft for longer than the office allows
-    bool due() const { return !ready() || stale(); }
+    bool due() const { return !now.ready() || stale(); }
     // Change of what must be mended, else of what should: less is better.
     std::optional<int> trend() const;
 };

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <array>
 #include <map>
-#include <utility>
 
 namespace quoin::caseload {
 
@@ -36,55 +35,32 @@ struct Sums {
     std::size_t students = 0, drafts = 0, ready = 0, musts = 0, shoulds = 0;
 };
 
-// Which draft a student had at the end of each term, from that of the first on.
-std::map<Term, const Draft*> drafts_at_ends(const Student& student, const Term& last) {
-    std::map<Term, const Draft*> at_ends;
-    for (const Draft& draft : student.drafts)
-        at_ends[term_at(draft.day)] = &draft;
-    if (at_ends.empty()) return at_ends;
-    const Draft* had = nullptr;
-    for (Term term = at_ends.begin()->first; term <= last; term = term.next())
-        had = at_ends.try_emplace(term, had).first->second;
-    return at_ends;
+// How a student stood at the end of each term, from that of the first draft on.
+std::map<Term, const Standing*> standings(const Student& student, const Term& last) {
+    std::map<Term, const Standing*> all;
+    for (const Standing& standing : student.at_ends)
+        all[term_at(standing.day)] = &standing;
+    if (all.empty()) return all;
+    const Standing* stood = nullptr;
+    for (Term term = all.begin()->first; term <= last; term = term.next())
+        stood = all.try_emplace(term, stood).first->second;
+    return all;
 }
 
-class Summing {
-public:
-    Summing(Look& look, const Drafts& drafts, const Term& last)
-        : look_(look), drafts_(drafts), last_(last) {}
+void add(Sums& sums, const Standing& standing) {
+    ++sums.students;
+    sums.musts += standing.counts[0];
+    sums.shoulds += standing.counts[1];
+    if (standing.ready) ++sums.ready;
+}
 
-    std::map<Term, Sums> sums;
-
-    void add(const Student& student) {
-        for (const Draft& draft : student.drafts)
-            ++sums[term_at(draft.day)].drafts;
-        const Draft* counted = nullptr;
-        Appraisal had;
-        for (const auto& [term, draft] : drafts_at_ends(student, last_)) {
-            if (draft != std::exchange(counted, draft)) had = at(student, *draft);
-            add(sums[term], had);
-        }
-    }
-
-private:
-    Appraisal at(const Student& student, const Draft& draft) {
-        if (&draft == &student.drafts.back()) return student.now;
-        auto had = earlier_draft(look_, drafts_, student.place.path, draft);
-        return had ? *std::move(had) : Appraisal{.fault = "it has gone"};
-    }
-
-    static void add(Sums& to, const Appraisal& had) {
-        const Counts counts = had.counts();
-        ++to.students;
-        to.musts += counts[0];
-        to.shoulds += counts[1];
-        if (had.readable() && had.fits && counts[0] == 0) ++to.ready;
-    }
-
-    Look& look_;
-    const Drafts& drafts_;
-    Term last_;
-};
+Term last_term(const std::vector<Student>& students) {
+    Term last;
+    for (const Student& student : students)
+        for (const Standing& standing : student.at_ends)
+            last = std::max(last, term_at(standing.day));
+    return last;
+}
 
 double mean(std::size_t sum, std::size_t count) {
     return count == 0 ? 0 : static_cast<double>(sum) / static_cast<double>(count);
@@ -96,17 +72,27 @@ std::string term_of(Day day) {
     return words_of(term_at(day));
 }
 
-std::vector<TermState> terms_of(const std::vector<Student>& students, Look& look,
-                                const Drafts& drafts) {
-    Term last;
-    for (const Student& student : students)
+std::vector<Draft> last_of_terms(const std::vector<Draft>& drafts) {
+    std::map<Term, const Draft*> of_terms;
+    for (const Draft& draft : drafts)
+        of_terms[term_at(draft.day)] = &draft;
+    std::vector<Draft> last;
+    for (const auto& [term, draft] : of_terms)
+        last.push_back(*draft);
+    return last;
+}
+
+std::vector<TermState> terms_of(const std::vector<Student>& students) {
+    const Term last = last_term(students);
+    std::map<Term, Sums> all;
+    for (const Student& student : students) {
         for (const Draft& draft : student.drafts)
-            last = std::max(last, term_at(draft.day));
-    Summing summing(look, drafts, last);
-    for (const Student& student : students)
-        summing.add(student);
+            ++all[term_at(draft.day)].drafts;
+        for (const auto& [term, standing] : standings(student, last))
+            add(all[term], *standing);
+    }
     std::vector<TermState> states;
-    for (const auto& [term, sums] : summing.sums)
+    for (const auto& [term, sums] : all)
         states.push_back({words_of(term), sums.students, sums.drafts, sums.ready,
                           mean(sums.musts, sums.students), mean(sums.shoulds, sums.students)});
     return states;

@@ -210,6 +210,11 @@ public:
         git_libgit2_opts(GIT_OPT_SET_OWNER_VALIDATION, 0);
         // of a folder with thousands of files it would take most of the time
         git_libgit2_opts(GIT_OPT_ENABLE_STRICT_HASH_VERIFICATION, 0);
+        // one walk comes to nothing twice but a commit's parents; its memory is to stay flat
+        constexpr std::size_t megabyte = 1 << 20;
+        git_libgit2_opts(GIT_OPT_SET_CACHE_MAX_SIZE, static_cast<ssize_t>(4 * megabyte));
+        git_libgit2_opts(GIT_OPT_SET_MWINDOW_SIZE, megabyte);
+        git_libgit2_opts(GIT_OPT_SET_MWINDOW_MAPPED_LIMIT, 8 * megabyte);
     }
     ~GitOpener() override { git_libgit2_shutdown(); }
     GitOpener(const GitOpener&) = delete;

@@ -3,6 +3,7 @@
 #include "compiler/caseload/caseload.hpp"
 #include "compiler/caseload/cohort.hpp"
 #include "compiler/caseload/student.hpp"
+#include "compiler/caseload/terms.hpp"
 
 #include <doctest/doctest.h>
 
@@ -64,7 +65,7 @@ TEST_CASE("caseload: why a student stands where she does is said in words, the h
              {student(0, 0, 180), "ready", true, false}}) {
         weigh(c.one);
         CHECK(c.one.why == c.why);
-        CHECK(c.one.ready() == c.ready);
+        CHECK(c.one.now.ready() == c.ready);
         CHECK(c.one.due() == c.due);
     }
 }
@@ -145,6 +146,24 @@ TEST_CASE("caseload: terms end in May, in August and in December") {
           Case{"2026-06-01", "Summer 2026"}, Case{"2026-08-31", "Summer 2026"},
           Case{"2026-09-01", "Fall 2026"}, Case{"2026-12-31", "Fall 2026"}})
         CHECK(term_of(*day_of(day)) == term);
+}
+
+TEST_CASE(
+    "caseload: of a term the last draft counts, and for the terms without one the last before") {
+    const auto draft = [](std::string_view day) { return Draft{.day = *day_of(day)}; };
+    const std::vector<Draft> drafts{draft("2026-02-01"), draft("2026-05-30"), draft("2026-06-02"),
+                                    draft("2026-12-01")};
+    CHECK(last_of_terms(drafts) == std::vector{drafts[1], drafts[2], drafts[3]});
+
+    Student steady, late;
+    steady.drafts = {drafts[0], drafts[1], drafts[3]};
+    steady.at_ends = {{drafts[1].day, {4, 2, 0}, false}, {drafts[3].day, {0, 1, 0}, true}};
+    late.drafts = {drafts[2]};
+    late.at_ends = {{drafts[2].day, {1, 0, 0}, false}};
+    CHECK(terms_of({steady, late}) == std::vector<TermState>{{"Spring 2026", 1, 2, 0, 4, 2},
+                                                             {"Summer 2026", 2, 1, 0, 2.5, 1},
+                                                             {"Fall 2026", 2, 1, 1, 0.5, 0.5}});
+    CHECK(terms_of({}).empty());
 }
 
 }

@@ -205,8 +205,8 @@ ExitCode report_on(const std::vector<caseload::Found>& resumes, const CaseloadRe
     if (const auto folder = caseload::cache_folder(); folder && !request.no_cache)
         cache = std::make_unique<caseload::Cache>(*folder);
     const bool texts = !request.report.empty() || request.format == "json";
-    auto found =
-        followed(resumes, means_of(tools, request.office, cache.get()), {request.terms, texts});
+    auto found = followed(resumes, means_of(tools, request.office, cache.get()),
+                          {.terms = request.terms, .texts = texts, .examples = request.cohort});
     if (found.done < found.all) end_by_interrupt(found, cache != nullptr);
     caseload::Report report = report_of(std::move(found), request, asked, cache.get());
     const auto cautions = cautions_of(resumes);
