@@ -125,7 +125,7 @@ class Manual:
         for old in self.folder.glob("man[15]/*"):
             old.unlink()
         for name, chapter, sections in self.all_pages():
-            lines = [f".TH {name.upper()} {chapter} {self.day} {quoted('quoin ' + self.table['version'])}"]
+            lines = [f".TH {name.upper()} {chapter} {self.day} {quoted('quoin ' + self.table['program'])}"]
             for title, text in sections:
                 if text:
                     # the first paragraph of a section needs no macro

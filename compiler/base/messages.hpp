@@ -55,7 +55,7 @@ inline constexpr Message bytes_left_out = "{} {} in all, of which the first {} a
 inline constexpr Message cannot_write = "cannot write '{}': {}";
 inline constexpr Message cannot_print = "cannot write to standard output: {}";
 inline constexpr Message pdf_on_terminal =
-    "a PDF is not for a terminal to show: name a file in place of -, or send it down a pipe";
+    "a PDF is not for a terminal to show: name a file in its place, or send it down a pipe";
 inline constexpr Message name_empty = "cannot write: the file's name is empty";
 inline constexpr Message name_with_null =
     "cannot write: the file's name has a null character in it";

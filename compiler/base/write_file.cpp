@@ -127,13 +127,21 @@ bool begins_as_pdf(std::string_view bytes) {
     return bytes.starts_with("%PDF-");
 }
 
+// `/dev/stdout` may be one, too.
+bool is_terminal(const std::string& target) {
+    if (target == "-") return ::isatty(STDOUT_FILENO) == 1;
+    std::error_code ignored;
+    if (!fs::is_character_file(target, ignored)) return false;
+    const Descriptor device(::open(target.c_str(), O_WRONLY | O_NOCTTY | O_CLOEXEC));
+    return device.number() >= 0 && ::isatty(device.number()) == 1;
+}
+
 std::optional<std::string> prepare(const FileOutput& output, Prepared& prepared) {
     prepared.output = &output;
     const std::string& target = output.target;
-    if (target == "-")
-        return begins_as_pdf(output.bytes) && ::isatty(STDOUT_FILENO) == 1
-                   ? std::optional(fill<messages::pdf_on_terminal>())
-                   : std::nullopt;
+    if (begins_as_pdf(output.bytes) && is_terminal(target))
+        return fill<messages::pdf_on_terminal>();
+    if (target == "-") return std::nullopt;
     if (target.empty()) return fill<messages::name_empty>();
     if (target.find('\0') != std::string::npos) return fill<messages::name_with_null>();
     if (auto why = closed(target)) return why;

@@ -16,6 +16,8 @@ inline constexpr Message watch_input = "standard input is read once, and does no
 // Outputs
 inline constexpr Message output_no_folder =
     "'{}' is not a folder; with several files, {} names the folder they go to";
+inline constexpr Message json_and_output =
+    "standard output holds one thing, the JSON; name a file for what is written";
 inline constexpr Message deps_without_file =
     "--deps needs an output that is a file; name one with -o";
 inline constexpr Message one_target_for_two = "two outputs would be written to '{}'";

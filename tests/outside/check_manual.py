@@ -4,7 +4,8 @@
 Sections stand in the order of man-pages(7), whose list is given here; every variable that the sources
 ask the environment for stands in quoin(1); and `quoin help` goes by a pager on a terminal alone, the
 one that PAGER names. What cannot be written is said, a PDF is kept from a terminal, and a pipe that is
-closed early ends a run without a word. Colours are for terminals, unless asked for: https://no-color.org.
+closed early ends a run without a word. What went well is said on a terminal alone, and so is how far a
+long run is. Colours are for terminals, unless asked for: https://no-color.org.
 """
 
 import os
@@ -86,8 +87,34 @@ def check_outputs(tally):
         done = subprocess.run([QUOIN, *words], stdout=writer, stderr=subprocess.PIPE, restore_signals=True)
         os.close(writer)
         tally.check(not done.stderr, f"quoin {' '.join(words)} into a closed pipe", done.stderr)
-    status, said = on_terminal([QUOIN, "set", SAMPLES / "nursing.resume", "-o", "-"])
-    tally.check(status == 1 and "%PDF" not in said and "a PDF is not for a terminal" in said, "a PDF on a terminal", said[:200])
+    for target in ("-", "/dev/stdout", "/dev/tty"):
+        status, said = on_terminal([QUOIN, "set", SAMPLES / "nursing.resume", "-o", target])
+        kept = status == 1 and "%PDF" not in said and "a PDF is not for a terminal" in said
+        tally.check(kept, f"a PDF on a terminal by {target}", said[:200])
+
+
+def check_success(tally):
+    """A line on a terminal tells of the page and where it is; a pipe gets nothing."""
+    with tempfile.TemporaryDirectory(prefix="outside-") as folder:
+        page, text = os.path.join(folder, "page.pdf"), os.path.join(folder, "page.txt")
+        cases = [([SAMPLES / "nursing.resume", "-o", page], rf"{page}: 1 page, [\d.]+ pt, \d+ lines? free\n"),
+                 ([SAMPLES / "nursing.resume", "--plain", text], rf"{text}: the text alone\n"),
+                 ([SAMPLES / "nursing.resume", "-o", page, "--plain", text], rf"{page} and {text}: 1 page, .* free\n")]
+        for words, wanted in cases:
+            status, said = on_terminal([QUOIN, "set", *words])
+            tally.check(status == 0 and re.fullmatch(wanted, said), "success on a terminal", said)
+            piped = run([QUOIN, "set", *words], text=True)
+            tally.check(piped.stdout + piped.stderr == "", "success in a pipe", piped.stdout + piped.stderr)
+        many = [os.path.join(folder, f"{number}.resume") for number in range(120)]
+        for name in many:
+            with open(name, "w") as file:
+                file.write((SAMPLES / "nursing.resume").read_text())
+        status, said = on_terminal([QUOIN, "set", *many, "-o", folder])
+        tally.check(status == 0 and said.count(" free\n") == len(many), "a line for each of many", said[-200:])
+        told = re.search(r"\r\[#*\.*\] \d+ of 120, \d+ s left: [^\n]*\x1b\[K\r\x1b\[K", said)
+        tally.check(told, "a long run says how far it is, and takes that back", said[:200])
+        piped = run([QUOIN, "set", *many, "-o", folder], text=True)
+        tally.check(piped.stdout + piped.stderr == "", "many in a pipe", piped.stdout + piped.stderr)
 
 
 def check_colours(tally):
@@ -114,6 +141,7 @@ def main():
     check_environment(tally)
     check_pager(tally)
     check_outputs(tally)
+    check_success(tally)
     check_colours(tally)
     tally.finish()
 

@@ -9,7 +9,7 @@
 #include "compiler/caseload/messages.hpp"
 #include "compiler/caseload/report.hpp"
 #include "compiler/commands/caseload/appraise.hpp"
-#include "compiler/commands/caseload/progress.hpp"
+#include "compiler/commands/progress.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/office_rules.hpp"

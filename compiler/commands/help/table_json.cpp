@@ -56,7 +56,8 @@ std::string table_json(std::span<const std::string_view> pages) {
     Json verbs = Json::array();
     for (const Verb& verb : all_verbs())
         verbs.push_back(verb_json(verb));
-    return json_text({{"version", version()}, {"references", pages}, {"verbs", verbs}});
+    return json_text(
+        {{"version", 1}, {"program", version()}, {"references", pages}, {"verbs", verbs}});
 }
 
 }

@@ -8,6 +8,7 @@
 #include "compiler/commands/office_rules.hpp"
 #include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
+#include "compiler/commands/progress.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
 
@@ -54,10 +55,13 @@ std::string text_for_programs(Proofreads all, const ProofRequest& request) {
 }
 
 std::unique_ptr<Proofread> proofread_for(const std::string& input, const ProofRequest& request,
-                                         const ProofTools& tools) {
+                                         const ProofTools& tools, ProgressLine& progress) {
     auto one = proofread(input, request.choices, tools);
     if (request.ignore_accept) take_back_set_aside(one->proof);
-    print_messages(all_messages(one->diagnostics, one->sources, isatty(STDERR_FILENO) == 1));
+    const std::string messages =
+        all_messages(one->diagnostics, one->sources, isatty(STDERR_FILENO) == 1);
+    if (!messages.empty()) progress.clear();
+    print_messages(messages);
     return one;
 }
 
@@ -67,17 +71,20 @@ ExitCode report_all(const ProofRequest& request, const std::vector<std::string>&
     ExitCode code = ExitCode::done;
     std::vector<std::unique_ptr<Proofread>> all;
     const bool whole = request.format != "text"; // printed when all are read
+    ProgressLine progress;
     for (std::size_t i = 0; i < request.inputs.size(); ++i) {
-        auto one = proofread_for(request.inputs[i], request, tools);
+        auto one = proofread_for(request.inputs[i], request, tools, progress);
         if (fails(*one, request.strict)) code = ExitCode::errors;
         if (!marked.empty() && !write_marked(*one, marked[i], tools, epoch))
             code = ExitCode::errors;
         if (request.marked == "-") continue; // the page takes the findings' place
-        if (whole)
+        if (whole) {
             all.push_back(std::move(one));
-        else if (!print_report("proof", text_for(*one, request)))
+            progress.show(i + 1, request.inputs.size(), request.inputs[i]);
+        } else if (!print_report("proof", text_for(*one, request)))
             return ExitCode::errors;
     }
+    progress.clear();
     if (whole && !print_output("proof", text_for_programs(all, request))) return ExitCode::errors;
     return code;
 }

@@ -6,8 +6,10 @@
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
+#include "compiler/commands/progress.hpp"
 #include "compiler/commands/set/depfile.hpp"
 #include "compiler/commands/set/explain_report.hpp"
+#include "compiler/commands/set/set_json.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/commands/set/watch.hpp"
 #include "compiler/commands/tailor/for_posting.hpp"
@@ -41,6 +43,7 @@ struct Context { // what every input of one call shares
     fonts::Fonts& fonts;
     std::optional<std::int64_t> epoch; // SOURCE_DATE_EPOCH
     bool excerpts = false;             // messages go to a terminal
+    bool tells = false;                // of what is done, in a line
 };
 
 struct Written { // what one input's outputs hold
@@ -131,36 +134,57 @@ bool spares_sources(const Outputs& outputs, const Sources& sources, std::uint32_
     return true;
 }
 
+// "draft.pdf: 1 page, 10.7 pt, 4 lines free"
+std::string done_line(const stages::Typeset& typeset, const Outputs& outputs,
+                      const SetRequest& request) {
+    if (outputs.pdf.empty()) return outputs.plain + ": the text alone\n";
+    const std::string and_text = outputs.plain.empty() ? "" : " and " + outputs.plain;
+    return outputs.pdf + and_text + ": " +
+           (request.at_preferred ? "a specimen" : page_state(typeset)) + '\n';
+}
+
+// The page's bytes; without them, the code says why there are none.
+ExitCode write_page(const stages::Typeset& typeset, const Sources& sources, std::uint32_t file,
+                    const Context& context, Written& written, Diagnostics& diagnostics,
+                    Diagnostics& cuts_report, SetOutcome& outcome) {
+    const SetRequest& request = context.request;
+    const auto* overflow = std::get_if<fit::Overflow>(&typeset.fit);
+    if (overflow != nullptr && !request.at_preferred) {
+        const fit::Cuts cuts =
+            fit::cheapest_cuts(typeset.composition, typeset.theme, typeset.resume.settings);
+        cuts_report = overflow_report(overflow->lines_too_many, cuts, typeset, file, request.draft);
+        if (request.format == "json")
+            outcome.cuts = cuts_json(overflow->lines_too_many, cuts, typeset, sources);
+        if (!request.draft) return ExitCode::does_not_fit;
+    }
+    written.pdf = pdf::write_pdf(typeset.composition, pages_of(typeset, request),
+                                 document_time(context.epoch, typeset.resume.settings));
+    const bool is_whole = !request.verify || portal::verify_pdf(typeset.composition, *written.pdf,
+                                                                {file, 0, 0, 0}, diagnostics);
+    return is_whole ? ExitCode::done : ExitCode::errors;
+}
+
 ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context,
                     const Outputs& outputs, Diagnostics& diagnostics, Diagnostics& cuts_report,
                     SetOutcome& outcome) {
     const auto typeset = typeset_of(sources, file, context, diagnostics);
     if (!typeset) return ExitCode::errors;
     if (context.request.watch) outcome.state = page_state(*typeset);
+    if (context.request.format == "json") outcome.fit = fit_json(*typeset);
     if (!spares_sources(outputs, sources, file, diagnostics)) return ExitCode::errors;
     Written written;
-    if (!outputs.pdf.empty()) {
-        const auto* overflow = std::get_if<fit::Overflow>(&typeset->fit);
-        if (overflow != nullptr && !context.request.at_preferred) {
-            const fit::Cuts cuts =
-                fit::cheapest_cuts(typeset->composition, typeset->theme, typeset->resume.settings);
-            cuts_report = overflow_report(overflow->lines_too_many, cuts, *typeset, file,
-                                          context.request.draft);
-            if (!context.request.draft) return ExitCode::does_not_fit;
-        }
-        const pages::Pages pages = pages_of(*typeset, context.request);
-        written.pdf = pdf::write_pdf(typeset->composition, pages,
-                                     document_time(context.epoch, typeset->resume.settings));
-        if (context.request.verify &&
-            !portal::verify_pdf(typeset->composition, *written.pdf, {file, 0, 0, 0}, diagnostics))
-            return ExitCode::errors;
-    }
+    if (!outputs.pdf.empty())
+        if (const ExitCode code = write_page(*typeset, sources, file, context, written, diagnostics,
+                                             cuts_report, outcome);
+            code != ExitCode::done)
+            return code;
     if (!write_texts(*typeset, outputs, context.request, file, written, diagnostics))
         return ExitCode::errors;
     if (auto fault = write_all(written, outputs)) {
         diagnostics.error({file, 0, 0, 0}, *fault);
         return ExitCode::errors;
     }
+    if (context.tells) outcome.state = done_line(*typeset, outputs, context.request);
     if (const auto* fit = std::get_if<fit::Fit>(&typeset->fit)) {
         warn_of_thin_page(*typeset, *fit, file, diagnostics);
         if (context.request.explain)
@@ -225,10 +249,13 @@ ExitCode watch_all(const std::vector<std::string>& inputs, const std::vector<Out
 std::vector<SetOutcome> set_all(const std::vector<std::string>& inputs,
                                 const std::vector<Outputs>& outputs, const Context& context) {
     std::vector<SetOutcome> outcomes(inputs.size());
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&] {
-        for (std::size_t i = next++; i < inputs.size(); i = next++)
+    std::atomic<std::size_t> next = 0, done = 0;
+    const auto work = [&](ProgressLine* progress) {
+        for (std::size_t i = next++; i < inputs.size(); i = next++) {
             outcomes[i] = set_guarded(inputs[i], outputs[i], context);
+            ++done;
+            if (progress != nullptr) progress->show(done, inputs.size(), inputs[i]);
+        }
     };
     // a hand waits longer for its file to be safe on the disk than it works
     constexpr std::size_t hands_for_a_core = 4;
@@ -236,10 +263,40 @@ std::vector<SetOutcome> set_all(const std::vector<std::string>& inputs,
         std::min(hands_for_a_core * std::thread::hardware_concurrency(), inputs.size());
     std::vector<std::jthread> others;
     for (std::size_t hand = 1; hand < hands; ++hand)
-        others.emplace_back(work);
-    work();
+        others.emplace_back(work, nullptr);
+    ProgressLine progress;
+    work(&progress);
     others.clear(); // joins
     return outcomes;
+}
+
+bool takes_standard_output(const std::vector<Outputs>& outputs) {
+    return std::ranges::any_of(outputs, [](const Outputs& each) {
+        return each.pdf == "-" || each.plain == "-" || each.deps == "-";
+    });
+}
+
+// What was asked for is output, and gives way only to an output that is a document. False if it
+// could not be printed, which is said.
+bool print_outcomes(const std::vector<SetOutcome>& outcomes, bool is_taken) {
+    for (const SetOutcome& outcome : outcomes) {
+        print_messages(outcome.messages);
+        const std::string report = outcome.state + outcome.explanation;
+        if (is_taken)
+            print_messages(report);
+        else if (!report.empty() && !print_report("set", report))
+            return false;
+    }
+    return true;
+}
+
+// Errors in a source outrank one that does not fit.
+ExitCode worst_of(const std::vector<SetOutcome>& outcomes) {
+    ExitCode worst = ExitCode::done;
+    for (const SetOutcome& outcome : outcomes)
+        if (worst == ExitCode::done || outcome.code == ExitCode::errors)
+            worst = outcome.code == ExitCode::done ? worst : outcome.code;
+    return worst;
 }
 
 }
@@ -249,6 +306,9 @@ ExitCode run_set(const SetRequest& request) {
     if (const auto fault = plan_outputs(request, outputs)) return wrong_use("set", *fault);
     if (request.watch && is_one_of("-", request.inputs))
         return wrong_use("set", fill<messages::watch_input>());
+    const bool is_taken = takes_standard_output(outputs),
+               is_for_programs = request.format == "json";
+    if (is_taken && is_for_programs) return wrong_use("set", fill<messages::json_and_output>());
     std::optional<std::int64_t> epoch;
     if (!read_epoch(epoch)) return wrong_use("set", fill<messages::epoch>());
 
@@ -256,25 +316,15 @@ ExitCode run_set(const SetRequest& request) {
     const auto fonts = open_fonts(data);
     if (!fonts) return ExitCode::errors;
 
-    const Context context{request, data, *fonts, epoch, isatty(STDERR_FILENO) == 1};
+    const bool tells =
+        !is_for_programs && !is_taken && !request.watch && isatty(STDOUT_FILENO) == 1;
+    const Context context{request, data, *fonts, epoch, isatty(STDERR_FILENO) == 1, tells};
     if (request.watch) return watch_all(request.inputs, outputs, context);
     const std::vector<SetOutcome> outcomes = set_all(request.inputs, outputs, context);
-    // what was asked for is output, and gives way only to an output that is a document
-    const bool is_taken = std::ranges::any_of(
-        outputs, [](const Outputs& each) { return each.pdf == "-" || each.plain == "-"; });
-    const bool aside = is_taken || request.deps == "-";
-    ExitCode worst = ExitCode::done;
-    for (const SetOutcome& outcome : outcomes) {
-        print_messages(outcome.messages);
-        if (aside)
-            print_messages(outcome.explanation);
-        else if (!outcome.explanation.empty() && !print_report("set", outcome.explanation))
-            return ExitCode::errors;
-        // errors in a source outrank one that does not fit
-        if (worst == ExitCode::done || outcome.code == ExitCode::errors)
-            worst = outcome.code == ExitCode::done ? worst : outcome.code;
-    }
-    return worst;
+    if (!print_outcomes(outcomes, is_taken)) return ExitCode::errors;
+    if (is_for_programs && !print_output("set", set_json(request.inputs, outputs, outcomes)))
+        return ExitCode::errors;
+    return worst_of(outcomes);
 }
 
 }

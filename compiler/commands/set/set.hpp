@@ -15,6 +15,7 @@ struct SetRequest {
     std::string plain, deps;         // empty: not asked for; for several inputs folders
     std::string entry;               // the one that `plain` holds; empty: all
     std::string posting;             // what each is tailored to; empty: none
+    std::string format = "text";
     stages::Choices choices;
     bool verify = false;       // read each PDF back before it takes its target's place
     bool explain = false;      // print the proof of each fit

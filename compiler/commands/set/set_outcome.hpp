@@ -3,6 +3,8 @@
 
 #include "compiler/commands/command_line.hpp"
 
+#include <nlohmann/json.hpp>
+
 #include <filesystem>
 #include <set>
 #include <string>
@@ -11,10 +13,11 @@ namespace quoin::commands {
 
 struct SetOutcome {
     ExitCode code = ExitCode::done;
-    std::string messages;                      // for standard error
-    std::string explanation = {};              // that was asked for
-    std::string state = {};                    // of the page, in a few words
-    std::set<std::filesystem::path> read = {}; // files
+    std::string messages;                       // for standard error
+    std::string explanation = {};               // that was asked for
+    nlohmann::ordered_json fit = {}, cuts = {}; // for programs, if it was asked for
+    std::string state = {};                     // of the page, in a few words
+    std::set<std::filesystem::path> read = {};  // files
 };
 
 }

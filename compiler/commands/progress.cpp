@@ -1,4 +1,4 @@
-#include "compiler/commands/caseload/progress.hpp"
+#include "compiler/commands/progress.hpp"
 
 #include "compiler/base/utf8.hpp"
 
@@ -70,7 +70,12 @@ std::string progress_line(std::size_t done, std::size_t all, double seconds, std
 ProgressLine::ProgressLine() : is_terminal_(isatty(STDERR_FILENO) == 1) {}
 
 ProgressLine::~ProgressLine() {
+    clear();
+}
+
+void ProgressLine::clear() {
     if (stands_) fmt::print(stderr, "\r\x1b[K");
+    stands_ = false;
 }
 
 void ProgressLine::show(std::size_t done, std::size_t all, const std::string& what) {

@@ -1,11 +1,11 @@
 // What a long run says of itself, on a line that a terminal holds.
-#include "compiler/commands/caseload/progress.hpp"
+#include "compiler/commands/progress.hpp"
 
 #include <doctest/doctest.h>
 
 namespace quoin::commands {
 
-TEST_CASE("caseload: the line of a long run says how far it is, how long yet, and what it is at") {
+TEST_CASE("progress: the line of a long run says how far it is, how long yet, and what it is at") {
     struct Case {
         std::size_t done, all;
         double seconds;

@@ -23,6 +23,7 @@ public:
     ProgressLine& operator=(const ProgressLine&) = delete;
 
     void show(std::size_t done, std::size_t all, const std::string& what);
+    void clear(); // for something else to be said
 
 private:
     using Clock = std::chrono::steady_clock;
