@@ -15,7 +15,8 @@ CAME_ALONG = ["share/man/man1/quoin.1", "share/man/man1/quoin-set.1", "share/man
               "share/zsh/vendor-completions/_quoin", "share/fish/vendor_completions.d/quoin.fish",
               "share/doc/quoin/LICENSE", "share/doc/quoin/README.md", "share/doc/quoin/grammar/language.md",
               "share/doc/quoin/grammar/schemas/match.schema.json", "share/doc/quoin/samples/Makefile",
-              "share/doc/quoin/samples/office/office.rules", "share/quoin/dictionaries/en_US.licence"]
+              "share/doc/quoin/samples/office/office.rules", "share/doc/quoin/samples/git/pre-commit",
+              "share/doc/quoin/samples/guide/student.md", "share/doc/quoin/guide.html", "share/quoin/dictionaries/en_US.licence"]
 
 
 def check_use(tally, program, folder):
