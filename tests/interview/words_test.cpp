@@ -8,6 +8,7 @@
 #include "compiler/interview/questions.hpp"
 #include "compiler/trade/section_titles.hpp"
 #include "compiler/trade/vocabulary.hpp"
+#include "tests/fixtures/tries.hpp"
 
 #include <algorithm>
 #include <functional>
@@ -98,7 +99,9 @@ TEST_CASE("interview: a draft without answers is set on one page, and nothing in
 }
 
 TEST_CASE("interview: every example passes the checks of its own question") {
-    each_stage_and_field([](std::string_view stage, std::string_view field) {
+    int pairs = 0;
+    each_stage_and_field([&](std::string_view stage, std::string_view field) {
+        if (++pairs % quoin::part_tried != 0) return;
         Talk talk;
         talk.type_all({std::string(stage), std::string(field)});
         while (!talk.interview.is_done()) {

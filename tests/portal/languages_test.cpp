@@ -3,6 +3,7 @@
 #include "compiler/portal/languages.hpp"
 
 #include "compiler/stages/model/dates.hpp"
+#include "tests/fixtures/tries.hpp"
 #include "tests/portal/scan_pages.hpp"
 
 #include <doctest/doctest.h>
@@ -46,7 +47,10 @@ std::vector<model::DateRange> ranges() {
                               model::Season::winter})
         all.push_back({std::nullopt, model::Date{2025, {}, season, {}}});
     all.push_back({model::Date{2023, {}, {}, {}}, model::Date{2025, {}, {}, {}}});
-    return all;
+    std::vector<model::DateRange> some;
+    for (std::size_t i = 0; i < all.size(); i += part_tried)
+        some.push_back(all[i]);
+    return some;
 }
 
 std::string edtf_in(const std::string& line, const PageLanguages& languages) {

@@ -2,6 +2,7 @@
 // for the long run.
 #include "compiler/redlining/redline.hpp"
 
+#include "tests/fixtures/tries.hpp"
 #include "tests/redlining/random_edits.hpp"
 
 #include <doctest/doctest.h>
@@ -150,7 +151,8 @@ TEST_CASE("redline: a bullet under another entry was moved there") {
 }
 
 TEST_CASE("redline: each of many random edits is told exactly once, and back again") {
-    const std::size_t wanted = std::getenv("QUOIN_FULL") != nullptr ? 10'000 : 600;
+    const std::size_t wanted =
+        std::getenv("QUOIN_FULL") != nullptr ? 10'000 : std::size_t(quoin::tries(600));
     std::mt19937 random(16);
     const std::vector<fs::path> all = samples();
     std::size_t made = 0;
@@ -163,7 +165,7 @@ TEST_CASE("redline: each of many random edits is told exactly once, and back aga
         const auto before = read(path, text_of(lines));
         REQUIRE(before->resume);
         Editor editor(*before->resume, lines, random);
-        for (int tries = 0; tries < 8; ++tries)
+        for (int edit = 0; edit < 8; ++edit)
             editor.edit();
         const auto after = read(path, editor.text());
         REQUIRE(after->resume);
