@@ -28,6 +28,8 @@ public:
             search.faults.push_back(fill<messages::no_such_place>(place.string()));
         else if (S_ISDIR(status.st_mode))
             go_through(place, status);
+        else if (!S_ISREG(status.st_mode)) // a pipe may never end
+            search.faults.push_back(fill<messages::no_regular_file>(place.string()));
         else
             take(place, status, true);
     }

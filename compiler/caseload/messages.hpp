@@ -7,6 +7,8 @@ namespace quoin::caseload::messages {
 
 // Finding the résumés
 inline constexpr Message no_such_place = "{}: no such file or folder";
+inline constexpr Message no_regular_file =
+    "{}: neither a file with text in it nor a folder; name the résumés themselves";
 inline constexpr Message folder_unreadable =
     "{}: this folder cannot be read and is left out ({}); ask its owner, or leave it out yourself";
 inline constexpr Message submodule_left_out =

@@ -55,7 +55,7 @@ std::string student_row(const Student& student, std::size_t at, bool linked) {
         return there ? number_cell(std::to_string(value), static_cast<double>(value))
                      : number_cell("\u2013", -1);
     };
-    const std::string state = student.now.ready()              ? "why ready"
+    const std::string state = student.now.ready()          ? "why ready"
                               : counts[0] > 0 || !readable ? "why must"
                                                            : "why";
     std::string html =

@@ -39,7 +39,8 @@ std::string days_words(const Student& student) {
 }
 
 std::string fault_words(const Appraisal& now) {
-    std::string words = fill<messages::cannot_be_read>(now.fault);
+    const bool says_so = now.fault.starts_with("cannot be read");
+    std::string words = says_so ? now.fault : fill<messages::cannot_be_read>(now.fault);
     return now.fault_line == 0 ? words : fmt::format("{} (line {})", words, now.fault_line);
 }
 

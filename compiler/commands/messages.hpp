@@ -27,7 +27,7 @@ inline constexpr Message source_overwritten =
     "'{}' is a source and would be overwritten; name another output with -o";
 
 // A first draft
-inline constexpr Message no_such_choice = "--{} {} (it is one of: {})";
+inline constexpr Message no_such_choice = "--{} takes one of {}, not {}{}";
 inline constexpr Message draft_is_there =
     "'{}' is there already and is not written over; name another with -o";
 inline constexpr Message questions_need_a_file =

@@ -20,11 +20,15 @@ std::optional<std::string_view> Choices::chosen(std::string_view typed) const {
     return std::nullopt;
 }
 
-std::string Choices::refusal(std::string_view typed) const {
+std::string Choices::meant(std::string_view typed) const {
     std::vector<std::string_view> names;
     for (const Choice& each : all)
         names.push_back(each.name);
-    return fill<messages::no_choice>(in_quotes(typed), did_you_mean(typed, names));
+    return did_you_mean(typed, names);
+}
+
+std::string Choices::refusal(std::string_view typed) const {
+    return fill<messages::no_choice>(in_quotes(typed), meant(typed));
 }
 
 std::string Choices::names() const {

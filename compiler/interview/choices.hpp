@@ -16,6 +16,7 @@ struct Choices {
     std::vector<Choice> all;
 
     std::optional<std::string_view> chosen(std::string_view typed) const;
+    std::string meant(std::string_view typed) const; // "; did you mean 'software'?", or nothing
     std::string refusal(std::string_view typed) const;
     std::string names() const;  // in one line
     std::string listed() const; // one a line, with its number

@@ -44,8 +44,9 @@ inline constexpr Message no_text_but_pictures =
     "there is no text in it, only {}; export it from the program it was written in, or have its "
     "text read by a program for that and save it as .txt";
 inline constexpr Message no_text = "there is no text in it";
-inline constexpr Message no_text_of_bytes =
-    "it is no text in UTF-8; save it with that encoding, or as .docx, .odt or PDF";
+inline constexpr Message no_text_of_bytes = "it is no PDF, .docx or .odt by its bytes, and no "
+                                            "text; if its name says so it is damaged: open "
+                                            "it in the program that made it and save it anew";
 inline constexpr Message is_markup =
     "it is a résumé's source already; 'quoin set' makes the page of it";
 

@@ -77,6 +77,8 @@ bool is_source(std::string_view text) {
 
 OldOrFault read_text(std::string_view bytes, const OldReaders& readers) {
     const Decoded decoded = decode(bytes);
+    const bool has_nul = bytes.find('\0') != bytes.npos;
+    if (decoded.faults.size() > 1 && has_nul) return fill<messages::no_text_of_bytes>();
     if (!decoded.faults.empty()) return decoded.faults.front().text;
     if (is_source(decoded.text)) return fill<messages::is_markup>();
     OldDocument document = lines_of_text(decoded.text, readers.is_title);

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <sys/stat.h>
+
 #include <unistd.h>
 
 #include <fstream>
@@ -72,6 +74,13 @@ TEST_CASE(
     CHECK(search.resumes.front().named);
     REQUIRE(search.faults.size() == 1);
     CHECK(search.faults.front().ends_with("none: no such file or folder"));
+
+    REQUIRE(mkfifo((tree.top / "pipe.resume").c_str(), S_IRWXU) == 0);
+    const Search pipe = find_resumes({tree.top / "pipe.resume"});
+    CHECK(pipe.resumes.empty());
+    REQUIRE(pipe.faults.size() == 1);
+    CHECK(pipe.faults.front().find("neither a file with text in it nor a folder") !=
+          std::string::npos);
 }
 
 TEST_CASE("caseload: a submodule is gone into only where it is named") {

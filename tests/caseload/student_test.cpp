@@ -33,6 +33,12 @@ Student unreadable() {
     return one;
 }
 
+Student not_to_be_opened() {
+    Student one = unreadable();
+    one.now = {.fault = "cannot be read: Permission denied"};
+    return one;
+}
+
 Student too_long() {
     Student one = student(0, 0, 3);
     one.now.fits = false;
@@ -56,6 +62,7 @@ TEST_CASE("caseload: why a student stands where she does is said in words, the h
     };
     for (Case& c : std::vector<Case>{
              {unreadable(), "cannot be read: unknown label 'rol' (line 20)", false, true},
+             {not_to_be_opened(), "cannot be read: Permission denied", false, true},
              {student(2, 3, 41), "2 musts, no draft for 41 days", false, true},
              {student(1, 0, 13), "1 must", false, true},
              {too_long(), "too long for its page", false, true},

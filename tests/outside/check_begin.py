@@ -233,7 +233,7 @@ def piped(folder, tally):
 def in_the_way(folder, tally):
     """What stops it is told in one line, and nothing is lost by it."""
     refused(tally, "no answers at all", begin(folder), 1, "before the first answer")
-    refused(tally, "no such stage", begin(folder, ["--stage", "freshman"]), 2, "--stage 'freshman'")
+    refused(tally, "no such stage", begin(folder, ["--stage", "freshman"]), 2, "not 'freshman'")
     refused(tally, "no such field", begin(folder, ["--field", "softwear"]), 2,
             "did you mean 'software'?")
     refused(tally, "questions to standard output", begin(folder, ["-o", "-"]), 2, "name a file")

@@ -126,6 +126,7 @@ TEST_CASE("files of other kinds, each with its mend") {
           {"<!DOCTYPE html><html><p>x"s, messages::is_html.text},
           {"\x89PNG\r\n\x1A\n"s, messages::is_image.text},
           {" \n\t\n"s, messages::no_text.text},
+          {"\x7F\x01\xE4\0\x9C\xFF\0\x03"s, messages::no_text_of_bytes.text},
           {"name: Ottoline Brandt\n\nsection: Skills\n\nR\n"s, messages::is_markup.text},
           {zip_of({{"readme.txt", "x"}}), messages::other_package.text},
           {zip_of({{"Index/Document.iwa", "x"}}), messages::is_pages.text},

@@ -26,7 +26,9 @@ std::optional<std::string> choose(std::string_view label, const std::string& giv
     if (given.empty()) return std::nullopt;
     const interview::Choices known = interview::choices_for(label);
     const auto chosen = known.chosen(given);
-    if (!chosen) return fill<messages::no_such_choice>(label, known.refusal(given), known.names());
+    if (!chosen)
+        return fill<messages::no_such_choice>(label, known.names(), in_quotes(given),
+                                              known.meant(given));
     draft.set(interview::choice_section, label, std::string(*chosen));
     return std::nullopt;
 }

@@ -51,8 +51,12 @@ caseload::Remark remark_of(const advice::Finding& finding, const Proofread& one)
 
 void note_fault(const Proofread& one, caseload::Appraisal& appraisal) {
     const auto& all = one.diagnostics.all();
-    const auto error = std::ranges::find(all, Severity::error, &Diagnostic::severity);
+    auto error = std::ranges::find(all, Severity::error, &Diagnostic::severity);
     if (error == all.end()) return;
+    const auto placed = std::find_if(error, all.end(), [](const Diagnostic& next) {
+        return next.severity == Severity::error && next.place.line > 0;
+    });
+    if (placed != all.end()) error = placed; // what has none sums up those that have
     appraisal.fault = error->text;
     appraisal.fault_line = error->place.line;
 }
