@@ -4,6 +4,7 @@
 #include "compiler/stages/fonts/shape.hpp"
 
 #include "compiler/stages/fonts/word_features.hpp"
+#include "compiler/stages/fonts/word_shapes.hpp"
 
 #include <hb.h>
 
@@ -152,18 +153,28 @@ void give_text(std::span<Glyph> glyphs, std::span<const std::uint32_t> clusters,
     }
 }
 
-void append_run(hb_buffer_t* buffer, const ScriptRun& run,
-                std::span<const InputCharacter> characters, std::vector<Glyph>& glyphs) {
+// In the face's order, which of a right-to-left word is from left to right.
+ShapedWord shaped_in(hb_buffer_t* buffer, std::size_t begin) {
     unsigned count = 0;
     const hb_glyph_info_t* infos = hb_buffer_get_glyph_infos(buffer, &count);
     const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer, &count);
+    ShapedWord word;
+    word.reserve(count);
+    for (unsigned i = 0; i < count; ++i)
+        word.push_back({infos[i].codepoint, positions[i].x_advance, positions[i].x_offset,
+                        positions[i].y_offset,
+                        infos[i].cluster - static_cast<std::uint32_t>(begin)});
+    return word;
+}
+
+void append_run(const ShapedWord& word, const ScriptRun& run,
+                std::span<const InputCharacter> characters, std::vector<Glyph>& glyphs) {
     const std::size_t before = glyphs.size();
-    std::vector<std::uint32_t> clusters(count);
-    for (unsigned i = 0; i < count; ++i) {
-        const hb_glyph_position_t& position = positions[i];
-        clusters[i] = infos[i].cluster;
-        glyphs.push_back(
-            {infos[i].codepoint, position.x_advance, position.x_offset, position.y_offset, 0, 0});
+    std::vector<std::uint32_t> clusters;
+    clusters.reserve(word.size());
+    for (const ShapedGlyph& glyph : word) {
+        clusters.push_back(glyph.cluster + static_cast<std::uint32_t>(run.begin));
+        glyphs.push_back({glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset, 0, 0});
     }
     const auto shaped = std::span(glyphs).subspan(before);
     if (runs_right_to_left(run.script)) {
@@ -173,26 +184,70 @@ void append_run(hb_buffer_t* buffer, const ScriptRun& run,
     give_text(shaped, clusters, characters, run.end);
 }
 
-void shape_run(hb_buffer_t* buffer, const Face& face, const ScriptRun& run,
-               std::span<const hb_codepoint_t> codes, const ShapingFeatures& features) {
+// Figures alone are shaped as they would be among words.
+hb_script_t shaping_script(const ScriptRun& run) {
+    return run.script == HB_SCRIPT_COMMON ? HB_SCRIPT_LATIN : run.script;
+}
+
+// What a text is shaped with.
+struct Shaping {
+    const Face& face;
+    std::span<const hb_codepoint_t> codes;
+    const ShapingFeatures& features;
+    hb_buffer_t* buffer;
+    WordShapes& known;
+};
+
+ShapedWord shape_run(const Shaping& shaping, const ScriptRun& run,
+                     std::span<const hb_feature_t> list) {
     // The face's OpenType tables alone: what else a HarfBuzz can shape by differs between builds.
     static constexpr std::array<const char*, 2> shapers{"ot", nullptr};
+    hb_buffer_t* const buffer = shaping.buffer;
+    const std::string& language = shaping.features.language;
     hb_buffer_reset(buffer);
     hb_buffer_set_cluster_level(buffer, HB_BUFFER_CLUSTER_LEVEL_MONOTONE_CHARACTERS);
     hb_buffer_set_flags(buffer, HB_BUFFER_FLAG_REMOVE_DEFAULT_IGNORABLES);
-    hb_buffer_add_codepoints(buffer, codes.data(), static_cast<int>(codes.size()),
+    hb_buffer_add_codepoints(buffer, shaping.codes.data(), static_cast<int>(shaping.codes.size()),
                              static_cast<unsigned>(run.begin),
                              static_cast<int>(run.end - run.begin));
-    // Figures alone are shaped as they would be among words.
-    hb_buffer_set_script(buffer, run.script == HB_SCRIPT_COMMON ? HB_SCRIPT_LATIN : run.script);
+    hb_buffer_set_script(buffer, shaping_script(run));
     hb_buffer_set_direction(buffer,
                             runs_right_to_left(run.script) ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
-    hb_buffer_set_language(buffer,
-                           hb_language_from_string(features.language.data(),
-                                                   static_cast<int>(features.language.size())));
-    const std::vector<hb_feature_t> list = word_features(codes, {run.begin, run.end}, features);
-    hb_shape_full(face.hb_font(), buffer, list.data(), static_cast<unsigned>(list.size()),
+    hb_buffer_set_language(
+        buffer, hb_language_from_string(language.data(), static_cast<int>(language.size())));
+    hb_shape_full(shaping.face.hb_font(), buffer, list.data(), static_cast<unsigned>(list.size()),
                   shapers.data());
+    return shaped_in(buffer, run.begin);
+}
+
+void append_bytes(std::string& key, std::span<const hb_codepoint_t> numbers) {
+    key.append(reinterpret_cast<const char*>(numbers.data()), numbers.size_bytes());
+}
+
+// All that a word's shape hangs on. None where that is more: letters of other scripts look at those
+// around them, and a feature may hold for a part of the word.
+std::string key_of(const Shaping& shaping, const ScriptRun& run,
+                   std::span<const hb_feature_t> list) {
+    std::string key;
+    if (shaping_script(run) != HB_SCRIPT_LATIN) return key;
+    for (const hb_feature_t& feature : list) {
+        if (feature.start != HB_FEATURE_GLOBAL_START || feature.end != HB_FEATURE_GLOBAL_END)
+            return {};
+        append_bytes(key, std::array{feature.tag, feature.value});
+    }
+    append_bytes(key, shaping.codes.subspan(run.begin, run.end - run.begin));
+    return key += shaping.features.language;
+}
+
+std::shared_ptr<const ShapedWord> word_of(const Shaping& shaping, const ScriptRun& run) {
+    const std::vector<hb_feature_t> list =
+        word_features(shaping.codes, {run.begin, run.end}, shaping.features);
+    std::string key = key_of(shaping, run, list);
+    if (!key.empty())
+        if (auto known = shaping.known.find(key)) return known;
+    auto word = std::make_shared<const ShapedWord>(shape_run(shaping, run, list));
+    if (!key.empty()) shaping.known.keep(std::move(key), word);
+    return word;
 }
 
 }
@@ -207,10 +262,9 @@ std::vector<Glyph> shape(const Face& face, std::string_view text, const ShapingF
     for (const InputCharacter& character : characters)
         codes.push_back(character.code);
     glyphs.reserve(characters.size());
-    for (const ScriptRun& run : part_at_spaces(itemise(characters), characters)) {
-        shape_run(buffer.get(), face, run, codes, features);
-        append_run(buffer.get(), run, characters, glyphs);
-    }
+    const Shaping shaping{face, codes, features, buffer.get(), word_shapes_of(face)};
+    for (const ScriptRun& run : part_at_spaces(itemise(characters), characters))
+        append_run(*word_of(shaping, run), run, characters, glyphs);
     return glyphs;
 }
 
