@@ -63,6 +63,27 @@ int rareness(char rank) {
                                            : 8;
 }
 
+bool all_figures(std::string_view word) {
+    return std::ranges::all_of(word, is_figure);
+}
+
+// The list has every form that the dictionary makes of letters; Hunspell, which takes longer to
+// open than all else of a proof, knows more of parts with other signs in them, or capitals within.
+bool list_has_all_of(std::string_view part) {
+    const std::string small = lower_case(part);
+    const bool usual_capitals =
+        part == small || part == capitalised(small) || std::ranges::none_of(part, is_small_letter);
+    return all_figures(part) || (usual_capitals && all_small(small));
+}
+
+bool list_has_all_parts_of(std::string_view word) {
+    for (std::size_t at = word.find('-'); at != word.npos; at = word.find('-')) {
+        if (!list_has_all_of(word.substr(0, at))) return false;
+        word.remove_prefix(at + 1);
+    }
+    return list_has_all_of(word);
+}
+
 struct Candidate {
     std::string word;
     int cost = 0;
@@ -122,11 +143,12 @@ bool Spelling::listed(const std::string& word) const {
     const auto has = [&](const std::string& form) {
         return words_.class_of(form) != WordList::is_none;
     };
-    if (has(word)) return true;
+    if (has(word) || all_figures(word)) return true;
     if (word.empty() || !is_capital_letter(word.front())) return false;
     const std::string small = lower_case(word);
     const bool all_capitals = std::ranges::none_of(word, is_small_letter);
-    if (all_capitals) return has(small) || has(capitalised(small));
+    const bool plural = word.ends_with('S') && has(word.substr(0, word.size() - 1) + 's'); // PCs
+    if (all_capitals) return has(small) || has(capitalised(small)) || plural;
     return word == capitalised(small) && has(small);
 }
 
@@ -171,7 +193,7 @@ bool Spelling::right(std::string_view word) const {
     if (listed(one) || parts_listed(word)) return true;
     const std::string small = lower_case(word);
     if ((one == small || one == capitalised(small)) && is_regular_form(small)) return true;
-    return known_to_hunspell(one);
+    return !list_has_all_parts_of(word) && known_to_hunspell(one);
 }
 
 std::vector<std::string> Spelling::search(const std::string& word) const {
