@@ -1,5 +1,7 @@
 #include "compiler/caseload/digest.hpp"
 
+// what OpenSSL has in its place looks its digests up by name, and so brings every cipher along
+#define OPENSSL_SUPPRESS_DEPRECATED
 #include <openssl/sha.h>
 
 namespace quoin::caseload {
@@ -14,8 +16,10 @@ Digest& Digest::add(std::string_view piece) {
 
 std::string Digest::bytes() const {
     std::string sum(digest_size, '\0');
-    SHA256(reinterpret_cast<const unsigned char*>(pieces_.data()), pieces_.size(),
-           reinterpret_cast<unsigned char*>(sum.data()));
+    SHA256_CTX context;
+    SHA256_Init(&context);
+    SHA256_Update(&context, pieces_.data(), pieces_.size());
+    SHA256_Final(reinterpret_cast<unsigned char*>(sum.data()), &context);
     return sum;
 }
 
@@ -27,8 +31,10 @@ std::string blob_name(std::string_view bytes) {
     const std::string whole =
         "blob " + std::to_string(bytes.size()) + std::string(1, '\0') + std::string(bytes);
     std::string sum(SHA_DIGEST_LENGTH, '\0');
-    SHA1(reinterpret_cast<const unsigned char*>(whole.data()), whole.size(),
-         reinterpret_cast<unsigned char*>(sum.data()));
+    SHA_CTX context;
+    SHA1_Init(&context);
+    SHA1_Update(&context, whole.data(), whole.size());
+    SHA1_Final(reinterpret_cast<unsigned char*>(sum.data()), &context);
     return in_hexadecimal(sum);
 }
 

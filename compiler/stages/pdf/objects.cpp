@@ -1,112 +1,96 @@
-// Objects, over PoDoFo's object layer: its document layer reads the clock and the locale.
+// Objects written as ISO 32000-1, section 7.3, has them: a space where one is needed and no other.
 #include "compiler/stages/pdf/objects.hpp"
 
 #include "compiler/stages/pdf/deflate.hpp"
 #include "compiler/stages/pdf/file_writer.hpp"
 #include "compiler/stages/pdf/unicode.hpp"
 
-#include <podofo/podofo.h>
-
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
-#include <cstdarg>
-#include <cstdio>
-#include <optional>
 #include <stdexcept>
 
 namespace quoin::pdf {
 
 namespace {
 
-using PoDoFo::PdfVariant;
+void append(std::string& text, const PdfValue& value);
 
-// PdfError does not derive from std::exception.
-template<typename Work>
-auto translate_errors(Work work) {
-    try {
-        return work();
-    } catch (const PoDoFo::PdfError& error) {
-        const char* name = PoDoFo::PdfError::ErrorName(error.GetError());
-        throw std::runtime_error(std::string("the PDF cannot be written: ") +
-                                 (name != nullptr ? name : "unknown error"));
-    }
+// Section 7.3.5: what would end a name, and what is not printed, is written by its number.
+void append_name(std::string& text, std::string_view name) {
+    constexpr std::string_view delimiters = "()<>[]{}/%#";
+    text += '/';
+    for (const char c : name)
+        if (c > ' ' && c <= '~' && delimiters.find(c) == delimiters.npos)
+            text += c;
+        else
+            append_hex(text += '#', std::string_view(&c, 1));
 }
 
-PdfVariant convert(const PdfValue& value);
+// Section 7.3.4.2.
+void append_string(std::string& text, std::string_view bytes) {
+    constexpr std::string_view escaped = "\n\r\t\b\f()\\", letters = "nrtbf()\\";
+    text += '(';
+    for (const char c : bytes) {
+        const std::size_t at = escaped.find(c);
+        if (at != escaped.npos) text += '\\';
+        text += at == escaped.npos ? c : letters[at];
+    }
+    text += ')';
+}
 
-PoDoFo::PdfDictionary convert(const PdfDictionary& dictionary) {
-    PoDoFo::PdfDictionary converted;
+using Entries = std::vector<const PdfEntry*>;
+
+Entries entries_of(const PdfDictionary& dictionary) {
+    Entries entries;
     for (const PdfEntry& entry : dictionary)
-        converted.AddKey(PoDoFo::PdfName(entry.key), PoDoFo::PdfObject(convert(entry.value)));
-    return converted;
+        entries.push_back(&entry);
+    return entries;
 }
 
-struct Converter {
-    PdfVariant operator()(bool value) const { return PdfVariant(value); }
-    PdfVariant operator()(std::int64_t value) const { return PdfVariant(PoDoFo::pdf_int64{value}); }
-    PdfVariant operator()(PdfReal value) const { // the library's own has more digits than are true
-        std::string text(" ");                   // which it puts before its own numbers
-        append_number(text, value.value, value.decimals);
-        return PdfVariant(PoDoFo::PdfData(text.data(), text.size()));
+// The same bytes whatever order they were given in; what the dictionary is of stands first.
+void append_entries(std::string& text, Entries entries) {
+    std::ranges::sort(entries, {}, [](const PdfEntry* entry) {
+        const std::string_view key = entry->key;
+        return std::pair(key != "Type", key);
+    });
+    text += "<<";
+    for (const PdfEntry* entry : entries) {
+        append_name(text, entry->key);
+        append(text, entry->value);
     }
-    PdfVariant operator()(PdfName value) const {
-        return PdfVariant(PoDoFo::PdfName(std::string(value.text)));
+    text += ">>";
+}
+
+struct Appender {
+    std::string& text;
+
+    void operator()(bool value) const { text += value ? " true" : " false"; }
+    void operator()(std::int64_t value) const { text += ' ' + std::to_string(value); }
+    void operator()(PdfReal value) const {
+        append_number(text += ' ', value.value, value.decimals);
     }
-    // Encoded here: the library's own decoder overruns on malformed text. ASCII is the same in
-    // PDFDocEncoding.
-    PdfVariant operator()(const PdfText& value) const {
-        return (*this)(
-            PdfBytes{is_ascii(value.utf8) ? value.utf8 : "\xFE\xFF" + utf16be(value.utf8)});
+    void operator()(PdfName value) const { append_name(text, value.text); }
+    // ASCII is the same in PDFDocEncoding.
+    void operator()(const PdfText& value) const {
+        append_string(text, is_ascii(value.utf8) ? value.utf8 : "\xFE\xFF" + utf16be(value.utf8));
     }
-    PdfVariant operator()(const PdfBytes& value) const {
-        return PdfVariant(PoDoFo::PdfString(value.bytes.data(),
-                                            static_cast<PoDoFo::pdf_long>(value.bytes.size())));
+    void operator()(const PdfBytes& value) const { append_string(text, value.bytes); }
+    void operator()(PdfReference value) const {
+        text += ' ' + std::to_string(value.number) + " 0 R";
     }
-    PdfVariant operator()(PdfReference value) const {
-        return PdfVariant(PoDoFo::PdfReference(value.number, 0));
-    }
-    PdfVariant operator()(const PdfArray& value) const {
-        PoDoFo::PdfArray array;
-        array.reserve(value.size());
+    void operator()(const PdfArray& value) const {
+        text += '[';
         for (const PdfValue& item : value)
-            array.push_back(PoDoFo::PdfObject(convert(item)));
-        return PdfVariant(array);
+            append(text, item);
+        text += ']';
     }
-    PdfVariant operator()(const PdfDictionary& value) const { return PdfVariant(convert(value)); }
+    void operator()(const PdfDictionary& value) const { append_entries(text, entries_of(value)); }
 };
 
-PdfVariant convert(const PdfValue& value) {
-    return std::visit(Converter{}, value.held);
-}
-
-// Collects what the library writes, in the mode that puts a space where one is needed and no other.
-class TextDevice : public PoDoFo::PdfOutputDevice {
-public:
-    void Write(const char* bytes, std::size_t length) override { text_.append(bytes, length); }
-    void Print(const char* format, ...) override;
-
-    std::string take() { return std::move(text_); }
-
-private:
-    std::string text_;
-};
-
-void TextDevice::Print(const char* format, ...) {
-    std::array<char, 64> printed{}; // numbers and references: all that the library writes this way
-    std::va_list arguments;
-    va_start(arguments, format);
-    const int length = std::vsnprintf(printed.data(), printed.size(), format, arguments);
-    va_end(arguments);
-    if (length < 0 || static_cast<std::size_t>(length) >= printed.size())
-        throw std::logic_error("a number longer than any");
-    text_.append(printed.data(), static_cast<std::size_t>(length));
-}
-
-std::string text_of(const PdfVariant& value) {
-    TextDevice text;
-    value.Write(&text, PoDoFo::ePdfWriteMode_Compact, nullptr);
-    return text.take();
+void append(std::string& text, const PdfValue& value) {
+    std::visit(Appender{text}, value.held);
 }
 
 }
@@ -129,36 +113,24 @@ PdfValue& PdfValue::operator=(PdfValue&&) noexcept = default;
 PdfValue::~PdfValue() = default;
 
 struct PdfFile::Objects {
-    struct Held {
-        PoDoFo::PdfObject* value;
-        std::optional<std::string> stream;
-    };
+    std::vector<FileObject> by_number; // object 1, 2, …
 
-    PoDoFo::PdfVecObjects all;
-    std::vector<Held> by_number; // object 1, 2, …
-
-    Held& operator[](PdfReference object) { return by_number.at(object.number - 1); }
+    FileObject& operator[](PdfReference object) { return by_number.at(object.number - 1); }
 };
 
-PdfFile::PdfFile() : objects_(std::make_unique<Objects>()) {
-    PoDoFo::PdfError::EnableDebug(false);
-    PoDoFo::PdfError::EnableLogging(false);
-    objects_->all.SetAutoDelete(true);
-}
+PdfFile::PdfFile() : objects_(std::make_unique<Objects>()) {}
 
 PdfFile::~PdfFile() = default;
 
 PdfReference PdfFile::reserve() {
-    return translate_errors([&] {
-        PoDoFo::PdfObject* const value =
-            objects_->all.CreateObject(PdfVariant(PoDoFo::PdfDictionary()));
-        objects_->by_number.push_back({value, {}});
-        return PdfReference{value->Reference().ObjectNumber()};
-    });
+    objects_->by_number.push_back({.text = "<<>>", .stream = {}});
+    return {static_cast<std::uint32_t>(objects_->by_number.size())};
 }
 
 void PdfFile::set(PdfReference object, const PdfDictionary& value) {
-    translate_errors([&] { (*objects_)[object].value->GetDictionary() = convert(value); });
+    std::string& text = (*objects_)[object].text;
+    text.clear();
+    append_entries(text, entries_of(value));
 }
 
 PdfReference PdfFile::add(const PdfDictionary& value) {
@@ -169,28 +141,20 @@ PdfReference PdfFile::add(const PdfDictionary& value) {
 
 PdfReference PdfFile::add_stream(const PdfDictionary& value, std::string_view bytes,
                                  PdfFilter filter) {
-    const bool flate = filter == PdfFilter::flate;
-    std::string data = flate ? deflate(bytes) : std::string(bytes);
-    const PdfReference object = add(value);
-    Objects::Held& held = (*objects_)[object];
-    translate_errors([&] {
-        PoDoFo::PdfDictionary& dictionary = held.value->GetDictionary();
-        const auto length = static_cast<PoDoFo::pdf_int64>(data.size());
-        if (flate) dictionary.AddKey("Filter", PoDoFo::PdfObject(PoDoFo::PdfName("FlateDecode")));
-        dictionary.AddKey("Length", PoDoFo::PdfObject(length));
-    });
-    held.stream = std::move(data);
-    return object;
+    std::string data = filter == PdfFilter::flate ? deflate(bytes) : std::string(bytes);
+    const PdfEntry by{"Filter", PdfName{"FlateDecode"}},
+        length{"Length", static_cast<std::int64_t>(data.size())};
+    Entries entries = entries_of(value);
+    entries.push_back(&length);
+    if (filter == PdfFilter::flate) entries.push_back(&by);
+    FileObject object{.text = {}, .stream = std::move(data)};
+    append_entries(object.text, std::move(entries));
+    objects_->by_number.push_back(std::move(object));
+    return {static_cast<std::uint32_t>(objects_->by_number.size())};
 }
 
-// The library's own writer knows no object streams, and its cross-reference streams are faulty.
 std::string PdfFile::write(PdfReference catalog, PdfReference info) {
-    return translate_errors([&] {
-        std::vector<FileObject> objects;
-        for (Objects::Held& held : objects_->by_number)
-            objects.push_back({text_of(*held.value), std::move(held.stream), 0});
-        return write_file(objects, catalog.number, info.number);
-    });
+    return write_file(objects_->by_number, catalog.number, info.number);
 }
 
 void append_number(std::string& text, double value, int decimals) {

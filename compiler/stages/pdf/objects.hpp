@@ -1,5 +1,4 @@
-// PDF objects (ISO 32000-1, section 7.3) as plain values, and the file that they make. The library
-// that holds and writes the values is known to objects.cpp alone.
+// PDF objects (ISO 32000-1, section 7.3) as plain values, and the file that they make.
 #pragma once
 
 #include <cstdint>
@@ -70,7 +69,7 @@ struct PdfEntry {
 
 enum class PdfFilter { flate, none };
 
-// What the library refuses comes back as std::runtime_error.
+// A number that is none comes back as std::runtime_error.
 class PdfFile {
 public:
     PdfFile();
