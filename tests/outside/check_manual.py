@@ -54,6 +54,7 @@ def check_environment(tally):
     sources = "\n".join(path.read_text() for path in (ROOT / "compiler").rglob("*.cpp"))
     asked = set(re.findall(r'getenv\("(\w+)"\)', sources)) | set(re.findall(r'setenv\("(\w+)"', sources))
     asked |= {"LC_ALL", "LC_CTYPE", "LANG"}  # asked for in a loop
+    asked |= {"XDG_CONFIG_HOME", "TERMINFO", "TERMINFO_DIRS", "TZ"}  # by libgit2, libtinfo and the C library
     page = (MANUAL / "man1" / "quoin.1").read_text()
     section = re.search(r"^\.SH ENVIRONMENT\n(.*?)^\.SH", page, re.M | re.S).group(1)
     told = set(re.findall(r"\\fB(\w+)\\fP", "\n".join(re.findall(r"^\.TP\n(.*)", section, re.M))))
