@@ -1,6 +1,8 @@
 #!/usr/bin/env python3
 """The kits of grammar/editors in the editors themselves, without a screen: Vim knows the file, colours
-its lines, folds its sections and lists what `quoin proof` says at its lines; nano colours what it shows.
+its lines, folds its sections and lists what `quoin proof` says at its lines; nano colours what it shows. Where
+they are on the machine, Emacs does as much, with an index of sections and entries, and Emacs (by Eglot) and
+Neovim start the language server and show what it finds; where they are not, that is said.
 """
 import fcntl
 import json
@@ -13,7 +15,7 @@ import tempfile
 import termios
 import time
 
-from common import PATIENCE, QUOIN, ROOT, Tally, require_quoin, run
+from common import PATIENCE, QUOIN, ROOT, Tally, has, require_quoin, run
 
 KITS = ROOT / "grammar" / "editors"
 TEXT = """# a note
@@ -59,6 +61,102 @@ def check_vim(folder, file, tally):
                 ":make lists findings at their lines", told["found"])
 
 
+# what Emacs calls what stands at those places
+FACES = ["font-lock-comment-face", "font-lock-variable-name-face", "font-lock-keyword-face", "font-lock-constant-face",
+         "link", "font-lock-keyword-face", "bold"]
+
+EMACS = """(require 'quoin-resume-mode)
+(require 'imenu)
+(require 'json)
+(find-file "{file}")
+(font-lock-ensure)
+(defun face-at (line column)
+  (goto-char (point-min)) (forward-line (1- line))
+  (let ((face (get-text-property (+ (point) column -1) 'face))) (format "%s" (if (consp face) (car face) face))))
+(defun names-of (kind) (vconcat (mapcar #'car (cdr (assoc kind (imenu--make-index-alist t))))))
+(defun until (holds) (let ((left 100)) (while (and (> left 0) (not (funcall holds))) (accept-process-output nil 0.1) (setq left (1- left)))))
+(let* ((resume (current-buffer)) (mode major-mode)
+       (faces (vconcat (mapcar (lambda (place) (apply #'face-at place)) '{places})))
+       (log (let ((compilation-ask-about-save nil)) (compile compile-command)))
+       (found nil) (told nil))
+  (until (lambda () (not (get-buffer-process log))))
+  (with-current-buffer log
+    (compilation--ensure-parse (point-max))
+    (goto-char (point-min))
+    (let ((match nil))
+      (while (setq match (text-property-search-forward 'compilation-message))
+        (push (vector (compilation--loc->line (compilation--message->loc (prop-match-value match)))) found))))
+  (with-current-buffer resume
+    (when (require 'eglot nil t)
+      (let ((inhibit-message t)) (apply #'eglot (eglot--guess-contact)))
+      (until (lambda () (flymake-diagnostics)))
+      (setq told (vconcat (mapcar #'flymake-diagnostic-text (flymake-diagnostics))))
+      (eglot-shutdown (eglot-current-server)))
+    (with-temp-file "{out}"
+      (insert (json-encode `((mode . ,(symbol-name mode)) (faces . ,faces) (found . ,(vconcat found)) (told . ,(or told 'none))
+        (sections . ,(with-current-buffer resume (names-of "Sections")))
+        (entries . ,(with-current-buffer resume (names-of "Entries")))))))))
+"""
+
+NVIM = """set rtp^={kits}/vim
+filetype plugin on
+edit {file}
+lua << SCRIPT
+vim.wait(20000, function() return #vim.diagnostic.get(0) > 0 end, 50)
+local told = {{}}
+for _, one in ipairs(vim.diagnostic.get(0)) do table.insert(told, {{ one.lnum + 1, one.message }}) end
+vim.fn.writefile({{ vim.fn.json_encode({{ type = vim.bo.filetype, told = told }}) }}, '{out}')
+SCRIPT
+qall!
+"""
+
+
+def environment():
+    return {**os.environ, "PATH": f"{QUOIN.parent}:{os.environ['PATH']}"}
+
+
+def check_emacs(folder, file, tally):
+    if not has("emacs"):
+        print("emacs is not here: its kit is not tried")
+        return
+    out, script = folder / "emacs.json", folder / "script.el"
+    places = " ".join(f"({line} {column})" for line, column, _ in COLOURS)
+    script.write_text(EMACS.format(file=file, places=f"({places})", out=out))
+    packages = [word for path in pathlib.Path("/usr/share/emacs/site-lisp/elpa").glob("*") for word in ("-L", path)]
+    done = run(["emacs", "-Q", "--batch", *packages, "-L", KITS / "emacs", "-l", script], env=environment(), text=True)
+    if not tally.check(out.exists(), "Emacs goes to the end", done.stderr):
+        return
+    told = json.loads(out.read_text())
+    tally.check(told["mode"] == "quoin-resume-mode", "Emacs knows the file", told["mode"])
+    tally.check(told["faces"] == FACES, "Emacs's colours", told["faces"])
+    tally.check(told["sections"] == ["Honors and Awards {lab}"], "Emacs's index of sections", told["sections"])
+    tally.check(told["entries"] == ["award: The the Tide Prize <https://prize.example>"], "and of entries", told["entries"])
+    tally.check(any(one[0] == 6 for one in told["found"]), "M-x compile lists findings at their lines", told["found"])
+    if told["told"] == "none":
+        print("eglot is not here: the language server is not tried in Emacs")
+    else:
+        tally.check(any("'The the'" in one or "twice" in one for one in told["told"]), "Eglot shows findings", told["told"])
+    copy = folder / "quoin-resume-mode.el"
+    copy.write_text((KITS / "emacs" / copy.name).read_text())
+    done = run(["emacs", "-Q", "--batch", "--eval", "(setq byte-compile-error-on-warn t)", "-f", "batch-byte-compile", copy],
+               text=True)
+    tally.check(done.returncode == 0, "it compiles without a warning", done.stderr)
+
+
+def check_neovim(folder, file, tally):
+    if not has("nvim"):
+        print("nvim is not here: the language server is not tried in Neovim")
+        return
+    out, script = folder / "nvim.json", folder / "nvim.vim"
+    script.write_text(NVIM.format(kits=KITS, file=file, out=out))
+    done = run(["nvim", "--headless", "-u", "NONE", "-i", "NONE", "-S", script], env=environment(), text=True)
+    if not tally.check(out.exists(), "Neovim goes to the end", done.stderr):
+        return
+    told = json.loads(out.read_text())
+    tally.check(told["type"] == "resume", "Neovim knows the file", told["type"])
+    tally.check(any(line == 6 for line, _ in told["told"]), "Neovim shows findings", told["told"])
+
+
 def screen_of(command, environment):
     """What a program draws on a terminal of 40 lines within a second after its last word."""
     child, terminal = pty.fork()
@@ -91,6 +189,8 @@ def main():
         file.write_text(TEXT)
         check_vim(folder, file, tally)
         check_nano(folder, file, tally)
+        check_emacs(folder, file, tally)
+        check_neovim(folder, file, tally)
     tally.finish()
 
 

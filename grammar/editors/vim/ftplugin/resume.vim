@@ -14,5 +14,13 @@ let b:undo_ftplugin = 'setlocal commentstring< comments< textwidth< formatoption
       \ . ' foldexpr< foldlevel< makeprg< errorformat<'
 
 if has('nvim') && executable('quoin')
-  lua vim.lsp.start({ name = 'quoin', cmd = { 'quoin', 'language-server' }, root_dir = vim.fn.expand('%:p:h') })
+  lua << SERVER
+  local server = { name = 'quoin', cmd = { 'quoin', 'language-server' }, root_dir = vim.fn.expand('%:p:h') }
+  if vim.lsp.start then
+    vim.lsp.start(server)
+  else -- before 0.8; one for all buffers
+    vim.g.quoin_server = vim.g.quoin_server or vim.lsp.start_client(server)
+    vim.lsp.buf_attach_client(0, vim.g.quoin_server)
+  end
+SERVER
 endif
