@@ -1,5 +1,6 @@
-// What `quoin set`, `themes` and `help` say for programs, against the schemas of grammar/schemas, by npm's
-// ajv: of every sample, of what does not fit, of what is wrong; and each schema refuses what is altered.
+// What `quoin set`, `proof`, `glance`, `scan`, `themes` and `help` say for programs, against the schemas of
+// grammar/schemas, by npm's ajv: of every sample, of what does not fit, of what is wrong; and each schema
+// refuses what is altered. Those of posting, match and redline are in check_match.mjs.
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -48,6 +49,22 @@ function checkSet() {
   check(bad.status === "errors" && bad.fit === null && bad.outputs.pdf === null, JSON.stringify(bad));
 }
 
+// Of samples, of first drafts with their slips, by an office's rules, and of what cannot be read.
+function checkReports() {
+  const drafts = join(root, "tests", "first_hour");
+  const slips = readdirSync(drafts).filter(name => name.endsWith(".resume")).map(name => join(drafts, name));
+  const all = samples.map(name => join(root, "samples", name));
+  const wrong = put("wrong.resume", "nam: Juniper\n");
+  const rules = join(root, "samples", "office", "office.rules");
+  const { files } = told(1, "proof", ...all, ...slips, wrong, "--office", rules);
+  check(files.length === all.length + slips.length + 1 && files.some(file => file.findings.length > 0) &&
+    files.some(file => file.office !== undefined) && !files.at(-1).read, "every file is told of");
+  check(told(0, "glance", ...all).files.every(file => file.looks.length > 0), "something is seen");
+  const pdfs = samples.map(name => join(folder, name.replace(".resume", ".pdf")));
+  const scans = told(1, "scan", ...pdfs, put("torn.pdf", "%PDF-1.7 torn")).files;
+  check(scans.filter(file => file.readable).length === pdfs.length, "every page is read, and what is none is not");
+}
+
 function checkHelp() {
   const { verbs, program } = told(0, "help");
   const version = spawnSync(quoin, ["--version"], { encoding: "utf8" }).stdout;
@@ -60,6 +77,7 @@ function checkHelp() {
 
 try {
   checkSet();
+  checkReports();
   checkHelp();
   const { themes } = told(0, "themes");
   const files = readdirSync(join(root, "themes")).filter(name => name.endsWith(".theme"));
