@@ -10,6 +10,15 @@
 
 namespace quoin::advice {
 
+std::optional<office::Office> read_rules(const Sources& sources, std::uint32_t file,
+                                         const std::filesystem::path& themes,
+                                         Diagnostics& diagnostics) {
+    office::Known names{{}, theme::theme_names(themes)};
+    for (const Check* check : all_checks())
+        names.checks.push_back(check->name);
+    return office::read_rules(sources, file, names, diagnostics);
+}
+
 Offices::Offices(std::filesystem::path themes, OfficeChoice choice)
     : themes_(std::move(themes)), choice_(std::move(choice)) {}
 
@@ -27,10 +36,7 @@ const office::Office* Offices::read(const std::filesystem::path& path) {
     if (!is_new) return known->second.get();
     const auto file = sources_.read(path, diagnostics_);
     if (!file) return nullptr;
-    office::Known names{{}, theme::theme_names(themes_)};
-    for (const Check* check : all_checks())
-        names.checks.push_back(check->name);
-    if (auto office = read_rules(sources_, *file, names, diagnostics_))
+    if (auto office = read_rules(sources_, *file, themes_, diagnostics_))
         known->second = std::make_unique<office::Office>(std::move(*office));
     diagnostics_.sort();
     return known->second.get();

@@ -5,6 +5,7 @@
 #include "compiler/base/source.hpp"
 #include "compiler/office/office.hpp"
 
+#include <cstdint>
 #include <filesystem>
 #include <map>
 #include <memory>
@@ -17,6 +18,11 @@ struct OfficeChoice {  // what the command line asks for
     std::string file;  // empty: the one that is found beside or above the résumé
     bool none = false; // no office's rules at all
 };
+
+// One file, whose rules may name all checks and the themes of that folder. None after an error.
+std::optional<office::Office> read_rules(const Sources& sources, std::uint32_t file,
+                                         const std::filesystem::path& themes,
+                                         Diagnostics& diagnostics);
 
 // One hand asks first for every résumé that others then ask for: from then on nothing changes, and
 // any number may ask.

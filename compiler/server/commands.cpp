@@ -4,6 +4,7 @@
 #include "compiler/base/write_file.hpp"
 #include "compiler/server/heading_lines.hpp"
 #include "compiler/server/messages.hpp"
+#include "compiler/server/uris.hpp"
 #include "compiler/stages/model/document_time.hpp"
 #include "compiler/stages/pdf/pdf.hpp"
 
@@ -77,8 +78,8 @@ Answer set_pdf(Desk& desk, const session::State& state) {
 
 // What is too long is set as a draft.
 Answer show_marked_page(Desk& desk, const session::State& state) {
-    if (!state.read.typeset || !desk.marked_page) return no_page_of(state);
-    Answer answer = written_beside(desk, state, ".marked.pdf", desk.marked_page(state.read));
+    if (!state.read.typeset || !desk.pages.marked) return no_page_of(state);
+    Answer answer = written_beside(desk, state, ".marked.pdf", desk.pages.marked(state.read));
     if (const auto* written = std::get_if<Json>(&answer))
         desk.ask("window/showDocument", {{"uri", (*written)["uri"]}, {"external", true}});
     return answer;
@@ -90,12 +91,27 @@ Answer make_mends(Desk& desk, const session::State& state) {
     return Json{};
 }
 
+// draft.for-intern.pdf of draft.resume, for intern.txt
+Answer set_for_posting(Desk& desk, const session::State& state, const Json& argument) {
+    const auto uri = argument.at("posting").get<std::string>();
+    const auto posting = path_of_uri(uri);
+    if (!posting || !posting->is_absolute() || !desk.pages.for_posting)
+        return failed(fill<messages::bad_uri>(in_quotes(uri)));
+    const std::filesystem::path& resume = state.read.sources.file(*state.read.file).path;
+    const PostingPage page = desk.pages.for_posting(resume, *posting, choices_in(argument));
+    if (!page.fault.empty()) return failed(page.fault);
+    return written_beside(desk, state, ".for-" + posting->stem().string() + ".pdf", page.pdf);
+}
+
 // Of the document that is addressed, or of the one that takes it in.
 Answer with_pages(Desk& desk, const Addressed& one, const Json& argument,
                   Answer (*make)(Desk&, const session::State&)) {
     const std::filesystem::path& root = one.state->read.sources.file(0).path;
     if (!root.is_absolute()) return failed(fill<messages::no_file_to_set>());
-    return make(desk, *desk.session.read(root, choices_in(argument)));
+    const auto state = desk.session.read(root, choices_in(argument));
+    if (make == set_pdf && argument.contains("posting") && state->read.file)
+        return set_for_posting(desk, *state, argument);
+    return make(desk, *state);
 }
 
 Answer execute_command(Desk& desk, const Json& params) {

@@ -32,7 +32,7 @@ Json item_of(const Candidate& candidate, std::size_t index, const session::Range
 Answer completions(Desk& desk, const Json& params) {
     const Addressed one = addressed_text(desk, params);
     if (!one.document) return one.refusal;
-    if (is_theme(one)) return Json{};
+    if (!is_resume(one)) return Json{};
     const session::Position position = position_from(params.at("position"));
     const session::State* last = desk.session.last_whole_state_of(one.path);
     const DocumentSpot spot = spot_at(*one.document, last, position, desk.units);

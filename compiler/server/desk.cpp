@@ -29,8 +29,8 @@ Addressed addressed(Desk& desk, const Json& params) {
     return one;
 }
 
-bool is_theme(const Addressed& one) {
-    return one.path.extension() == ".theme";
+bool is_resume(const Addressed& one) {
+    return session::written_in(one.path) == session::Written::resume;
 }
 
 session::Position position_from(const Json& json) {

@@ -42,6 +42,20 @@ constexpr std::string_view set_command = "quoin.set", mend_command = "quoin.mend
 // The page of what was typeset with its findings noted: the bytes of a PDF.
 using MarkedPage = std::function<std::string(const advice::Proofread& read)>;
 
+// The page of what serves a posting best of a résumé, by the newest texts: the bytes of a PDF, or
+// why there is none.
+struct PostingPage {
+    std::string pdf, fault;
+};
+using PageForPosting = std::function<PostingPage(const std::filesystem::path& resume,
+                                                 const std::filesystem::path& posting,
+                                                 const stages::Choices& choices)>;
+
+struct PageMakers { // that stand on rooms below
+    MarkedPage marked = {};
+    PageForPosting for_posting = {};
+};
+
 struct Desk {
     session::Session& session;
     session::Units units = session::Units::utf16;           // as agreed
@@ -52,7 +66,7 @@ struct Desk {
     std::function<void(std::string_view method, Json params)> notify = {};
     std::function<void(std::string_view method, Json params)> ask = {};
 
-    MarkedPage marked_page = {};
+    PageMakers pages = {};
 
     std::string uri_of(const std::filesystem::path& path) const;
 };
@@ -69,7 +83,7 @@ struct Addressed {
 Addressed addressed(Desk& desk, const Json& params);
 Addressed addressed_text(Desk& desk, const Json& params);
 
-bool is_theme(const Addressed& one); // whose labels are others
+bool is_resume(const Addressed& one); // the labels of others are others
 
 session::Position position_from(const Json& json);
 session::Range range_from(const Json& json);

@@ -10,7 +10,7 @@ namespace {
 Answer format_document(Desk& desk, const Json& params) {
     const Addressed one = addressed_text(desk, params);
     if (!one.document) return one.refusal;
-    if (is_theme(one)) return Json::array();
+    if (!is_resume(one)) return Json::array();
     const EditBook book =
         EditBook(desk).rewrite(one.path, one.document->text, laid_out(one.document->text));
     return book.empty() ? Json::array() : book.json()["changes"][desk.uri_of(one.path)];

@@ -1,5 +1,6 @@
 // What is known of what the pointer rests on: what a label is for, what is found there and why, a
 // date in words, a theme's description.
+#include "compiler/base/ascii.hpp"
 #include "compiler/server/markup_advice.hpp"
 #include "compiler/server/ranges.hpp"
 #include "compiler/server/spot.hpp"
@@ -119,11 +120,26 @@ private:
     std::optional<Range> range_;
 };
 
+// Of a theme or an office's rules: what the label is for.
+Json hover_on_label(Desk& desk, const Addressed& one, Position at) {
+    const DocumentSpot spot = spot_at(*one.document, one.state, at, desk.units);
+    const std::size_t colon = spot.whole.find(':');
+    if (colon == std::string::npos || spot.before.size() > colon) return {};
+    const std::string label = lower_case(trimmed(spot.whole.substr(0, colon)));
+    const std::string said =
+        reference_on(label, session::written_in(one.path), desk.session.means().data);
+    if (said.empty()) return {};
+    const Position end{at.line, session::units_in(spot.whole.substr(0, colon), desk.units)};
+    return {{"contents", {{"kind", "markdown"}, {"value", fmt::format("**{}**: {}", label, said)}}},
+            {"range", to_json(Range{{at.line, 0}, end})}};
+}
+
 Answer hover(Desk& desk, const Json& params) {
     const Addressed one = addressed(desk, params);
     if (!one.document) return one.refusal;
-    if (is_theme(one)) return Json{};
-    return Pointed(desk, one, position_from(params.at("position"))).answer();
+    const Position at = position_from(params.at("position"));
+    if (!is_resume(one)) return hover_on_label(desk, one, at);
+    return Pointed(desk, one, at).answer();
 }
 
 constexpr Method methods_of_hover[] = {{"textDocument/hover", hover}};

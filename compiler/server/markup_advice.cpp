@@ -39,9 +39,11 @@ Rows rows_of(const std::filesystem::path& page) {
     return rows;
 }
 
-const Rows& markup_rows(const std::filesystem::path& data) {
-    static const Rows rows = rows_of(data / "reference" / "markup.txt");
-    return rows;
+const Rows& reference_rows(session::Written written, const std::filesystem::path& data) {
+    static const Rows rows[] = {rows_of(data / "reference" / "markup.txt"),
+                                rows_of(data / "reference" / "themes.txt"),
+                                rows_of(data / "reference" / "office.txt")};
+    return rows[static_cast<std::size_t>(written)];
 }
 
 }
@@ -54,9 +56,15 @@ LabelAdvice advice_on(std::string_view label, std::optional<trade::Holds> holds,
     const bool is_own = !question.goes_in.empty();
     LabelAdvice advice{std::string(question.goes_in), question.example, question.why()};
     if (is_own) return advice;
-    const auto row = markup_rows(data).find(label);
-    if (row != markup_rows(data).end()) advice.goes_in = row->second;
+    advice.goes_in = reference_on(label, session::Written::resume, data);
     return advice;
+}
+
+std::string reference_on(std::string_view label, session::Written written,
+                         const std::filesystem::path& data) {
+    const Rows& rows = reference_rows(written, data);
+    const auto row = rows.find(label);
+    return row == rows.end() ? std::string{} : row->second;
 }
 
 }

@@ -2,6 +2,7 @@
 // by, and the reference of the markup that is installed.
 #pragma once
 
+#include "compiler/session/session.hpp"
 #include "compiler/trade/kinds.hpp"
 
 #include <filesystem>
@@ -20,5 +21,9 @@ struct LabelAdvice {
 // In the heading where there is no kind of section. `data` is data_folder().
 LabelAdvice advice_on(std::string_view label, std::optional<trade::Holds> holds,
                       const std::filesystem::path& data);
+
+// What the reference of that kind of document says of a label; empty if nothing.
+std::string reference_on(std::string_view label, session::Written written,
+                         const std::filesystem::path& data);
 
 }

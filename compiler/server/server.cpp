@@ -45,9 +45,9 @@ bool offers(const Json& capabilities, const char* pointer, const Json& what) {
 
 }
 
-Server::Server(session::Session& session, std::string version, Send send, MarkedPage marked_page)
-    : desk_{.session = session, .marked_page = std::move(marked_page)},
-      version_(std::move(version)), send_(std::move(send)) {
+Server::Server(session::Session& session, std::string version, Send send, PageMakers pages)
+    : desk_{.session = session, .pages = std::move(pages)}, version_(std::move(version)),
+      send_(std::move(send)) {
     desk_.notify = [this](std::string_view method, Json params) {
         this->send({{"method", method}, {"params", std::move(params)}});
     };

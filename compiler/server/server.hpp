@@ -21,7 +21,7 @@ namespace quoin::server {
 class Server {
 public:
     using Send = std::function<void(std::string_view bytes)>; // to the editor
-    Server(session::Session& session, std::string version, Send send, MarkedPage marked_page);
+    Server(session::Session& session, std::string version, Send send, PageMakers pages);
 
     Server(const Server&) = delete; // its desk speaks through it
     Server& operator=(const Server&) = delete;

@@ -16,10 +16,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-bool is_theme_file(const fs::path& path) {
-    return path.extension() == ".theme";
-}
-
 // What `set` would say of a page that is too long.
 void add_overflow(State& state) {
     if (!state.read.typeset) return;
@@ -29,6 +25,15 @@ void add_overflow(State& state) {
     state.cuts = fit::cheapest_cuts(typeset.composition, typeset.theme, typeset.resume.settings);
     state.overflow = stages::overflow_report(overflow->lines_too_many, *state.cuts, typeset,
                                              *state.read.file, false);
+}
+
+// A theme, or an office's rules; `themes` is the folder of themes.
+void read_by_itself(State& state, const fs::path& themes) {
+    advice::Proofread& read = state.read;
+    if (state.written == Written::theme)
+        theme::read_theme(read.sources, *read.file, themes, read.diagnostics);
+    else
+        advice::read_rules(read.sources, *read.file, themes, read.diagnostics);
 }
 
 void apply(std::string& text, const Change& change, Units units) {
@@ -44,6 +49,11 @@ void apply(std::string& text, const Change& change, Units units) {
 
 }
 
+Written written_in(const fs::path& path) {
+    if (path.extension() == ".theme") return Written::theme;
+    return path.extension() == ".rules" ? Written::office_rules : Written::resume;
+}
+
 std::optional<std::uint32_t> State::file_at(const fs::path& path) const {
     for (std::uint32_t file = 0; file < read.sources.size(); ++file)
         if (read.sources.file(file).path == path) return file;
@@ -57,7 +67,7 @@ Session::Session(const Means& means)
 void Session::open(const fs::path& path, std::string text, std::int64_t version) {
     documents_[path] = {std::move(text), version};
     disk_changed();
-    if (!is_theme_file(path) && path.is_absolute()) adopt_taker(path);
+    if (written_in(path) == Written::resume && path.is_absolute()) adopt_taker(path);
 }
 
 bool Session::change(const fs::path& path, const std::vector<Change>& changes, Units units,
@@ -123,17 +133,20 @@ fs::path Session::root_of(const fs::path& path) const {
     return path;
 }
 
+void Session::hold_documents(Sources& sources) const {
+    for (const auto& [path, document] : documents_)
+        sources.hold(path, document.text);
+}
+
 std::unique_ptr<State> Session::read(const fs::path& path, const stages::Choices& choices) {
     auto state = std::make_unique<State>();
     advice::Proofread& read = state->read;
-    for (const auto& [held, document] : documents_)
-        read.sources.hold(held, document.text);
+    hold_documents(read.sources);
     read.input = path.string();
     read.file = read.sources.read(path, read.diagnostics);
-    state->is_theme = is_theme_file(path);
-    if (state->is_theme) {
-        if (read.file)
-            theme::read_theme(read.sources, *read.file, means_.data / "themes", read.diagnostics);
+    state->written = written_in(path);
+    if (state->written != Written::resume) {
+        if (read.file) read_by_itself(*state, means_.data / "themes");
         read.diagnostics.sort();
         return state;
     }

@@ -20,11 +20,15 @@
 
 namespace quoin::session {
 
-struct State { // of a résumé, or of a theme by itself, as they were read together
+// What a document is, by its name.
+enum class Written { resume, theme, office_rules };
+Written written_in(const std::filesystem::path& path);
+
+struct State { // of a résumé, or of another by itself, as they were read together
     advice::Proofread read;
     Diagnostics overflow;          // what `set` says of a page that is too long
     std::optional<fit::Cuts> cuts; // that bring it onto its pages
-    bool is_theme = false;
+    Written written = Written::resume;
 
     // Of a file by its path; none if it was not read.
     std::optional<std::uint32_t> file_at(const std::filesystem::path& path) const;
@@ -78,6 +82,9 @@ public:
 
     // A document read anew for a build of its own.
     std::unique_ptr<State> read(const std::filesystem::path& path, const stages::Choices& choices);
+
+    // To be read instead of what the disk has.
+    void hold_documents(Sources& sources) const;
 
     // Files on the disk that states hang on.
     std::set<std::filesystem::path> files_read() const;

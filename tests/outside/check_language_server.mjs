@@ -45,6 +45,67 @@ for (const name of readdirSync(sample(".")).filter((one) => one.endsWith(".resum
   editor.tell("textDocument/didClose", { textDocument: { uri } });
 }
 
+// all that is asked of a document: every answer has the protocol's types, wherever it is asked
+const isItem = ({ label, kind, textEdit, insertTextFormat, documentation }) => typeof label === "string" &&
+  (kind === undefined || kind >= 1 && kind <= 25) && (textEdit === undefined || lsp.TextEdit.is(textEdit)) &&
+  [undefined, 1, 2].includes(insertTextFormat) &&
+  (["undefined", "string"].includes(typeof documentation) || lsp.MarkupContent.is(documentation));
+const Completions = { is: ({ isIncomplete, items }) => typeof isIncomplete === "boolean" && items.every(isItem) };
+const types = { Hover: lsp.Hover, Completions, Symbol: lsp.DocumentSymbol,
+  Fold: lsp.FoldingRange, Selection: lsp.SelectionRange, Edit: lsp.TextEdit, Link: lsp.DocumentLink,
+  Lens: lsp.CodeLens, Hint: lsp.InlayHint, Location: lsp.Location, Action: lsp.CodeAction,
+  Tokens: lsp.SemanticTokens, Change: lsp.WorkspaceEdit };
+const asked = [ // method, type of the answer or of its items, what goes with the document
+  ["hover", "Hover", at => ({ position: at })], ["completion", "Completions", at => ({ position: at })],
+  ["documentSymbol", "Symbol"], ["foldingRange", "Fold"], ["documentLink", "Link"], ["codeLens", "Lens"],
+  ["selectionRange", "Selection", at => ({ positions: [at] })], ["semanticTokens/full", "Tokens"],
+  ["formatting", "Edit", () => ({ options: { tabSize: 2, insertSpaces: true } })],
+  ["onTypeFormatting", "Edit", at => ({ position: at, ch: "\n", options: { tabSize: 2, insertSpaces: true } })],
+  ["inlayHint", "Hint", at => ({ range: { start: { line: 0, character: 0 }, end: at } })],
+  ["definition", "Location", at => ({ position: at })],
+  ["references", "Location", at => ({ position: at, context: { includeDeclaration: true } })],
+  ["codeAction", "Action", at => ({ range: { start: at, end: at }, context: { diagnostics: [] } })],
+  ["rename", "Change", at => ({ position: at, newName: "lab2" })]];
+
+const places = [[0, 1], [1, 8], [3, 9], [3, 22], [5, 2], [5, 9], [6, 0], [6, 9], [7, 7], [9, 3], [99, 9]];
+const told_of = "name: Ottoline Brandt\ntheme: turnstone\n\nsection: Experience {lab}\n\nrol: Intern\n" +
+  "dates: Jun 2026 - present\n- Responsible for for 9 plots {lab}\n\tTabbed\n• foreign\n\n" +
+  "section: Honors {!lab}\n\ninclude: part.resume\naward: Prize <https://prize.example>\n";
+for (const [name, text] of [["types.resume", told_of], ["types.theme", "based-on: turnstone\nsizee: 11\nsize: 11\n"],
+  ["office.rules", "office: Ellery State\nmust: no-such\ngpa-show: 3.2\n"]]) {
+  const uri = uriOf(name);
+  const { diagnostics } = await editor.open(uri, text);
+  check(diagnostics.length > 0 && diagnostics.every(one => lsp.Diagnostic.is(one)), `${name}: diagnostics`);
+  let answers = 0;
+  for (const [method, type, more] of asked)
+    for (const [line, character] of more ? places : [[0, 0]]) {
+      const params = { textDocument: { uri }, ...more?.({ line, character }) };
+      const answer = await editor.request(`textDocument/${method}`, params).catch(fault => {
+        check(method === "rename" && fault.code === -32803 || fault.code === -32602, `${name} ${method}: ${fault.message}`);
+        return null;
+      });
+      if (answer === null) continue;
+      ++answers;
+      for (const one of Array.isArray(answer) ? answer : [answer])
+        check(types[type].is(one), `${name} ${method}: ${JSON.stringify(one)} is no ${type}`);
+    }
+  check(answers > (name === "types.resume" ? 60 : 5), `${name}: ${answers} answers`);
+  editor.tell("textDocument/didClose", { textDocument: { uri } });
+}
+
+// the page for a posting is the one that `set --posting` makes
+const everything = join(folder, "everything.resume"), posting = join(folder, "intern.txt");
+writeFileSync(everything, readFileSync(sample("everything/marine-biology.resume")));
+writeFileSync(posting, readFileSync(sample("postings/field-technician.txt")));
+await editor.open(`file://${everything}`, readFileSync(everything, "utf8"));
+const made = await editor.request("workspace/executeCommand", { command: "quoin.set",
+  arguments: [{ uri: `file://${everything}`, posting: `file://${posting}` }] });
+check(made.uri === uriOf("everything.for-intern.pdf"), `its name: ${made.uri}`);
+spawnSync(quoin, ["set", everything, "--posting", posting, "-o", join(folder, "same.pdf")], { env: environment });
+check(readFileSync(join(folder, "everything.for-intern.pdf")).equals(readFileSync(join(folder, "same.pdf"))),
+  "the page for a posting, to the byte");
+editor.tell("textDocument/didClose", { textDocument: { uri: `file://${everything}` } });
+
 // a draft typed by edits is the same as one opened
 const draft = uriOf("draft.resume");
 await editor.open(draft, "name: Ottoline Brandt\n");

@@ -164,6 +164,15 @@ TEST_CASE("actions: the PDF is set from the newest text, and is not where it can
     CHECK(editor.ask("workspace/executeCommand", set)["result"]["uri"] ==
           "file://" + (folder.path() / "draft.pdf").string());
     CHECK(fixtures::contents(folder.path() / "draft.pdf").starts_with("%PDF-"));
+    Json set_for{{"command", "quoin.set"},
+                 {"arguments", {{{"uri", uri}, {"posting", "file:///tmp/intern.txt"}}}}};
+    CHECK(editor.ask("workspace/executeCommand", set_for)["result"]["uri"] ==
+          "file://" + (folder.path() / "draft.for-intern.pdf").string());
+    CHECK(fixtures::contents(folder.path() / "draft.for-intern.pdf") == "%PDF-for-posting");
+    for (const char* posting : {"file:///tmp/intern.exe", "intern.txt", ""}) {
+        set_for["arguments"][0]["posting"] = posting;
+        CHECK(editor.ask("workspace/executeCommand", set_for)["error"]["code"] == -32803);
+    }
     const Json marked{{"command", "quoin.marked"}, {"arguments", {{{"uri", uri}}}}};
     const std::string target = (folder.path() / "draft.marked.pdf").string();
     CHECK(editor.ask("workspace/executeCommand", marked)["result"]["uri"] == "file://" + target);

@@ -20,9 +20,13 @@ class EditorInProcess {
 public:
     EditorInProcess()
         : session_({QUOIN_DATA_FOLDER, fonts(), language(), read_on, {{}, true}}),
-          server_(
-              session_, "1.2.3", [this](std::string_view bytes) { hear(bytes); },
-              [](const advice::Proofread&) { return std::string("%PDF-marked"); }) {}
+          server_(session_, "1.2.3", [this](std::string_view bytes) { hear(bytes); },
+                  {.marked = [](const advice::Proofread&) { return std::string("%PDF-marked"); },
+                   .for_posting = [](const auto&, const std::filesystem::path& posting,
+                                     const auto&) -> server::PostingPage {
+                       if (posting.extension() == ".txt") return {"%PDF-for-posting", {}};
+                       return {{}, "no posting"};
+                   }}) {}
 
     // Begun, with the units it offers.
     static inline const Json utf16 = {{"capabilities", Json::object()}};

@@ -302,6 +302,19 @@ TEST_CASE("server: what is taken in is followed, in the editor and on the disk")
     CHECK(told(editor.diagnostics(all)).find("0:9 markup") != std::string::npos);
 }
 
+TEST_CASE("server: the rules of an office are told of while they are written") {
+    const std::string rules = "file:///drafts/office.rules";
+    EditorInProcess editor;
+    editor.begin();
+    editor.open(rules, "office: Ellery State\nmust: no-such-check\nbullets: 2..99\n");
+    CHECK(told(editor.diagnostics(rules)) == "1:6 markup\n2:9 markup\n");
+    editor.tell("textDocument/didChange",
+                {{"textDocument", {{"uri", rules}, {"version", 2}}},
+                 {"contentChanges", {{{"text", "office: Ellery State\nmust: page-fill\n"}}}}});
+    editor.work();
+    CHECK(told(editor.diagnostics(rules)) == "");
+}
+
 TEST_CASE("server: texts that no résumé is") {
     EditorInProcess editor;
     editor.begin();

@@ -182,6 +182,25 @@ TEST_CASE("writing: what the pointer rests on") {
     }
 }
 
+TEST_CASE("writing: what labels of themes and of an office's rules are for") {
+    const std::string theme = "file:///drafts/mine.theme", rules = "file:///drafts/office.rules";
+    EditorInProcess editor;
+    editor.begin();
+    editor.open(theme, "based-on: turnstone\nsize: 11 (10..12)\n\nno-such: x\n");
+    editor.open(rules, "office: Ellery State\ngpa-show: 3.2\n");
+    const auto told = [&](const std::string& uri, std::uint32_t line, std::uint32_t character) {
+        const Json hover = editor.ask("textDocument/hover", fixtures::at(uri, line, character));
+        return hover["result"].is_null() ? ""
+                                         : hover["result"]["contents"]["value"].get<std::string>();
+    };
+    CHECK(told(theme, 1, 2).starts_with("**size**: value: the text's size in points"));
+    CHECK(told(theme, 1, 9) == ""); // its value
+    CHECK(told(theme, 2, 0) == "");
+    CHECK(told(theme, 3, 1) == "");
+    CHECK(told(rules, 1, 3).find("a GPA is shown from here on") != std::string::npos);
+    CHECK(told(rules, 9, 9) == "");
+}
+
 TEST_CASE("writing: sections, entries and bullets as symbols, folds and selections") {
     EditorInProcess editor;
     editor.begin();

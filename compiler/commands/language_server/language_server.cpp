@@ -6,7 +6,9 @@
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
+#include "compiler/commands/tailor/for_posting.hpp"
 #include "compiler/server/server.hpp"
+#include "compiler/stages/pdf/pdf.hpp"
 
 #include <poll.h>
 #include <unistd.h>
@@ -14,6 +16,7 @@
 #include <array>
 #include <cerrno>
 #include <csignal>
+#include <variant>
 
 namespace quoin::commands {
 
@@ -48,6 +51,26 @@ private:
     bool is_open_ = true;
     std::array<char, 65536> buffer_{};
 };
+
+server::PostingPage page_for_posting(const session::Session& session,
+                                     const std::filesystem::path& resume,
+                                     const std::filesystem::path& posting,
+                                     const stages::Choices& choices) {
+    const session::Means& means = session.means();
+    Sources sources;
+    Diagnostics diagnostics;
+    session.hold_documents(sources);
+    const auto file = sources.read(resume, diagnostics);
+    const auto found = file ? for_posting(sources, *file, posting.string(),
+                                          {choices, means.data, means.fonts}, diagnostics)
+                            : nullptr;
+    if (!found) return {{}, format(diagnostics.all().front(), sources)};
+    const stages::Typeset& typeset = found->tailored.typeset;
+    const auto* fit = std::get_if<fit::Fit>(&typeset.fit);
+    if (fit == nullptr) return {{}, fill<messages::kept_is_too_long>()};
+    const auto time = document_time(means.epoch, typeset.resume.settings);
+    return {pdf::write_pdf(typeset.composition, make_pages(typeset, *fit), time), {}};
+}
 
 // All that has come is taken before one more thing is done.
 void serve(server::Server& server, session::Session& session, Line& line) {
@@ -88,8 +111,11 @@ ExitCode run_language_server(const LanguageServerRequest& request) {
         const auto time = document_time(epoch, read.typeset->resume.settings);
         return marked_proof(read, {data, *fonts, language, reading_day(epoch)}, time);
     };
-    server::Server server(
-        session, version(), [&](std::string_view bytes) { line.write(bytes); }, marked);
+    const auto for_a_posting = [&](const auto& resume, const auto& posting, const auto& choices) {
+        return page_for_posting(session, resume, posting, choices);
+    };
+    server::Server server(session, version(), [&](std::string_view bytes) { line.write(bytes); },
+                          {.marked = marked, .for_posting = for_a_posting});
     serve(server, session, line);
     return server.ended() == 0 ? ExitCode::done : ExitCode::errors;
 }
