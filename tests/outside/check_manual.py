@@ -106,6 +106,11 @@ def check_success(tally):
             tally.check(status == 0 and re.fullmatch(wanted, said), "success on a terminal", said)
             piped = run([QUOIN, "set", *words], text=True)
             tally.check(piped.stdout + piped.stderr == "", "success in a pipe", piped.stdout + piped.stderr)
+        chosen = os.path.join(folder, "chosen.resume")
+        words = [QUOIN, "tailor", SAMPLES / "everything" / "marine-biology.resume",
+                 SAMPLES / "postings" / "field-technician.txt", "-o", chosen]
+        status, said = on_terminal(words)
+        tally.check(status == 0 and re.fullmatch(rf"{chosen}: 1 page, .* free\n", said), "what is chosen, on a terminal", said)
         many = [os.path.join(folder, f"{number}.resume") for number in range(120)]
         for name in many:
             with open(name, "w") as file:

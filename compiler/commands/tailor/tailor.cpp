@@ -11,6 +11,7 @@
 #include "compiler/commands/tailor/tailor_report.hpp"
 #include "compiler/stages/fit/cuts.hpp"
 #include "compiler/stages/overflow_report.hpp"
+#include "compiler/stages/page_state.hpp"
 #include "compiler/tailoring/tailored_source.hpp"
 
 #include <fmt/format.h>
@@ -84,7 +85,10 @@ private:
             diagnostics_.error(whole_file, *fault);
             return ExitCode::errors;
         }
-        if (request_.explain) explanation_ = tailor_report(*found, sources_);
+        if (request_.explain)
+            explanation_ = tailor_report(*found, sources_);
+        else if (request_.output != "-" && isatty(STDOUT_FILENO) == 1)
+            explanation_ = fmt::format("{}: {}\n", request_.output, page_state(typeset));
         return ExitCode::done;
     }
 
