@@ -13,7 +13,7 @@ const samples = readdirSync(join(root, "samples")).filter(name => name.endsWith(
 
 function told(status, ...words) {
   const done = spawnSync(quoin, [...words, "--format", "json"], { encoding: "utf8" });
-  const verb = words[0];
+  const verb = words.includes("--summary") ? `${words[0]}-summary` : words[0];
   check(done.status === status, `${words.join(" ")}: ${done.status} ${done.stderr}`);
   const json = JSON.parse(done.stdout);
   const file = join(root, "grammar", "schemas", `${verb}.schema.json`);
@@ -59,6 +59,8 @@ function checkReports() {
   const { files } = told(1, "proof", ...all, ...slips, wrong, "--office", rules);
   check(files.length === all.length + slips.length + 1 && files.some(file => file.findings.length > 0) &&
     files.some(file => file.office !== undefined) && !files.at(-1).read, "every file is told of");
+  const summary = told(1, "proof", "--summary", ...all, ...slips, wrong).files;
+  check(summary.some(file => file.verdict === "ready") && summary.at(-1).verdict === "not ready", "verdicts");
   check(told(0, "glance", ...all).files.every(file => file.looks.length > 0), "something is seen");
   const pdfs = samples.map(name => join(folder, name.replace(".resume", ".pdf")));
   const scans = told(1, "scan", ...pdfs, put("torn.pdf", "%PDF-1.7 torn")).files;
