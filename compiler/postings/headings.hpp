@@ -15,8 +15,12 @@ struct Part {
     bool known = false;
     bool not_read = false;
     Standing standing = Standing::elsewhere;
-    bool sure = true; // by words that headings of other parts hardly have
+    bool sure = true;   // by words that headings of other parts hardly have
+    bool whole = false; // it says nothing else
 };
+
+// In its comparable form, as a statement: `What will I be doing?` is `what you will be doing`.
+std::string heading_words(std::string_view heading);
 
 Part part_headed(std::string_view heading);
 

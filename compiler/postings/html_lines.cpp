@@ -154,7 +154,9 @@ private:
     bool is_run_in(std::string_view after) const {
         const std::string_view run = trimmed(text_, blanks), next = trimmed(after, blanks);
         if (run.size() > longest_bold_heading || run.empty() || next.empty()) return false;
-        if (std::string_view(":.!?").find(run.back()) != std::string_view::npos) return true;
+        if (std::string_view(":.!?").find(run.back()) != std::string_view::npos ||
+            run.ends_with("\u2026"))
+            return true;
         return is_letter_or_figure(run.back()) && is_capital_letter(next.front());
     }
 

@@ -33,12 +33,13 @@ struct ListSign {
 
 void see_heading(std::string_view heading, PartSigns& signs) {
     constexpr ListSign rows[] = {{List::heading_first_asked, PartSign::says_first_asked},
+                                 {List::heading_first_done, PartSign::says_duties},
                                  {List::heading_not_read, PartSign::says_out},
                                  {List::heading_preferred, PartSign::says_preferred},
                                  {List::heading_surely_required, PartSign::says_surely_required},
                                  {List::heading_duties, PartSign::says_duties},
                                  {List::heading_required, PartSign::says_required}};
-    const std::string lower = comparable(heading);
+    const std::string lower = heading_words(heading);
     if (const Part whole = part_named_whole(lower); whole.known) {
         const std::size_t asked = static_cast<std::size_t>(whole.standing);
         signs[whole.not_read ? PartSign::whole_out : PartSign::whole_required + asked] = 1;
@@ -103,22 +104,23 @@ bool tells_what_a_person_does(const Sentence& sentence) {
     for (std::size_t i = 1; i < looked_at; ++i) {
         if (!english::is_person_noun(sentence, i - 1)) continue;
         const std::size_t verb = sentence.past_adverbs(i);
-        if (sentence.forms(verb).third || sentence.is_word(verb, {"will", "shall"})) return true;
+        const english::VerbForms& forms = sentence.forms(verb);
+        const bool several = sentence.word(i - 1).ends_with('s');
+        if ((several ? forms.base : forms.third) || sentence.is_word(verb, {"will", "shall"}))
+            return true;
     }
     return false;
 }
 
 void see_lists(const std::string& lower, PartSigns& signs) {
-    constexpr ListSign rows[] = {{List::lead_ins, PartSign::lead_in},
-                                 {List::items_asked, PartSign::qualification},
-                                 {List::said_preferred, PartSign::preference},
-                                 {List::said_required, PartSign::need},
-                                 {List::said_surely_required, PartSign::sure_need},
-                                 {List::said_duties, PartSign::duty},
-                                 {List::said_not_asked, PartSign::nothing_asked},
-                                 {List::items_given, PartSign::given}};
+    constexpr ListSign rows[] = {
+        {List::lead_ins, PartSign::lead_in},   {List::items_asked, PartSign::qualification},
+        {List::said_required, PartSign::need}, {List::said_surely_required, PartSign::sure_need},
+        {List::said_duties, PartSign::duty},   {List::said_not_asked, PartSign::nothing_asked},
+        {List::items_given, PartSign::given}};
     for (const ListSign& row : rows)
         if (says_any(lower, row.list)) signs[row.sign] += 1;
+    signs[PartSign::preference] += says_preferred(lower);
     // each followed by the sign of the unsure ones
     constexpr ListSign doubled[] = {{List::said_of_pay, PartSign::pay},
                                     {List::said_of_equality, PartSign::equality},

@@ -38,7 +38,10 @@ void judge_asking(Statement& statement, std::string_view lower, const Part& part
                             {List::said_of_the_employer, LeftOut::employer}};
     if (waives(lower) || says_any(lower, List::said_not_asked))
         statement.left_out = LeftOut::not_asked;
+    const bool work = part.known && part.standing == Standing::duties && !part.not_read;
     for (const Row& row : rows) {
+        if (work && row.reason == LeftOut::applying && !says_any(lower, List::applicants_own))
+            continue; // Help clients with résumés
         const PhrasesSeen signs = seen_of(lower, row.list);
         if (!statement.left_out && signs.enough(part.known)) statement.left_out = row.reason;
         statement.doubtful = statement.doubtful || signs.some();
@@ -47,7 +50,7 @@ void judge_asking(Statement& statement, std::string_view lower, const Part& part
 }
 
 Standing standing_of(std::string_view lower, const Part& part) {
-    const bool preferred = says_any(lower, List::said_preferred);
+    const bool preferred = says_preferred(lower);
     const bool sure = says_any(lower, List::said_surely_required);
     if (preferred || (part.standing == Standing::preferred && !sure)) return Standing::preferred;
     if (part.standing == Standing::required) return Standing::required;
@@ -74,7 +77,7 @@ Label label_of(std::string_view text) {
 
 // What is surely to be left out is; what likely is stands nowhere.
 Part part_of(const PartChances& chances) {
-    constexpr double surely = 0.8, likely = 0.6, rather = 0.5;
+    constexpr double surely = 0.75, likely = 0.6, rather = 0.5;
     if (chances[0] >= likely)
         return {chances[0] >= surely, chances[0] >= surely, Standing::elsewhere, false};
     const auto kind = static_cast<std::size_t>(likeliest_read(chances));
@@ -124,7 +127,8 @@ private:
             const Part labelled = part_headed(piece.text.substr(0, label.length));
             const bool topic = part.known && // of an item: Baking experience - rye
                                (labelled.not_read || labelled.standing == part.standing);
-            if (labelled.known && (label.sure || labelled.not_read) && !part.not_read && !topic) {
+            if (labelled.known && labelled.sure && (label.sure || labelled.not_read) &&
+                !part.not_read && !topic) {
                 part = labelled;
                 piece.text.remove_prefix(label.length + label.sign);
             }
@@ -158,7 +162,10 @@ private:
         statement.headed = part.known;
         statement.line = line.number;
         statement.unsure = unsure_;
-        statement.standing = piece.heading ? Standing::elsewhere : standing_of(lower, part);
+        const bool topic = piece.heading && part.known && !part.not_read && line.minor;
+        statement.standing = topic           ? part.standing
+                             : piece.heading ? Standing::elsewhere
+                                             : standing_of(lower, part);
         judge_asking(statement, lower, part);
         if (part.not_read && (headed || !statement.left_out))
             statement.left_out = headed ? LeftOut::heading : LeftOut::wording;

@@ -8,6 +8,28 @@
 
 namespace quoin::postings {
 
+namespace {
+
+bool is_unit_of_time(std::string_view lower) {
+    constexpr std::string_view units[] = {
+        "hour",   "hours",  "day",   "days",   "week", "weeks",   "month",
+        "months", "year",   "years", "minute", "time", "quarter", "quarters",
+        "pound",  "pounds", "mile",  "person", "seat", "step",    "plus"};
+    return std::ranges::find(units, lower) != std::end(units);
+}
+
+}
+
+bool counts_in_words(std::string_view lower) {
+    constexpr std::string_view numbers[] = {
+        "one",   "two",   "three",  "four",   "five",    "six",    "seven",   "eight",
+        "nine",  "ten",   "eleven", "twelve", "fifteen", "twenty", "thirty",  "forty",
+        "fifty", "sixty", "ninety", "half",   "full",    "part",   "several", "multi"};
+    const std::size_t hyphen = lower.find('-');
+    return hyphen != lower.npos && is_unit_of_time(lower.substr(lower.rfind('-') + 1)) &&
+           std::ranges::find(numbers, lower.substr(0, hyphen)) != std::end(numbers);
+}
+
 bool counts_something(const std::string& lower) {
     const std::size_t hyphen = lower.find('-');
     if (hyphen == lower.npos) {
@@ -20,12 +42,8 @@ bool counts_something(const std::string& lower) {
                std::ranges::find(measures, std::string_view(lower).substr(letters)) !=
                    std::end(measures);
     }
-    constexpr std::string_view units[] = {"hour",  "hours",  "day",   "days",   "week",  "weeks",
-                                          "month", "year",   "years", "minute", "pound", "pounds",
-                                          "mile",  "person", "time",  "seat",   "plus"};
-    return std::ranges::find(units, std::string_view(lower).substr(hyphen + 1)) !=
-               std::end(units) ||
-           all_figures(lower.substr(hyphen + 1));
+    const std::string_view unit = std::string_view(lower).substr(hyphen + 1);
+    return is_unit_of_time(unit) || all_figures(lower.substr(hyphen + 1));
 }
 
 bool is_time_name(const std::string& lower) {

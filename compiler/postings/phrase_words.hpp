@@ -6,6 +6,8 @@
 
 namespace quoin::postings {
 
+// three-quarter, two-year; not: three-phase
+bool counts_in_words(std::string_view lower);
 // A figure that counts hours, weeks, pounds; `10-key`, `70-seat` are words.
 bool counts_something(const std::string& lower);
 bool is_time_name(const std::string& lower);   // friday, june, 6:10

@@ -8,8 +8,11 @@
 #include "compiler/base/utf8.hpp"
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/verb_odds.hpp"
+#include "compiler/postings/fields_of_study.hpp"
 #include "compiler/postings/lists.hpp"
+#include "compiler/postings/phrase_roles.hpp"
 #include "compiler/postings/phrase_words.hpp"
+#include "compiler/trade/spoken_languages.hpp"
 
 #include <algorithm>
 #include <map>
@@ -25,35 +28,35 @@ using english::TokenKind;
 
 constexpr std::size_t most_words = 5;
 
-enum class Role { outside, inside, verb };
-
 class PhraseReader {
 public:
     PhraseReader(std::string_view text, Opens opens)
         : text_(text), opens_(opens), sentence_(text, {}, english::Lexicon{}),
-          roles_(sentence_.size()), fixed_(sentence_.size()) {}
+          fields_(fields_named_in(text, opens == Opens::with_thing)), roles_(sentence_.size()),
+          fixed_(sentence_.size()) {}
 
     std::vector<Phrase> read() {
         find_fixed(List::credentials);
         find_fixed(List::soft_skills);
         find_fixed(List::terms_of_general_words);
         find_predicates();
-        for (std::size_t i = 0; i < sentence_.size(); ++i)
-            roles_[i] = role_of(i);
+        roles_ = roles_in(sentence_, opens_);
         mark_names();
-        const std::size_t field = field_begin();
         for (std::size_t i = 0; i < sentence_.size();)
             i = fixed_[i] > 0             ? add_fixed(i)
                 : roles_[i] == Role::verb ? add_trade_verb(i)
-                                          : add_run(i, field);
+                                          : add_run(i);
         return std::move(phrases_);
     }
 
 private:
-    bool is_wordy(std::size_t i) const {
-        const TokenKind kind = sentence_.token(i).kind;
-        return kind == TokenKind::word || kind == TokenKind::figure;
+    bool is_outside(std::size_t i) const {
+        return i >= sentence_.size() || roles_[i] == Role::outside;
     }
+
+    bool opens_clause(std::size_t i) const { return postings::opens_clause(sentence_, i); }
+
+    bool is_wordy(std::size_t i) const { return postings::is_wordy(sentence_, i); }
 
     // Phrases of a list, which grammar would cut: first aid, attention to detail.
     void find_fixed(List list) {
@@ -84,117 +87,6 @@ private:
         }
     }
 
-    bool breaks(std::size_t i) const {
-        constexpr std::uint32_t grammar =
-            wc::determiner | wc::possessive | wc::preposition | wc::conjunction | wc::relative |
-            wc::pronoun | wc::be | wc::have | wc::modal | wc::adverb | wc::number | wc::negation;
-        if (!is_wordy(i) || is_contraction(sentence_.word(i)) || is_address(sentence_.word(i)) ||
-            said_of(sentence_.word(i), lines_of(List::breaking_words)))
-            return true;
-        const bool dated =
-            sentence_.is_word(i, {"march", "may"}) && i > 0 && is_capital(sentence_.token(i));
-        if (dated) return true;
-        if (sentence_.is(i, grammar) || is_time_name(sentence_.word(i))) return true;
-        if (!sentence_.is_figure(i)) return false;
-        const bool named = i > 0 && is_wordy(i - 1) && is_all_capitals(sentence_.token(i - 1));
-        return !named && counts_something(sentence_.word(i));
-    }
-
-    bool opens_clause(std::size_t i) const {
-        if (i == 0) return true;
-        const english::Token& before = sentence_.token(i - 1);
-        return before.kind == TokenKind::stop || before.kind == TokenKind::sign ||
-               before.kind == TokenKind::open;
-    }
-
-    // After `to`, a modal, `you`, or joined with a verb before.
-    bool expects_verb(std::size_t i) const {
-        if (i == 0) return false;
-        if (sentence_.is_word(i - 1, {"to", "you", "we", "will", "please", "not", "then", "you'll",
-                                      "you'd", "we'll", "we'd"}))
-            return true;
-        if (sentence_.is(i - 1, wc::modal)) return true;
-        if (!last_verb_) return false;
-        if (sentence_.token(i - 1).kind == TokenKind::comma)
-            return sentence_.starts_object(i + 1) || !sentence_.ends_phrase(i + 1);
-        return sentence_.is_word(i - 1, {"and", "or", "&"}) &&
-               (sentence_.starts_object(i + 1) ||
-                joined_verb_odds(sentence_, {i, i - 1, *last_verb_}) > 0);
-    }
-
-    // Joined with a verb in the third person, and followed by what may be its object.
-    bool is_like_last_verb(std::size_t i) const {
-        return last_verb_ && i > 0 && sentence_.forms(*last_verb_).third &&
-               !sentence_.ends_phrase(i + 1) &&
-               (sentence_.is_word(i - 1, {"and", "or", "&"}) ||
-                sentence_.token(i - 1).kind == TokenKind::comma);
-    }
-
-    // With an object: Forecasting and proofreading are things, and so is a rigging ticket that is
-    // asked for.
-    bool is_deed(std::size_t i, bool object) const {
-        if (opens_ == Opens::with_thing && opens_clause(i) && !object) return false;
-        return !sentence_.ends_phrase(i + 1) && !sentence_.is(i + 1, wc::conjunction) &&
-               !sentence_.is_word(i + 1, {"of"}) && !english::is_noun_compound(sentence_, i);
-    }
-
-    bool is_perfect(std::size_t i) const {
-        return sentence_.is(i, wc::have) ||
-               sentence_.is_word(i, {"you've", "we've", "i've", "they've"});
-    }
-
-    // The aide; not: of resident rights, safe patient transfers.
-    bool is_subject(std::size_t i) const {
-        return opens_clause(i) || sentence_.is(i - 1, wc::determiner | wc::possessive) ||
-               is_capital(sentence_.token(i));
-    }
-
-    // Write case notes the same day: a noun after one, of a verb before them.
-    bool ends_object(std::size_t i) const {
-        return i > 1 && last_verb_ && roles_[i - 1] == Role::inside && *last_verb_ + 4 > i;
-    }
-
-    bool is_verb(std::size_t i) const {
-        const english::VerbForms& forms = sentence_.forms(i);
-        if (forms.none() || (is_capital(sentence_.token(i)) && !opens_clause(i))) return false;
-        if (is_capital(sentence_.token(i)) && opens_ == Opens::with_thing &&
-            is_one_of(sentence_.word(i), List::names_that_are_verbs))
-            return false;
-        const bool object =
-            sentence_.starts_object(i + 1) && !sentence_.is(i + 1, wc::relative) && !ends_object(i);
-        const bool stands_free = opens_clause(i) || expects_verb(i);
-        if (forms.gerund) return stands_free && is_deed(i, object);
-        if (forms.participle && i > 0 && is_perfect(i - 1)) return true;
-        if (forms.present()) {
-            if (sentence_.is_word(i - 1, {"to"}) && i > 0) return true;
-            if (object && !english::mostly_noun(*forms.verb)) return true;
-            const bool subject = i > 0 && roles_[i - 1] == Role::inside &&
-                                 english::is_person_noun(sentence_, i - 1) &&
-                                 !sentence_.ends_phrase(i + 1) && is_subject(i - 1);
-            if (forms.third && (!forms.verb->noun || subject)) return true; // gives, stands
-            if (forms.third && sentence_.is_participle(i + 1) && !sentence_.ends_phrase(i + 2))
-                return true;
-            if (forms.third && is_like_last_verb(i)) return true; // checks and files
-            if (!stands_free) return false;
-            if (object || sentence_.is(i + 1, wc::preposition | wc::particle))
-                return !forms.third || object;
-            if (opens_clause(i) && opens_ == Opens::with_thing && forms.verb->noun) return false;
-            const bool may_open = forms.base || opens_clause(i);
-            return may_open && !english::mostly_noun(*forms.verb) &&
-                   !english::is_noun_compound(sentence_, i);
-        }
-        // a past or a participle that something follows which is no noun
-        return sentence_.ends_phrase(i + 1) || breaks(i + 1);
-    }
-
-    Role role_of(std::size_t i) {
-        if (opens_clause(i)) last_verb_.reset();
-        if (breaks(i)) return Role::outside;
-        if (!is_verb(i)) return Role::inside;
-        last_verb_ = i;
-        return Role::verb;
-    }
-
     // Words that a run of capitals joins: Leave No Trace.
     void mark_names() {
         for (std::size_t i = 1; i + 1 < sentence_.size(); ++i)
@@ -204,21 +96,13 @@ private:
                 roles_[i] = roles_[i - 1] = Role::inside;
     }
 
-    // Of the first token after `degree in`, at which fields of study begin.
-    std::size_t field_begin() const {
-        const std::string lower = lower_case(text_);
-        std::size_t begin = lower.npos;
-        for (const std::string_view phrase : listed(lines_of(List::before_fields)))
-            if (const std::size_t at = find_phrase(lower, phrase); at != lower.npos)
-                begin = std::min(begin, at + phrase.size());
-        return begin;
-    }
-
     std::size_t add_fixed(std::size_t i) {
         const std::size_t last = i + fixed_[i] - 1;
-        add(i, last, false);
+        add(i, last, is_studied(i));
         return last + 1;
     }
+
+    bool is_studied(std::size_t i) const { return fields_.holds(sentence_.token(i).extent.offset); }
 
     // A verb that hardly any text has names what is done by itself: troubleshoot.
     std::size_t add_trade_verb(std::size_t i) {
@@ -240,11 +124,17 @@ private:
         return said_of(sentence_.word(i), lines_of(List::praise)) || sentence_.is(i, wc::adverb);
     }
 
+    // Years mixing live sound: how long what follows was done.
+    bool is_span(std::size_t i, std::size_t last) const {
+        return i + 1 < last &&
+               sentence_.is_word(i, {"years", "year", "yrs", "yr", "months", "hours", "weeks"});
+    }
+
     bool is_weak(std::size_t i) const {
         return said_of(sentence_.word(i), lines_of(List::weak_heads)).has_value();
     }
 
-    std::size_t add_run(std::size_t begin, std::size_t field) {
+    std::size_t add_run(std::size_t begin) {
         if (roles_[begin] != Role::inside) return begin + 1;
         std::size_t end = begin;
         while (end < sentence_.size() && roles_[end] == Role::inside && fixed_[end] == 0)
@@ -252,11 +142,11 @@ private:
         std::size_t first = begin, last = end;
         while (last > first && is_edge(last - 1))
             --last;
-        while (first < last && opens_emptily(first))
+        while (first < last && (opens_emptily(first) || is_span(first, last)))
             ++first;
         if (first == last) return end;
         first = std::max(first, last > most_words ? last - most_words : 0);
-        const bool studied = sentence_.token(first).extent.offset >= field;
+        const bool studied = is_studied(first);
         strip_verb(first, last);
         if (studied || !all_weak(first, last))
             add(first, last - 1, studied);
@@ -303,15 +193,26 @@ private:
         return is_capital(sentence_.token(i)) && (signs || !opens_clause(i));
     }
 
-    // lockout/tagout
+    // lockout/tagout, Airframe & Powerplant: one thing by its sign.
     void add_pairs(std::size_t first, std::size_t last) {
-        const std::size_t slash = last;
-        if (last - first != 1 || sentence_.token(slash).text != "/" ||
-            roles_[slash + 1] != Role::inside || sentence_.ends_phrase(slash + 1))
+        if (last + 1 >= sentence_.size() || is_wordy(last) || roles_[last + 1] != Role::inside)
             return;
-        const english::Extent whole = sentence_.extent(first, slash + 1);
-        if (text_.substr(whole.offset, whole.length).find(' ') == text_.npos)
-            phrases_.push_back(made(first, slash + 1, false));
+        const std::string_view sign = signs_at(last);
+        const bool words = sign == "/" && last - first == 1 && signs_at(last + 2) != "/" &&
+                           (first == 0 || signs_at(first - 1) != "/") &&
+                           !trade::is_spoken_language(sentence_.word(first));
+        const bool names = sign == "&" && last - first <= 2 && is_capital(sentence_.token(first)) &&
+                           is_capital(sentence_.token(last + 1));
+        const english::Extent whole = sentence_.extent(first, last + 1);
+        const bool parted =
+            text_.substr(whole.offset, whole.length).find(' ') != std::string_view::npos;
+        if (names || (words && !parted)) phrases_.push_back(made(first, last + 1, false));
+    }
+
+    std::string_view signs_at(std::size_t i) const {
+        if (i >= sentence_.size()) return {};
+        const english::Extent extent = sentence_.token(i).extent;
+        return text_.substr(extent.offset, extent.length);
     }
 
     // One word alone that names nothing: samples, certification, legible.
@@ -368,7 +269,7 @@ private:
     void add(std::size_t first, std::size_t last, bool studied) {
         const std::string& word = sentence_.word(last);
         const bool named = is_capital(sentence_.token(first)) && (word == "r" || word == "c") &&
-                           (!opens_clause(first) || breaks(last + 1));
+                           (!opens_clause(first) || is_outside(last + 1));
         const bool letter = first == last && word.size() == 1 && !named;
         if (letter || all_figures(word)) {
             if (first == last) return;
@@ -398,9 +299,9 @@ private:
     std::string_view text_;
     Opens opens_;
     Sentence sentence_;
+    FieldsNamed fields_;
     std::vector<Role> roles_;
-    std::vector<std::size_t> fixed_;       // words of the listed phrase that begins here
-    std::optional<std::size_t> last_verb_; // in this clause
+    std::vector<std::size_t> fixed_; // words of the listed phrase that begins here
     std::vector<Phrase> phrases_;
 };
 

@@ -8,7 +8,9 @@
 #include "compiler/english/stems.hpp"
 #include "compiler/postings/acronyms.hpp"
 #include "compiler/postings/evidence.hpp"
+#include "compiler/postings/kinds.hpp"
 #include "compiler/postings/lists.hpp"
+#include "compiler/postings/names.hpp"
 #include "compiler/postings/phrases.hpp"
 #include "compiler/postings/weights.hpp"
 #include "compiler/trade/lists.hpp"
@@ -41,56 +43,41 @@ struct Found { // a phrase where it stands
     Signs signs;
 };
 
+bool is_within(const Phrase& inner, const Phrase& outer) {
+    const std::size_t begin = outer.extent.offset, end = begin + outer.extent.length;
+    return outer.extent.length > inner.extent.length && begin <= inner.extent.offset &&
+           inner.extent.offset + inner.extent.length <= end;
+}
+
 // `custody` in `chain of custody`: a single word within a longer phrase of the same sentence.
 void drop_nested(std::vector<Phrase>& phrases) {
     const std::vector<Phrase> all = phrases;
     std::erase_if(phrases, [&](const Phrase& inner) {
         return inner.lower.size() == 1 && !is_capital_letter(inner.words.front()) &&
-               std::ranges::any_of(all, [&](const Phrase& outer) {
-                   const auto begin = outer.extent.offset, end = begin + outer.extent.length;
-                   return outer.extent.length > inner.extent.length &&
-                          begin <= inner.extent.offset &&
-                          inner.extent.offset + inner.extent.length <= end;
-               });
+               std::ranges::any_of(all,
+                                   [&](const Phrase& outer) { return is_within(inner, outer); });
     });
 }
 
-// A state, or what ends as the names of employers do.
-bool is_name(const Phrase& phrase) {
-    const bool small = std::ranges::any_of(phrase.words, is_small_letter);
-    if (phrase.lower.size() == 1 && is_one_of(phrase.lower[0], List::short_names)) return true;
-    if (!small && phrase.lower.size() == 1 && is_one_of(phrase.words, trade::List::state_codes))
-        return true;
-    const std::size_t last = phrase.words.rfind(' ') + 1;
-    return is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) &&
-           small && is_one_of(phrase.lower.back(), List::ends_of_employers);
-}
-
-// `Dr. Anneliese Okonjo`, or several words that no dictionary has and that all begin with capitals.
-bool is_person(const Phrase& phrase, std::string_view sentence, const english::WordList& words) {
-    constexpr std::string_view titles[] = {"Dr.", "Mr.", "Mrs.", "Ms.", "Prof.", "Professor"};
-    if (!is_capital_letter(phrase.words.front())) return false;
-    const std::string_view before = trimmed(sentence.substr(0, phrase.extent.offset));
-    if (std::ranges::any_of(titles, [&](std::string_view t) { return before.ends_with(t); }))
-        return true;
-    const auto pieces = pieces_of(phrase.words, " ");
-    return pieces.size() > 1 && std::ranges::all_of(pieces, [&](std::string_view piece) {
-               return is_capital_letter(piece.front()) &&
-                      std::ranges::none_of(piece.substr(1), is_figure) &&
-                      std::ranges::any_of(piece.substr(1), is_small_letter) &&
-                      words.class_of(lower_case(piece)) == english::WordList::is_none;
-           });
-}
-
 // A background check, references: of an item that asks, no term; among the duties, work.
-bool is_condition(const Phrase& phrase, const Statement& statement) {
-    if (statement.headed && statement.standing == Standing::duties) return false;
+bool is_condition(const Phrase& phrase) {
     std::string end;
     for (std::size_t i = phrase.lower.size(); i-- > 0;) {
         end = phrase.lower[i] + (end.empty() ? "" : " ") + end;
         if (said_of(end, lines_of(List::never_terms))) return true;
     }
     return false;
+}
+
+// With what stands within them: TB of a TB skin test.
+void drop_conditions(std::vector<Phrase>& phrases) {
+    std::vector<Phrase> conditions;
+    std::ranges::copy_if(phrases, std::back_inserter(conditions), is_condition);
+    std::erase_if(phrases, [&](const Phrase& phrase) {
+        return is_condition(phrase) || std::ranges::any_of(conditions, [&](const Phrase& outer) {
+                   return is_within(phrase, outer);
+               });
+    });
 }
 
 // Of `conversational Spanish` the language.
@@ -101,32 +88,6 @@ void name_language_alone(Phrase& phrase) {
         return; // brazilian portuguese
     phrase.lower = {phrase.lower.back()};
     phrase.words = phrase.words.substr(phrase.words.rfind(' ') + 1);
-}
-
-// Words with a capital in what is left out: the employer's name, its
-// place, its people.
-std::set<std::string> names_left_out(std::span<const Statement> statements) {
-    std::set<std::string> names;
-    for (const Statement& statement : statements) {
-        if (!statement.left_out) continue;
-        for (const std::string_view word : pieces_of(statement.text, " "))
-            if (is_capital_letter(word.front()))
-                names.insert(lower_case(trimmed(word, ".,:;!?()")));
-    }
-    return names;
-}
-
-// What addresses are of, in small letters: `walledacre` of hello@walledacre.example.
-std::vector<std::string> hosts_of(std::span<const Statement> statements) {
-    std::vector<std::string> hosts;
-    for (const Statement& statement : statements)
-        for (const std::string_view word : pieces_of(statement.text, " ")) {
-            const std::size_t at = word.find('@');
-            const bool address = at != word.npos || word.find("www.") != word.npos ||
-                                 (word.find('.') + 3 < word.size() && word.find('/') != word.npos);
-            if (address) hosts.push_back(lower_case(word.substr(at == word.npos ? 0 : at)));
-        }
-    return hosts;
 }
 
 // no galas, without a license, not an events job
@@ -164,15 +125,17 @@ private:
             phrases_in(statement.text, asks ? Opens::with_thing : Opens::with_deed);
         for (Phrase& phrase : phrases)
             name_language_alone(phrase);
+        if (!statement.headed || statement.standing != Standing::duties) drop_conditions(phrases);
         drop_nested(phrases);
+        const std::size_t employer = statement.item ? 0 : end_of_employer(statement.text);
         const StatementSigns signs(statement);
         for (Phrase& phrase : phrases) {
-            if (is_name(phrase) || is_person(phrase, statement.text, words_) ||
-                is_condition(phrase, statement) || is_denied(phrase, statement.text))
+            if (phrase.extent.offset < employer || is_name(phrase, statement, words_) ||
+                is_denied(phrase, statement.text))
                 continue;
             Found found{std::move(phrase), {}, &statement, {}, {}};
             found.stems = stems_of(found.phrase.lower);
-            found.kind = kind_of(found.phrase);
+            found.kind = kind_of(found.phrase, statement);
             found.signs = signs.of(found.phrase, found.kind, words_);
             found.signs[Sign::name_left_out] = has_name_left_out(found.phrase);
             found.signs[Sign::in_an_address] = has_name_of_host(found.phrase);
@@ -282,6 +245,7 @@ void join_acronyms(std::vector<Term>& terms, const std::vector<Acronym>& acronym
         Term& kept = whole->weight >= part->weight ? *whole : *part;
         kept.weight = std::max(whole->weight, part->weight);
         kept.listed = whole->listed || part->listed;
+        kept.kind = std::max(whole->kind, part->kind);
         terms.erase(whole->weight >= part->weight ? part : whole);
     }
 }

@@ -84,6 +84,26 @@ bool says_any(std::string_view lower, List list) {
     return any;
 }
 
+// What an employer would like, it does not require.
+bool supposes(std::string_view lower) {
+    constexpr std::string_view firm[] = {"expect", "want", "need",   "ask",    "require", "have",
+                                         "never",  "not",  "insist", "rather", "you",     "we"};
+    for (const std::string_view opening :
+         {"we'd", "we would", "i'd", "i would", "what would", "what'd", "who'd be"}) {
+        const std::size_t at = find_phrase(lower, opening);
+        if (at == lower.npos) continue;
+        const std::string_view after = trimmed(lower.substr(at + opening.size()));
+        const std::string_view word = after.substr(0, after.find(' '));
+        if (!word.empty() && !is_one_of(word, firm)) return true;
+    }
+    return false;
+}
+
+bool says_preferred(std::string_view lower) {
+    return (says_any(lower, List::said_preferred) || supposes(lower)) &&
+           !says_any(lower, List::said_of_meeting);
+}
+
 PhrasesSeen seen_of(std::string_view lower, List list) {
     std::vector<std::string_view> counted;
     PhrasesSeen seen;

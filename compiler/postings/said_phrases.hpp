@@ -13,6 +13,9 @@ std::string comparable(std::string_view text);
 
 bool says_any(std::string_view lower, List list);
 
+bool supposes(std::string_view lower);       // we'd be glad of
+bool says_preferred(std::string_view lower); // so, or in so many words
+
 struct PhrasesSeen { // each counted once
     int sure = 0, unsure = 0;
 

@@ -1,7 +1,9 @@
 #include "compiler/postings/stretches.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/postings/headings.hpp"
+#include "compiler/postings/lists.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -60,7 +62,9 @@ public:
 private:
     void add(std::size_t i) {
         const Line& line = lines_[i];
-        if (line.heading || leads_in(i)) {
+        if (is_labelled_title(line.text)) {
+            add_title(i);
+        } else if (line.heading || leads_in(i)) {
             add_heading(i);
         } else if (const std::size_t label = line.item ? 0 : label_length(line.text); label > 0) {
             add_labelled(i, label);
@@ -76,15 +80,18 @@ private:
 
     bool leads_in(std::size_t i) const { // to the items below
         const std::string_view text = lines_[i].text;
-        return !lines_[i].item && text.size() <= longest_opening && text.ends_with(':') &&
-               i + 1 < lines_.size();
+        if (lines_[i].item || text.size() > longest_opening || i + 1 >= lines_.size()) return false;
+        const bool trails_off = text.ends_with("\u2026") || text.ends_with("...");
+        return text.ends_with(':') || (trails_off && lines_[i + 1].item);
     }
 
     // A minor heading that says nothing known is a topic of the part that it stands in.
     void add_heading(std::size_t i) {
         const Line& line = lines_[i];
-        const bool known = part_headed(line.text).known;
-        const bool topic = line.minor && !known && in_major_;
+        const Part part = part_headed(line.text);
+        const bool known = part.known;
+        const bool likely_topic = !known || (part.not_read && !part.whole);
+        const bool topic = line.minor && likely_topic && in_major_;
         if (!topic) {
             open(true);
             stretches_.back().title = is_title(i, known);
@@ -99,6 +106,21 @@ private:
     bool is_title(std::size_t i, bool known) const {
         const bool below_item = i + 1 < lines_.size() && lines_[i + 1].item;
         return !any_heading_ && (i == 0 || !known) && !below_item && !lines_[i].text.ends_with(':');
+    }
+
+    // `Job title: Speech-Language Pathology Assistant`
+    bool is_labelled_title(std::string_view text) const {
+        const std::size_t colon = text.find(": ");
+        return !headed_ && colon != text.npos &&
+               is_one_of(lower_case(text.substr(0, colon)), List::labels_of_titles);
+    }
+
+    void add_title(std::size_t i) {
+        open(true);
+        stretches_.back().title = true;
+        const std::string_view text = lines_[i].text;
+        stretches_.back().pieces.push_back({trimmed(text.substr(text.find(':') + 1)), i, true});
+        headed_ = false;
     }
 
     // `Requirements: …` says what its own line is.

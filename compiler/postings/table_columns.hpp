@@ -1,10 +1,12 @@
 // Tables whose columns are parts of a posting, side by side: `Minimum | Preferred`. Their lines are
-// told column by column.
+// told column by column. The rows of one with a column more, `| Required | Preferred`, begin with
+// what they are about.
 #pragma once
 
 #include "compiler/postings/lines.hpp"
 
 #include <cstddef>
+#include <span>
 #include <vector>
 
 namespace quoin::postings {
@@ -32,9 +34,12 @@ private:
         std::size_t begin = 0; // of its lines, or of those that no column has yet
         std::size_t rows = 0, cell = 0;
         std::vector<std::vector<Line>> columns;
+        bool labelled = false; // the first cell of each row says what the others are about
+        Line label;            // of the row being read
     };
 
     void keep_cell();
+    void keep_in(std::vector<Line>& column, const Line& label, std::span<Line> cell) const;
     void part_by_heads(Table& table);
 
     std::vector<Line>& lines_;

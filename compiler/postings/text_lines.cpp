@@ -2,8 +2,10 @@
 #include "compiler/postings/lines.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/postings/headings.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,6 +19,8 @@ constexpr std::size_t longest_heading = 60; // characters
 constexpr int most_heading_words = 7;
 constexpr std::size_t widest_column = 140; // beyond it, lines are whole paragraphs
 constexpr int most_question_words = 12;
+constexpr std::size_t longest_parted_heading = 72; // with white above and none below
+constexpr int most_parted_heading_words = 10;
 
 bool is_blank(char32_t code) {
     return code <= U' ' || code == U'\u00A0' || (code >= U'\u2000' && code <= U'\u200A') ||
@@ -102,7 +106,8 @@ bool take_frame(std::string& plain) {
     const std::size_t begin = plain.find_first_not_of(opening[kind]);
     const bool numbered = opening[kind] == '#' && begin != plain.npos && plain[begin] == ' ';
     if ((!closed && !numbered) || inner.empty() || inner.size() > longest_heading ||
-        words_of(inner) > most_heading_words || inner.find(opening[kind]) != inner.npos)
+        words_of(inner) > (closed ? most_question_words : most_heading_words) ||
+        inner.find(opening[kind]) != inner.npos)
         return false;
     plain = std::string(inner);
     return true;
@@ -180,12 +185,26 @@ bool goes_on(const RawLine& above, const RawLine& line, std::size_t column) {
            words_of(above.text) > 5;
 }
 
+// FCC GROL: of an item without a bullet.
+bool is_of_acronyms(std::string_view text) {
+    constexpr std::size_t longest = 5;
+    return std::ranges::all_of(pieces_of(text, " "),
+                               [](std::string_view word) { return word.size() <= longest; }) &&
+           !part_headed(text).known;
+}
+
 // Short and no sentence, with white above and something below.
 bool is_heading(const std::vector<Line>& lines, std::size_t i) {
     const std::string_view text = lines[i].text;
-    if (is_surely_heading(text)) return true;
-    const int most = text.ends_with('?') ? most_question_words : most_heading_words;
-    if (text.size() > longest_heading || words_of(text) > most) return false;
+    const bool stands_apart = i + 1 < lines.size() && lines[i].parted && !lines[i + 1].parted &&
+                              is_capital_letter(text.front());
+    if (is_surely_heading(text) && (lines[i].parted || !is_of_acronyms(text))) return true;
+    const int most = text.ends_with('?') ? most_question_words
+                     : stands_apart      ? most_parted_heading_words
+                                         : most_heading_words;
+    if (text.size() > (stands_apart ? longest_parted_heading : longest_heading) ||
+        words_of(text) > most)
+        return false;
     const bool sentence = text.ends_with('.') || text.ends_with(',') || text.ends_with(';') ||
                           text.find(": ") != text.npos;
     return lines[i].parted && !sentence && i + 1 < lines.size();

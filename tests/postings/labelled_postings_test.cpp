@@ -180,7 +180,7 @@ TEST_CASE("labelled postings: those looked at") {
     CHECK(verdicts.must.share() >= 0.97);
     CHECK(verdicts.should.share() >= 0.95);
     CHECK(verdicts.standing.share() >= 0.97);
-    CHECK(verdicts.kind.share() >= 0.93);
-    CHECK(verdicts.top.share() >= 0.95);
-    CHECK(verdicts.boilerplate <= 7);
+    CHECK(verdicts.kind.share() >= 0.95);
+    CHECK(verdicts.top.share() >= 0.97);
+    CHECK(verdicts.boilerplate <= 2);
 }

@@ -37,6 +37,34 @@ TEST_CASE("postings: a heading says what stands below it") {
         CHECK(standing_of(std::string(heading) + "\n- Welding\n", "Welding") == "out");
 }
 
+TEST_CASE("postings: a heading's voice, its person and its turns are no matter") {
+    struct Row {
+        const char* heading;
+        const char* part;
+    };
+    const Row rows[] = {
+        {"What will I be doing?", "duties"},
+        {"So what do you need?", "required"},
+        {"What must I bring?", "required"},
+        {"What the farm asks:", "required"},
+        {"What the employer would like:", "preferred"},
+        {"What the worker does:", "duties"},
+        {"We'd be tickled by:", "preferred"},
+        {"What would move you up the pile", "preferred"},
+        {"Would tip the balance", "preferred"},
+        {"What we need to see in an application", "required"},
+        {"**What we look for when we talk to you, every single time**", "required"},
+        {"We'd love to hear from you:", "out"},
+        {"What do I get?", "out"},
+        {"What lands in your pocket, and what you get", "out"},
+    };
+    for (const Row& row : rows) {
+        INFO(std::string(row.heading));
+        CHECK(standing_of("Deckhand\n\n" + std::string(row.heading) + "\n- Rigging\n- Knots\n",
+                          "Rigging") == row.part);
+    }
+}
+
 // In forms that the labelled postings do not have.
 TEST_CASE("postings: headings in their many forms") {
     struct Row {
@@ -124,6 +152,16 @@ TEST_CASE("postings: headings in the forms that postings give them") {
          "<li>Knots</li></ul></td><td><ul><li>Sonar</li></ul></td></tr></table><h2>Perks</h2>"
          "<p>Hammocks</p>",
          "Knots", "Sonar", "Hammocks"},
+        {"<table><tr><th></th><th>Required</th><th>Preferred</th></tr><tr><td>Experience</td>"
+         "<td>Rigging</td><td>Sonar</td></tr></table><h2>Benefits</h2><p>Hammocks</p>",
+         "Rigging", "Sonar", "Hammocks"},
+        {"<table><tr><th>Criterion</th><th>Essential</th><th>Desirable</th></tr>"
+         "<tr><td>Rigging</td><td>X</td><td></td></tr><tr><td>Sonar</td><td></td><td>X</td></tr>"
+         "</table><h2>Pay</h2><p>Hammocks</p>",
+         "Rigging", "Sonar", "Hammocks"},
+        {"<p><b>Must-haves\xE2\x80\xA6</b> Rigging.</p><p><b>Nice-to-haves\xE2\x80\xA6</b> "
+         "Sonar.</p><p><b>Perks\xE2\x80\xA6</b> Hammocks.</p>",
+         "Rigging", "Sonar", "Hammocks"},
         {"<table><tr><th>Required</th><td>Rigging</td></tr><tr><th>Preferred</th><td>Sonar</td></"
          "tr>"
          "<tr><th>Pay</th><td>Hammocks</td></tr></table>",
@@ -167,6 +205,10 @@ TEST_CASE("postings: what stands under a heading that says nothing known") {
 TEST_CASE("postings: a sentence says more for itself than its heading") {
     CHECK(standing_of("Requirements:\n- CPR\n- Spanish a plus\n", "Spanish") == "preferred");
     CHECK(standing_of("Duties:\n- Weld hulls\n- Ideally, some diving\n", "diving") == "preferred");
+    CHECK(standing_of("You must hold a license. We'd be over the moon if you fish.", "fish") ==
+          "preferred");
+    CHECK(standing_of("Duties:\n- Help clients with r\xC3\xA9sum\xC3\xA9s and letters\n",
+                      "clients") == "duties");
     CHECK(standing_of("You must hold a license. Knots are helpful.", "license") == "required");
     CHECK(standing_of("You must hold a license. Knots are helpful.", "Knots") == "preferred");
     CHECK(standing_of("Any of it would move you up: GPS; kayak handling.", "kayak") == "preferred");

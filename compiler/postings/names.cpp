@@ -1,0 +1,118 @@
+#include "compiler/postings/names.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/postings/lists.hpp"
+#include "compiler/trade/lists.hpp"
+
+#include <algorithm>
+
+namespace quoin::postings {
+
+namespace {
+
+// A state, or what ends as the names of employers do.
+bool is_of_an_employer(const Phrase& phrase) {
+    const bool small = std::ranges::any_of(phrase.words, is_small_letter);
+    if (phrase.lower.size() == 1 && is_one_of(phrase.lower[0], List::short_names)) return true;
+    if (!small && phrase.lower.size() == 1 && is_one_of(phrase.words, trade::List::state_codes))
+        return true;
+    const std::size_t last = phrase.words.rfind(' ') + 1;
+    return is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) &&
+           small && is_one_of(phrase.lower.back(), List::ends_of_employers);
+}
+
+// `Dr. Anneliese Okonjo`, or several words that no dictionary has and that all begin with capitals.
+bool is_person(const Phrase& phrase, std::string_view sentence, const english::WordList& words) {
+    constexpr std::string_view titles[] = {"Dr.", "Mr.", "Mrs.", "Ms.", "Prof.", "Professor"};
+    if (!is_capital_letter(phrase.words.front())) return false;
+    const std::string_view before = trimmed(sentence.substr(0, phrase.extent.offset));
+    if (std::ranges::any_of(titles, [&](std::string_view t) { return before.ends_with(t); }))
+        return true;
+    const auto pieces = pieces_of(phrase.words, " ");
+    return pieces.size() > 1 && std::ranges::all_of(pieces, [&](std::string_view piece) {
+               return is_capital_letter(piece.front()) &&
+                      std::ranges::none_of(piece.substr(1), is_figure) &&
+                      std::ranges::any_of(piece.substr(1), is_small_letter) &&
+                      words.class_of(lower_case(piece)) == english::WordList::is_none;
+           });
+}
+
+// Harlan Bay, in Cold Harbor; not: Live Sound, Data Lake.
+bool is_place(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
+    const bool named = phrase.lower.size() > 1 && is_capital_letter(phrase.words.front()) &&
+                       is_capital_letter(phrase.words[phrase.words.rfind(' ') + 1]) &&
+                       (is_one_of(phrase.lower.back(), List::ends_of_places) ||
+                        is_one_of(phrase.lower.front(), List::beginnings_of_places));
+    if (!named) return false;
+    constexpr std::string_view prepositions[] = {" in", " near", " at", " from", " outside", " of"};
+    const std::string_view before =
+        trimmed(std::string_view(statement.text).substr(0, phrase.extent.offset));
+    const bool placed =
+        !statement.item &&
+        std::ranges::any_of(prepositions, [&](std::string_view p) { return before.ends_with(p); });
+    return placed || std::ranges::any_of(phrase.lower, [&](const std::string& word) {
+               return words.class_of(word) == english::WordList::is_none;
+           });
+}
+
+// At Corbel Marsh, for The Lamp & Loaf; not: good at Excel. A person to ask for.
+bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
+    if (!is_capital_letter(phrase.words.front())) return false;
+    const std::string before = lower_case(trimmed(sentence.substr(0, phrase.extent.offset)));
+    constexpr std::string_view leads[] = {
+        " at",        "join",      "reports to", "report to", "ask for",  "working for",
+        "work for",   "call",      "contact",    "owned by",  "led by",   "run by",
+        "founded by", "pair with", "alongside",  "meet with", "corner of"};
+    constexpr std::string_view skilled[] = {
+        "good at",  "skilled at",     "adept at",      "expert at", "great at",
+        "handy at", "comfortable at", "proficient at", "quick at",  "experience at"};
+    const auto ends = [&](std::string_view lead) { return before.ends_with(lead); };
+    if (trimmed(sentence.substr(0, phrase.extent.offset)).ends_with(" The")) return true;
+    return std::ranges::any_of(leads, ends) && std::ranges::none_of(skilled, ends);
+}
+
+}
+
+bool is_name(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
+    return is_of_an_employer(phrase) || is_place(phrase, statement, words) ||
+           is_of_whom(phrase, statement.text) || is_person(phrase, statement.text, words);
+}
+
+std::size_t end_of_employer(std::string_view sentence) {
+    constexpr std::size_t looked_at = 200;
+    const std::string lower = lower_case(sentence.substr(0, looked_at));
+    for (const std::string_view opening : {"if ", "when ", "as ", "while ", "since ", "because "})
+        if (lower.starts_with(opening)) return 0;
+    std::size_t end = lower.size();
+    for (const std::string_view verb : listed(lines_of(List::verbs_of_hiring)))
+        end = std::min(end, find_phrase(lower, verb));
+    return end < lower.size() ? end : 0;
+}
+
+std::set<std::string> names_left_out(std::span<const Statement> statements) {
+    std::set<std::string> names;
+    for (const Statement& statement : statements) {
+        if (!statement.left_out) continue;
+        for (const std::string_view word : pieces_of(statement.text, " "))
+            if (is_capital_letter(word.front()))
+                names.insert(lower_case(trimmed(word, ".,:;!?()")));
+    }
+    return names;
+}
+
+std::vector<std::string> hosts_of(std::span<const Statement> statements) {
+    std::vector<std::string> hosts;
+    for (const Statement& statement : statements)
+        for (const std::string_view word : pieces_of(statement.text, " ")) {
+            const std::size_t at = word.find('@');
+            const bool address = at != word.npos || word.find("www.") != word.npos ||
+                                 (word.find('.') + 3 < word.size() && word.find('/') != word.npos);
+            if (address) hosts.push_back(lower_case(word.substr(at == word.npos ? 0 : at)));
+        }
+    return hosts;
+}
+
+}

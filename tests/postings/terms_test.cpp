@@ -1,0 +1,93 @@
+// What is a term of a posting, and of which kind.
+#include "compiler/postings/posting.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+
+using namespace quoin::postings;
+
+namespace {
+
+const Term* term_of(const Posting& posting, const std::string& words) {
+    const auto at = std::ranges::find(posting.terms, words, &Term::words);
+    return at == posting.terms.end() ? nullptr : &*at;
+}
+
+Posting posting_of(const std::string& text) {
+    static const quoin::english::WordList words(std::string(QUOIN_DATA_FOLDER) +
+                                                "/dictionaries/en_US.words");
+    return read_posting(text_lines(text), 0, words);
+}
+
+}
+
+TEST_CASE("postings: names of people, places and employers are no terms") {
+    struct Row {
+        const char* sentence;
+        const char* term;
+        const char* name;
+    };
+    const Row rows[] = {
+        {"Tolliver & Daughter of Brill is looking for help with upholstery.", "upholstery",
+         "Tolliver"},
+        {"Knowledge of knots, for work in Harlan Bay.", "knots", "Harlan Bay"},
+        {"You know rigging and would pair with Ilse.", "rigging", "Ilse"},
+        {"You know Excel and would sell for The Lamp & Loaf.", "Excel", "Lamp & Loaf"},
+        {"You are good at Excel.", "Excel", "You"},
+    };
+    for (const Row& row : rows) {
+        INFO(std::string(row.sentence));
+        const Posting posting = posting_of(std::string("Requirements:\n\n") + row.sentence + "\n");
+        CHECK(term_of(posting, row.term) != nullptr);
+        CHECK(term_of(posting, row.name) == nullptr);
+    }
+}
+
+TEST_CASE("postings: checks, oaths and disclosures are no terms") {
+    for (const char* condition :
+         {"Confidential financial disclosure", "A criminal history check", "Two-step TB skin test",
+          "Fingerprint clearance", "A signed non-disclosure agreement"}) {
+        const Posting posting =
+            posting_of("Requirements:\n- Rigging\n- " + std::string(condition) + "\n");
+        INFO(std::string(condition));
+        CHECK(posting.terms.size() == 1);
+    }
+}
+
+TEST_CASE("postings: the kind of a term is told by what stands around it") {
+    struct Row {
+        const char* item;
+        const char* term;
+        const char* kind;
+    };
+    const Row rows[] = {
+        {"A degree, finished or nearly so, in horticulture or agronomy", "agronomy",
+         "field of study"},
+        {"Courses in biology with two years in a laboratory", "biology", "field of study"},
+        {"A bachelor's degree in English or communication", "English", "field of study"},
+        {"Fluent English", "English", "language"},
+        {"XYZ designation", "XYZ", "credential"},
+        {"Avalanche Level 1", "Avalanche Level 1", "credential"},
+        {"Fundamentals of Surveying exam", "Fundamentals of Surveying exam", "credential"},
+        {"Resourcefulness", "Resourcefulness", "soft skill"},
+        {"Air readiness", "Air readiness", "hard skill"},
+    };
+    for (const Row& row : rows) {
+        INFO(std::string(row.item));
+        const Posting posting =
+            posting_of("Requirements:\n- Rigging\n- " + std::string(row.item) + "\n");
+        const Term* term = term_of(posting, row.term);
+        REQUIRE(term != nullptr);
+        CHECK(name_of(term->kind) == row.kind);
+    }
+}
+
+TEST_CASE("postings: the line that names the job is its title") {
+    const Posting posting =
+        posting_of("Harbor School\n\nJob title: Marine Electrician\nRequirements:\n- Knots\n");
+    const Term* term = term_of(posting, "Marine Electrician");
+    REQUIRE(term != nullptr);
+    CHECK(term->standing == Standing::elsewhere);
+}
