@@ -184,8 +184,10 @@ private:
 
     static bool is_label(std::string_view cell) {
         constexpr std::ptrdiff_t most_blanks_of_labels = 2;
-        return !cell.empty() && std::ranges::count(cell, ' ') <= most_blanks_of_labels &&
-               part_headed(cell).known;
+        const std::ptrdiff_t blanks_in = std::ranges::count(cell, ' ');
+        const Part part = part_headed(cell);
+        return !cell.empty() && blanks_in <= most_blanks_of_labels && part.known &&
+               (part.sure || blanks_in == 0);
     }
 
     void close_line() {

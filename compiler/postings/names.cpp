@@ -4,6 +4,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/english/sentence.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/trade/lists.hpp"
 
@@ -27,14 +28,26 @@ bool is_of_an_employer(const Phrase& phrase) {
 // `Dr. Anneliese Okonjo`, or several words that no dictionary has and that all begin with capitals.
 bool is_person(const Phrase& phrase, std::string_view sentence, const english::WordList& words) {
     constexpr std::string_view titles[] = {"Dr.", "Mr.", "Mrs.", "Ms.", "Prof.", "Professor"};
+    const bool kin = phrase.lower.size() > 1 && is_one_of(phrase.lower[0], List::kin_and_chiefs);
+    if (kin && is_capital_letter(phrase.words[phrase.words.find(' ') + 1])) return true;
     if (!is_capital_letter(phrase.words.front())) return false;
     const std::string_view before = trimmed(sentence.substr(0, phrase.extent.offset));
     if (std::ranges::any_of(titles, [&](std::string_view t) { return before.ends_with(t); }))
         return true;
+    const std::size_t blank = before.rfind(' ');
+    const std::string_view who = blank == before.npos ? before : before.substr(blank + 1);
     const auto pieces = pieces_of(phrase.words, " ");
+    const auto unlisted = [&](std::string_view piece) {
+        return is_capital_letter(piece.front()) &&
+               std::ranges::none_of(piece.substr(1), is_capital_letter) &&
+               words.class_of(lower_case(piece)) == english::WordList::is_none;
+    };
+    if (is_one_of(trimmed(who, ":,"), List::kin_and_chiefs) && unlisted(pieces.front()))
+        return true;
     return pieces.size() > 1 && std::ranges::all_of(pieces, [&](std::string_view piece) {
                return is_capital_letter(piece.front()) &&
                       std::ranges::none_of(piece.substr(1), is_figure) &&
+                      std::ranges::none_of(piece.substr(1), is_capital_letter) &&
                       std::ranges::any_of(piece.substr(1), is_small_letter) &&
                       words.class_of(lower_case(piece)) == english::WordList::is_none;
            });
@@ -42,12 +55,19 @@ bool is_person(const Phrase& phrase, std::string_view sentence, const english::W
 
 // Harlan Bay, in Cold Harbor; not: Live Sound, Data Lake.
 bool is_place(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
+    const std::string_view after =
+        std::string_view(statement.text).substr(phrase.extent.offset + phrase.extent.length);
+    const std::string_view next = trimmed(after.substr(0, after.find_first_of(" ,.;:", 1)));
+    if (is_capital_letter(phrase.words.front()) && !next.empty() &&
+        is_capital_letter(next.front()) && is_one_of(lower_case(next), List::ends_of_places))
+        return true; // Sable Point, of which the point is trimmed
     const bool named = phrase.lower.size() > 1 && is_capital_letter(phrase.words.front()) &&
                        is_capital_letter(phrase.words[phrase.words.rfind(' ') + 1]) &&
                        (is_one_of(phrase.lower.back(), List::ends_of_places) ||
                         is_one_of(phrase.lower.front(), List::beginnings_of_places));
     if (!named) return false;
-    constexpr std::string_view prepositions[] = {" in", " near", " at", " from", " outside", " of"};
+    constexpr std::string_view prepositions[] = {" in",   " near",    " at", " to",
+                                                 " from", " outside", " of"};
     const std::string_view before =
         trimmed(std::string_view(statement.text).substr(0, phrase.extent.offset));
     const bool placed =
@@ -74,11 +94,39 @@ bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
     return std::ranges::any_of(leads, ends) && std::ranges::none_of(skilled, ends);
 }
 
+// Of `Studio Marrow was started by two sisters` its subject: capitals beyond the first word.
+void add_subject(std::string_view text, std::set<std::string>& names) {
+    const english::Sentence sentence(text, {}, english::Lexicon{});
+    std::vector<std::string> subject;
+    std::size_t i = sentence.is_word(0, {"the"}) ? 1 : 0;
+    for (; i < sentence.size(); ++i) {
+        const english::Token& token = sentence.token(i);
+        if (token.depth > 0 || token.kind == english::TokenKind::sign ||
+            token.kind == english::TokenKind::open || token.kind == english::TokenKind::close)
+            continue;
+        if (!english::is_capital(token)) break;
+        subject.push_back(token.lower);
+    }
+    constexpr std::size_t fewest = 2, most = 5;
+    if (subject.size() < fewest || subject.size() > most) return;
+    const bool does = (sentence.forms(i).third && !sentence.is_word(i, {"is"})) ||
+                      sentence.is_word(i, {"has", "was", "have", "were"});
+    const bool used = sentence.is_word(i + 1, {"used", "required", "needed", "preferred"});
+    if (does && !used) names.insert(subject.begin(), subject.end());
+}
+
 }
 
 bool is_name(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
     return is_of_an_employer(phrase) || is_place(phrase, statement, words) ||
            is_of_whom(phrase, statement.text) || is_person(phrase, statement.text, words);
+}
+
+std::set<std::string> names_that_act(std::span<const Statement> statements) {
+    std::set<std::string> names;
+    for (const Statement& statement : statements)
+        if (!statement.heading && !statement.item) add_subject(statement.text, names);
+    return names;
 }
 
 std::size_t end_of_employer(std::string_view sentence) {

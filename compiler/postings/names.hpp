@@ -16,6 +16,10 @@ namespace quoin::postings {
 
 bool is_name(const Phrase& phrase, const Statement& statement, const english::WordList& words);
 
+// Of what tells rather than asks, the names that do something (`Polder Heating fixes furnaces`),
+// word by word in small letters.
+std::set<std::string> names_that_act(std::span<const Statement> statements);
+
 // `Tolliver & Daughter of Harlan Bay is looking for`: what stands before is the employer, and its
 // place. The bytes before that verb; 0 if there is none.
 std::size_t end_of_employer(std::string_view sentence);

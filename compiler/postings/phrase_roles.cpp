@@ -45,7 +45,7 @@ private:
             sentence_.is_word(i, {"march", "may"}) && i > 0 && is_capital(sentence_.token(i));
         if (dated) return true;
         if (sentence_.is(i, grammar) || is_time_name(sentence_.word(i)) || is_loose_particle(i) ||
-            counts_in_words(sentence_.word(i)))
+            counts_in_words(sentence_.word(i)) || is_grade(sentence_.word(i)))
             return true;
         return sentence_.is_figure(i) && !is_numeral_of_name(i) &&
                counts_something(sentence_.word(i));

@@ -20,6 +20,13 @@ bool is_unit_of_time(std::string_view lower) {
 
 }
 
+bool is_grade(std::string_view lower) {
+    constexpr std::string_view schedules[] = {"gs", "gg", "gl", "wg", "wl", "ws", "nf"};
+    const std::size_t hyphen = lower.find('-');
+    return hyphen != lower.npos && all_figures(lower.substr(hyphen + 1)) &&
+           std::ranges::find(schedules, lower.substr(0, hyphen)) != std::end(schedules);
+}
+
 bool counts_in_words(std::string_view lower) {
     constexpr std::string_view numbers[] = {
         "one",   "two",   "three",  "four",   "five",    "six",    "seven",   "eight",

@@ -8,6 +8,7 @@ namespace quoin::postings {
 
 // three-quarter, two-year; not: three-phase
 bool counts_in_words(std::string_view lower);
+bool is_grade(std::string_view lower); // of a public pay schedule: GS-07
 // A figure that counts hours, weeks, pounds; `10-key`, `70-seat` are words.
 bool counts_something(const std::string& lower);
 bool is_time_name(const std::string& lower);   // friday, june, 6:10

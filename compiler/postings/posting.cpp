@@ -109,7 +109,7 @@ class PhraseFinder {
 public:
     PhraseFinder(std::span<const Statement> statements, const english::WordList& words)
         : statements_(statements), words_(words), names_(names_left_out(statements)),
-          hosts_(hosts_of(statements)) {}
+          hosts_(hosts_of(statements)), actors_(names_that_act(statements)) {}
 
     std::vector<Found> find() {
         for (const Statement& statement : statements_)
@@ -131,7 +131,7 @@ private:
         const StatementSigns signs(statement);
         for (Phrase& phrase : phrases) {
             if (phrase.extent.offset < employer || is_name(phrase, statement, words_) ||
-                is_denied(phrase, statement.text))
+                has_name_that_acts(phrase) || is_denied(phrase, statement.text))
                 continue;
             Found found{std::move(phrase), {}, &statement, {}, {}};
             found.stems = stems_of(found.phrase.lower);
@@ -149,6 +149,13 @@ private:
         return is_capital_letter(phrase.words.front()) &&
                std::ranges::any_of(phrase.lower,
                                    [&](const std::string& word) { return names_.contains(word); });
+    }
+
+    bool has_name_that_acts(const Phrase& phrase) const {
+        const auto pieces = pieces_of(phrase.words, " ");
+        return std::ranges::any_of(pieces, [&](std::string_view word) {
+            return is_capital_letter(word.front()) && actors_.contains(lower_case(word));
+        });
     }
 
     bool has_name_of_host(const Phrase& phrase) const {
@@ -176,6 +183,7 @@ private:
     const english::WordList& words_;
     std::set<std::string> names_;
     std::vector<std::string> hosts_;
+    std::set<std::string> actors_;
     std::vector<Found> found_;
 };
 

@@ -82,7 +82,8 @@ private:
         const std::string_view text = lines_[i].text;
         if (lines_[i].item || text.size() > longest_opening || i + 1 >= lines_.size()) return false;
         const bool trails_off = text.ends_with("\u2026") || text.ends_with("...");
-        return text.ends_with(':') || (trails_off && lines_[i + 1].item);
+        return text.ends_with(':') ||
+               (trails_off && lines_[i + 1].item && sentences_of(text).size() == 1);
     }
 
     // A minor heading that says nothing known is a topic of the part that it stands in.

@@ -6,6 +6,8 @@
 #include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/postings/headings.hpp"
+#include "compiler/postings/lists.hpp"
+#include "compiler/postings/said_phrases.hpp"
 
 #include <algorithm>
 #include <array>
@@ -113,6 +115,15 @@ bool take_frame(std::string& plain) {
     return true;
 }
 
+// `Benefits`, by itself: a heading wherever it stands. A word of what is asked for may be an item.
+bool names_part(std::string_view text) {
+    if (text.size() > longest_heading || ends_sentence(text) || !is_capital_letter(text.front()))
+        return false;
+    const Part part = part_headed(text);
+    return part.whole && (part.not_read || part.standing != Standing::required ||
+                          says_any(comparable(text), List::heading_surely_required));
+}
+
 struct RawLine {
     std::string text;
     bool heading = false; // by the signs around it, or the line below it
@@ -176,7 +187,7 @@ std::size_t column_of(const std::vector<RawLine>& lines) {
 
 bool goes_on(const RawLine& above, const RawLine& line, std::size_t column) {
     if (line.item || line.parted || line.heading || is_surely_heading(above.text) ||
-        is_surely_heading(line.text))
+        is_surely_heading(line.text) || names_part(line.text) || names_part(above.text))
         return false;
     if (above.item) return line.indent > 0 || is_small_letter(line.text.front());
     if (is_small_letter(line.text.front())) return true;
@@ -193,6 +204,15 @@ bool is_of_acronyms(std::string_view text) {
            !part_headed(text).known;
 }
 
+// Between items, or between a sentence and items; before sentences only if it names a part.
+bool parts_items(const std::vector<Line>& lines, std::size_t i) {
+    if (i == 0 || !is_capital_letter(lines[i].text.front())) return false;
+    const std::string_view above = lines[i - 1].text;
+    const bool over = i == 1 || lines[i - 1].item || above.ends_with('.') || above.ends_with('!') ||
+                      above.ends_with('?');
+    return over && (lines[i + 1].item || part_headed(lines[i].text).known);
+}
+
 // Short and no sentence, with white above and something below.
 bool is_heading(const std::vector<Line>& lines, std::size_t i) {
     const std::string_view text = lines[i].text;
@@ -207,7 +227,8 @@ bool is_heading(const std::vector<Line>& lines, std::size_t i) {
         return false;
     const bool sentence = text.ends_with('.') || text.ends_with(',') || text.ends_with(';') ||
                           text.find(": ") != text.npos;
-    return lines[i].parted && !sentence && i + 1 < lines.size();
+    return !sentence && i + 1 < lines.size() &&
+           (lines[i].parted || names_part(text) || parts_items(lines, i));
 }
 
 // `EDUCATION. Two years of college`: its capitals are its heading.
@@ -243,7 +264,9 @@ void split_run_ins(std::vector<Line>& lines) {
 
 // A heading with a sign before it: another sign than that of the items below, and white above.
 bool has_own_sign(const std::vector<RawLine>& raw, std::size_t i) {
-    return raw[i].parted && i + 1 < raw.size() && (raw[i + 1].parted || raw[i + 1].item) &&
+    if (i + 1 >= raw.size()) return false;
+    const bool opens_prose = !raw[i + 1].item && names_part(raw[i].text);
+    return raw[i].parted && (raw[i + 1].parted || raw[i + 1].item || opens_prose) &&
            raw[i + 1].sign != raw[i].sign &&
            !(i > 0 && (raw[i - 1].heading || raw[i - 1].sign == raw[i].sign));
 }

@@ -9,6 +9,6 @@ double importance_of(Standing standing); // how much what stands there counts
 double weight_of(const Term& term);
 
 // What is less likely to be asked for than not stands below the list.
-constexpr double least_odds = 0.8;
+constexpr double least_odds = 1;
 
 }

@@ -187,6 +187,16 @@ TEST_CASE("postings: headings in the forms that postings give them") {
     }
 }
 
+TEST_CASE("postings: a heading without white above") {
+    const char* posting =
+        "Deckhand, ketch\nWhat fills the hours\n- Weld the hulls\n- Prepare the "
+        "nets\nIt counts for something if you have\n- Rigging\nBenefits\nHammocks "
+        "for all, and a berth aft.\n";
+    CHECK(standing_of(posting, "Weld") == "duties");
+    CHECK(standing_of(posting, "Rigging") == "preferred");
+    CHECK(standing_of(posting, "Hammocks") == "out");
+}
+
 TEST_CASE("postings: what stands under a heading that says nothing known") {
     const char* lists =
         "Deckhand\n\nMornings aboard\n- Weld the hulls\n- Scrape old paint\n- Prepare the nets\n\n"
