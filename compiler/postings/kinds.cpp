@@ -28,10 +28,10 @@ bool is_one_of_words(const Phrase& phrase, List list) {
 
 // The words that follow a phrase, up to a sign.
 std::vector<std::string> words_after(const Phrase& phrase, std::string_view sentence) {
-    constexpr std::size_t looked_at = 3;
-    std::string after = lower_case(sentence.substr(phrase.extent.offset + phrase.extent.length));
-    if (after.starts_with(") "))
-        after.erase(0, 1); // Approved Veterinary Assistant (AVA) certificate
+    constexpr std::size_t looked_at = 3, longest = 80;
+    const std::size_t end = phrase.extent.offset + phrase.extent.length;
+    std::string after = lower_case(sentence.substr(end, longest));
+    if (after.starts_with(") ")) after.erase(0, 1); // Approved Assistant (AVA) certificate
     std::vector<std::string> words = parted(after.substr(0, after.find_first_of(",;.:()")), " ");
     if (words.size() > looked_at) words.resize(looked_at);
     return words;

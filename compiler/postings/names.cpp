@@ -34,8 +34,11 @@ bool is_person(const Phrase& phrase, std::string_view sentence, const english::W
     const std::string_view before = trimmed(sentence.substr(0, phrase.extent.offset));
     if (std::ranges::any_of(titles, [&](std::string_view t) { return before.ends_with(t); }))
         return true;
-    const std::size_t blank = before.rfind(' ');
-    const std::string_view who = blank == before.npos ? before : before.substr(blank + 1);
+    constexpr std::size_t longest_word = 24;
+    const std::string_view near =
+        before.substr(before.size() - std::min(before.size(), longest_word));
+    const std::size_t blank = near.rfind(' ');
+    const std::string_view who = blank == near.npos ? near : near.substr(blank + 1);
     const auto pieces = pieces_of(phrase.words, " ");
     const auto unlisted = [&](std::string_view piece) {
         return is_capital_letter(piece.front()) &&
@@ -55,8 +58,10 @@ bool is_person(const Phrase& phrase, std::string_view sentence, const english::W
 
 // Harlan Bay, in Cold Harbor; not: Live Sound, Data Lake.
 bool is_place(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
+    constexpr std::size_t longest_word = 24;
     const std::string_view after =
-        std::string_view(statement.text).substr(phrase.extent.offset + phrase.extent.length);
+        std::string_view(statement.text)
+            .substr(phrase.extent.offset + phrase.extent.length, longest_word);
     const std::string_view next = trimmed(after.substr(0, after.find_first_of(" ,.;:", 1)));
     if (is_capital_letter(phrase.words.front()) && !next.empty() &&
         is_capital_letter(next.front()) && is_one_of(lower_case(next), List::ends_of_places))
@@ -80,8 +85,11 @@ bool is_place(const Phrase& phrase, const Statement& statement, const english::W
 
 // At Corbel Marsh, for The Lamp & Loaf; not: good at Excel. A person to ask for.
 bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
+    constexpr std::size_t looked_at = 24;
     if (!is_capital_letter(phrase.words.front())) return false;
-    const std::string before = lower_case(trimmed(sentence.substr(0, phrase.extent.offset)));
+    const std::size_t end = phrase.extent.offset, begin = end - std::min(end, looked_at);
+    const std::string_view typed = trimmed(sentence.substr(begin, end - begin));
+    const std::string before = ' ' + lower_case(typed);
     constexpr std::string_view leads[] = {
         " at",        "join",      "reports to", "report to", "ask for",  "working for",
         "work for",   "call",      "contact",    "owned by",  "led by",   "run by",
@@ -90,12 +98,16 @@ bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
         "good at",  "skilled at",     "adept at",      "expert at", "great at",
         "handy at", "comfortable at", "proficient at", "quick at",  "experience at"};
     const auto ends = [&](std::string_view lead) { return before.ends_with(lead); };
-    if (trimmed(sentence.substr(0, phrase.extent.offset)).ends_with(" The")) return true;
+    if (typed.ends_with(" The")) return true;
     return std::ranges::any_of(leads, ends) && std::ranges::none_of(skilled, ends);
 }
 
 // Of `Studio Marrow was started by two sisters` its subject: capitals beyond the first word.
 void add_subject(std::string_view text, std::set<std::string>& names) {
+    const std::size_t second = text.find(' ', text.starts_with("The ") ? 4 : 0);
+    const bool capitals = is_capital_letter(text.front()) && second + 1 < text.size() &&
+                          !is_small_letter(text[second + 1]);
+    if (!capitals) return;
     const english::Sentence sentence(text, {}, english::Lexicon{});
     std::vector<std::string> subject;
     std::size_t i = sentence.is_word(0, {"the"}) ? 1 : 0;

@@ -16,8 +16,7 @@ namespace quoin::postings {
 
 bool is_name(const Phrase& phrase, const Statement& statement, const english::WordList& words);
 
-// Of what tells rather than asks, the names that do something (`Polder Heating fixes furnaces`),
-// word by word in small letters.
+// The names that do something (`Polder Heating fixes furnaces`), word by word in small letters.
 std::set<std::string> names_that_act(std::span<const Statement> statements);
 
 // `Tolliver & Daughter of Harlan Bay is looking for`: what stands before is the employer, and its

@@ -102,3 +102,10 @@ TEST_CASE("postings: the line that names the job is its title") {
     REQUIRE(term != nullptr);
     CHECK(term->standing == Standing::elsewhere);
 }
+
+TEST_CASE("postings: what stands around a phrase is looked for no farther than it can be") {
+    std::string names;
+    for (int i = 0; i < 60000; ++i)
+        names += "Aa/";
+    CHECK(posting_of("Requirements: " + names + ".\n").terms.size() < 10);
+}
