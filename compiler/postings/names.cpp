@@ -4,6 +4,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/english/nouns.hpp"
 #include "compiler/english/sentence.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/trade/lists.hpp"
@@ -102,25 +103,36 @@ bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
     return std::ranges::any_of(leads, ends) && std::ranges::none_of(skilled, ends);
 }
 
-// Of `Studio Marrow was started by two sisters` its subject: capitals beyond the first word.
+bool is_of_grammar(const english::Sentence& sentence, std::size_t i) {
+    namespace wc = english::word_class;
+    return sentence.is(i, wc::determiner | wc::possessive | wc::pronoun);
+}
+
+bool is_bracket_or_sign(const english::Token& token) {
+    using Kind = english::TokenKind;
+    return token.depth > 0 || token.kind == Kind::sign || token.kind == Kind::open ||
+           token.kind == Kind::close;
+}
+
+// Of `Studio Marrow was started by two sisters` its subject: capitals beyond the first word. A role
+// is none: The Lab Aide prepares.
 void add_subject(std::string_view text, std::set<std::string>& names) {
     const std::size_t second = text.find(' ', text.starts_with("The ") ? 4 : 0);
-    const bool capitals = is_capital_letter(text.front()) && second + 1 < text.size() &&
-                          !is_small_letter(text[second + 1]);
-    if (!capitals) return;
+    if (!is_capital_letter(text.front()) || second + 1 >= text.size() ||
+        is_small_letter(text[second + 1]))
+        return;
     const english::Sentence sentence(text, {}, english::Lexicon{});
     std::vector<std::string> subject;
     std::size_t i = sentence.is_word(0, {"the"}) ? 1 : 0;
     for (; i < sentence.size(); ++i) {
-        const english::Token& token = sentence.token(i);
-        if (token.depth > 0 || token.kind == english::TokenKind::sign ||
-            token.kind == english::TokenKind::open || token.kind == english::TokenKind::close)
-            continue;
-        if (!english::is_capital(token)) break;
-        subject.push_back(token.lower);
+        if (is_bracket_or_sign(sentence.token(i))) continue;
+        if (!english::is_capital(sentence.token(i)) || is_of_grammar(sentence, i)) break;
+        subject.push_back(sentence.word(i));
     }
     constexpr std::size_t fewest = 2, most = 5;
-    if (subject.size() < fewest || subject.size() > most) return;
+    if (subject.size() < fewest || subject.size() > most ||
+        english::is_person_noun(subject.back(), english::Lexicon{}))
+        return;
     const bool does = (sentence.forms(i).third && !sentence.is_word(i, {"is"})) ||
                       sentence.is_word(i, {"has", "was", "have", "were"});
     const bool used = sentence.is_word(i + 1, {"used", "required", "needed", "preferred"});

@@ -144,7 +144,7 @@ private:
             --last;
         while (first < last && (opens_emptily(first) || is_span(first, last)))
             ++first;
-        if (first == last) return end;
+        if (first == last) return add_deed_to_people(begin, end);
         first = std::max(first, last > most_words ? last - most_words : 0);
         const bool studied = is_studied(first);
         strip_verb(first, last);
@@ -244,6 +244,14 @@ private:
         if (to == end + 2 && sentence_.word(end + 1).size() == 1) return; // grade of C
         if (to == end + 1 || (to == end + 2 && sentence_.forms(end + 1).gerund)) return;
         add(first, to - 1, false);
+    }
+
+    // Training new users, of whom by themselves nothing is asked.
+    std::size_t add_deed_to_people(std::size_t begin, std::size_t end) {
+        const std::size_t verb = verb_before(begin);
+        if (verb < begin && english::is_person_noun(sentence_, end - 1) && end - begin <= 2)
+            add_deed(verb, end - 1, end - 1);
+        return end;
     }
 
     void add_deed(std::size_t verb, std::size_t first, std::size_t last) {

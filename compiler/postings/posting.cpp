@@ -50,10 +50,12 @@ bool is_within(const Phrase& inner, const Phrase& outer) {
 }
 
 // `custody` in `chain of custody`: a single word within a longer phrase of the same sentence.
-void drop_nested(std::vector<Phrase>& phrases) {
+void drop_nested(std::vector<Phrase>& phrases, const english::WordList& words) {
     const std::vector<Phrase> all = phrases;
     std::erase_if(phrases, [&](const Phrase& inner) {
+        const char rank = inner.lower.size() == 1 ? words.class_of(inner.lower[0]) : '\0';
         return inner.lower.size() == 1 && !is_capital_letter(inner.words.front()) &&
+               (rank == english::WordList::is_frequent || rank == english::WordList::is_ordinary) &&
                std::ranges::any_of(all,
                                    [&](const Phrase& outer) { return is_within(inner, outer); });
     });
@@ -126,7 +128,7 @@ private:
         for (Phrase& phrase : phrases)
             name_language_alone(phrase);
         if (!statement.headed || statement.standing != Standing::duties) drop_conditions(phrases);
-        drop_nested(phrases);
+        drop_nested(phrases, words_);
         const std::size_t employer = statement.item ? 0 : end_of_employer(statement.text);
         const StatementSigns signs(statement);
         for (Phrase& phrase : phrases) {
