@@ -21,7 +21,7 @@ constexpr std::size_t longest_heading = 60; // characters
 constexpr int most_heading_words = 7;
 constexpr std::size_t widest_column = 140; // beyond it, lines are whole paragraphs
 constexpr int most_question_words = 12;
-constexpr std::size_t longest_parted_heading = 72; // with white above and none below
+constexpr std::size_t longest_parted_heading = 72; // with white above, and none below or a part
 constexpr int most_parted_heading_words = 10;
 
 bool is_blank(char32_t code) {
@@ -216,8 +216,9 @@ bool parts_items(const std::vector<Line>& lines, std::size_t i) {
 // Short and no sentence, with white above and something below.
 bool is_heading(const std::vector<Line>& lines, std::size_t i) {
     const std::string_view text = lines[i].text;
-    const bool stands_apart = i + 1 < lines.size() && lines[i].parted && !lines[i + 1].parted &&
-                              is_capital_letter(text.front());
+    const bool stands_apart =
+        i + 1 < lines.size() && lines[i].parted && is_capital_letter(text.front()) &&
+        text.size() <= longest_parted_heading && (!lines[i + 1].parted || part_headed(text).known);
     if (is_surely_heading(text) && (lines[i].parted || !is_of_acronyms(text))) return true;
     const int most = text.ends_with('?') ? most_question_words
                      : stands_apart      ? most_parted_heading_words
