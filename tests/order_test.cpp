@@ -36,8 +36,8 @@ std::vector<std::string> rooms_in_order() {
 // `path` from the project's folder on. A verb's folder belongs to the room of the commands.
 std::string room_of(const std::string& path) {
     if (path.starts_with("grammar/")) return "grammar";
-    if (path.starts_with("compiler/commands/") || path == "compiler/main.cpp") return "commands";
     const std::string folder = fs::path(path).parent_path().string();
+    if (path.starts_with("compiler/commands/") || folder == "compiler") return "commands";
     return folder.substr(std::string("compiler/").size());
 }
 

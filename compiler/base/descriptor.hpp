@@ -1,8 +1,10 @@
 // A file that is open as long as its descriptor lives.
 #pragma once
 
+#include <fcntl.h>
 #include <unistd.h>
 
+#include <cerrno>
 #include <utility>
 
 namespace quoin {
@@ -24,5 +26,14 @@ public:
 private:
     int number_;
 };
+
+// As open(2), begun again where a signal came between.
+inline int open_calmly(const char* path, int flags, mode_t mode = 0) {
+    int number = -1;
+    do
+        number = ::open(path, flags, mode);
+    while (number < 0 && errno == EINTR);
+    return number;
+}
 
 }

@@ -12,6 +12,8 @@ inline constexpr Message no_file_in_file = "no such file: a part of its path is 
 inline constexpr Message may_not_be_read = "may not be read: permission is missing";
 inline constexpr Message unreadable = "cannot be read: {}";
 inline constexpr Message folder = "is a folder; a text file was expected";
+inline constexpr Message no_regular_file =
+    "is not a regular file; a pipe or a device is read only where the command line names it";
 inline constexpr Message too_large =
     "is larger than 1 MiB; a résumé is a few kilobytes of text, so this looks like another file";
 inline constexpr Message too_large_from_elsewhere =

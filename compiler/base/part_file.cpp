@@ -4,6 +4,7 @@
 
 #include <fcntl.h>
 #include <fmt/format.h>
+#include <sched.h>
 #include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -54,9 +55,38 @@ void free_slot(int slot) {
     if (slot >= 0) slots[static_cast<std::size_t>(slot)].state = slot_free;
 }
 
-extern "C" void take_parts_away(int signal) {
-    for (const Slot& slot : slots)
-        if (slot.state == slot_ready) ::unlink(slot.name);
+// --- a process that stops waits for no part file to come to be behind its back
+
+std::atomic<bool> stops = false;
+std::atomic<int> being_opened = 0;
+
+// From before a part file is there until its name is in a slot. A signal waits until then, for its
+// handler would wait for this thread in vain.
+class Opening {
+public:
+    Opening() {
+        sigset_t all;
+        ::sigfillset(&all);
+        ::pthread_sigmask(SIG_SETMASK, &all, &before_);
+        ++being_opened;
+        if (!stops) return;
+        --being_opened;
+        for (;;)
+            ::pause();
+    }
+    ~Opening() {
+        --being_opened;
+        ::pthread_sigmask(SIG_SETMASK, &before_, nullptr);
+    }
+    Opening(const Opening&) = delete;
+    Opening& operator=(const Opening&) = delete;
+
+private:
+    sigset_t before_{};
+};
+
+extern "C" void stop(int signal) {
+    take_parts_away();
     ::raise(signal); // its own way again, once this handler is left
 }
 
@@ -77,13 +107,23 @@ bool is_named(int descriptor, const std::string& name) {
            open.st_dev == named.st_dev && open.st_ino == named.st_ino;
 }
 
+// Whether the name is known to lead nowhere any more, or elsewhere.
+bool is_lost(int descriptor, const std::string& name) {
+    struct stat open {
+    }, named{};
+    if (::lstat(name.c_str(), &named) != 0) return errno == ENOENT;
+    return ::fstat(descriptor, &open) == 0 &&
+           (open.st_dev != named.st_dev || open.st_ino != named.st_ino);
+}
+
 bool lock(int descriptor) {
     return ::flock(descriptor, LOCK_EX | LOCK_NB) == 0;
 }
 
 // Whether a part file of that name was there that nobody holds, and is gone now.
 bool clear_left_over(const std::string& name) {
-    const Descriptor file(::open(name.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK));
+    const Descriptor file(
+        open_calmly(name.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK));
     struct stat status {};
     return file.number() >= 0 && ::fstat(file.number(), &status) == 0 && S_ISREG(status.st_mode) &&
            lock(file.number()) && is_named(file.number(), name) && ::unlink(name.c_str()) == 0;
@@ -114,13 +154,20 @@ PartFile::PartFile(const fs::path& target) : target_(target) {
 // EEXIST, too, if somebody who took it for a left-over held it before it could be locked. A file
 // system without locks does as well: there nothing is taken for a left-over.
 int PartFile::open(const fs::path& name) {
-    file_ = Descriptor(::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode_t{0666}));
-    if (file_.number() < 0) return errno;
-    name_ = name.native();
-    slot_ = keep_in_slot(name_);
-    if ((lock(file_.number()) || errno != EWOULDBLOCK) && is_named(file_.number(), name_)) return 0;
+    std::string own = name.native();
+    {
+        const Opening opening;
+        file_ = Descriptor(
+            open_calmly(own.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode_t{0666}));
+        if (file_.number() < 0) return errno;
+        slot_ = keep_in_slot(own);
+    }
+    const bool is_held = lock(file_.number()) || errno != EWOULDBLOCK;
+    if (is_held && !is_lost(file_.number(), own)) {
+        name_ = std::move(own);
+        return 0;
+    }
     free_slot(std::exchange(slot_, -1));
-    name_.clear();
     return EEXIST;
 }
 
@@ -159,12 +206,21 @@ int write_all(int descriptor, std::string_view bytes) {
     return 0;
 }
 
+void take_parts_away() {
+    constexpr int patience = 100'000;
+    stops = true;
+    for (int i = 0; i < patience && being_opened > 0; ++i)
+        ::sched_yield();
+    for (const Slot& slot : slots)
+        if (slot.state == slot_ready) ::unlink(slot.name);
+}
+
 void take_parts_away_when_stopped() {
     for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGPIPE}) {
         struct sigaction action {};
         if (::sigaction(signal, nullptr, &action) != 0 || action.sa_handler == SIG_IGN) continue;
         action = {};
-        action.sa_handler = take_parts_away;
+        action.sa_handler = stop;
         action.sa_flags = static_cast<int>(SA_RESETHAND | SA_RESTART);
         ::sigaction(signal, &action, nullptr);
     }

@@ -38,6 +38,9 @@ private:
 // 0, or the error number.
 int write_all(int descriptor, std::string_view bytes);
 
+// All of this process's, for good: it is about to end. A handler of signals may do it.
+void take_parts_away();
+
 // From now on a process that is told to stop (SIGINT, SIGTERM, SIGHUP, SIGPIPE) takes its part
 // files away first. A signal that is ignored stays so.
 void take_parts_away_when_stopped();

@@ -25,6 +25,14 @@ bool steers_a_terminal(char32_t code) {
 
 }
 
+std::string printable_name(std::string_view name) {
+    std::string out;
+    for (const char c : name)
+        out += c == '\n' || c == '\t' ? fmt::format("<U+{:04X}>", static_cast<int>(c))
+                                      : std::string(1, c);
+    return printable(out);
+}
+
 std::string printable(std::string_view text) {
     std::string out;
     out.reserve(text.size());

@@ -11,4 +11,7 @@ namespace quoin {
 // more than 4,000 characters is cut, which an ellipsis shows.
 std::string printable(std::string_view text);
 
+// Of a file's name, its line ends and tabs too, so that a message about it is one line.
+std::string printable_name(std::string_view name);
+
 }

@@ -68,12 +68,16 @@ ReadBytes read_bounded(int descriptor, TextOf text) {
                                       : fill<messages::too_large>()};
 }
 
-ReadBytes read_file(const std::filesystem::path& path, TextOf text) {
-    const Descriptor descriptor(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY));
+// A pipe that nobody writes to would be waited for without end, and what a file names is not to be.
+ReadBytes read_file(const std::filesystem::path& path, TextOf text, NamedBy named_by) {
+    const int waits = named_by == NamedBy::user ? 0 : O_NONBLOCK;
+    const Descriptor descriptor(open_calmly(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY | waits));
     if (descriptor.number() < 0) return {{}, open_fault(errno)};
     struct stat status {};
     if (::fstat(descriptor.number(), &status) != 0) return {{}, open_fault(errno)};
     if (S_ISDIR(status.st_mode)) return {{}, fill<messages::folder>()};
+    if (named_by != NamedBy::user && !S_ISREG(status.st_mode))
+        return {{}, fill<messages::no_regular_file>()};
     return read_bounded(descriptor.number(), text);
 }
 
@@ -150,8 +154,10 @@ bool take(SourceFile& file, std::uint32_t index, std::string bytes, TextOf text,
 
 std::string_view SourceFile::line(std::uint32_t number) const {
     if (number == 0 || number > line_starts.size()) return {};
-    const std::string_view rest = std::string_view(text).substr(line_starts[number - 1]);
-    return rest.substr(0, rest.find('\n'));
+    const std::size_t begin = line_starts[number - 1];
+    std::size_t end = number < line_starts.size() ? line_starts[number] : text.size();
+    if (end > begin && text[end - 1] == '\n') --end;
+    return std::string_view(text).substr(begin, end - begin);
 }
 
 std::optional<std::string> Sources::held(const std::filesystem::path& path) const {
@@ -160,10 +166,11 @@ std::optional<std::string> Sources::held(const std::filesystem::path& path) cons
 }
 
 std::optional<std::uint32_t> Sources::read(const std::filesystem::path& path,
-                                           Diagnostics& diagnostics, TextOf text) {
+                                           Diagnostics& diagnostics, TextOf text,
+                                           NamedBy named_by) {
     std::optional<std::string> kept = held(path);
     const std::string name = path.string() + (kept ? aside_ : "");
-    ReadBytes reading = kept ? ReadBytes{*std::move(kept), {}} : read_file(path, text);
+    ReadBytes reading = kept ? ReadBytes{*std::move(kept), {}} : read_file(path, text, named_by);
     if (reading.fault.empty()) {
         const auto index = add(name, std::move(reading.bytes), diagnostics, text);
         files_.back().path = path;
@@ -197,13 +204,14 @@ std::optional<std::uint32_t> Sources::read_standard_input(Diagnostics& diagnosti
 
 std::optional<std::uint32_t> Sources::read_input(const std::string& named, Diagnostics& diagnostics,
                                                  TextOf text) {
-    return named == "-" ? read_standard_input(diagnostics, text) : read(named, diagnostics, text);
+    return named == "-" ? read_standard_input(diagnostics, text)
+                        : read(named, diagnostics, text, NamedBy::user);
 }
 
 // A file that cannot be read stays in the list by its name, so that its diagnostics can show it.
 void Sources::refuse(std::string name, std::string fault, Diagnostics& diagnostics) {
     const auto index = static_cast<std::uint32_t>(files_.size());
-    files_.emplace_back().name = printable(std::move(name));
+    files_.emplace_back().name = printable_name(name);
     diagnostics.error({.file = index}, std::move(fault));
 }
 
@@ -211,7 +219,7 @@ std::optional<std::uint32_t> Sources::add(std::string name, std::string bytes,
                                           Diagnostics& diagnostics, TextOf text) {
     const auto index = static_cast<std::uint32_t>(files_.size());
     SourceFile& file = files_.emplace_back();
-    file.name = printable(std::move(name));
+    file.name = printable_name(name);
     if (!take(file, index, std::move(bytes), text, diagnostics)) return std::nullopt;
     return index;
 }

@@ -34,6 +34,11 @@ enum class TextOf {
     elsewhere, // a posting, say: whatever text it is
 };
 
+enum class NamedBy {
+    user, // with the own hand: a pipe or a device is read as well
+    file, // that was read: only a regular file is
+};
+
 class Sources {
 public:
     // A résumé is a few kilobytes; a file of more than this is something else given by mistake.
@@ -42,7 +47,8 @@ public:
     // Each returns the new file's index, or reports why there is none: no such file, a folder,
     // not readable, over most_bytes, bad UTF-8 (at its byte), a NUL byte.
     std::optional<std::uint32_t> read(const std::filesystem::path& path, Diagnostics& diagnostics,
-                                      TextOf text = TextOf::markup);
+                                      TextOf text = TextOf::markup,
+                                      NamedBy named_by = NamedBy::file);
     std::optional<std::uint32_t> read_input(const std::string& named, // `-`: standard input
                                             Diagnostics& diagnostics, TextOf text = TextOf::markup);
     std::optional<std::uint32_t> add(std::string name, std::string bytes, Diagnostics& diagnostics,

@@ -5,6 +5,8 @@
 #include "compiler/base/folder.hpp"
 #include "compiler/base/messages.hpp"
 #include "compiler/base/part_file.hpp"
+#include "compiler/base/printable.hpp"
+#include "compiler/base/whole_file.hpp"
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -12,9 +14,7 @@
 
 #include <cerrno>
 #include <filesystem>
-#include <fstream>
 #include <initializer_list>
-#include <iterator>
 #include <system_error>
 #include <utility>
 #include <vector>
@@ -69,12 +69,12 @@ std::string reason(int error, const fs::path& file) {
 
 std::string fault(const std::string& target, const std::string& why) {
     return target == "-" ? fill<messages::cannot_print>(why)
-                         : fill<messages::cannot_write>(target, why);
+                         : fill<messages::cannot_write>(printable_name(target), why);
 }
 
 // What is there is appended to, for `/dev/stdout` may be a file with something in it.
 int append_to(const std::string& target, std::string_view bytes) {
-    Descriptor device(::open(target.c_str(), O_WRONLY | O_APPEND | O_NOCTTY | O_CLOEXEC));
+    Descriptor device(open_calmly(target.c_str(), O_WRONLY | O_APPEND | O_NOCTTY | O_CLOEXEC));
     if (device.number() < 0) return errno;
     if (const int error = write_all(device.number(), bytes)) return error;
     return device.close() ? 0 : errno;
@@ -157,8 +157,8 @@ std::optional<std::string> prepare(const FileOutput& output, Prepared& prepared)
 }
 
 bool still_holds(const std::string& target, const std::string& bytes) {
-    std::ifstream file(target, std::ios::binary);
-    return std::string{std::istreambuf_iterator<char>(file), {}} == bytes;
+    std::string held;
+    return read_whole_file(target, held) == 0 && held == bytes;
 }
 
 std::optional<std::string> write_directly(const FileOutput& output) {

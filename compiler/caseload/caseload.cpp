@@ -1,5 +1,6 @@
 #include "compiler/caseload/caseload.hpp"
 
+#include "compiler/base/hands.hpp"
 #include "compiler/caseload/terms.hpp"
 
 #include <algorithm>
@@ -40,12 +41,9 @@ public:
         : students_(students), look_(look), drafts_(drafts), wanted_(wanted), watch_(watch) {}
 
     void run() {
-        std::vector<std::jthread> others;
         const std::size_t hands =
             std::min<std::size_t>(std::thread::hardware_concurrency(), students_.size());
-        for (std::size_t hand = 1; hand < hands; ++hand)
-            others.emplace_back([this] { take_all(); });
-        take_all();
+        work_with_hands(hands, [this] { take_all(); });
     }
 
     std::vector<bool> done() const { return {done_.begin(), done_.end()}; }

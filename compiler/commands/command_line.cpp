@@ -20,6 +20,7 @@
 #include <sstream>
 #include <string>
 #include <string_view>
+#include <system_error>
 #include <utility>
 #include <vector>
 
@@ -276,6 +277,8 @@ int run_command_line(int argc, char** argv) {
     try {
         return parse_and_run(argc, argv);
     } catch (const ModuleFault& fault) {
+        print_messages(fmt::format("quoin: {}\n", fault.what()));
+    } catch (const std::system_error& fault) { // the system refused what a run needs
         print_messages(fmt::format("quoin: {}\n", fault.what()));
     } catch (const std::exception& fault) {
         print_messages(fmt::format("quoin: internal error: {}\nThis is a fault in quoin; please "

@@ -15,6 +15,16 @@
 
 namespace quoin::commands {
 
+namespace {
+
+bool put(std::string_view verb, std::string_view text) {
+    const auto fault = write_file("-", text);
+    if (fault) print_messages(fmt::format("quoin {}: {}\n", verb, *fault));
+    return !fault;
+}
+
+}
+
 std::string all_messages(const Diagnostics& diagnostics, const Sources& sources, bool excerpts) {
     constexpr std::size_t most = 100; // a file that is wrong all through is not a résumé
     std::string out;
@@ -33,13 +43,11 @@ void print_messages(std::string_view messages) {
 }
 
 bool print_output(std::string_view verb, std::string_view text) {
-    const auto fault = write_file("-", text);
-    if (fault) print_messages(fmt::format("quoin {}: {}\n", verb, *fault));
-    return !fault;
+    return ::isatty(STDOUT_FILENO) == 1 ? put(verb, printable(text)) : put(verb, text);
 }
 
 bool print_report(std::string_view verb, std::string_view text) {
-    return print_output(verb, with_colours(printable(text), STDOUT_FILENO));
+    return put(verb, with_colours(printable(text), STDOUT_FILENO));
 }
 
 ExitCode wrong_use(std::string_view verb, std::string_view text) {

@@ -16,7 +16,8 @@ std::string all_messages(const Diagnostics& diagnostics, const Sources& sources,
 // To standard error, as a terminal may have them.
 void print_messages(std::string_view messages);
 
-// To standard output, at once. False if it could not be written, which is said for the verb.
+// To standard output, at once; what steers a terminal, not to one. False if it could not be written,
+// which is said for the verb.
 bool print_output(std::string_view verb, std::string_view text);
 bool print_report(std::string_view verb, std::string_view text); // as a terminal may have it
 

@@ -120,6 +120,20 @@ private:
     std::vector<Candidate> found_;
 };
 
+bool is_missing(const std::filesystem::path& file) {
+    std::error_code fault;
+    return std::filesystem::status(file, fault).type() == std::filesystem::file_type::not_found;
+}
+
+// Of a file that cannot be read the library says nothing to its caller, and goes on without.
+std::unique_ptr<Hunspell> open_hunspell(const std::filesystem::path& affixes,
+                                        const std::filesystem::path& dictionary) {
+    auto opened = std::make_unique<Hunspell>(affixes.c_str(), dictionary.c_str());
+    if (opened->spell(std::string("the")) && opened->spell(std::string("working"))) return opened;
+    throw std::system_error(std::make_error_code(std::errc::io_error),
+                            "cannot read the dictionary '" + dictionary.string() + "'");
+}
+
 }
 
 Spelling::Spelling(const std::filesystem::path& folder, const std::string& name)
@@ -131,11 +145,9 @@ Spelling::~Spelling() = default;
 // Where there is no dictionary, nothing is known to be wrong.
 bool Spelling::known_to_hunspell(const std::string& word) const {
     const std::lock_guard lock(mutex_);
-    std::error_code none;
-    if (!hunspell_ && std::filesystem::exists(affixes_, none) &&
-        std::filesystem::exists(dictionary_, none))
-        hunspell_ = std::make_unique<Hunspell>(affixes_.c_str(), dictionary_.c_str());
-    return !hunspell_ || hunspell_->spell(word);
+    if (!hunspell_ && is_missing(affixes_)) return true;
+    if (!hunspell_) hunspell_ = open_hunspell(affixes_, dictionary_);
+    return hunspell_->spell(word);
 }
 
 // As Hunspell takes capitals: a name needs its own, a word may have any that a sentence gives it.

@@ -17,7 +17,7 @@ public:
     static constexpr char is_beside = 'w'; // right, though Hunspell's dictionary lacks it
     static constexpr char is_none = '\0';
 
-    explicit WordList(const std::filesystem::path& file); // empty if the file cannot be read
+    explicit WordList(const std::filesystem::path& file); // empty if there is none
 
     bool empty() const { return text_.empty(); }
     char class_of(std::string_view word) const; // as it is written; is_none if it is not there

@@ -35,7 +35,7 @@ bool KeptFile::is_there() const {
 std::optional<std::string> KeptFile::hold() {
     constexpr int tries = 100; // another run may be saving, and the file be a new one
     for (int i = 0; i < tries; ++i) {
-        Descriptor file(::open(path_.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
+        Descriptor file(open_calmly(path_.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
         if (file.number() < 0) return std::nullopt; // whoever reads it says why
         const bool taken = ::flock(file.number(), LOCK_EX | LOCK_NB) != 0 && errno == EWOULDBLOCK;
         if (taken) return fill<messages::another_run>(path_.string());

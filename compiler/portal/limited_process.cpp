@@ -30,7 +30,7 @@ using Clock = std::chrono::steady_clock;
 
 constexpr std::size_t at_once = 2;
 constexpr std::size_t most_messages = 4096;
-constexpr int exec_failed = 127; // as shells say it
+constexpr int exec_failed = 127, setup_failed = 126; // as shells say it
 
 [[noreturn]] void refuse(const char* what) {
     throw std::system_error(errno, std::generic_category(), what);
@@ -85,7 +85,7 @@ void limit(int resource, rlim_t soft, rlim_t hard) {
     rlimit set{};
     ::getrlimit(static_cast<__rlimit_resource>(resource), &set);
     const rlimit both{std::min(soft, set.rlim_max), std::min(hard, set.rlim_max)};
-    if (::setrlimit(static_cast<__rlimit_resource>(resource), &both) != 0) ::_exit(exec_failed);
+    if (::setrlimit(static_cast<__rlimit_resource>(resource), &both) != 0) ::_exit(setup_failed);
 }
 
 void limit(int resource, rlim_t most) {
@@ -110,7 +110,7 @@ void reset_signals() {
     reset_signals();
     if (::dup2(call.nothing, STDIN_FILENO) < 0 || ::dup2(output, STDOUT_FILENO) < 0 ||
         ::dup2(messages, STDERR_FILENO) < 0 || ::chdir("/") != 0)
-        ::_exit(exec_failed);
+        ::_exit(setup_failed);
     ::close_range(STDERR_FILENO + 1, ~0U, 0); // what others left open to be inherited
     limit(RLIMIT_AS, call.limits.memory);
     // a second between, for at the hard limit the kernel kills without saying why
@@ -126,7 +126,7 @@ class Running {
 public:
     Running(const Tool& tool, std::string program, const ToolLimits& limits, ToolResult& result)
         : limits_(limits), result_(result), deadline_(Clock::now() + limits.patience) {
-        Descriptor nothing(::open("/dev/null", O_RDONLY | O_CLOEXEC));
+        Descriptor nothing(open_calmly("/dev/null", O_RDONLY | O_CLOEXEC));
         Call call{std::move(program), tool.arguments, tool.environment, {}, {},
                   nothing.number(),   limits};
         call.words.insert(call.words.begin(), tool.name);
@@ -218,6 +218,8 @@ private:
         result_.code = exited ? WEXITSTATUS(status) : WTERMSIG(status);
         if (exited && result_.code == exec_failed)
             result_.end = ToolEnd::missing;
+        else if (exited && result_.code == setup_failed)
+            result_.end = ToolEnd::unlimited;
         else if (!exited && result_.code == SIGXCPU)
             result_.end = ToolEnd::too_long;
         else if (result_.code != 0 && ran_out_of_memory())

@@ -26,6 +26,7 @@ struct ToolLimits {
 enum class ToolEnd {
     done,
     missing,
+    unlimited, // not run, for its limits could not be set
     too_long,
     too_large,
     no_memory,

@@ -165,6 +165,8 @@ inline constexpr Message needs_password =
 
 // A reader that failed
 inline constexpr Message no_reader = "it needs the program '{}'; install the package poppler-utils";
+inline constexpr Message not_limited =
+    "the system lets '{}' not be run with a limit to its time and memory, so it was not run";
 inline constexpr Message too_slow = "reading it took too long; '{}' was stopped";
 inline constexpr Message too_much = "more came out of it than a résumé can hold; '{}' was stopped";
 inline constexpr Message no_memory =

@@ -1,5 +1,6 @@
 #include "compiler/portal/scan.hpp"
 
+#include "compiler/base/whole_file.hpp"
 #include "compiler/portal/faults.hpp"
 #include "compiler/portal/limited_process.hpp"
 
@@ -10,7 +11,6 @@
 #include <algorithm>
 #include <cerrno>
 #include <charconv>
-#include <fstream>
 #include <system_error>
 
 namespace quoin::portal {
@@ -33,10 +33,9 @@ std::optional<std::string> read_whole(const fs::path& file, std::string& bytes) 
     if (error) return fill<messages::unreadable>(error.message());
     if (size == 0) return fill<messages::empty>();
     if (size > most_pdf_bytes) return fill<messages::too_large>(size >> 20, most_pdf_bytes >> 20);
-    std::ifstream in(file, std::ios::binary);
-    bytes.resize(static_cast<std::size_t>(size));
-    if (!in.read(bytes.data(), static_cast<std::streamsize>(size)))
-        return fill<messages::no_permission>();
+    const int fault = read_whole_file(file, bytes);
+    if (fault == EACCES) return fill<messages::no_permission>();
+    if (fault != 0) return fill<messages::unreadable>(std::generic_category().message(fault));
     return std::nullopt;
 }
 
@@ -93,6 +92,8 @@ std::string fault_of(const ToolResult& result, const Tool& tool) {
     switch (result.end) {
     case ToolEnd::missing:
         return fill<messages::no_reader>(tool.name);
+    case ToolEnd::unlimited:
+        return fill<messages::not_limited>(tool.name);
     case ToolEnd::too_long:
         return fill<messages::too_slow>(tool.name);
     case ToolEnd::too_large:

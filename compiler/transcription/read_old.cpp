@@ -3,11 +3,12 @@
 
 #include "compiler/base/encoding.hpp"
 #include "compiler/base/file_kinds.hpp"
+#include "compiler/base/whole_file.hpp"
 #include "compiler/transcription/messages.hpp"
 
 #include <algorithm>
-#include <fstream>
-#include <iterator>
+#include <cerrno>
+#include <system_error>
 
 namespace quoin::transcription {
 
@@ -22,9 +23,9 @@ std::optional<std::string> read_bytes(const fs::path& file, std::string& bytes) 
     if (!fs::is_regular_file(file, error)) return fill<messages::no_regular_file>();
     const std::uintmax_t most = portal::most_pdf_bytes, size = fs::file_size(file, error);
     if (!error && size > most) return fill<messages::too_large>(size >> 20, most >> 20);
-    std::ifstream in(file, std::ios::binary);
-    if (error || !in) return fill<messages::unreadable>();
-    bytes.assign(std::istreambuf_iterator<char>(in), {});
+    const int fault = read_whole_file(file, bytes);
+    if (fault == EACCES) return fill<messages::unreadable>();
+    if (fault != 0) return fill<messages::broken_reading>(std::generic_category().message(fault));
     return bytes.empty() ? std::optional(fill<messages::empty_file>()) : std::nullopt;
 }
 

@@ -7,6 +7,7 @@
 #include <doctest/doctest.h>
 
 #include <fcntl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -327,16 +328,14 @@ TEST_SUITE("source") {
             std::filesystem::path path;
             std::string message;
         };
-        const Row rows[]{
-            {folder / "good.resume", ""},
-            {folder, ": error: is a folder; a text file was expected"},
-            {folder / "none.resume", ": error: no such file"},
-            {folder / "good.resume" / "x",
-             ": error: no such file: a part of its path is not a folder"},
-            // It has no end: reading stops at the limit.
-            {"/dev/zero",
-             ": error: is larger than 1 MiB; a résumé is a few kilobytes of text, so this "
-             "looks like another file"}};
+        const Row rows[]{{folder / "good.resume", ""},
+                         {folder, ": error: is a folder; a text file was expected"},
+                         {folder / "none.resume", ": error: no such file"},
+                         {folder / "good.resume" / "x",
+                          ": error: no such file: a part of its path is not a folder"},
+                         {"/dev/zero",
+                          ": error: is not a regular file; a pipe or a device is read only where "
+                          "the command line names it"}};
         for (const Row& row : rows) {
             Sources sources;
             Diagnostics diagnostics;
@@ -346,6 +345,14 @@ TEST_SUITE("source") {
             CHECK(sources.file(0).path == row.path);
             if (!file)
                 CHECK(format(diagnostics.all()[0], sources) == row.path.string() + row.message);
+        }
+        { // named by the user: it has no end, and reading stops at the limit
+            Sources sources;
+            Diagnostics diagnostics;
+            CHECK_FALSE(sources.read_input("/dev/zero", diagnostics));
+            CHECK(diagnostics.all().at(0).text ==
+                  "is larger than 1 MiB; a résumé is a few kilobytes of text, so this looks like "
+                  "another file");
         }
         if (::geteuid() != 0) { // who may read everything
             Sources sources;
@@ -357,6 +364,22 @@ TEST_SUITE("source") {
         std::filesystem::remove_all(folder);
     }
 
+    TEST_CASE("a pipe that a file names is not waited for, nor is a device without end read") {
+        const std::string refusal = " error: is not a regular file; a pipe or a device is read "
+                                    "only where the command line names it";
+        const auto folder = std::filesystem::temp_directory_path() / "quoin-source-pipes";
+        std::filesystem::create_directories(folder);
+        const std::string pipe = (folder / "pipe").string();
+        std::filesystem::remove(pipe);
+        REQUIRE(mkfifo(pipe.c_str(), 0600) == 0);
+        for (const std::string& name : {pipe, std::string("/dev/zero")}) {
+            Sources sources;
+            Diagnostics diagnostics;
+            CHECK_FALSE(sources.read(name, diagnostics));
+            CHECK(format(diagnostics.all().at(0), sources) == name + ":" + refusal);
+        }
+        std::filesystem::remove_all(folder);
+    }
     TEST_CASE("a pipe is read to its end") {
         std::array<int, 2> ends{};
         REQUIRE(::pipe(ends.data()) == 0);
@@ -365,7 +388,7 @@ TEST_SUITE("source") {
         ::close(ends[1]);
         Sources sources;
         Diagnostics diagnostics;
-        const auto file = sources.read("/dev/fd/" + std::to_string(ends[0]), diagnostics);
+        const auto file = sources.read_input("/dev/fd/" + std::to_string(ends[0]), diagnostics);
         ::close(ends[0]);
         REQUIRE(file);
         CHECK(sources.file(*file).text == text);

@@ -72,14 +72,14 @@ MendOutcome mend_input(const std::string& input, const MendTools& tools, bool dr
     std::map<fs::path, bool> seen;
     for (std::uint32_t index = 0; index < first->sources.size(); ++index) {
         const SourceFile& file = first->sources.file(index);
-        if (!seen.try_emplace(file.path).second) continue;
+        const auto text = after.find(file.path);
+        if (!seen.try_emplace(file.path).second || text == after.end()) continue;
         const auto made = all.made.find(file.path);
         if (dry_run)
             outcome.output += line_diff(file.path.empty() ? file.name : file.path.string(),
-                                        file.bytes, after.at(file.path));
+                                        file.bytes, text->second);
         else
-            write_mended(file, after.at(file.path), made == all.made.end() ? 0 : made->second,
-                         outcome);
+            write_mended(file, text->second, made == all.made.end() ? 0 : made->second, outcome);
     }
     outcome.messages += all_messages(all.left, last.sources, excerpts);
     return outcome;

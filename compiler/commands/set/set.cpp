@@ -1,5 +1,6 @@
 #include "compiler/commands/set/set.hpp"
 
+#include "compiler/base/hands.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
@@ -28,6 +29,7 @@
 #include <atomic>
 #include <cstdio>
 #include <optional>
+#include <system_error>
 #include <thread>
 #include <tuple>
 #include <unistd.h>
@@ -127,7 +129,7 @@ pages::Pages pages_of(const stages::Typeset& typeset, const SetRequest& request)
 bool spares_sources(const Outputs& outputs, const Sources& sources, std::uint32_t file,
                     Diagnostics& diagnostics) {
     for (const std::string& target : {outputs.pdf, outputs.plain, outputs.deps}) {
-        if (!would_write_over(target, sources)) continue;
+        if (!would_spoil(target, sources)) continue;
         diagnostics.error({file, 0, 0, 0}, fill<messages::source_overwritten>(target));
         return false;
     }
@@ -232,6 +234,8 @@ SetOutcome set_one(const std::string& input, const Outputs& outputs, const Conte
 SetOutcome set_guarded(const std::string& input, const Outputs& outputs, const Context& context) {
     try {
         return set_one(input, outputs, context);
+    } catch (const std::system_error& fault) {
+        return {ExitCode::errors, fmt::format("{}: error: {}\n", input, fault.what())};
     } catch (const std::exception& fault) {
         return {ExitCode::errors,
                 fmt::format("{}: {}\n", input, fill<messages::internal_error>(fault.what()))};
@@ -250,23 +254,20 @@ std::vector<SetOutcome> set_all(const std::vector<std::string>& inputs,
                                 const std::vector<Outputs>& outputs, const Context& context) {
     std::vector<SetOutcome> outcomes(inputs.size());
     std::atomic<std::size_t> next = 0, done = 0;
-    const auto work = [&](ProgressLine* progress) {
+    ProgressLine progress;
+    const std::thread::id first = std::this_thread::get_id();
+    const auto work = [&] {
         for (std::size_t i = next++; i < inputs.size(); i = next++) {
             outcomes[i] = set_guarded(inputs[i], outputs[i], context);
             ++done;
-            if (progress != nullptr) progress->show(done, inputs.size(), inputs[i]);
+            if (std::this_thread::get_id() == first) progress.show(done, inputs.size(), inputs[i]);
         }
     };
     // a hand waits longer for its file to be safe on the disk than it works
     constexpr std::size_t hands_for_a_core = 4;
     const std::size_t hands =
         std::min(hands_for_a_core * std::thread::hardware_concurrency(), inputs.size());
-    std::vector<std::jthread> others;
-    for (std::size_t hand = 1; hand < hands; ++hand)
-        others.emplace_back(work, nullptr);
-    ProgressLine progress;
-    work(&progress);
-    others.clear(); // joins
+    work_with_hands(hands, work);
     return outcomes;
 }
 
