@@ -87,7 +87,7 @@ ThemeFaces::ThemeFaces(const theme::Theme& theme, fonts::Fonts& fonts, Diagnosti
                                        : theme.family_place);
     for (const std::filesystem::path& file : theme.family_files) {
         std::error_code fault;
-        if (!std::filesystem::exists(file, fault)) {
+        if (!std::filesystem::is_regular_file(file, fault)) {
             diagnostics.error(theme.family_files_place,
                               fill<messages::no_family_file>(in_quotes(file.string())));
             continue;

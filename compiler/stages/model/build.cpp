@@ -124,7 +124,7 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file,
             diagnostics.error(Place{file, 1, 0, 0}, fill<messages::says_nothing>());
         return std::nullopt;
     }
-    Build build{sources, diagnostics, {}, {}, {}, 0, {}};
+    Build build{sources, diagnostics, {}, {}, {}, 0, 0, {}};
     open_first(build, file);
     take_words(build, tree, words);
     build_heading(build, tree);

@@ -50,7 +50,7 @@ struct Build {
     Resume resume;
     LocalDates dates; // of its language
     std::vector<OpenFile> open;
-    std::size_t included = 0;
+    std::size_t included = 0, included_bytes = 0;
     Standing contact;
 };
 

@@ -88,6 +88,7 @@ std::string circle(const Build& build, const fs::path& target) {
 
 bool may_open(const Include& include, const fs::path& target) {
     const Build& build = include.build;
+    if (build.included_bytes > Sources::most_bytes) return false; // told at the one that was more
     if (const std::string names = circle(build, target); !names.empty())
         include.error(fill<messages::circle>(names));
     else if (build.open.size() > deepest)
@@ -112,6 +113,11 @@ void read_file(const Include& include, const fs::path& path) {
     if (!file) {
         build.diagnostics.note(include.place(),
                                fill<messages::included_here>(in_quotes(include.value.text())));
+        return;
+    }
+    build.included_bytes += build.sources.file(*file).bytes.size();
+    if (build.included_bytes > Sources::most_bytes) {
+        include.error(fill<messages::included_too_much>());
         return;
     }
     const syntax::Tree tree = syntax::parse(build.sources, *file, build.diagnostics);

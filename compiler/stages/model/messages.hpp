@@ -89,6 +89,8 @@ inline constexpr Message circle =
 inline constexpr Message included_too_deep =
     "files include one another more than {} deep; expected fewer steps";
 inline constexpr Message included_too_often = "more than {} files are taken in; expected fewer";
+inline constexpr Message included_too_much =
+    "the files taken in are larger than 1 MiB all told; a résumé is a few kilobytes of text";
 
 // Labels that are guessed, and lines without one
 inline constexpr Message guessed_label = "{} is '{}' here";

@@ -8,7 +8,11 @@ namespace quoin::theme::messages {
 // The file
 inline constexpr Message no_theme =
     "there is no theme '{}': expected one of {}, or a path to a theme file{}";
-inline constexpr Message no_theme_file = "there is no theme file '{}'";
+inline constexpr Message no_theme_file = "there is no theme file {}";
+inline constexpr Message not_a_theme_file =
+    "{} is not a theme: expected a regular file whose own name ends in '.theme'";
+inline constexpr Message based_too_deep =
+    "more than {} themes, each based on the next; base it on one of them that stands further on";
 inline constexpr Message based_on_itself = "a theme cannot be based on itself: {}{}";
 inline constexpr Message section_in_theme =
     "a theme has no sections: expected 'style: NAME', 'field: NAME', 'form: NAME' or 'icon: NAME'";

@@ -89,17 +89,30 @@ private:
     std::uint32_t file_ = 0;  // the last that was read whole: the theme's own
 };
 
+constexpr std::size_t longest_chain = 16; // of themes, each based on the next
+
 bool is_path(const std::string& name) {
     return name.find('/') != std::string::npos || name.ends_with(".theme");
+}
+
+// By its real name too: what stands in a file that is no theme is not shown as faults of one.
+bool is_theme_file(const fs::path& path) {
+    std::error_code fault;
+    return path.extension() == ".theme" && fs::canonical(path, fault).extension() == ".theme";
 }
 
 std::optional<fs::path> ThemeReader::find(const std::string& name, const fs::path& from_folder,
                                           Place asked_at) {
     const fs::path path = is_path(name) ? from_folder / name : folder_ / (name + ".theme");
     std::error_code fault;
-    if (fs::exists(path, fault)) return path;
+    const fs::file_status there = fs::status(path, fault);
+    if (fs::exists(there)) {
+        if (fs::is_regular_file(there) && is_theme_file(path)) return path;
+        diagnostics_.error(asked_at, fill<messages::not_a_theme_file>(in_quotes(name)));
+        return std::nullopt;
+    }
     if (is_path(name)) {
-        diagnostics_.error(asked_at, fill<messages::no_theme_file>(name));
+        diagnostics_.error(asked_at, fill<messages::no_theme_file>(in_quotes(name)));
         return std::nullopt;
     }
     const auto names = theme_names(folder_);
@@ -118,6 +131,10 @@ bool ThemeReader::read(const fs::path& path, Place asked_at) {
         for (auto link = again; link != chain_.end(); ++link)
             circle += link->stem().string() + " -> ";
         diagnostics_.error(asked_at, fill<messages::based_on_itself>(circle, same.stem().string()));
+        return false;
+    }
+    if (chain_.size() >= longest_chain) {
+        diagnostics_.error(asked_at, fill<messages::based_too_deep>(longest_chain));
         return false;
     }
     const auto file = sources_.read(path, diagnostics_);
@@ -342,6 +359,8 @@ std::vector<std::string> theme_names(const fs::path& folder) {
     std::error_code fault;
     for (const auto& entry : fs::directory_iterator(folder, fault))
         if (entry.path().extension() == ".theme") names.push_back(entry.path().stem().string());
+    if (fault && fault != std::errc::no_such_file_or_directory)
+        throw fs::filesystem_error("cannot read the folder of themes", folder, fault);
     std::ranges::sort(names);
     return names;
 }

@@ -196,6 +196,13 @@ TEST_CASE("how deep and how many are bounded") {
     folder.write("main.resume", many);
     CHECK(folder.messages("main.resume") ==
           "main.resume:66:10: error: more than 64 files are taken in; expected fewer");
+
+    folder.write("large.resume", "#" + std::string(600'000, '-') + "\n");
+    folder.write("main.resume",
+                 std::string(name) + "include: large.resume\ninclude: large.resume\n");
+    CHECK(folder.messages("main.resume") ==
+          "main.resume:3:10: error: the files taken in are larger than 1 MiB all told; a résumé is "
+          "a few kilobytes of text");
 }
 
 TEST_CASE("faults in an included file are named there, and where it is taken in") {

@@ -8,6 +8,7 @@
 
 #include <doctest/doctest.h>
 #include <fmt/format.h>
+#include <sys/stat.h>
 
 #include <array>
 #include <cstdlib>
@@ -569,6 +570,30 @@ TEST_CASE("themes are found by name or path, and a circle is told whole") {
           std::vector{"there is no theme 'tow': expected one of lost, one, own, three, two, or a "
                       "path to a theme file; did you mean 'two'?"s});
     CHECK(faults_of(folder.path(), "./tow") == std::vector{"there is no theme file './tow'"s});
+}
+
+TEST_CASE("a theme is a regular file by the name of one, and its bases are not without end") {
+    const Folder folder;
+    const auto refusal = [](std::string_view name) {
+        return std::vector{
+            fmt::format("'{}' is not a theme: expected a regular file whose own name "
+                        "ends in '.theme'",
+                        name)};
+    };
+    folder.write("secret", "a line that is not shown\n");
+    REQUIRE(::mkfifo((folder.path() / "pipe.theme").c_str(), 0600) == 0);
+    std::filesystem::create_symlink("secret", folder.path() / "planted.theme");
+    std::filesystem::create_directory(folder.path() / "folder.theme");
+    folder.write("lower.theme", "based-on: ./pipe.theme\n");
+    for (const char* name : {"./secret", "./pipe.theme", "./planted.theme", "./folder.theme"})
+        CHECK(faults_of(folder.path(), name) == refusal(name));
+    CHECK(faults_of(folder.path(), "/dev/zero") == refusal("/dev/zero"));
+    CHECK(faults_of(folder.path(), "lower") == refusal("./pipe.theme"));
+    for (int i = 1; i <= 5000; ++i)
+        folder.write(fmt::format("t{}.theme", i), fmt::format("based-on: ./t{}.theme\n", i + 1));
+    CHECK(faults_of(folder.path(), "t1") ==
+          std::vector{"more than 16 themes, each based on the next; base it on one of them that "
+                      "stands further on"s});
 }
 
 TEST_CASE("ways: a form may have each of its own, and each prints every field") {
