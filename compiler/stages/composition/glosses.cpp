@@ -35,46 +35,61 @@ bool is_word_character(char32_t code) {
     return is_letter(code) || category == UTF8PROC_CATEGORY_MN || category == UTF8PROC_CATEGORY_ND;
 }
 
-// Bytes of `text` that read as `words` from its beginning; 0 if it begins with others or goes on
-// with the same word.
-std::size_t length_of(std::string_view words, std::string_view text) {
-    std::size_t length = 0;
-    bool in_word = false;
-    while (!words.empty()) {
-        if (length == text.size()) return 0;
-        const Character wanted = take_character(words);
-        const Character found = first_character(text.substr(length));
-        if (typed(wanted.code) != typed(found.code)) return 0;
-        in_word = is_word_character(found.code);
-        length += found.length;
+}
+
+GlossTree::GlossTree(std::span<const std::string> words) {
+    for (std::uint32_t i = 0; i < words.size(); ++i) {
+        std::uint32_t node = 0;
+        for (std::string_view rest = words[i]; !rest.empty();) {
+            const auto fresh = static_cast<std::uint32_t>(nodes_.size());
+            const auto [to, is_new] =
+                nodes_[node].next.try_emplace(typed(take_character(rest).code), fresh);
+            node = to->second;
+            if (is_new) nodes_.emplace_back();
+        }
+        if (node != 0 && !nodes_[node].gloss) nodes_[node].gloss = i;
     }
-    const bool goes_on = in_word && length < text.size() &&
-                         is_word_character(first_character(text.substr(length)).code);
-    return goes_on ? 0 : length;
 }
 
+// Empty if what begins there is none of them, or goes on with the same word.
+GlossedRange GlossTree::longest_at(std::string_view text, std::size_t at) const {
+    GlossedRange longest{at, at, 0};
+    const Node* node = nodes_.data();
+    for (std::string_view rest = text.substr(at); !rest.empty();) {
+        const char32_t code = take_character(rest).code;
+        const auto to = node->next.find(typed(code));
+        if (to == node->next.end()) break;
+        node = &nodes_[to->second];
+        const bool goes_on = is_word_character(code) && !rest.empty() &&
+                             is_word_character(first_character(rest).code);
+        if (node->gloss && !goes_on) longest = {at, text.size() - rest.size(), *node->gloss};
+    }
+    return longest;
 }
 
-std::vector<GlossedRange> glossed_ranges(std::string_view text,
-                                         std::span<const model::Gloss> glosses, bool all_capitals,
-                                         const std::string& language) {
-    std::vector<std::string> words;
-    for (const model::Gloss& gloss : glosses)
-        words.push_back(all_capitals ? upper_case(gloss.words, language) : gloss.words);
+std::vector<GlossedRange> GlossTree::ranges_in(std::string_view text) const {
     std::vector<GlossedRange> ranges;
+    if (nodes_.size() == 1) return ranges;
     bool in_word = false;
     for (std::size_t at = 0; at < text.size();) {
-        GlossedRange longest{at, at, 0};
-        for (std::uint32_t i = 0; i < words.size() && !in_word; ++i)
-            if (const std::size_t length = length_of(words[i], text.substr(at));
-                at + length > longest.end)
-                longest = {at, at + length, i};
+        const GlossedRange longest = in_word ? GlossedRange{at, at, 0} : longest_at(text, at);
         const Character here = first_character(text.substr(at));
         in_word = longest.end > at || is_word_character(here.code);
         at = std::max(longest.end, at + here.length);
         if (longest.end > longest.begin) ranges.push_back(longest);
     }
     return ranges;
+}
+
+GlossedWords::GlossedWords(std::span<const model::Gloss> glosses, const std::string& language) {
+    if (glosses.empty()) return;
+    std::vector<std::string> words, capitals;
+    for (const model::Gloss& gloss : glosses) {
+        words.push_back(gloss.words);
+        capitals.push_back(upper_case(gloss.words, language));
+    }
+    typed_ = GlossTree(words);
+    capitals_ = GlossTree(capitals);
 }
 
 }

@@ -22,8 +22,8 @@ bool is_before_college(const model::Entry& entry) {
 }
 
 // Beside a college, a high school is the first to go when room is short (common practice).
-bool is_spare(const model::Entry& entry, const model::Section& section) {
-    return is_before_college(entry) && !std::ranges::all_of(section.entries, is_before_college);
+bool has_college(const model::Section& section) {
+    return !std::ranges::all_of(section.entries, is_before_college);
 }
 
 bool opens_lists(const theme::Theme& theme) {
@@ -101,6 +101,7 @@ void Composer::add_section(const model::Section& section) {
     int number = 0;
     auto gap = theme::GapName::heading;
     std::size_t paragraphs_before = 0; // of the entry above
+    const bool beside_college = has_college(section);
     for (const model::Entry& entry : section.entries) {
         if (prints_nothing(entry)) continue;
         const std::size_t first = out_.paragraphs.size();
@@ -110,8 +111,9 @@ void Composer::add_section(const model::Section& section) {
         else
             add_entry(entry, arranged, false, element, gap);
         const std::size_t paragraphs = out_.paragraphs.size() - first;
+        const bool is_spare = beside_college && is_before_college(entry);
         for (std::size_t i = first; i < out_.paragraphs.size(); ++i)
-            out_.paragraphs[i].spare = is_spare(entry, section);
+            out_.paragraphs[i].spare = is_spare;
         if (paragraphs == 1 && paragraphs_before == 1) join_list(first);
         paragraphs_before = paragraphs;
         gap = theme::GapName::entry;

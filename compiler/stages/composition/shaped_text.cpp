@@ -336,8 +336,7 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
     if (hyphenation_ && is_english() && is_running_text(style_name))
         parts.soft_hyphens = hyphenation_->points(parts.text);
     ShapedText shaped;
-    shaped.glossed =
-        glossed_ranges(parts.text, glosses_, style.letters.caps == theme::Caps::all, language_);
+    shaped.glossed = glosses_.tree(style.letters.caps == theme::Caps::all).ranges_in(parts.text);
     parts.segments = parted(parts.segments, shaped.glossed);
     std::vector<std::size_t> begins;
     for (const Segment& part : parts.segments) {

@@ -34,7 +34,8 @@ public:
     TextShaper(const theme::Theme& theme, fonts::Fonts& fonts, const model::Settings& settings,
                Diagnostics& diagnostics, const Hyphenation* hyphenation)
         : theme_(theme), faces_(theme, fonts, diagnostics), language_(*settings.language),
-          glosses_(settings.glosses), diagnostics_(diagnostics), hyphenation_(hyphenation) {}
+          glosses_(settings.glosses, language_), diagnostics_(diagnostics),
+          hyphenation_(hyphenation) {}
 
     // `size` is a ratio of the text size. A character that is in no face is reported, once.
     ShapedText shape(const LineText& text, theme::StyleName style, double size);
@@ -55,7 +56,7 @@ private:
     const theme::Theme& theme_;
     ThemeFaces faces_;
     std::string language_;
-    std::vector<model::Gloss> glosses_;
+    GlossedWords glosses_;
     Diagnostics& diagnostics_;
     const Hyphenation* hyphenation_;
     std::set<std::string, std::less<>> missing_;

@@ -26,7 +26,7 @@ std::string stated(const std::vector<model::Gloss>& glosses) {
 // The text with what is found in brackets.
 std::string found_in(std::string text, const std::vector<model::Gloss>& glosses,
                      bool capitals = false) {
-    auto ranges = glossed_ranges(text, glosses, capitals, "en-US");
+    auto ranges = GlossedWords(glosses, "en-US").tree(capitals).ranges_in(text);
     for (auto range = ranges.rbegin(); range != ranges.rend(); ++range) {
         text.insert(range->end, "]");
         text.insert(range->begin, '[' + std::to_string(range->gloss) + ' ');
