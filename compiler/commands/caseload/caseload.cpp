@@ -13,6 +13,7 @@
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/office_rules.hpp"
+#include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/office/find.hpp"
@@ -149,6 +150,10 @@ caseload::View view_of(const CaseloadRequest& request) {
 }
 
 ExitCode write_report(const caseload::Report& report, const CaseloadRequest& request) {
+    if (is_source(request.report)) {
+        tell(fill<messages::source_overwritten>(request.report));
+        return ExitCode::errors;
+    }
     if (!request.report.empty())
         if (const auto fault = write_file(request.report, as_html(report))) {
             tell(*fault);

@@ -120,7 +120,7 @@ bool write_glance(const Glance& one, const std::string& target, const GlanceTool
     const pages::Pages pages =
         glance::greyed(one.looks, composition, one.pages, glance::first_look);
     const auto time = document_time(tools.epoch, one.typeset.resume.settings);
-    const auto fault = would_write_over(target, one.sources)
+    const auto fault = would_spoil(target, one.sources)
                            ? fill<messages::source_overwritten>(target)
                            : write_file(target, pdf::write_pdf(composition, pages, time));
     if (fault) print_messages(fmt::format("quoin glance: {}\n", *fault));

@@ -79,7 +79,7 @@ ExitCode run_match(const MatchRequest& request) {
     print_messages(all_messages(diagnostics, sources, isatty(STDERR_FILENO) == 1));
     if (!match) return ExitCode::errors;
     if (!request.report.empty())
-        if (const auto fault = would_write_over(request.report, sources)
+        if (const auto fault = would_spoil(request.report, sources)
                                    ? fill<messages::source_overwritten>(request.report)
                                    : write_file(request.report, match_html(*match))) {
             print_messages("quoin match: " + *fault + '\n');

@@ -37,7 +37,7 @@ bool write_marked(const Proofread& one, const std::string& target, const ProofTo
                   const std::optional<std::int64_t>& epoch) {
     if (!one.typeset) return false; // and its errors are said
     const auto time = document_time(epoch, one.typeset->resume.settings);
-    const auto fault = would_write_over(target, one.sources)
+    const auto fault = would_spoil(target, one.sources)
                            ? fill<messages::source_overwritten>(target)
                            : write_file(target, marked_proof(one, tools, time));
     if (fault) print_messages(fmt::format("quoin proof: {}\n", *fault));

@@ -50,8 +50,7 @@ void tell_faults(const ComparedDraft& draft, bool old_one) {
 std::optional<std::string> marked_fault(const Redline& redline, const std::string& target,
                                         const ProofTools& tools, std::optional<std::int64_t> time) {
     for (const ComparedDraft* draft : {&redline.drafts.before, &redline.drafts.after})
-        if (would_write_over(target, draft->read->sources))
-            return fill<messages::redline_marked_over>();
+        if (would_spoil(target, draft->read->sources)) return fill<messages::redline_marked_over>();
     const auto pdf = marked_redline(redline, tools, time);
     return pdf ? write_file(target, *pdf) : fill<messages::redline_no_page>();
 }
