@@ -176,6 +176,8 @@ inline constexpr Message damaged = "it is damaged: '{}' could not read it; expor
 
 // Our own PDF, read back
 inline constexpr Message not_verified = "the PDF cannot be verified: {}";
+inline constexpr Message pages_unread =
+    "not all of it was found on the first 20 pages, and no more are read; nothing was written";
 inline constexpr Message word_lost =
     "{} cannot be read whole from the PDF, in the order of {}; nothing was written";
 inline constexpr Message read_loose =

@@ -235,6 +235,11 @@ bool verify_pdf(const composition::Composition& composition, std::string_view pd
         const std::vector<ExpectedWord> lost =
             by_place ? lost_but_at_edge(expected, reading, words) : lost_words(expected, reading);
         if (lost.empty()) continue;
+        if (reading.pages.size() >=
+            std::size_t{most_pages_read}) { // what is beyond them was not looked at
+            diagnostics.error(file, fill<messages::not_verified>(fill<messages::pages_unread>()));
+            return false;
+        }
         report_lost(lost, words, order, diagnostics);
         return false; // one order's faults are enough to act on
     }

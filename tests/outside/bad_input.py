@@ -97,6 +97,8 @@ SIZE = [
     Case("a word of 0.9 MiB", 3, "too long|fit|line", **source(GOOD + "- " + "x" * (9 * MEBIBYTE // 10) + "\n")),
     Case("a bullet of 150,000 words", 3, "line", **source(GOOD + "- " + "word " * 150_000 + "\n")),
     Case("5,000 entries", 3, "line", **source(HEAD + (TAIL + "\n") * 5_000)),
+    Case("more pages than a reader is asked for", 1, "cannot be verified: .*first 20 pages", faults=None,
+         **source(HEAD + (TAIL + "\n") * 700), args=("in.resume", "-o", "out.pdf", "--draft", "--verify")),
     Case("100,000 bad lines", 1, "in.resume", faults=None, **source(GOOD + "\nnonsense\n" * 50_000)),
     Case("200 lines too long", 3, r"\d+ lines? too long", **source(GOOD + "- Served guests\n" * 200)),
 ]
