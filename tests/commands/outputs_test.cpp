@@ -1,0 +1,43 @@
+// What outputs may take the place of.
+#include "compiler/commands/outputs.hpp"
+
+#include "tests/fixtures/own_folder.hpp"
+
+#include <doctest/doctest.h>
+
+#include <filesystem>
+#include <string>
+
+namespace quoin::commands {
+
+TEST_CASE("outputs: a page or a report takes the place of no source, read or not") {
+    const fixtures::OwnFolder folder;
+    for (const char* name : {"read.txt", "other.resume", "own.theme", "draft.begin", "office.rules",
+                             "old.pdf", "report.html"})
+        folder.write(name, "name: Ottoline Brandt\n");
+    std::filesystem::create_symlink("read.txt", folder.path() / "link.pdf");
+    std::filesystem::create_hard_link(folder.path() / "read.txt", folder.path() / "same.pdf");
+    Sources sources;
+    Diagnostics diagnostics;
+    REQUIRE(sources.read(folder.path() / "read.txt", diagnostics));
+    const struct {
+        std::string output;
+        bool spoils;
+    } cases[] = {
+        {"read.txt", true},    {"./read.txt", true},
+        {"link.pdf", true},    {"same.pdf", true},
+        {"own.theme", true},   {"other.resume", true},
+        {"draft.begin", true}, {"office.rules", true},
+        {"old.pdf", false},    {"report.html", false},
+        {"new.pdf", false},    {"new.resume", false}, // nothing is there to be lost
+    };
+    for (const auto& one : cases) {
+        CAPTURE(one.output);
+        CHECK(would_spoil((folder.path() / one.output).string(), sources) == one.spoils);
+    }
+    CHECK_FALSE(would_spoil("-", sources));
+    CHECK_FALSE(would_spoil("/dev/null", sources));
+    CHECK_FALSE(would_write_over((folder.path() / "other.resume").string(), sources));
+}
+
+}
