@@ -31,7 +31,7 @@ bool may_be_city(std::string_view text) {
         if (!is_capitalised(word.word)) return false;
     const std::string lower = lower_case(text);
     return !is_one_of(lower_case(words.front().word), List::no_city) &&
-           !is_one_of(lower, List::of_the_world) && !is_one_of(text, List::state_names);
+           !is_one_of(lower, List::of_the_world) && !is_one_of(text, trade::List::state_names);
 }
 
 // None for what is no place of the US, and for what has more than two parts.
@@ -41,7 +41,8 @@ std::optional<FormedPlace> formed(const model::Field& field, const std::string& 
         const std::string city = text.substr(0, comma), end = text.substr(comma + 2);
         if (is_one_of(end, trade::List::state_codes))
             return FormedPlace{&field, PlaceForm::code, city};
-        if (is_one_of(end, List::state_names)) return FormedPlace{&field, PlaceForm::state, city};
+        if (is_one_of(end, trade::List::state_names))
+            return FormedPlace{&field, PlaceForm::state, city};
         if (is_one_of(end, List::short_states))
             return FormedPlace{&field, PlaceForm::short_state, city};
         return std::nullopt;

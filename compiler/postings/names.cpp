@@ -21,6 +21,7 @@ bool is_of_an_employer(const Phrase& phrase) {
     if (phrase.lower.size() == 1 && is_one_of(phrase.lower[0], List::short_names)) return true;
     if (!small && phrase.lower.size() == 1 && is_one_of(phrase.words, trade::List::state_codes))
         return true;
+    if (is_one_of(phrase.words, trade::List::state_names)) return true;
     const std::size_t last = phrase.words.rfind(' ') + 1;
     return is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) &&
            small && is_one_of(phrase.lower.back(), List::ends_of_employers);

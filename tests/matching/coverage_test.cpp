@@ -27,7 +27,7 @@ const char* const page = "name: Ana Reyes\n"
                          "- Charted intake in the EHR for 12 residents\n"
                          "- Transferred 14 residents with a gait belt\n"
                          "- Labelled water samples and organised the data base\n"
-                         "- Inspected hulls, then analyzed chemical residue\n"
+                         "- Inspected hulls, then analyzed chemical residue of patients\n"
                          "section: Skills\n"
                          "Tools: GIS (geographic information systems); Pyhton; vital signs\n"
                          "section: Languages\n"
@@ -90,7 +90,8 @@ TEST_CASE("matching: how near a term is shown") {
 }
 
 TEST_CASE("matching: what is not there is missing") {
-    for (const char* term : {"Java", "C++", "signs of life in water", "universe", "G"}) {
+    for (const char* term :
+         {"Java", "C++", "signs of life in water", "universe", "G", "patience"}) {
         CAPTURE(term);
         CHECK(covered(term).verdict == Verdict::missing);
     }

@@ -35,6 +35,7 @@ TEST_CASE("postings: names of people, places and employers are no terms") {
         {"Knowledge of knots, for work in Harlan Bay.", "knots", "Harlan Bay"},
         {"You know rigging and would pair with Ilse.", "rigging", "Ilse"},
         {"You know Excel and would sell for The Lamp & Loaf.", "Excel", "Lamp & Loaf"},
+        {"You know rigging and are licensed in Washington.", "rigging", "Washington"},
         {"You know rigging, as does our captain Odalys.", "rigging", "Odalys"},
         {"You know rigging from Sable Point to Cold Harbor.", "rigging", "Sable"},
     };
