@@ -54,9 +54,11 @@ private:
     // ISO 9001, Level 1, Part 107
     bool is_numeral_of_name(std::size_t i) const {
         if (i == 0 || !is_wordy(i - 1)) return false;
-        return is_all_capitals(sentence_.token(i - 1)) ||
-               sentence_.is_word(i - 1, {"level", "class", "part", "type", "phase", "title", "tier",
-                                         "category", "division", "form", "section", "group"});
+        const bool named = is_capital(sentence_.token(i - 1)) &&
+                           sentence_.is_word(i - 1, {"class", "part", "type", "title", "category",
+                                                     "division", "form", "section", "group"});
+        return named || is_all_capitals(sentence_.token(i - 1)) ||
+               sentence_.is_word(i - 1, {"level", "phase", "tier"});
     }
 
     // handling down anything, strip it down to the wood

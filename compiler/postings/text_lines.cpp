@@ -190,8 +190,13 @@ bool goes_on(const RawLine& above, const RawLine& line, std::size_t column) {
         is_surely_heading(line.text) || names_part(line.text) || names_part(above.text))
         return false;
     if (above.item) return line.indent > 0 || is_small_letter(line.text.front());
-    if (is_small_letter(line.text.front())) return true;
     const std::size_t word = std::min(line.text.find(' '), line.text.size());
+    const bool had_room = above.text.size() + word + 12 < column; // and ended all the same
+    const bool opens_part = above.parted && had_room && !ends_sentence(above.text) &&
+                            above.text.size() <= longest_parted_heading &&
+                            part_headed(above.text).known;
+    if (opens_part) return false;
+    if (is_small_letter(line.text.front())) return true;
     return column <= widest_column && above.text.size() + word + 12 > column &&
            words_of(above.text) > 5;
 }
