@@ -119,8 +119,8 @@ bool take_frame(std::string& plain) {
 bool names_part(std::string_view text) {
     if (text.size() > longest_heading || ends_sentence(text) || !is_capital_letter(text.front()))
         return false;
-    const Part part = part_headed(text);
-    return part.whole && (part.not_read || part.standing != Standing::required ||
+    const Part part = part_named_whole(heading_words(text));
+    return part.known && (part.not_read || part.standing != Standing::required ||
                           says_any(comparable(text), List::heading_surely_required));
 }
 
