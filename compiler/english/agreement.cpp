@@ -69,7 +69,9 @@ std::string in_other_number(const Sentence& s, std::size_t i, bool plural) {
 std::string of_open_verb(const Sentence& s, std::size_t i, bool plural) {
     const VerbForms& forms = s.forms(i);
     if (forms.none() || s.classes(i) != 0 || is_capital(s.token(i))) return {};
-    const bool sure = s.is_word(i - 1, {"who"}) || !forms.verb->noun;
+    // logs that shows every dose
+    const bool object = s.is(i + 1, w::determiner | w::possessive) || s.is_number(i + 1);
+    const bool sure = s.is_word(i - 1, {"who"}) || !forms.verb->noun || object;
     if (plural && forms.third && sure) return std::string(forms.verb->base);
     if (!plural && forms.base && !forms.past && sure && s.is_word(i - 1, {"who"}))
         return third_person(forms.verb->base);

@@ -22,12 +22,17 @@ bool is_open(const Sentence& s, std::size_t i) { // of no closed class
 }
 
 bool ends_noun(const Sentence& s, std::size_t i) { // what stands here is no part of a noun before
-    return s.ends_phrase(i) || s.is(i, w::preposition | w::relative | w::be | w::modal);
+    const bool turn = s.is_word(i, {"a", "an", "per", "each", "every"}); // 20 box a day
+    const bool counts_on = s.is(i, w::conjunction) && // 3 computer and 2 printers
+                           (s.is_number(i + 1) || s.is(i + 1, w::determiner));
+    return s.ends_phrase(i) || turn || counts_on ||
+           s.is(i, w::preposition | w::relative | w::be | w::modal);
 }
 
 // More than one, and counted: 11, 2,000, three; not a year, nor a name's: Form 11, Level 3.
 bool is_several(const Sentence& s, std::size_t i) {
     if (s.is(i, w::number)) return !s.is_word(i, {"zero"});
+    if (s.is_word(i, {"several", "many", "few"})) return !s.is_word(i + 1, {"a", "an"});
     const std::string& figure = s.word(i);
     const bool plain = s.is_figure(i) && std::ranges::all_of(figure, [](char c) {
                            return quoin::is_figure(c) || c == ',';

@@ -129,6 +129,7 @@ private:
         if (forms.third && is_span_of_time(i + 1) && !adjacent) // 90 posters and programs a term
             return VerbTense::none;
         if (lists_things_ && closes_list(joiner)) return VerbTense::none;
+        if (forms.verb->noun && is_thing_in_list(i, joiner)) return VerbTense::none;
         if (forms.base && forms.verb->noun && !adjacent && s_.is(i + 1, List::counted))
             return VerbTense::none; // drove forklift and reach truck
         const bool verb = (adjacent && s_.is(joiner, w::conjunction)) || is_present_verb(i) ||
@@ -140,6 +141,18 @@ private:
     // `primer, brushes, and finish coats`: like is joined with like, and the one before is a thing.
     bool closes_list(std::size_t joiner) const {
         return s_.is(joiner, w::conjunction) && s_.token(joiner - 1).kind == TokenKind::comma;
+    }
+
+    // `with probing, wear offsets, and a sheet`: the last of what the preposition has is a thing.
+    bool is_thing_in_list(std::size_t i, std::size_t joiner) const {
+        constexpr std::size_t longest = 6; // words of an item
+        if (s_.token(joiner).kind != TokenKind::comma) return false;
+        bool governed = false;
+        for (std::size_t k = last_verb_ + 1; k < joiner; ++k)
+            governed = governed || s_.is(k, w::preposition);
+        for (std::size_t k = i + 1; governed && k < i + longest && k + 1 < s_.size(); ++k)
+            if (closes_list(k)) return s_.is(k + 1, w::determiner | w::possessive);
+        return false;
     }
 
     bool is_likely_verb(std::size_t i, std::size_t joiner) const {
