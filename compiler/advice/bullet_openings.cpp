@@ -78,7 +78,8 @@ bool speaks_of_habit(std::string_view text) {
     for (const std::string_view word : pieces_of(text.substr(0, end), " ")) {
         const std::string plain = lower_case(trimmed(word, ".()"));
         if (is_one_of(plain, List::habits) || (each && is_one_of(plain, List::turns))) return true;
-        each = plain == "every" || plain == "each";
+        const bool every_other = each && (plain == "other" || plain == "second");
+        each = plain == "every" || plain == "each" || every_other;
     }
     return false;
 }

@@ -41,6 +41,9 @@ void impossible_figure(const ProofContext& context, std::vector<Finding>& findin
 // impossible_sums.cpp
 void impossible_sum(const ProofContext& context, std::vector<Finding>& findings);
 
+// impossible_measures.cpp
+void impossible_measure(const ProofContext& context, std::vector<Finding>& findings);
+
 // bullet_results.cpp
 void no_figure(const ProofContext& context, std::vector<Finding>& findings);
 void task_without_result(const ProofContext& context, std::vector<Finding>& findings);

@@ -26,6 +26,7 @@ public:
         if (const auto name = aged_name()) return name;
         if (const auto name = described_name()) return name;
         if (const auto name = disciplined_name()) return name;
+        if (const auto name = name_beside_illness()) return name;
         return single_name();
     }
 
@@ -176,6 +177,22 @@ private:
         for (std::size_t i = 2; i + 1 < words_.size(); ++i)
             if (lower(i - 1) == "of" && is_one_of(lower(i - 2), measures) && is_full_name(i))
                 return extent(i, i + 1);
+        return std::nullopt;
+    }
+
+    // Placed the sons of Loretta Vance, then in detox; not one's own teacher or doctor
+    std::optional<english::Extent> name_beside_illness() const {
+        constexpr std::array<std::string_view, 8> beside{"with", "under", "by",        "dr",
+                                                         "for",  "from",  "professor", "nurse"};
+        constexpr std::size_t near = 8; // words behind the name
+        for (std::size_t i = 1; i + 1 < words_.size(); ++i) {
+            if (!is_full_name(i) || is_one_of(lower(i - 1), beside) || is_capital(i - 1)) continue;
+            for (std::size_t k = i + 2; k < words_.size() && k < i + 2 + near; ++k)
+                if (is_small_letter(word(k).front()) && is_one_of(word(k), List::illness))
+                    return extent(i, i + 1);
+                else if (word(k) == "hiv" || word(k) == "HIV" || word(k) == "AIDS")
+                    return extent(i, i + 1);
+        }
         return std::nullopt;
     }
 

@@ -74,6 +74,8 @@ std::span<const Check> education_checks();
 std::span<const Check> entry_checks();      // experience and projects: counts, order, fields
 std::span<const Check> wording_checks();    // tense, verbs, openings, person, passive, figures
 std::span<const Check> claim_checks();      // what is claimed against what the page bears out
+std::span<const Check> role_checks();       // what a role may claim, and what it says of others
+std::span<const Check> study_checks();      // degrees to come, courses, childhood
 std::span<const Check> page_claim_checks(); // what is said in two places, or left blank
 std::span<const Check> letter_checks();     // small openings, Latin names, agreement
 std::span<const Check> interest_checks();   // pastimes, abbreviations

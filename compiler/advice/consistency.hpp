@@ -21,6 +21,8 @@ void doubled_words(const ProofContext& context, std::vector<Finding>& findings);
 
 // consistency_words.cpp: figures, commas, spellings
 void number_forms(const ProofContext& context, std::vector<Finding>& findings);
+void unit_forms(const ProofContext& context, std::vector<Finding>& findings);
+void ampersands(const ProofContext& context, std::vector<Finding>& findings);
 void term_forms(const ProofContext& context, std::vector<Finding>& findings);
 
 void place_forms(const ProofContext& context, std::vector<Finding>& findings);  // place_forms.cpp

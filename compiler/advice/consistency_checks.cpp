@@ -260,6 +260,12 @@ constexpr std::array consistency_table{
           "A term is written in one way: with its hyphen or without, with the same capitals.",
           "A portal that looks for one form misses the other.", "common practice",
           "e-mail beside email, Javascript beside JavaScript", "email everywhere", term_forms},
+    Check{"unit-forms", Weight::should, "consistency",
+          "One unit and one notation for one kind of thing: degrees, weights, lengths, percent, "
+          "hours of the clock; and a temperature has its unit.",
+          "A reader who has to convert stops reading.", "common practice",
+          "- Chilled dough to 38°F beside - Held butter at 13°C",
+          "- Chilled dough to 38°F beside - Held butter at 55°F", unit_forms},
     Check{"dash", Weight::consider, "consistency",
           "A dash between words is typed as two hyphens, not as one between spaces.",
           "A hyphen is too short for the pause that it stands for.", "common practice",

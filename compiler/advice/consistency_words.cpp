@@ -275,12 +275,37 @@ std::set<std::string> hyphenated_terms(const model::Resume& resume) {
 
 }
 
+namespace {
+
+// `twelve`, where others of two figures stand in figures: those of one may be words by rule.
+void large_number_words(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::array<std::string_view, 9> large{"eleven",   "twelve",  "thirteen",
+                                                    "fourteen", "fifteen", "sixteen",
+                                                    "eighteen", "twenty",  "thirty"};
+    constexpr std::size_t several = 3;
+    std::size_t figures = 0;
+    std::optional<Spot> spelled;
+    for (const WordedBullet& bullet : context.bullets)
+        for (const WordAt& word : words_in(bullet.text)) {
+            if (word.word.size() == 2 && all_figures(word.word)) ++figures;
+            if (!spelled && is_one_of(word.word, large))
+                spelled =
+                    Spot{std::string(word.word), bullet.place({word.offset, word.word.size()})};
+        }
+    if (spelled && figures >= several)
+        report<messages::large_in_words>(findings, spelled->place, in_quotes(spelled->text));
+}
+
+}
+
 void number_forms(const ProofContext& context, std::vector<Finding>& findings) {
+    large_number_words(context, findings);
     mixed_commas(context, findings);
     words_and_figures(context, findings);
 }
 
 void term_forms(const ProofContext& context, std::vector<Finding>& findings) {
+    ampersands(context, findings);
     Terms terms(findings);
     const std::set<std::string> hyphenated = hyphenated_terms(context.resume);
     std::set<std::string> told;

@@ -7,6 +7,7 @@
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
@@ -111,6 +112,19 @@ void email_tone(const ProofContext& context, std::vector<Finding>& findings) {
     }
 }
 
+// `anneliese@tremblayito.example`, of Tremblay-Ito: it vouches for itself.
+bool is_own_domain(std::string_view address, std::string_view name) {
+    constexpr std::size_t shortest = 4;
+    std::string domain = lower_case(address.substr(address.rfind('@') + 1));
+    std::erase(domain, '-');
+    const std::string plain = plain_letters(name);
+    return std::ranges::any_of(words_in(plain), [&](const WordAt& part) {
+        std::string letters(part.word);
+        std::erase(letters, '-');
+        return letters.size() >= shortest && domain.find(letters) != domain.npos;
+    });
+}
+
 void school_email(const ProofContext& context, std::vector<Finding>& findings) {
     const model::Settings& settings = context.resume.settings;
     const std::set<std::string> school = school_words(context.resume);
@@ -118,10 +132,34 @@ void school_email(const ProofContext& context, std::vector<Finding>& findings) {
     const auto emails = contacts(context, trade::FieldName::email);
     const auto from_school = [&](const model::Field* field) {
         const std::string address = plain_in(field);
-        return !is_addr_spec(address) || is_school_address(address, school);
+        return !is_addr_spec(address) || is_school_address(address, school) ||
+               is_own_domain(address, own_name(context));
     };
     if (emails.empty() || std::ranges::any_of(emails, from_school)) return;
     report<messages::private_email>(findings, emails.front()->place);
+}
+
+// `w.solano@clayborne-mutual.example`, who works at Clayborne Mutual; not one's own firm.
+void work_email(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t shortest = 5;
+    const std::string name = plain_letters(own_name(context));
+    const std::set<std::string> school = school_words(context.resume);
+    for (const model::Field* field : contacts(context, trade::FieldName::email)) {
+        const std::string address = lower_case(plain_in(field));
+        const std::string domain = address.substr(address.rfind('@') + 1);
+        if (is_school_address(address, school)) continue;
+        for (const Position& position : positions(context.resume, {trade::Holds::experience})) {
+            const std::string employer = plain_in(position.find(trade::FieldName::employer));
+            const std::string plain = plain_letters(employer);
+            const auto words = words_in(plain);
+            if (words.empty()) continue;
+            const std::string_view first = words.front().word;
+            const bool own = name.find(first) != name.npos || first == "college";
+            if (own || first.size() < shortest || !domain.starts_with(first)) continue;
+            report<messages::work_email>(findings, field->place, in_quotes(employer));
+            return;
+        }
+    }
 }
 
 void phone_form(const ProofContext& context, std::vector<Finding>& findings) {
@@ -159,11 +197,46 @@ void voicemail(const ProofContext& context, std::vector<Finding>& findings) {
     report<messages::check_voicemail>(findings, phones.front()->place);
 }
 
+// The host of an address: `localhost`, `192.168.0.12`.
+bool is_of_own_machine(std::string_view url) {
+    const std::string lower = lower_case(url);
+    if (lower.starts_with("file:")) return true;
+    const std::size_t scheme = lower.find("://");
+    const std::string_view host =
+        std::string_view(lower).substr(scheme == lower.npos ? 0 : scheme + 3);
+    return host.starts_with("localhost") || host.starts_with("127.") ||
+           host.starts_with("192.168.") || host.starts_with("c:\\");
+}
+
+void report_own_machine(const TextInResume& part, std::vector<Finding>& findings) {
+    const std::string shown = part.text.plain();
+    bool own = is_of_own_machine(shown);
+    for (const std::string& link : part.text.links)
+        own = own || is_of_own_machine(link);
+    if (own)
+        report<messages::unreachable>(findings, part.field->place, in_quotes(shown)).weight =
+            Weight::must;
+}
+
+// `photos.example/party-queen`: what would not do in an address of mail either.
+void report_telling_link(const TextInResume& part, std::vector<Finding>& findings) {
+    const std::string shown = lower_case(part.text.plain());
+    const std::size_t path = shown.find('/');
+    if (path == shown.npos || shown.find(' ') != shown.npos) return;
+    for (const std::string_view nickname : listed(List::nicknames))
+        if (has_phrase(std::string_view(shown).substr(path), nickname)) {
+            report<messages::telling_link>(findings, part.field->place, in_quotes(nickname));
+            return;
+        }
+}
+
 // A link with words of its own shows those; its address is not on the page.
 void link_form(const ProofContext& context, std::vector<Finding>& findings) {
     visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || part.field->name != trade::FieldName::link || part.text.links.empty())
-            return;
+        if (!part.field || part.field->name != trade::FieldName::link) return;
+        report_own_machine(part, findings);
+        report_telling_link(part, findings);
+        if (part.text.links.empty()) return;
         const std::string shown = part.text.plain();
         if (shown.find(' ') != std::string::npos || shown.find('.') == std::string::npos) return;
         if (const auto fault = link_fault(shown))
@@ -203,6 +276,10 @@ constexpr std::array contact_table{
           "mail.",
           "common practice", "email: ottoline.brandt@mail.example",
           "email: ottoline.brandt@ellerystate.example", school_email},
+    Check{"work-email", Weight::should, "contact", "The address of mail is not an employer's.",
+          "It tells that you look for work in working hours, and ends with the job.",
+          "common practice", "email: w.solano@clayborne.example, employer: Clayborne Mutual",
+          "email: w.solano@mail.example", work_email},
     Check{"phone-form", Weight::must, "contact",
           "A telephone number is whole: ten figures in the US, or + and the code of another "
           "country.",

@@ -192,6 +192,55 @@ void date_forms(const ProofContext& context, std::vector<Finding>& findings) {
     finding.safe_mend = std::move(edits);
 }
 
+// `2021 - 2023`, where the other positions have their months.
+void years_alone(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto has_months = [](const model::DateRange& range) {
+        const auto& date = range.start ? range.start : range.end;
+        return date && (date->month || date->season);
+    };
+    const model::Entry* with = nullptr;
+    std::size_t many = 0;
+    std::vector<const model::Field*> without;
+    for (const Position& position : positions(context.resume, {experience})) {
+        const model::Field* field = position.entry->find(trade::FieldName::dates);
+        const model::DateRange* range = dates_in(field);
+        if (!range || range->typed.empty()) continue;
+        if (!has_months(*range)) {
+            without.push_back(field);
+            continue;
+        }
+        with = with ? with : position.entry;
+        ++many;
+    }
+    if (without.size() != 1 || many < 2) return;
+    report<messages::years_alone>(findings, without.front()->place,
+                                  in_quotes(dates_in(without.front())->typed), called(*with));
+}
+
+// `on 4/9/18`
+std::optional<english::Extent> date_in_figures(std::string_view text) {
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        if (!is_figure(text[at]) || (at > 0 && text[at - 1] != ' ' && text[at - 1] != '('))
+            continue;
+        const std::size_t end = std::min(text.find_first_not_of("0123456789/", at), text.size());
+        const std::string_view date = text.substr(at, end - at);
+        const auto parts = pieces_of(date, "/");
+        const bool three = parts.size() == 3 && std::ranges::count(date, '/') == 2 &&
+                           parts[0].size() < 3 && parts[1].size() < 3 &&
+                           (parts[2].size() == 2 || parts[2].size() == 4);
+        if (three) return english::Extent{at, end - at};
+    }
+    return std::nullopt;
+}
+
+void dates_told(const ProofContext& context, std::vector<Finding>& findings) {
+    years_alone(context, findings);
+    for (const WordedBullet& bullet : context.bullets)
+        if (const auto date = date_in_figures(bullet.text))
+            report<messages::date_in_figures>(findings, bullet.place(*date),
+                                              in_quotes(bullet.words(*date)));
+}
+
 // --- up to date
 
 void expected_past(const ProofContext& context, std::vector<Finding>& findings) {
@@ -281,6 +330,12 @@ constexpr std::array date_table{
           "The page prints one form in any case; a source in one form is easier to look over.",
           "common practice", "Jun 2026 in one entry and 09/2025 in the next",
           "Jun 2026 and Sep 2025", date_forms},
+    Check{"dates-told", Weight::should, "dates",
+          "One position does not give years alone where the others have months, and no bullet has "
+          "a date in figures.",
+          "A date in another form looks like one that hides something.", "common practice",
+          "dates: 2021 - 2023 below dates: Jul 2023 - Dec 2025", "dates: Sep 2021 - May 2023",
+          dates_told},
     Check{"expected-past", Weight::should, "dates",
           "What is called expected lies ahead of the day the résumé is read.",
           "An expected date that is past says that nobody has looked this over since.",

@@ -266,8 +266,18 @@ void gpa_unsaid(const ProofContext& context, std::vector<Finding>& findings) {
     judged_by(context, &office::Limits::gpa_show, finding);
 }
 
+// An apprenticeship asks for a diploma.
+bool is_apprenticed(const ProofContext& context) {
+    bool found = false;
+    visit_schools(context, [&](const model::Entry& entry) {
+        const std::string degree = lower_case(plain_in(entry.find(trade::FieldName::degree)));
+        found = found || has_phrase(degree, "apprenticeship");
+    });
+    return found;
+}
+
 void high_school(const ProofContext& context, std::vector<Finding>& findings) {
-    if (!has_college(context) || is_first_year(context)) return;
+    if (!has_college(context) || is_first_year(context) || is_apprenticed(context)) return;
     std::optional<model::Date> graduation;
     visit_schools(context, [&](const model::Entry& entry) {
         const model::Field* school = entry.find(trade::FieldName::school);

@@ -52,14 +52,23 @@ bool is_yet_to_begin(const model::Entry& entry, const model::Date& today) {
     return range && is_incoming(*range, today);
 }
 
+// The position that an experienced worker tells first; an office's number is to be kept.
+const model::Entry* latest_of(const ProofContext& context) {
+    if (*context.resume.settings.stage != trade::Stage::experienced) return nullptr;
+    if (context.rules().set_by(&office::Limits::most_bullets)) return nullptr;
+    const auto all = positions(context.resume, {experience});
+    return all.empty() ? nullptr : all.front().entry;
+}
+
 void bullet_count(const ProofContext& context, std::vector<Finding>& findings) {
     const bool academic = *context.resume.settings.stage == trade::Stage::academic;
     const office::Limits& limits = context.limits();
     for (const Position& position : positions(context.resume, {experience, projects})) {
         if (is_yet_to_begin(*position.entry, context.today)) continue;
         const std::size_t own = main_bullets(*position.entry);
-        if (static_cast<double>(own) > limits.most_bullets)
-            report_count(context, *position.entry, own, findings);
+        const bool latest = position.entry == latest_of(context); // which may tell one more
+        const double most = limits.most_bullets + (latest ? 1 : 0);
+        if (static_cast<double>(own) > most) report_count(context, *position.entry, own, findings);
         if (position.entry != position.head) continue;
         std::size_t all = own;
         for (const model::Entry& further : position.entry->further)

@@ -34,6 +34,7 @@ std::vector<Landmark> landmarks(const model::Resume& resume, const std::vector<g
         add("its employer", jobs.front().find(employer));
         add("its dates", jobs.front().find(dates));
     }
+    if (*resume.settings.stage == trade::Stage::experienced) return found; // work comes first
     if (const auto schools = positions(resume, {trade::Holds::education}); !schools.empty()) {
         add("the school", schools.front().find(school));
         add("the degree", schools.front().find(degree));

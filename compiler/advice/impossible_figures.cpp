@@ -156,12 +156,19 @@ private:
         return i + 2;
     }
 
-    // `64 volunteers, 71 of whom`
+    // `64 volunteers, 71 of whom`; of `them`, the largest that they may be some of: 48 students in
+    // 3 schools, 12 of them
     std::optional<std::size_t> count_before(std::size_t i) const {
-        constexpr std::size_t near = 5;
-        for (std::size_t k = i; k-- > 0 && k + near >= i;)
-            if (value_of(word(k))) return is_count(k) ? std::optional(k) : std::nullopt;
-        return std::nullopt;
+        constexpr std::size_t near = 5, far = 12;
+        const bool of_them = word(i + 2) == "them";
+        std::optional<std::size_t> found;
+        for (std::size_t k = i; k-- > 0 && k + (found ? far : near) >= i;) {
+            if (!value_of(word(k))) continue;
+            if (!found && (!is_count(k) || !of_them))
+                return is_count(k) ? std::optional(k) : std::nullopt;
+            if (is_count(k) && (!found || *value_of(word(k)) > *value_of(word(*found)))) found = k;
+        }
+        return found;
     }
 
     // `9 days a week`, `9,000 hours in 2025`
@@ -180,12 +187,14 @@ private:
         if (!value) return false;
         // 9,000 apprentice hours in 2025
         const std::size_t unit = is_word(i + 1) && !word(i + 1).ends_with('s') ? i + 2 : i + 1;
-        const bool each = is_one_of(word(unit + 1), every);
+        const bool of_whole = word(unit + 1) == "of"; // 13 months of the year
+        const std::size_t article = of_whole ? unit + 2 : unit + 1;
+        const bool each = is_one_of(word(article), every) || (of_whole && word(article) == "the");
         const bool in_year = word(unit + 1) == "in" && word(unit + 2).size() == 4 &&
                              value_of(word(unit + 2)).value_or(0) >= trade::first_year;
         return std::ranges::any_of(all, [&](const Most& most) {
             return word(unit) == most.parts && *value > most.count &&
-                   ((each && word(unit + 2) == most.whole) || (in_year && most.whole == "year"));
+                   ((each && word(article + 1) == most.whole) || (in_year && most.whole == "year"));
         });
     }
 
@@ -276,6 +285,7 @@ void impossible_figure(const ProofContext& context, std::vector<Finding>& findin
     for (const WordedBullet& bullet : context.bullets)
         Figures(bullet).report_to(findings);
     impossible_sum(context, findings);
+    impossible_measure(context, findings);
 }
 
 }

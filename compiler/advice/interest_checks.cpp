@@ -23,16 +23,47 @@ bool is_of_pastimes(const model::Text& title) {
            has_phrase(lower, "free time");
 }
 
+// Sayings and favorites: of others, or of nobody.
+bool is_of_sayings(const model::Text& title) {
+    const std::string lower = lower_case(title.plain());
+    return std::ranges::any_of(std::array<std::string_view, 6>{"favorites", "motto", "quote",
+                                                               "quotes", "fun facts",
+                                                               "favorite quote"},
+                               [&](std::string_view word) { return has_phrase(lower, word); });
+}
+
+// A line that is a quotation and nothing else.
+bool is_quotation(const model::Text& text) {
+    const std::string plain = text.plain();
+    return plain.starts_with("\u201C") && plain.find("\u201D") + 3 >= plain.size() &&
+           words_in(plain).size() > 2;
+}
+
+void sayings(const model::Section& section, std::vector<Finding>& findings) {
+    const bool all = is_of_sayings(section.title);
+    for (const model::Entry& entry : section.entries)
+        for (const model::Field& field : entry.fields) {
+            const model::Text* text = text_in(&field);
+            if (!text || field.name != trade::FieldName::text) continue;
+            if (all || is_quotation(*text)) {
+                const std::string plain = text->plain();
+                report<messages::saying>(findings, text->place(0, plain.size()), in_quotes(plain))
+                    .weight = Weight::consider;
+                return;
+            }
+        }
+}
+
 bool report_idle(const model::Text& text, std::vector<Finding>& findings) {
     const std::string plain = text.plain(), lower = lower_case(plain);
-    for (const std::string_view pastime : listed(List::idle_pastimes)) {
-        const std::size_t at = find_phrase(lower, pastime);
-        if (at == lower.npos) continue;
-        report<messages::idle_pastime>(findings, text.place(at, pastime.size()),
-                                       in_quotes(plain.substr(at, pastime.size())));
-        return true;
-    }
-    return false;
+    std::string_view longest;
+    for (const std::string_view pastime : listed(List::idle_pastimes))
+        if (has_phrase(lower, pastime) && pastime.size() > longest.size()) longest = pastime;
+    if (longest.empty()) return false;
+    const std::size_t at = find_phrase(lower, longest);
+    report<messages::idle_pastime>(findings, text.place(at, longest.size()),
+                                   in_quotes(plain.substr(at, longest.size())));
+    return true;
 }
 
 // One finding a line: it goes or stays as a whole.
@@ -45,6 +76,7 @@ void look_at_pastimes(const model::Field& field, std::vector<Finding>& findings)
 
 void idle_pastimes(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Section& section : context.resume.sections) {
+        sayings(section, findings);
         const bool all = is_of_pastimes(section.title);
         for (const model::Entry& entry : section.entries) {
             for (const model::Field& field : entry.fields)

@@ -4,6 +4,7 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/utf8.hpp"
 
 #include <algorithm>
 #include <array>
@@ -46,6 +47,54 @@ void small_opening(const ProofContext& context, std::vector<Finding>& findings) 
         if (source_at(context.sources, finding.place) == typed)
             finding.safe_mend = {{finding.place, capitalised(typed)}};
     }
+}
+
+// --- capitals within a line
+
+bool is_small_noun(std::string_view word) {
+    return is_capitalised(word) && word.size() > 1 && is_small_letter(word[1]) &&
+           is_one_of(lower_case(word), List::small_nouns);
+}
+
+// `Served Customers at the counter`, where no name goes on: not Trailer Park, nor Ellery Workers.
+std::optional<english::Extent> stray_capital_in(std::string_view text, std::size_t from) {
+    const auto words = words_in(text);
+    for (std::size_t i = from; i < words.size(); ++i) {
+        if (!is_small_noun(words[i].word)) continue;
+        const std::size_t end = words[i].offset + words[i].word.size();
+        const auto apart = [&](std::size_t k) { // no blank alone stands between
+            return words[k].offset + words[k].word.size() + 1 != words[k + 1].offset;
+        };
+        const auto names = [&](std::size_t k) {
+            return (is_capitalised(words[k].word) && !is_small_noun(words[k].word)) ||
+                   words[k].word == "of" || words[k].word == "for";
+        };
+        const bool first = i == 1 || (i > 0 && text[words[i].offset - 2] == '.');
+        const bool before = i > 0 && !apart(i - 1) && !first && names(i - 1);
+        const bool after =
+            i + 1 < words.size() && !apart(i) && names(i + 1) && is_capitalised(words[i + 1].word);
+        const bool the = i + 2 < words.size() && words[i + 2].word == "the"; // of the Month
+        const std::size_t last = i + (the ? 3 : 2);
+        const bool of_name = last < words.size() && !apart(i) && is_capitalised(words[last].word);
+        const bool quoted = end < text.size() && (text[end] == '"' || text[end] == '\'');
+        const bool sentence = i > 0 && words[i].offset > 1 && text[words[i].offset - 2] == '.';
+        if (!before && !after && !of_name && !quoted && !sentence)
+            return english::Extent{words[i].offset, words[i].word.size()};
+    }
+    return std::nullopt;
+}
+
+void stray_capital(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        const bool item = part.field && part.field->name == trade::FieldName::group &&
+                          &part.text != &part.field->label;
+        if (!part.bullet && !item) return;
+        const std::string text = part.text.plain();
+        const bool titled = item && is_capitalised(text);
+        if (const auto word = titled ? std::nullopt : stray_capital_in(text, 1))
+            report<messages::stray_capital>(findings, part.text.place(word->offset, word->length),
+                                            in_quotes(text.substr(word->offset, word->length)));
+    });
 }
 
 // --- names in Latin
@@ -108,6 +157,20 @@ void species_italics(const ProofContext& context, std::vector<Finding>& findings
 
 // --- verb and subject
 
+// `the 1990's`
+void decades(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : context.bullets) {
+        const std::string text = straight_apostrophes(bullet.text);
+        const std::size_t at = text.find("0's");
+        if (at == text.npos || at < 3) continue;
+        const std::string_view decade = std::string_view(text).substr(at - 3, 4);
+        if (!decade.starts_with("19") && !decade.starts_with("20")) continue;
+        const english::Extent year{at - 3, 4};
+        report<messages::plural_with_apostrophe>(findings, bullet.place(year), in_quotes(decade))
+            .suggestion = fill<messages::write_instead>(std::string(decade) + 's');
+    }
+}
+
 // `Deans List`, `Drivers License`
 void lists_of_honors(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::array<std::string_view, 7> owners{"Dean",   "President", "Chancellor", "Provost",
@@ -147,6 +210,7 @@ void report_number(const english::NumberSlip& slip, const model::Text& text,
 
 void agreement(const ProofContext& context, std::vector<Finding>& findings) {
     lists_of_honors(context, findings);
+    decades(context, findings);
     const auto tell = [&](const model::Text& text, const english::BulletReading& reading,
                           bool ended) {
         const std::string plain = text.plain();
@@ -190,6 +254,10 @@ constexpr std::array letter_table{
           "A name in small letters is a slip that no portal mends.",
           "common practice, as guides to usage have it", "place: kestrel bay, WA",
           "place: Kestrel Bay, WA", proper_names},
+    Check{"stray-capital", Weight::should, "consistency", "Within a line only names have capitals.",
+          "A capital that means nothing looks like haste, and slows the eye.",
+          "common practice, as guides to usage have it", "- Served Customers at the counter",
+          "- Served customers at the counter", stray_capital},
     Check{"species-italics", Weight::consider, "consistency",
           "The Latin names of species stand in italics.",
           "Who reads such names for a living sees at once whether the writer does.",

@@ -2,6 +2,7 @@
 // order of the groups. A mend that depends on what was found is a message of its own.
 #pragma once
 
+#include "compiler/advice/claim_messages.hpp"
 #include "compiler/advice/office_messages.hpp"
 #include "compiler/advice/sentence_messages.hpp"
 #include "compiler/base/message.hpp"

@@ -253,12 +253,16 @@ Place first_line_of(const SetBullet& bullet, const ProofContext& context) {
 // costs nothing.
 void one_word_over(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t most_lines = 8; // beyond that, cutting a word is no help
+    constexpr std::size_t most_told = 2;  // by then it is seen how
+    constexpr double needed = 0.5;        // tightness, from which a page is helped by a line
     const fit::Fit* fit = fit_of(context);
     if (!fit || fit->tightness < 0) return;
+    std::size_t told = 0;
     visit_set_bullets(context, [&](const SetBullet& bullet) {
         if (bullet.lines.size() < 2 || bullet.lines.size() > most_lines) return;
         const auto cut = line_saving_cut(bullet, full_measure(fit->setting));
-        if (!cut) return;
+        if (!cut || (!cut->is_little && fit->tightness < needed) || told == most_told) return;
+        ++told;
         const std::size_t letters = characters_in(cut->words);
         const std::string last = text_from(bullet, bullet.lines.size() - 1);
         report<messages::one_word_over>(

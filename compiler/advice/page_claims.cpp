@@ -268,7 +268,8 @@ void degree_claimed(const ProofContext& context, std::vector<Finding>& findings)
 
 // XX%, $XXX, X.X, TBD; not a century, nor a size.
 bool is_blank(std::string_view word, std::string_view next) {
-    constexpr std::array<std::string_view, 5> marks{"TBD", "TODO", "FIXME", "???", "XX.X"};
+    constexpr std::array<std::string_view, 10> marks{"TBD", "TODO", "FIXME", "???", "XX.X",
+                                                     "X%",  "N%",   "##",    "###", "#%"};
     if (is_one_of(word, marks)) return true;
     const bool signed_one = word.starts_with('$') || word.ends_with('%') || word.ends_with('+');
     const std::string_view letters = trimmed(word, "$%+,.;");
@@ -281,15 +282,69 @@ bool is_blank(std::string_view word, std::string_view next) {
            (letters.front() == 'X' && !next.empty() && is_small_letter(next.front()));
 }
 
+// `[client name]`, but not of code, array[index], nor `[sic]` and what a quotation adds.
+std::optional<english::Extent> blank_in_brackets(std::string_view text) {
+    constexpr std::size_t longest = 40; // bytes
+    for (std::size_t at = text.find('['); at != text.npos; at = text.find('[', at + 1)) {
+        const std::size_t end = text.find(']', at);
+        if (end == text.npos || end == at + 1 || end - at > longest) continue;
+        const std::string inner = lower_case(text.substr(at + 1, end - at - 1));
+        const bool words = std::ranges::all_of(inner, [](char c) {
+            return is_small_letter(c) || c == ' ' || c == '-' || c == '#' || c == '/' || c == '_';
+        });
+        const char before = at == 0 ? ' ' : text[at - 1];
+        if (words && (before == ' ' || before == '$' || before == '(') && inner != "sic" &&
+            inner != "we" && inner != "i" && inner != "the")
+            return english::Extent{at, end - at + 1};
+    }
+    return std::nullopt;
+}
+
+// `(amount)`, `<number>`: a word of what was to stand there.
+std::optional<english::Extent> blank_named(std::string_view lower) {
+    for (const std::string_view name :
+         {"number", "amount", "name", "company", "company name", "employer", "date", "dates",
+          "role", "title", "city", "school", "your name", "percent", "percentage", "metric"})
+        for (const std::string_view signs : {"()", "<>", "{}"}) {
+            const std::string blank = signs[0] + std::string(name) + signs[1];
+            if (const std::size_t at = lower.find(blank); at != lower.npos)
+                return english::Extent{at, blank.size()};
+        }
+    return std::nullopt;
+}
+
+// `Trained X employees`: a letter where a number was to be.
+std::optional<english::Extent> letter_for_number(std::string_view text) {
+    constexpr std::array<std::string_view, 12> named{"type",  "title",  "generation", "gen",
+                                                     "phase", "factor", "vitamin",    "grade",
+                                                     "class", "model",  "twitter",    "malcolm"};
+    constexpr std::array<std::string_view, 3> names{"rays", "rayed", "games"};
+    const auto words = words_in(text);
+    for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+        if (words[i].word != "X" && words[i].word != "N") continue;
+        const std::string_view before = words[i - 1].word, after = words[i + 1].word;
+        const bool counts = after.size() > 3 && after.ends_with('s') && all_small_letters(after) &&
+                            !is_one_of(after, names);
+        const bool apart = words[i].offset + 2 == words[i + 1].offset;
+        const bool name = (i > 1 && is_capitalised(before)) || is_one_of(lower_case(before), named);
+        if (counts && apart && !name) return english::Extent{words[i].offset, 1};
+    }
+    return std::nullopt;
+}
+
 std::optional<english::Extent> blank_in(std::string_view text) {
     if (const std::size_t at = text.find("___"); at != text.npos) return english::Extent{at, 3};
     const std::string lower = lower_case(text);
-    constexpr std::array<std::string_view, 14> blanks{
-        "[company", "[date", "[employer", "[insert", "[name",       "[number",     "[role",
-        "[x]",      "[xx",   "[title",    "[city",   "lorem ipsum", "to be added", "insert number"};
+    constexpr std::array<std::string_view, 16> blanks{
+        "[company", "[date", "[employer",   "[insert",      "[name", "[number",
+        "[role",    "[x]",   "[xx",         "[title",       "[city", "lorem ipsum",
+        "yourname", "[#]",   "to be added", "insert number"};
     for (const std::string_view phrase : blanks)
         if (const std::size_t at = lower.find(phrase); at != lower.npos)
             return english::Extent{at, phrase.size()};
+    if (const auto blank = blank_in_brackets(text)) return blank;
+    if (const auto blank = blank_named(lower)) return blank;
+    if (const auto blank = letter_for_number(text)) return blank;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t end = std::min(text.find(' ', at), text.size());
         const std::size_t after = std::min(end + 1, text.size());
@@ -301,10 +356,22 @@ std::optional<english::Extent> blank_in(std::string_view text) {
     return std::nullopt;
 }
 
+// A field that holds the name of what it was to hold.
+bool names_itself(const TextInResume& part, std::string_view lower) {
+    constexpr std::array<std::string_view, 13> names{
+        "job title",   "company name", "company",        "employer name",  "city, state",
+        "school name", "degree name",  "your school",    "position title", "role title",
+        "your degree", "your title",   "name of company"};
+    return part.field && !part.bullet && is_one_of(lower, names);
+}
+
 void left_blank(const ProofContext& context, std::vector<Finding>& findings) {
     visit_texts(context.resume, [&](const TextInResume& part) {
         const std::string text = part.text.plain();
-        if (const auto blank = blank_in(text))
+        const auto blank = names_itself(part, lower_case(text))
+                               ? std::optional(english::Extent{0, text.size()})
+                               : blank_in(text);
+        if (blank)
             report<messages::left_blank>(findings, part.text.place(blank->offset, blank->length),
                                          in_quotes(text.substr(blank->offset, blank->length)));
     });

@@ -242,6 +242,29 @@ bool is_own_age(std::string_view tail, bool of_self) {
     return false;
 }
 
+// What one is oneself, before the age: `cellist`, not `adults` nor `care of a woman`.
+bool is_own_noun(std::string_view text, std::size_t end) {
+    const auto words = words_in(text.substr(0, end));
+    return !words.empty() && words.size() < 3 && !words.back().word.ends_with('s') &&
+           words.front().word != "for" && words.front().word != "of";
+}
+
+// `6 ft 1 in, 195 lb`, whatever the label says.
+bool tells_body(std::string_view line) {
+    bool height = false, weight = false;
+    for (const Clause& clause : clauses_in(line)) {
+        const std::size_t colon = clause.text.find(": ");
+        const std::string_view value =
+            clause.text.substr(colon == clause.text.npos ? 0 : colon + 2);
+        if (!is_measure(value)) continue;
+        const bool feet = has_phrase(value, "ft") || has_phrase(value, "feet");
+        height = height || (feet && has_phrase(value, "in")) || has_phrase(value, "tall");
+        weight = weight || has_phrase(value, "lb") || has_phrase(value, "lbs") ||
+                 has_phrase(value, "pounds") || has_phrase(value, "kg");
+    }
+    return height && weight;
+}
+
 // "22 years old", "i am a 21-year-old student", "age 22": at the beginning of a sentence, or as a
 // piece of the headline.
 bool tells_own_age(const Clause& clause, WhereFrom from) {
@@ -255,6 +278,8 @@ bool tells_own_age(const Clause& clause, WhereFrom from) {
             text = after(text, opening);
         }
     bool aged = false;
+    if (const std::size_t at = text.find(" aged "); at != text.npos && is_own_noun(text, at))
+        text = text.substr(at + 1); // cellist aged 24
     for (const std::string_view opening : {"age", "aged"})
         if (begins_with(text, opening)) {
             aged = true;
@@ -264,7 +289,7 @@ bool tells_own_age(const Clause& clause, WhereFrom from) {
     const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), years);
     if (fault != std::errc{} || years < youngest || years > oldest) return false;
     const std::string_view tail = text.substr(static_cast<std::size_t>(end - text.data()));
-    if (aged) return tail.empty();
+    if (aged) return tail.empty() || begins_with(trimmed(tail), "with");
     return is_own_age(tail, of_self);
 }
 
@@ -272,6 +297,7 @@ bool tells_own_age(const Clause& clause, WhereFrom from) {
 
 std::optional<std::string_view> personal_detail_in(std::string_view lower, WhereFrom from) {
     if (from == WhereFrom::bullet) return std::nullopt;
+    if (tells_body(lower)) return "your height";
     const bool personal = from != WhereFrom::group ||
                           is_one_of(lower.substr(0, std::min(lower.find(':'), lower.size())),
                                     List::labels_of_persons);

@@ -6,6 +6,7 @@
 #include "compiler/trade/lists.hpp"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <optional>
 
@@ -89,9 +90,36 @@ PlaceForm usual_form(const std::vector<FormedPlace>& places) {
         ->form;
 }
 
+// `Salem, Orgeon`, `Spokane, WS`: no state, and nearly one.
+void state_slips(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::array<std::string_view, 16> elsewhere{"AB", "BC", "MB", "NB", "NL", "NS",
+                                                         "NT", "NU", "ON", "PE", "QC", "SK",
+                                                         "YT", "UK", "EU", "PQ"};
+    const auto names = listed(List::state_names);
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.field || !has(part.field->name, trade::Trait::locates)) return;
+        const std::string text = part.text.plain();
+        const std::size_t comma = text.rfind(", ");
+        if (comma == text.npos || has_digit(text)) return;
+        const std::string end = text.substr(comma + 2);
+        if (is_one_of(end, trade::List::state_codes) || is_one_of(end, List::state_names)) return;
+        const bool code = end.size() == 2 && std::ranges::all_of(end, is_capital_letter) &&
+                          !is_one_of(end, elsewhere);
+        const std::string meant = end.size() > 3 && !is_one_of(end, List::short_states)
+                                      ? did_you_mean(end, names)
+                                      : std::string{};
+        if (!code && meant.empty()) return;
+        Finding& finding = report<messages::no_state>(
+            findings, part.text.place(comma + 2, end.size()), in_quotes(end));
+        finding.weight = Weight::must;
+        if (!meant.empty()) finding.suggestion = meant.substr(2);
+    });
+}
+
 }
 
 void place_forms(const ProofContext& context, std::vector<Finding>& findings) {
+    state_slips(context, findings);
     std::vector<FormedPlace> places = formed_places(context.resume);
     drop_unsure(places);
     if (places.empty()) return;

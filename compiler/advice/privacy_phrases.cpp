@@ -214,7 +214,7 @@ bool asks_for_pay(std::string_view clause) {
 }
 
 bool is_pay_alone(std::string_view clause) {
-    constexpr std::array<std::string_view, 6> before{"paid", "earned", "earning",
+    constexpr std::array<std::string_view, 7> before{"paid", "earned", "earn",    "earning",
                                                      "at",   "base",   "salaried"};
     const auto after = after_rate(without_leading(clause, before));
     return after && after->empty();
@@ -307,8 +307,8 @@ namespace {
 
 // `Paid $17 an hour`; but `Paid $17 an hour to pickers`, a deed.
 bool is_own_pay(const Clause& clause) {
-    constexpr std::array<std::string_view, 9> before{"paid", "earned", "earning", "making", "made",
-                                                     "wage", "left",   "started", "at"};
+    constexpr std::array<std::string_view, 10> before{"paid", "earned", "earn", "earning", "making",
+                                                      "made", "wage",   "left", "started", "at"};
     if (!clause.first || !is_one_of(first_word(clause.text), before)) return false;
     const auto after = after_rate(without_leading(clause.text, before));
     return after && first_word(*after) != "to";

@@ -157,11 +157,12 @@ std::span<const Check> acceptance_checks() {
 std::vector<const Check*> all_checks() {
     std::vector<const Check*> all;
     for (const auto& group :
-         {contact_checks(),  person_checks(),      section_checks(),  education_checks(),
-          date_checks(),     entry_checks(),       claim_checks(),    page_claim_checks(),
-          wording_checks(),  letter_checks(),      sentence_checks(), skill_checks(),
-          interest_checks(), consistency_checks(), spelling_checks(), page_checks(),
-          privacy_checks(),  discretion_checks(),  office_checks(),   acceptance_checks()})
+         {contact_checks(),  person_checks(),    section_checks(),  education_checks(),
+          date_checks(),     entry_checks(),     claim_checks(),    page_claim_checks(),
+          role_checks(),     study_checks(),     wording_checks(),  letter_checks(),
+          sentence_checks(), skill_checks(),     interest_checks(), consistency_checks(),
+          spelling_checks(), page_checks(),      privacy_checks(),  discretion_checks(),
+          office_checks(),   acceptance_checks()})
         for (const Check& check : group)
             all.push_back(&check);
     return all;

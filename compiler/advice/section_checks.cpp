@@ -5,12 +5,14 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/english/stems.hpp"
 #include "compiler/trade/section_titles.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
 #include <array>
 #include <map>
+#include <set>
 
 namespace quoin::advice {
 
@@ -102,6 +104,40 @@ void section_twice(const ProofContext& context, std::vector<Finding>& findings) 
     }
 }
 
+// A title in the writer's own words of the field, below a headline or a role that has them too, or
+// beside a section of its kind that portals know.
+bool is_known_by_company(const ProofContext& context, const model::Section& section) {
+    constexpr std::array<std::string_view, 8> chatty{"i",   "me",   "my",  "where",
+                                                     "how", "what", "who", "about"};
+    const std::string title = lower_case(section.title.plain());
+    const auto words = words_in(title);
+    if (!std::ranges::all_of(
+            words, [&](const WordAt& word) { return context.language.spelled_right(word.word); }))
+        return false;
+    if (std::ranges::any_of(words,
+                            [&](const WordAt& word) { return is_one_of(word.word, chatty); }))
+        return false;
+    const bool beside = std::ranges::any_of(context.resume.sections, [&](const auto& other) {
+        return &other != &section && other.holds == section.holds &&
+               trade::usual_holds(other.title.plain());
+    });
+    if (beside && words.size() > 1) return true;
+    const english::Stemmer stemmer;
+    std::set<std::string> stems;
+    const auto add = [&](const std::string& text) {
+        for (const WordAt& word : words_in(text))
+            stems.insert(stemmer.stem(lower_case(word.word)));
+    };
+    add(plain_in(context.resume.find(trade::FieldName::headline)));
+    for (const Position& position : positions(context.resume, {education, experience}))
+        for (const trade::FieldName name : {trade::FieldName::degree, trade::FieldName::minor,
+                                            trade::FieldName::role, trade::FieldName::courses})
+            add(plain_in(position.entry->find(name)));
+    return std::ranges::any_of(words, [&](const WordAt& word) {
+        return word.word.size() > 3 && stems.contains(stemmer.stem(word.word));
+    });
+}
+
 void section_title(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Section& section : context.resume.sections) {
         const std::string title = section.title.plain();
@@ -110,25 +146,30 @@ void section_title(const ProofContext& context, std::vector<Finding>& findings) 
         const std::string lower = lower_case(title);
         if (has_phrase(lower, "references")) continue; // for `references-line`
         if (section.holds == prose && has_phrase(lower, "personal")) continue; // no summary
+        if (is_known_by_company(context, section)) continue;
         report<messages::unknown_title>(findings, section.place, in_quotes(title)).suggestion =
             fill<messages::usual_title>(usual);
     }
 }
 
-// What may stand above a student's education: a line about the person.
+// What may stand above a student's education: a line about the person, the licence that the work
+// asks for, and work of the field.
 void education_first(const ProofContext& context, std::vector<Finding>& findings) {
     if (!is_student(*context.resume.settings.stage)) return;
     if (!context.rules().order.values.empty()) return; // for `office-order`
     const model::Section* above = nullptr;
+    bool worked = false;
     for (const model::Section& section : context.resume.sections) {
         if (section.holds == education) {
-            if (above)
+            if (above && !worked)
                 report<messages::education_below>(findings, above->place,
                                                   in_quotes(above->title.plain()),
                                                   in_quotes(section.title.plain()));
             return;
         }
-        if (section.holds != prose && !is_empty(section) && !above) above = &section;
+        if (section.holds == prose || section.holds == credentials || is_empty(section)) continue;
+        worked = worked || section.holds == experience;
+        above = above ? above : &section;
     }
 }
 
@@ -150,11 +191,13 @@ constexpr std::array section_table{
           "A title has a word that tells what the section holds.",
           "Portals sort what they read by titles that they know.", "common practice",
           "section: Where I Have Been", "section: Experience", section_title},
-    Check{"education-first", Weight::consider, "sections",
-          "A student's or recent graduate's education stands first; a summary may stand above it.",
-          "Employers of students hire the degree first.", "common practice",
-          "section: Skills above section: Education", "section: Education above all others",
-          education_first},
+    Check{
+        "education-first", Weight::consider, "sections",
+        "A student's or recent graduate's education stands first; a summary, a licence and work of "
+        "the field may stand above it.",
+        "Employers of students hire the degree first.", "common practice",
+        "section: Skills above section: Education", "section: Education above all others",
+        education_first},
 };
 
 }

@@ -2,10 +2,12 @@
 // parentheses, words of talk, and what shouts.
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/lists.hpp"
+#include "compiler/advice/sentence_forms.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/english/nouns.hpp"
 #include "compiler/english/reading.hpp"
 
 #include <algorithm>
@@ -57,14 +59,32 @@ bool depends(const Sentence& sentence, std::size_t from, std::size_t to) {
     return false;
 }
 
+// `therapist checked the angles`, `the owner was happy`: a person, and what he or she did.
+bool begins_with_person(const Sentence& sentence, std::size_t i) {
+    const std::size_t noun = sentence.is_word(i, {"the", "my", "our"}) ? i + 1 : i;
+    std::string_view person = sentence.word(noun);
+    if (english::is_plural_noun(sentence, noun)) person.remove_suffix(1);
+    if (!english::is_person_noun(person, sentence.lexicon())) return false;
+    if (!sentence.forms(noun).none() && !english::is_plural_noun(sentence, noun)) return false;
+    if (sentence.token(noun).title || english::is_capital(sentence.token(noun))) return false;
+    const std::size_t verb = sentence.past_adverbs(noun + 1), object = verb + 1;
+    if (sentence.is(verb, word_class::past_be)) return noun > i;
+    const bool starts = sentence.is(object, word_class::determiner | word_class::possessive) ||
+                        sentence.is_word(object, {"them", "it", "him", "her", "me", "us"});
+    const bool timed = is_one_of(sentence.word(object + 1), List::turns); // hired the month before
+    return is_past_alone(sentence, verb) && starts && !timed;
+}
+
 std::optional<english::Extent> second_sentence(const Sentence& sentence) {
     std::size_t begin = 0; // of the piece between commas
     for (std::size_t i = 1; i + 1 < sentence.size(); ++i) {
         const english::Token& before = sentence.token(i - 1);
         if (before.depth > 0 || before.kind == TokenKind::stop) begin = i;
         if (before.kind != TokenKind::comma) continue;
-        const bool splices = begins_sentence(sentence, i) && i > begin + 2 &&
-                             sentence.token(i).depth == 0 && !depends(sentence, begin, i);
+        const bool begins = begins_sentence(sentence, i) && !depends(sentence, begin, i);
+        const bool person = begins_with_person(sentence, i) &&
+                            !is_one_of(sentence.word(begin), List::openings_of_clauses);
+        const bool splices = (begins || person) && i > begin + 2 && sentence.token(i).depth == 0;
         if (splices) return sentence.extent(i - 2, i + 1);
         begin = i;
     }
@@ -83,7 +103,8 @@ std::optional<english::Extent> run_on_this(const Sentence& sentence) {
 }
 
 bool may_run_on(std::string_view lower) {
-    return std::ranges::any_of(new_subjects,
+    return lower.find(',') != lower.npos ||
+           std::ranges::any_of(new_subjects,
                                [&](std::string_view one) { return has_phrase(lower, one); });
 }
 
@@ -133,6 +154,13 @@ std::size_t stray_comma(std::string_view lower) {
         const std::string_view rest = lower.substr(at + joint.size());
         if (rest.find(',') == rest.npos && rest.find(" --") == rest.npos) return at + 1;
     }
+    return std::string_view::npos;
+}
+
+// `to MODS, that a museum adopted`: what tells which one it is needs no comma.
+std::size_t comma_before_that(std::string_view lower) {
+    for (const std::string_view article : {", that a ", ", that the ", ", that an ", ", that our "})
+        if (const std::size_t at = lower.find(article); at != lower.npos) return at;
     return std::string_view::npos;
 }
 
@@ -201,6 +229,7 @@ void punctuation(const ProofContext& context, std::vector<Finding>& findings) {
         tell(stray_comma(lower_case(text)), 4, fill<messages::stray_comma>());
         tell(lone_parenthesis(text), 1, fill<messages::lone_parenthesis>());
         if (!is_prose(part)) return;
+        tell(comma_before_that(lower_case(text)), 6, fill<messages::comma_before_that>());
         tell(comma_at_end(text), 1, fill<messages::comma_at_end>());
         tell(misplaced_sign(text), 1, fill<messages::misplaced_sign>());
         tell(misgrouped(text), 1, fill<messages::misgrouped>());
@@ -269,13 +298,14 @@ bool is_counted(std::string_view text, std::size_t at) { // a figure stands righ
 
 void slang(const ProofContext& context, std::vector<Finding>& findings) {
     visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_prose(part)) return;
+        const bool item = part.field && part.field->name == trade::FieldName::group;
+        if (!is_prose(part) && !item) return;
         const std::string lower = lower_case(part.text.plain());
         bool told = false;
         each_listed(lines_of(List::slang), [&](std::string_view phrase, std::string_view) {
             const std::size_t at = told ? lower.npos : find_phrase(lower, phrase);
-            // Stuff envelopes, 40 tons of steel
-            if (at == lower.npos || at == 0 || is_counted(lower, at)) return;
+            const bool verb = at == 0 && phrase == "stuff";                // Stuff envelopes
+            if (at == lower.npos || verb || is_counted(lower, at)) return; // 40 tons of steel
             told = true;
             report<messages::slang>(findings, part.text.place(at, phrase.size()),
                                     in_quotes(part.text.plain().substr(at, phrase.size())));
@@ -289,6 +319,16 @@ constexpr std::array sentence_table{
           "Two sentences joined by a comma read as haste.",
           "common practice, as guides to usage have it", "- Wrote notes, they go to the officer",
           "- Wrote notes that go to the officer", run_on},
+    Check{"unfinished", Weight::must, "wording",
+          "No bullet ends in a word that something has to follow.",
+          "The rest was lost, and the reader sees that nobody looked.", "common practice",
+          "- Settled 9 claims, recovering $1.9 million from the",
+          "- Settled 9 claims, recovering $1.9 million", unfinished},
+    Check{"parallel", Weight::should, "wording", "The verbs of a list have one form.",
+          "A list whose verbs part ways has to be read twice.",
+          "common practice, as guides to usage have it",
+          "- Answer 40 calls a day and scheduling 9 trucks",
+          "- Answer 40 calls a day and schedule 9 trucks", unparallel},
     Check{"punctuation", Weight::should, "consistency",
           "Commas, semicolons and full stops stand once and have a space behind them, none is "
           "left over, and parentheses are closed.",

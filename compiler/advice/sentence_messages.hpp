@@ -17,6 +17,7 @@ inline constexpr Message doubled_sign = "a sign stands twice";
 inline constexpr Message unspaced_sign = "no space behind this sign";
 inline constexpr Message stray_comma =
     "a comma stands behind 'and' or its like, and closes nothing";
+inline constexpr Message comma_before_that = "no comma stands before 'that'; 'which' may have one";
 inline constexpr Message comma_at_end = "a comma ends this, as if more were to follow";
 inline constexpr Message misplaced_sign =
     "in the US the percent stands right behind its figure, and the dollar before it";

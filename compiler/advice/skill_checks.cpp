@@ -99,6 +99,9 @@ bool is_graded(std::string_view lower) {
         if (lower.ends_with(scale) && lower.size() > scale.size() &&
             (is_figure(lower[lower.size() - scale.size() - 1]) || scale.front() == 'o'))
             return true;
+    const bool share = lower.ends_with('%') && lower.size() > 3 && // Typography 85%
+                       is_ascii_letter(lower.front()) && is_figure(lower[lower.size() - 2]);
+    if (share) return true;
     const std::size_t open = lower.find('(');
     const std::string_view inner = lower.substr(std::min(open, lower.size()));
     if (!has_digit(inner) || inner.find(')') == inner.npos) return false;

@@ -2,6 +2,7 @@
 // Which of the two an adviser would want is common practice where the reference page names no
 // published source.
 #include "compiler/advice/walk.hpp"
+#include "tests/advice/judged_lines.hpp"
 #include "tests/advice/proofread.hpp"
 #include "tests/advice/sentence_cases.hpp"
 
@@ -453,6 +454,10 @@ TEST_CASE("proof: every check has a case that makes it speak and one that keeps 
         (c.told.empty() ? silent : speak).insert(c.check);
     for (const Case& c : fixtures::sentence_cases)
         (c.told.empty() ? silent : speak).insert(c.check);
+    for (const auto* lines : {&fixtures::value_lines, &fixtures::unit_lines, &fixtures::role_lines,
+                              &fixtures::sentence_lines})
+        for (const fixtures::JudgedLine& c : *lines)
+            (c.told.empty() ? silent : speak).insert(c.check);
     for (const Check* check : all_checks()) {
         if (check->group == "office") continue; // office_checks_test.cpp has theirs
         CAPTURE(check->name);

@@ -107,6 +107,16 @@ inline const CheckCase sentence_cases[] = {
     {"personal-details", "section: Education", "section: Summary\n\ntext: Legally blind diver with 2 years of survey work.\n\nsection: Education", "your health"},
     {"personal-details", "section: Education", "section: Summary\n\ntext: Nationality: Canadian.\n\nsection: Education", "your nationality"},
     {"personal-details", "section: Education", "section: Summary\n\ntext: Working diver with 2 years of survey work.\n\nsection: Education", ""},
+    {"work-email", "ottoline.brandt@ellerystate.example", "ottoline@salishtidal.example", "Salish"},
+    {"work-email", "ottoline.brandt@ellerystate.example", "ottoline@brandt.example", ""},
+    {"general-course", "courses: Benthic Ecology;", "courses: College Writing;", "College Writing"},
+    {"general-course", "courses: Benthic Ecology;", "courses: Nature Writing;", ""},
+    {"childhood", "Dean's List (4 terms)", "Spelling Bee, Grade 6", "Spelling Bee"},
+    {"childhood", "Dean's List (4 terms)", "Ellery Prize (2025)", ""},
+    {"not-expected", "May 2027 (expected)", "May 2027", "still to come"},
+    {"not-expected", "May 2027 (expected)", "May 2026", ""},
+    {"dates-told", "dates: Jun 2025 - Aug 2025", "dates: 2025", "gives years alone"},
+    {"dates-told", "dates: Jun 2025 - Aug 2025", "dates: Summer 2025", ""},
 };
 // clang-format on
 
