@@ -71,9 +71,8 @@ namespace {
 
 // `Successfully imaged laptops`: what is told was done so.
 void opening_fillers(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::array<std::string_view, 7> fillers{"successfully", "efficiently", "effectively",
-                                                      "diligently",   "seamlessly",  "proactively",
-                                                      "expertly"};
+    constexpr std::array<std::string_view, 6> fillers{"efficiently", "effectively", "diligently",
+                                                      "seamlessly",  "proactively", "expertly"};
     for (const WordedBullet& bullet : context.bullets) {
         const auto words = words_in(std::string_view(bullet.text).substr(0, 40));
         if (words.empty() || words.front().offset != 0) continue;

@@ -171,6 +171,8 @@ inline const std::vector<JudgedLine> sentence_lines{
     {"stray-capital", skills, "Boats: skiff, tractor and Trailer backing", "'Trailer'"},
     {"stray-capital", ended, "Named Employee of the Month twice", ""},
     {"stray-capital", ended, "Sold Douglas fir to 90 yards", ""},
+    {"stray-capital", ended, "Set up 60 Windows 11 machines", ""},
+    {"empty-phrases", ended, "Successfully sold 40 boats", "'Successfully'"},
     {"left-blank", ended, "Ran campaign for [client name] on 4 channels", "[client name]"},
     {"left-blank", ended, "Wrote array[index] code for 4 sensors", ""},
     {"left-blank", ended, "Trained X employees on the till", "'X'"},
