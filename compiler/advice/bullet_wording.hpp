@@ -32,6 +32,9 @@ void little_words(const ProofContext& context, std::vector<Finding>& findings);
 // empty_phrases.cpp
 void empty_phrases(const ProofContext& context, std::vector<Finding>& findings);
 
+// What is longer is no bullet, and is not read word by word against all of itself.
+constexpr std::size_t longest_bullet = 2000; // bytes
+
 // From the first to the last of some tokens of a text.
 english::Extent extent_of(const english::Tokens& tokens, std::size_t first, std::size_t last);
 

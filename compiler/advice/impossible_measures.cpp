@@ -271,7 +271,8 @@ private:
 
 void impossible_measure(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets)
-        if (has_digit(bullet.text)) Measured(bullet, findings).look();
+        if (bullet.text.size() < longest_bullet && has_digit(bullet.text))
+            Measured(bullet, findings).look();
 }
 
 }

@@ -286,8 +286,9 @@ bool is_blank(std::string_view word, std::string_view next) {
 std::optional<english::Extent> blank_in_brackets(std::string_view text) {
     constexpr std::size_t longest = 40; // bytes
     for (std::size_t at = text.find('['); at != text.npos; at = text.find('[', at + 1)) {
-        const std::size_t end = text.find(']', at);
-        if (end == text.npos || end == at + 1 || end - at > longest) continue;
+        const std::size_t length = text.substr(at, longest).find(']');
+        if (length == text.npos || length == 1) continue;
+        const std::size_t end = at + length;
         const std::string inner = lower_case(text.substr(at + 1, end - at - 1));
         const bool words = std::ranges::all_of(inner, [](char c) {
             return is_small_letter(c) || c == ' ' || c == '-' || c == '#' || c == '/' || c == '_';

@@ -123,6 +123,7 @@ void unfinished(const ProofContext& context, std::vector<Finding>& findings) {
 void unparallel(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets) {
         if (!opens_with_verb(bullet) || bullet.text.find(" and ") == bullet.text.npos) continue;
+        if (bullet.text.size() > longest_bullet) continue;
         const Sentence sentence(bullet.text, {}, {});
         if (const auto verb = parting_verb(sentence))
             report<messages::unparallel>(findings, bullet.place(*verb),

@@ -1,5 +1,6 @@
 // Units and notations that a page mixes: Celsius and Fahrenheit, `lb` and `pounds`, `%` and
 // `percent`, 5 p.m. and 17:00.
+#include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/consistency.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
@@ -205,10 +206,10 @@ std::optional<english::Extent> degrees_without_unit(std::string_view lower) {
 void unit_forms(const ProofContext& context, std::vector<Finding>& findings) {
     UnitForms forms;
     visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part) || !has_digit(part.text.plain())) return;
+        const std::string text = part.text.plain();
+        if (!is_wording(part) || !has_digit(text) || text.size() > longest_bullet) return;
         forms.look_at(part.text);
         if (!part.bullet) return;
-        const std::string text = part.text.plain();
         if (const auto bare = degrees_without_unit(lower_case(text)))
             report<messages::no_unit>(findings, part.text.place(bare->offset, bare->length),
                                       in_quotes(text.substr(bare->offset, bare->length)));
