@@ -1,5 +1,6 @@
 #include "compiler/commands/installation.hpp"
 
+#include "compiler/commands/command_line.hpp"
 #include "compiler/commands/printing.hpp"
 
 #include <fmt/format.h>
@@ -16,6 +17,19 @@ std::filesystem::path data_folder() {
     std::error_code fault;
     const auto program = std::filesystem::read_symlink("/proc/self/exe", fault);
     return program.parent_path().parent_path() / "share" / "quoin";
+}
+
+std::string this_build() {
+    struct Program {
+        std::uintmax_t size = 0;
+        std::int64_t written = 0;
+    } program;
+    std::error_code fault;
+    const auto path = std::filesystem::read_symlink("/proc/self/exe", fault);
+    program.size = std::filesystem::file_size(path, fault);
+    program.written = std::filesystem::last_write_time(path, fault).time_since_epoch().count();
+    return fmt::format("{} {} {} {}", version(), program.size, program.written,
+                       data_folder().string());
 }
 
 std::filesystem::path font_configuration(const std::filesystem::path& data) {

@@ -5,12 +5,16 @@
 
 #include <filesystem>
 #include <memory>
+#include <string>
 
 namespace quoin::commands {
 
 // Holds `themes/` and `fonts/`: the folder that the environment's QUOIN_DATA names, else
 // `../share/quoin` beside the folder of the running program.
 std::filesystem::path data_folder();
+
+// Which program this is, of which data: one built anew is another, be its version the same.
+std::string this_build();
 
 // Of `data`, for programs that read PDFs.
 std::filesystem::path font_configuration(const std::filesystem::path& data);

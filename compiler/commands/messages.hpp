@@ -10,6 +10,8 @@ inline constexpr Message epoch = "SOURCE_DATE_EPOCH is not a number of seconds s
 inline constexpr Message dash_twice = "standard input can be read once; give - once";
 inline constexpr Message dash_not_alone = "standard input is one résumé; give - alone";
 
+inline constexpr Message nothing_changed =
+    "{}: note: nothing that it is made of has changed since it was set";
 inline constexpr Message watch_input = "standard input is read once, and does not change; name a "
                                        "file to --watch";
 

@@ -44,6 +44,19 @@ advice::OfficeChoice office_in(const Given& given) {
     return {given.text("office"), given.has("no-office")};
 }
 
+// All that was asked for, by which two calls can be told apart.
+std::string options_of(const Given& given) {
+    std::string all;
+    for (const auto& [name, text] : given.texts)
+        all += std::string(name) + '=' + text + '\n';
+    for (const auto& [name, list] : given.lists)
+        for (const std::string& text : list)
+            all += std::string(name) + '=' + text + '\n';
+    for (const auto& [name, is_given] : given.flags)
+        if (is_given) all += std::string(name) + '\n';
+    return all;
+}
+
 ExitCode do_set(const Given& given) {
     return run_set({.inputs = given.operands,
                     .output = given.text("output"),
@@ -57,7 +70,9 @@ ExitCode do_set(const Given& given) {
                     .explain = given.has("explain"),
                     .ascii = given.has("ascii"),
                     .draft = given.has("draft"),
-                    .watch = given.has("watch")});
+                    .watch = given.has("watch"),
+                    .if_changed = given.has("if-changed"),
+                    .asked = options_of(given)});
 }
 
 ExitCode do_proof(const Given& given) {
@@ -287,6 +302,11 @@ constexpr Option options[] = {
      .does = "set again whenever a file that it is made from changes, until stopped",
      .excludes = "format",
      .refusal = "--watch goes on until it is stopped, and --format {} tells of one run; give one"},
+    {.verb = "set",
+     .form = "--if-changed",
+     .does = "set only what has changed, by what files hold and not by their times",
+     .excludes = "format",
+     .refusal = "--if-changed may have nothing to tell, and --format {} tells of a page; give one"},
     {"set", "--posting POSTING", "of FILE, what serves that posting best and fits, as for tailor"},
     {"set", "--format FORMAT", "text, or json: fit, cuts and outputs, for programs",
      "format: text, json"},

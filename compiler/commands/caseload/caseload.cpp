@@ -83,20 +83,6 @@ std::vector<std::string> all_places(const std::vector<std::string>& given) {
 
 // --- what it is found from
 
-// A program built anew judges anew, be its version the same.
-std::string version_of_this() {
-    struct Program {
-        std::uintmax_t size = 0;
-        std::int64_t written = 0;
-    } program;
-    std::error_code fault;
-    const fs::path path = fs::read_symlink("/proc/self/exe", fault);
-    program.size = fs::file_size(path, fault);
-    program.written = fs::last_write_time(path, fault).time_since_epoch().count();
-    return fmt::format("{} {} {} {}", version(), program.size, program.written,
-                       data_folder().string());
-}
-
 caseload::Day day_of(const model::Date& date) {
     return std::chrono::year(date.year) / date.month.value_or(1) / date.day.value_or(1);
 }
@@ -122,7 +108,7 @@ caseload::Means means_of(const ProofTools& tools, const advice::OfficeChoice& ch
                 return appraise(path, text, tools);
             },
         .surroundings = [&choice](const fs::path& path) { return surroundings_of(path, choice); },
-        .version = version_of_this(),
+        .version = this_build(),
         .today = day_of(tools.read_on),
         .cache = cache};
 }

@@ -3,6 +3,7 @@
 #include "compiler/base/hands.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/write_file.hpp"
+#include "compiler/caseload/cache.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/outputs.hpp"
@@ -10,6 +11,7 @@
 #include "compiler/commands/progress.hpp"
 #include "compiler/commands/set/depfile.hpp"
 #include "compiler/commands/set/explain_report.hpp"
+#include "compiler/commands/set/last_set.hpp"
 #include "compiler/commands/set/set_json.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/commands/set/watch.hpp"
@@ -26,9 +28,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <atomic>
 #include <cstdio>
 #include <optional>
+#include <set>
 #include <system_error>
 #include <thread>
 #include <tuple>
@@ -173,6 +177,8 @@ ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context
     if (!typeset) return ExitCode::errors;
     if (context.request.watch) outcome.state = page_state(*typeset);
     if (context.request.format == "json") outcome.fit = fit_json(*typeset);
+    const auto& of_system = typeset->theme.family_files;
+    outcome.read.insert(of_system.begin(), of_system.end());
     if (!spares_sources(outputs, sources, file, diagnostics)) return ExitCode::errors;
     Written written;
     if (!outputs.pdf.empty())
@@ -203,17 +209,36 @@ std::string mends_offered(const Diagnostics& diagnostics, const std::string& inp
     return "quoin: " + fill<messages::mends_offered>(input, count) + '\n';
 }
 
-// For who watches: what was read, and in one line what came of it.
-void note_state(const Sources& sources, const std::string& input, const Diagnostics& diagnostics,
-                SetOutcome& outcome) {
-    for (std::uint32_t file = 0; file < sources.size(); ++file)
-        outcome.read.insert(sources.file(file).path);
+// For who watches: in one line what came of it.
+void note_state(const std::string& input, const Diagnostics& diagnostics, SetOutcome& outcome) {
     const std::size_t errors = diagnostics.count(Severity::error);
     if (errors > 0) outcome.state = fmt::format("{} error{}", errors, errors == 1 ? "" : "s");
     outcome.state = fmt::format("{}: {}", input, outcome.state);
 }
 
-SetOutcome set_one(const std::string& input, const Outputs& outputs, const Context& context) {
+// None where it is not asked for, where streams are read or written, and where nothing is kept.
+std::optional<LastSet> last_set_of(const std::string& input, const Outputs& outputs,
+                                   const Context& context) {
+    const auto caches = caseload::cache_folder();
+    const bool streams = is_one_of(
+        "-", std::array{input, outputs.pdf, outputs.plain, outputs.deps, context.request.posting});
+    const bool says_more = context.request.explain || context.request.watch;
+    if (!context.request.if_changed || says_more || streams || !caches) return std::nullopt;
+    std::error_code fault;
+    return LastSet(*caches, fmt::format("{}\n{}{}\n{}\n{}", this_build(), context.request.asked,
+                                        context.epoch.value_or(0),
+                                        std::filesystem::current_path(fault).string(), input));
+}
+
+// What was read, and what was written.
+std::set<std::filesystem::path> files_of(const SetOutcome& outcome, const Outputs& outputs) {
+    std::set<std::filesystem::path> files = outcome.read;
+    files.insert({outputs.pdf, outputs.plain, outputs.deps});
+    files.erase(std::filesystem::path());
+    return files;
+}
+
+SetOutcome set_anew(const std::string& input, const Outputs& outputs, const Context& context) {
     Sources sources;
     Diagnostics diagnostics;
     const auto file = sources.read_input(input, diagnostics);
@@ -222,11 +247,24 @@ SetOutcome set_one(const std::string& input, const Outputs& outputs, const Conte
     outcome.code =
         file ? set_source(sources, *file, context, outputs, diagnostics, cuts_report, outcome)
              : ExitCode::errors;
-    if (context.request.watch) note_state(sources, input, diagnostics, outcome);
+    for (std::uint32_t i = 0; i < sources.size(); ++i)
+        outcome.read.insert(sources.file(i).path);
+    if (context.request.watch) note_state(input, diagnostics, outcome);
     diagnostics.sort();
     outcome.messages = all_messages(diagnostics, sources, context.excerpts) +
                        all_messages(cuts_report, sources, context.excerpts) +
                        mends_offered(diagnostics, input);
+    return outcome;
+}
+
+SetOutcome set_one(const std::string& input, const Outputs& outputs, const Context& context) {
+    const auto last = last_set_of(input, outputs, context);
+    if (last && last->still_stands())
+        return {ExitCode::done, fill<messages::nothing_changed>(input) + '\n'};
+    SetOutcome outcome = set_anew(input, outputs, context);
+    // what was warned of is warned of again
+    if (last && outcome.code == ExitCode::done && outcome.messages.empty())
+        last->keep(files_of(outcome, outputs));
     return outcome;
 }
 

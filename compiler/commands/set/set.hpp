@@ -23,6 +23,8 @@ struct SetRequest {
     bool at_preferred = false; // as the theme likes it best, on as many pages as it takes
     bool draft = false;        // set also what does not fit, on as many pages as it takes
     bool watch = false;        // set again whenever something that was read has changed
+    bool if_changed = false;   // only what something has changed of that it is made of
+    std::string asked;         // all options, as they were given
 };
 
 // Sets every input, on all cores when there are several, and prints messages in input order. An
