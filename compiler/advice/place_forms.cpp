@@ -95,14 +95,15 @@ void state_slips(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::array<std::string_view, 16> elsewhere{"AB", "BC", "MB", "NB", "NL", "NS",
                                                          "NT", "NU", "ON", "PE", "QC", "SK",
                                                          "YT", "UK", "EU", "PQ"};
-    const auto names = listed(List::state_names);
+    const auto names = listed(trade::List::state_names);
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!part.field || !has(part.field->name, trade::Trait::locates)) return;
         const std::string text = part.text.plain();
         const std::size_t comma = text.rfind(", ");
         if (comma == text.npos || has_digit(text)) return;
         const std::string end = text.substr(comma + 2);
-        if (is_one_of(end, trade::List::state_codes) || is_one_of(end, List::state_names)) return;
+        if (is_one_of(end, trade::List::state_codes) || is_one_of(end, trade::List::state_names))
+            return;
         const bool code = end.size() == 2 && std::ranges::all_of(end, is_capital_letter) &&
                           !is_one_of(end, elsewhere);
         const std::string meant = end.size() > 3 && !is_one_of(end, List::short_states)
