@@ -260,6 +260,8 @@ HoldsLines untold(const std::string& text, const model::Resume& chosen, SourceNo
     Sources again;
     Diagnostics unheard;
     const fs::path path = tools.folder / "tailored.resume";
+    for (std::uint32_t file = 0; file < tools.sources.size(); ++file) // as they were read
+        again.hold(tools.sources.file(file).path, tools.sources.file(file).bytes);
     again.hold(path, text);
     std::optional<model::Resume> read;
     if (const auto file = again.read(path, unheard))

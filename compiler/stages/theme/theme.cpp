@@ -106,6 +106,7 @@ std::optional<fs::path> ThemeReader::find(const std::string& name, const fs::pat
     const fs::path path = is_path(name) ? from_folder / name : folder_ / (name + ".theme");
     std::error_code fault;
     const fs::file_status there = fs::status(path, fault);
+    if (there.type() == fs::file_type::none) return path; // whoever reads it tells why not
     if (fs::exists(there)) {
         if (fs::is_regular_file(there) && is_theme_file(path)) return path;
         diagnostics_.error(asked_at, fill<messages::not_a_theme_file>(in_quotes(name)));
