@@ -7,15 +7,13 @@
 
 #include <cstdio>
 #include <cstdlib>
-#include <system_error>
 
 namespace quoin::commands {
 
 std::filesystem::path data_folder() {
     if (const char* named = std::getenv("QUOIN_DATA"); named != nullptr && *named != '\0')
         return named;
-    std::error_code fault;
-    const auto program = std::filesystem::read_symlink("/proc/self/exe", fault);
+    const auto program = std::filesystem::read_symlink("/proc/self/exe");
     return program.parent_path().parent_path() / "share" / "quoin";
 }
 

@@ -23,6 +23,7 @@ static_assert(std::atomic<bool>::is_always_lock_free && std::atomic<int>::is_alw
               "a signal handler may not wait (signal-safety(7))");
 
 constexpr std::array caught{SIGINT, SIGTERM};
+std::array<struct sigaction, caught.size()> handlers_before; // whose handlers take part files away
 
 void take_down(int signal) {
     interrupting = signal;
@@ -95,13 +96,13 @@ Interrupt::Interrupt() {
     struct sigaction action {};
     action.sa_handler = take_down;
     action.sa_flags = static_cast<int>(SA_RESETHAND); // a second one ends it at once
-    for (const int signal : caught)
-        sigaction(signal, &action, nullptr);
+    for (std::size_t i = 0; i < caught.size(); ++i)
+        sigaction(caught[i], &action, &handlers_before[i]);
 }
 
 Interrupt::~Interrupt() {
-    for (const int signal : caught)
-        std::signal(signal, SIG_DFL);
+    for (std::size_t i = 0; i < caught.size(); ++i)
+        sigaction(caught[i], &handlers_before[i], nullptr);
 }
 
 const std::atomic<bool>& Interrupt::flag() {
