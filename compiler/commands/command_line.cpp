@@ -26,6 +26,18 @@
 
 namespace quoin::commands {
 
+std::string Given::all_options() const {
+    std::string all;
+    for (const auto& [name, option_text] : texts)
+        all += std::string(name) + '=' + option_text + '\n';
+    for (const auto& [name, list] : lists)
+        for (const std::string& one : list)
+            all += std::string(name) + '=' + one + '\n';
+    for (const auto& [name, is_given] : flags)
+        if (is_given) all += std::string(name) + '\n';
+    return all;
+}
+
 namespace {
 
 // Help as GNU programs lay it out; CLI11's own layout is kept but for headings and the usage line.

@@ -44,19 +44,6 @@ advice::OfficeChoice office_in(const Given& given) {
     return {given.text("office"), given.has("no-office")};
 }
 
-// All that was asked for, by which two calls can be told apart.
-std::string options_of(const Given& given) {
-    std::string all;
-    for (const auto& [name, text] : given.texts)
-        all += std::string(name) + '=' + text + '\n';
-    for (const auto& [name, list] : given.lists)
-        for (const std::string& text : list)
-            all += std::string(name) + '=' + text + '\n';
-    for (const auto& [name, is_given] : given.flags)
-        if (is_given) all += std::string(name) + '\n';
-    return all;
-}
-
 ExitCode do_set(const Given& given) {
     return run_set({.inputs = given.operands,
                     .output = given.text("output"),
@@ -72,7 +59,7 @@ ExitCode do_set(const Given& given) {
                     .draft = given.has("draft"),
                     .watch = given.has("watch"),
                     .if_changed = given.has("if-changed"),
-                    .asked = options_of(given)});
+                    .asked = given.all_options()});
 }
 
 ExitCode do_proof(const Given& given) {
