@@ -3,6 +3,7 @@
 // published source.
 #include "compiler/advice/walk.hpp"
 #include "tests/advice/judged_lines.hpp"
+#include "tests/advice/list_cases.hpp"
 #include "tests/advice/proofread.hpp"
 #include "tests/advice/sentence_cases.hpp"
 
@@ -437,6 +438,10 @@ TEST_CASE("proof: a page for a student is one, whatever 'pages' allows") {
     REQUIRE(found.size() == 1);
     CHECK(found.front().text == "this takes two pages");
     CHECK(found.front().place.line == 10);
+}
+
+TEST_CASE("proof: what a list of words alone tells apart") {
+    fixtures::check_each(fixtures::list_cases);
 }
 
 TEST_CASE("proof: sentences, names, pastimes and contradictions, case by case") {
