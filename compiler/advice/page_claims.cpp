@@ -303,6 +303,7 @@ std::optional<english::Extent> blank_in_brackets(std::string_view text) {
 
 // `(amount)`, `<number>`: a word of what was to stand there.
 std::optional<english::Extent> blank_named(std::string_view lower) {
+    if (lower.find_first_of("(<{") == lower.npos) return std::nullopt;
     for (const std::string_view name :
          {"number", "amount", "name", "company", "company name", "employer", "date", "dates",
           "role", "title", "city", "school", "your name", "percent", "percentage", "metric"})

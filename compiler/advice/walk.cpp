@@ -20,12 +20,13 @@ constexpr std::array<std::string_view, 21> number_names{
 
 // U+2019 within a word is its apostrophe.
 std::size_t apostrophe_at(std::string_view text, std::size_t at) {
-    if (text.substr(at).starts_with("\u2019")) return 3;
-    return text[at] == '\'' || text[at] == '-' ? 1 : 0;
+    if (text[at] == '\'' || text[at] == '-') return 1;
+    return text[at] == '\xE2' && text.substr(at).starts_with("\u2019") ? 3 : 0;
 }
 
 // General punctuation, U+2000 to U+206F, and the no-break space part words.
 std::size_t sign_at(std::string_view text, std::size_t at) {
+    if (text[at] != '\xC2' && text[at] != '\xE2') return 0;
     const std::string_view rest = text.substr(at);
     if (rest.starts_with("\u00A0")) return 2;
     if (rest.size() >= 3 && rest[0] == '\xE2' && (rest[1] == '\x80' || rest[1] == '\x81')) return 3;

@@ -82,12 +82,13 @@ std::string ill_formed_text(unsigned char byte, bool windows) {
 
 class Decoder {
 public:
-    explicit Decoder(std::string_view bytes)
-        : rest_(bytes), windows_(looks_like_windows_1252(bytes)) {}
+    explicit Decoder(std::string_view bytes) : bytes_(bytes), rest_(bytes) {}
 
     Decoded run() {
-        while (!rest_.empty())
-            step();
+        while (!rest_.empty()) {
+            put_plain();
+            if (!rest_.empty()) step();
+        }
         for (std::size_t kind = 0; kind < counts_.size(); ++kind)
             if (counts_.at(kind) > most_faults_of_a_kind)
                 decoded_.faults.push_back(
@@ -98,11 +99,21 @@ public:
     }
 
 private:
+    // All up to the next character that may want a word: of most files, most of each line.
+    void put_plain() {
+        const auto* const end =
+            std::ranges::find_if_not(rest_, [](char c) { return c >= ' ' && c < '\x7F'; });
+        const auto size = static_cast<std::size_t>(end - rest_.begin());
+        decoded_.text += rest_.substr(0, size);
+        rest_.remove_prefix(size);
+        if (size > 0) marks_ = 0;
+    }
+
     void step() {
         const Character character = take_character(rest_);
         const std::string_view bytes = character.bytes;
         if (!character.well_formed)
-            fault(ByteFault::ill_formed, ill_formed_text(byte_at(bytes, 0), windows_));
+            fault(ByteFault::ill_formed, ill_formed_text(byte_at(bytes, 0), is_windows_1252()));
         else if (character.code == U'\r')
             end_line();
         else if (character.code == U'\n')
@@ -140,6 +151,11 @@ private:
         put(replacement_character);
     }
 
+    bool is_windows_1252() {
+        if (!windows_) windows_ = looks_like_windows_1252(bytes_);
+        return *windows_;
+    }
+
     static bool is_control(char32_t code) {
         return (code < 0x20 && code != U'\t') || (code >= 0x7F && code < 0xA0);
     }
@@ -163,8 +179,8 @@ private:
         return fitted && marks_ > most_marks;
     }
 
-    std::string_view rest_;
-    bool windows_;
+    std::string_view bytes_, rest_;
+    std::optional<bool> windows_; // not known before a byte asks for it
     Decoded decoded_;
     std::uint32_t line_ = 1;
     std::size_t line_start_ = 0;

@@ -1,12 +1,6 @@
 #include "compiler/base/phrases.hpp"
 
-#include "compiler/base/ascii.hpp"
-
 namespace quoin {
-
-bool is_word_byte(char c) {
-    return is_ascii_letter(c) || is_figure(c) || static_cast<unsigned char>(c) >= 0x80;
-}
 
 std::size_t find_phrase(std::string_view text, std::string_view phrase) {
     for (std::size_t at = text.find(phrase); at != std::string_view::npos;

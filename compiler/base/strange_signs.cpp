@@ -92,6 +92,7 @@ bool separates_lines(char32_t code) {
 
 KeptSigns kept_signs(std::string_view line) {
     KeptSigns kept;
+    if (all_ascii(line)) return kept;
     while (!line.empty()) {
         const char32_t code = take_character(line).code;
         kept.invisible = kept.invisible || is_in(with_invisible, code);
@@ -121,6 +122,7 @@ std::string plain_signs(std::string_view text, KeptSigns kept) {
 
 std::vector<InvisibleSigns> invisible_signs(std::string_view line, KeptSigns kept) {
     std::vector<InvisibleSigns> found;
+    if (all_ascii(line)) return found;
     std::size_t offset = 0; // of the plain signs, up to `seen`
     std::size_t seen = 0;   // bytes of the line: the last invisible sign and all before it
     for (std::size_t at = 0; at < line.size();) {

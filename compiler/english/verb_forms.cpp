@@ -4,6 +4,9 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <string>
+#include <unordered_map>
+#include <utility>
 
 namespace quoin::english {
 namespace {
@@ -183,7 +186,7 @@ void add_regular(VerbForms& forms, std::string_view word) {
     }
 }
 
-VerbForms simple_forms(std::string_view word) {
+VerbForms read_simple_forms(std::string_view word) {
     VerbForms forms;
     if (word.size() < 2) return forms;
     forms.verb = entry(word);
@@ -202,6 +205,16 @@ VerbForms simple_forms(std::string_view word) {
     const bool commoner =
         forms.none() || (!regular.none() && uses(*regular.verb) > uses(*forms.verb));
     return commoner ? regular : forms;
+}
+
+// The same few hundred words make up most pages: each is looked up once.
+VerbForms simple_forms(std::string_view word) {
+    constexpr std::size_t most_kept = 8192;
+    thread_local std::unordered_map<std::string, VerbForms> kept;
+    std::string key(word);
+    if (const auto found = kept.find(key); found != kept.end()) return found->second;
+    if (kept.size() >= most_kept) kept.clear();
+    return kept.emplace(std::move(key), read_simple_forms(word)).first->second;
 }
 
 VerbForms hyphened_forms(std::string_view word, std::size_t hyphen, const Lexicon& lexicon) {

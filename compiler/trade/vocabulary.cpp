@@ -142,7 +142,7 @@ template<typename Value>
 std::optional<Value> named(std::string_view name) {
     const std::string wanted = folded(name);
     for (const Named<Value>& row : rows_of<Value>)
-        if (folded(row.name) == wanted) return row.value;
+        if (row.name.size() == wanted.size() && folded(row.name) == wanted) return row.value;
     return std::nullopt;
 }
 
