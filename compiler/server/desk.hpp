@@ -60,6 +60,7 @@ struct Desk {
     session::Session& session;
     session::Units units = session::Units::utf16;           // as agreed
     bool takes_snippets = false;                            // the editor does
+    bool shows_lenses = false;                              // lines of its own above the text's
     bool has_work_done = false;                             // shows progress that is told to it
     std::map<std::filesystem::path, std::string> uris = {}; // of documents, as the editor has them
     // A notification, or a request whose answer nobody waits for.

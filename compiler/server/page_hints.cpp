@@ -1,5 +1,5 @@
-// The page, live: its state above the name and behind it, and on the lines that would gain one how
-// many characters fewer save a line.
+// The page, live: its state above the name, or behind it where an editor shows nothing above a
+// line, and on the lines that would gain one how many characters fewer save a line.
 #include "compiler/server/desk.hpp"
 #include "compiler/server/line_savings.hpp"
 #include "compiler/server/ranges.hpp"
@@ -59,7 +59,7 @@ Answer inlay_hints(Desk& desk, const Json& params) {
     };
     Ranges ranges(*one.state, desk.units);
     Json hints = Json::array();
-    const auto state = page_state_of(*one.state);
+    const auto state = desk.shows_lenses ? std::nullopt : page_state_of(*one.state);
     if (const auto name = name_range(one, ranges); state && name && is_shown(name->end))
         hints.push_back(hint(name->end, *state, "the page as 'quoin set' makes it"));
     for (const LineSaving& saving : line_savings(*one.state)) {

@@ -176,6 +176,7 @@ Answer Server::initialize(const Json& params) {
     desk_.units = utf8 ? session::Units::utf8 : session::Units::utf16;
     desk_.takes_snippets =
         offers(offered, "/textDocument/completion/completionItem/snippetSupport", true);
+    desk_.shows_lenses = offered.contains(Json::json_pointer("/textDocument/codeLens"));
     set_workspace(desk_, params);
     Json capabilities{{"positionEncoding", utf8 ? "utf-8" : "utf-16"}};
     for (const Feature& feature : all_features())

@@ -154,6 +154,28 @@ TEST_CASE("actions: the cuts bring the page onto its paper, and the page is told
         if (hint != hints[0]) CHECK(hint["label"].get<std::string>().starts_with("\u2212"));
 }
 
+TEST_CASE(
+    "actions: the page is told once, above the name where the editor shows what stands there") {
+    struct Told {
+        Json capabilities;
+        std::size_t hints;
+    };
+    for (const Told& one : {Told{Json::object(), 1}, Told{{{"codeLens", Json::object()}}, 0}}) {
+        EditorInProcess editor;
+        editor.begin({{"capabilities", {{"textDocument", one.capabilities}}}});
+        editor.open(draft, "name: Ana Reyes\n");
+        const Json range{{"start", {{"line", 0}, {"character", 0}}},
+                         {"end", {{"line", 9}, {"character", 0}}}};
+        const Json document{{"uri", draft}};
+        CHECK(editor.ask("textDocument/codeLens", {{"textDocument", document}})["result"].size() ==
+              1);
+        CHECK(editor
+                  .ask("textDocument/inlayHint",
+                       {{"textDocument", document}, {"range", range}})["result"]
+                  .size() == one.hints);
+    }
+}
+
 TEST_CASE("actions: the PDF is set from the newest text, and is not where it cannot be") {
     const fixtures::OwnFolder folder;
     const std::string uri = "file://" + (folder.path() / "draft.resume").string();
