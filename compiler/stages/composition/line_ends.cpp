@@ -27,8 +27,10 @@ constexpr double within_title_field = 60;
 constexpr double after_sign = 120; // a hyphen or a slash inside a word
 constexpr double at_soft_hyphen = 150;
 constexpr double within_contact_field = 1000;
-constexpr double before_last_item = 600; // of a contact line: none stands alone on its second line
-constexpr double before_level = 400;     // of a skill: `Portuguese (conversational)`
+// Of a contact line of four items or more none stands alone on its second line; of three, one has
+// to.
+constexpr double before_last_item = 600;
+constexpr double before_level = 400;          // of a skill: `Portuguese (conversational)`
 constexpr std::size_t longest_kept_item = 20; // bytes, of a skill with its level
 constexpr std::size_t longest_level = 30;
 
@@ -221,7 +223,7 @@ std::vector<LineEnd> line_ends(const LineEndText& text) {
         if (ends.was_in_literal()) between_items.push_back(line_ends.size());
         line_ends.push_back(*end);
     }
-    if (text.style == theme::StyleName::contact && between_items.size() > 1)
+    if (text.style == theme::StyleName::contact && between_items.size() > 2)
         line_ends[between_items.back()].penalty += before_last_item;
     return line_ends;
 }

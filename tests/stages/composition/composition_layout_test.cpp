@@ -66,7 +66,8 @@ TEST_CASE("how gladly a line ends") {
     CHECK(ends("well-kept boats", bullet, true) == "5:120 10:0 ");
     CHECK(ends("Port Ellery", contact, true) == "5:1060 ");
     CHECK(ends("Port Ellery", title, true) == "5:120 ");
-    CHECK(contact_ends("Ana · Bo · Cy") == "7:0 13:600 "); // none alone on a second line
+    CHECK(contact_ends("Ana · Bo · Cy · Di") == "7:0 13:0 19:600 "); // none alone on a second line
+    CHECK(contact_ends("Ana · Bo · Cy") == "7:0 13:0 ");             // one has to be on one
     CHECK(ends("C++ and C/C++", bullet, true) == "4:0 8:40 ");
     CHECK(ends("dots · dashes – x", bullet, true) == "8:0 19:0 ");
 }
