@@ -2,6 +2,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/said_phrases.hpp"
 
@@ -88,6 +89,30 @@ Words as_statement(const Words& words) {
     return said;
 }
 
+// To do this job you need; not: what you don't need.
+bool ends_asking(std::string_view lower) {
+    for (const std::string_view denial : {"don't", "not", "won't", "no", "why"})
+        if (has_phrase(lower, denial)) return false;
+    return lower.ends_with(" need") || lower.ends_with(" needs") || lower.ends_with(" must have") ||
+           lower.ends_with(" should have") || lower.ends_with(" if you");
+}
+
+// On a typical shift you; in the Otter Room you would; not: what's in it for you.
+bool begins_telling(std::string_view lower) {
+    constexpr std::string_view openings[] = {"on ",     "in ",   "each ", "every ", "under ",
+                                             "during ", "most ", "some ", "at ",    "with "};
+    constexpr std::string_view ends[] = {" you", " you will", " you would", " you'll", " you'd"};
+    return std::ranges::any_of(openings,
+                               [&](auto opening) { return lower.starts_with(opening); }) &&
+           std::ranges::any_of(ends, [&](auto end) { return lower.ends_with(end); });
+}
+
+// About the firm, about Halyard; not: about the job, about you.
+bool is_about_employer(std::string_view lower) {
+    return lower.starts_with("about ") && !says_any(lower, List::heading_duties) &&
+           !says_any(lower, List::heading_required);
+}
+
 }
 
 std::string heading_words(std::string_view heading) {
@@ -110,12 +135,15 @@ Part part_named_whole(std::string_view lower) {
 Part part_headed(std::string_view heading) {
     const std::string lower = heading_words(heading);
     if (const Part whole = part_named_whole(lower); whole.known) return whole;
-    if (says_any(lower, List::heading_first_asked)) return part_named("required");
+    if (says_any(lower, List::heading_first_asked) || ends_asking(lower))
+        return part_named("required");
     const bool meeting = says_any(lower, List::said_of_meeting);
     const bool may_be = lower.starts_with("would ") || lower.starts_with("might ");
     if (!meeting && (may_be || supposes(lower))) return part_named("preferred");
     if (says_any(lower, List::heading_first_done)) return part_named("duties");
-    if (meeting || says_any(lower, List::heading_not_read)) return part_named("out");
+    if (meeting || says_any(lower, List::heading_not_read) || is_about_employer(lower))
+        return part_named("out");
+    if (begins_telling(lower)) return part_named("duties");
     if (says_any(lower, List::heading_preferred)) return part_named("preferred");
     if (says_any(lower, List::heading_surely_required)) return part_named("required");
     Part part;

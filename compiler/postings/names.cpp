@@ -7,6 +7,8 @@
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/sentence.hpp"
 #include "compiler/postings/lists.hpp"
+#include "compiler/postings/people.hpp"
+#include "compiler/postings/said_phrases.hpp"
 #include "compiler/trade/lists.hpp"
 
 #include <algorithm>
@@ -58,6 +60,31 @@ bool is_person(const Phrase& phrase, std::string_view sentence, const english::W
            });
 }
 
+// Cold Harbor, WA
+bool is_before_state(std::string_view after) {
+    constexpr std::size_t code = 2;
+    return after.starts_with(", ") && after.size() >= 2 + code &&
+           is_one_of(after.substr(2, code), trade::List::state_codes) &&
+           (after.size() == 2 + code || !is_ascii_letter(after[2 + code]));
+}
+
+// The Otter Room, in Merrow Hall; not: the Emergency Room.
+bool is_building(const Phrase& phrase, std::string_view sentence) {
+    constexpr std::string_view leads[] = {"the", "at", "in", "to", "from", "and", "of"};
+    constexpr std::size_t longest_word = 8;
+    if (phrase.lower.size() < 2 || !is_capital_letter(phrase.words.front()) ||
+        !is_capital_letter(phrase.words[phrase.words.rfind(' ') + 1]) ||
+        !is_one_of(phrase.lower.back(), List::ends_of_buildings))
+        return false;
+    const std::string_view before = trimmed(sentence.substr(0, phrase.extent.offset));
+    const std::string_view near =
+        before.substr(before.size() - std::min(before.size(), longest_word));
+    const std::size_t blank = near.rfind(' ');
+    return is_one_of(lower_case(blank == near.npos ? near : near.substr(blank + 1)), leads) &&
+           !phrase.lower.front().ends_with("ing") &&
+           !is_one_of(phrase.lower.front(), List::kinds_of_rooms);
+}
+
 // Harlan Bay, in Cold Harbor; not: Live Sound, Data Lake.
 bool is_place(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
     constexpr std::size_t longest_word = 24;
@@ -73,14 +100,17 @@ bool is_place(const Phrase& phrase, const Statement& statement, const english::W
                        (is_one_of(phrase.lower.back(), List::ends_of_places) ||
                         is_one_of(phrase.lower.front(), List::beginnings_of_places));
     if (!named) return false;
-    constexpr std::string_view prepositions[] = {" in",   " near",    " at", " to",
-                                                 " from", " outside", " of"};
-    const std::string_view before =
+    constexpr std::string_view leads[] = {" in",      " near",   " at", " to",    " from",
+                                          " outside", " of",     " on", " along", " across",
+                                          " off",     " around", "|",   "\u00B7"};
+    std::string_view before =
         trimmed(std::string_view(statement.text).substr(0, phrase.extent.offset));
+    if (before.ends_with(" the")) before = trimmed(before.substr(0, before.size() - 4));
     const bool placed =
-        !statement.item &&
-        std::ranges::any_of(prepositions, [&](std::string_view p) { return before.ends_with(p); });
-    return placed || std::ranges::any_of(phrase.lower, [&](const std::string& word) {
+        (!statement.item || statement.standing == Standing::duties) &&
+        std::ranges::any_of(leads, [&](std::string_view lead) { return before.ends_with(lead); });
+    return placed || is_before_state(after) ||
+           std::ranges::any_of(phrase.lower, [&](const std::string& word) {
                return words.class_of(word) == english::WordList::is_none;
            });
 }
@@ -93,15 +123,28 @@ bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
     const std::string_view typed = trimmed(sentence.substr(begin, end - begin));
     const std::string before = ' ' + lower_case(typed);
     constexpr std::string_view leads[] = {
-        " at",        "join",      "reports to", "report to", "ask for",  "working for",
-        "work for",   "call",      "contact",    "owned by",  "led by",   "run by",
-        "founded by", "pair with", "alongside",  "meet with", "corner of"};
+        " at",        "join",      "reports to", "report to", "ask for",   "working for",
+        "work for",   "call",      "contact",    "owned by",  "led by",    "run by",
+        "founded by", "pair with", "alongside",  "meet with", "corner of", " aboard",
+        "aboard the", " f/v",      " m/v",       " r/v",      " s/v"};
     constexpr std::string_view skilled[] = {
         "good at",  "skilled at",     "adept at",      "expert at", "great at",
         "handy at", "comfortable at", "proficient at", "quick at",  "experience at"};
+    constexpr std::string_view vessels[] = {"f/v", "m/v", "r/v", "s/v"};
     const auto ends = [&](std::string_view lead) { return before.ends_with(lead); };
-    if (typed.ends_with(" The")) return true;
+    if (typed.ends_with(" The") || is_one_of(phrase.lower.front(), vessels)) return true;
     return std::ranges::any_of(leads, ends) && std::ranges::none_of(skilled, ends);
+}
+
+// Claudette, Mexico: a word that dictionaries have with a capital alone; not: Spanish, Linux. What
+// an item asks for may be a tool.
+bool is_proper(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
+    if (phrase.lower.size() > 1 || !is_shaped_as_name(phrase.words)) return false;
+    const bool asks = statement.standing <= Standing::preferred;
+    if (asks && (statement.item || says_any(lower_case(statement.text), List::lead_ins)))
+        return false;
+    return words.class_of(phrase.words) != english::WordList::is_none &&
+           is_strange(phrase.words, words);
 }
 
 bool is_of_grammar(const english::Sentence& sentence, std::size_t i) {
@@ -143,8 +186,9 @@ void add_subject(std::string_view text, std::set<std::string>& names) {
 }
 
 bool is_name(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
-    return is_of_an_employer(phrase) || is_place(phrase, statement, words) ||
-           is_of_whom(phrase, statement.text) || is_person(phrase, statement.text, words);
+    return is_of_an_employer(phrase) || is_building(phrase, statement.text) ||
+           is_place(phrase, statement, words) || is_of_whom(phrase, statement.text) ||
+           is_person(phrase, statement.text, words) || is_proper(phrase, statement, words);
 }
 
 std::set<std::string> names_that_act(std::span<const Statement> statements) {

@@ -11,6 +11,7 @@
 #include "compiler/postings/kinds.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/names.hpp"
+#include "compiler/postings/people.hpp"
 #include "compiler/postings/phrases.hpp"
 #include "compiler/postings/weights.hpp"
 #include "compiler/trade/lists.hpp"
@@ -111,7 +112,8 @@ class PhraseFinder {
 public:
     PhraseFinder(std::span<const Statement> statements, const english::WordList& words)
         : statements_(statements), words_(words), names_(names_left_out(statements)),
-          hosts_(hosts_of(statements)), actors_(names_that_act(statements)) {}
+          hosts_(hosts_of(statements)), actors_(names_that_act(statements)),
+          people_(people_in(statements, words)) {}
 
     std::vector<Found> find() {
         for (const Statement& statement : statements_)
@@ -133,7 +135,8 @@ private:
         const StatementSigns signs(statement);
         for (Phrase& phrase : phrases) {
             if (phrase.extent.offset < employer || is_name(phrase, statement, words_) ||
-                has_name_that_acts(phrase) || is_denied(phrase, statement.text))
+                has_name_that_acts(phrase) || names_people(phrase, statement) ||
+                is_denied(phrase, statement.text))
                 continue;
             Found found{std::move(phrase), {}, &statement, {}, {}};
             found.stems = stems_of(found.phrase.lower);
@@ -158,6 +161,20 @@ private:
         return std::ranges::any_of(pieces, [&](std::string_view word) {
             return is_capital_letter(word.front()) && actors_.contains(lower_case(word));
         });
+    }
+
+    // A name that is no word, or in running text any; of an item nothing but names.
+    bool names_people(const Phrase& phrase, const Statement& statement) const {
+        const auto pieces = pieces_of(phrase.words, " ");
+        std::size_t known = 0;
+        for (const std::string_view typed : pieces) {
+            const bool of = typed.ends_with("'s");
+            const std::string_view word = of ? typed.substr(0, typed.size() - 2) : typed;
+            if (!is_capital_letter(word.front()) || !people_.contains(lower_case(word))) continue;
+            if (of || !statement.item || is_strange(word, words_)) return true;
+            ++known;
+        }
+        return known == pieces.size();
     }
 
     bool has_name_of_host(const Phrase& phrase) const {
@@ -186,6 +203,7 @@ private:
     std::set<std::string> names_;
     std::vector<std::string> hosts_;
     std::set<std::string> actors_;
+    std::set<std::string> people_;
     std::vector<Found> found_;
 };
 

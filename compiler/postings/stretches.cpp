@@ -31,6 +31,16 @@ bool ends_abbreviation(std::string_view before) {
            std::ranges::find(short_forms, last) != std::end(short_forms);
 }
 
+// Before a stop, where a sentence may stand too: `Must-haves. `, `What you do. `, `To apply. `;
+// not: Reports to the mate.
+bool stands_as_label(std::string_view label, const Part& part) {
+    const std::string lower = lower_case(label);
+    constexpr std::string_view openings[] = {"what ", "must",    "nice",
+                                             "bonus", "require", "qualific"};
+    return part.whole || (part.not_read && !lower.starts_with("report")) ||
+           std::ranges::any_of(openings, [&](std::string_view o) { return lower.starts_with(o); });
+}
+
 // Of what it begins with that names a part; 0: of none.
 std::size_t label_length(std::string_view text) {
     std::size_t first = text.npos;
@@ -46,7 +56,7 @@ std::size_t label_length(std::string_view text) {
     const std::string_view label = text.substr(0, first);
     const Part part = part_headed(label);
     const bool few = std::ranges::count(label, ' ') < most_blanks;
-    return part.known && few && (sure || part.not_read) ? first : 0;
+    return part.known && few && (sure || stands_as_label(label, part)) ? first : 0;
 }
 
 class Cutter {
@@ -106,7 +116,9 @@ private:
     // The first heading, but for one that names a part below the first line.
     bool is_title(std::size_t i, bool known) const {
         const bool below_item = i + 1 < lines_.size() && lines_[i + 1].item;
-        return !any_heading_ && (i == 0 || !known) && !below_item && !lines_[i].text.ends_with(':');
+        const bool about = lower_case(lines_[i].text).starts_with("about ");
+        return !any_heading_ && ((i == 0 && !about) || !known) && !below_item &&
+               !lines_[i].text.ends_with(':');
     }
 
     // `Job title: Speech-Language Pathology Assistant`

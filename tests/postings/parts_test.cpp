@@ -54,6 +54,15 @@ TEST_CASE("postings: a heading's voice, its person and its turns are no matter")
         {"Would tip the balance", "preferred"},
         {"What we need to see in an application", "required"},
         {"**What we look for when we talk to you, every single time**", "required"},
+        {"To do this job you need:", "required"},
+        {"You're our person if you:", "required"},
+        {"We won't budge on", "required"},
+        {"Bring these too and we'll be impressed", "preferred"},
+        {"On a typical shift you", "duties"},
+        {"In the bosun's locker you would...", "duties"},
+        {"About the role", "duties"},
+        {"About Halyard", "out"},
+        {"What comes with the job", "out"},
         {"We'd love to hear from you:", "out"},
         {"What do I get?", "out"},
         {"What lands in your pocket, and what you get", "out"},
@@ -90,6 +99,8 @@ TEST_CASE("postings: headings in their many forms") {
         {"Deckhand\n\nThe sweet part\n- Paid welding school\n- Health cover\n", "out"},
         {"Deckhand\n\nTotal rewards\n- Welding\n", "out"},
         {"Deckhand\n\nWhat happens next\n\nA welding test.\n", "out"},
+        {"Deckhand\n\nMust-haves. Rigging. Two years of welding.\n\nKnots.\n", "required"},
+        {"Deckhand\n\nDuties\n\nReports to Marit Wick. Welding, every day.\n", "duties"},
         {"Benefits Clerk\n\nDuties\n- Welding\n", "duties"}, // a title is no heading
     };
     for (const Row& row : rows) {
