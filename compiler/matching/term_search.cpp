@@ -177,7 +177,8 @@ std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
 
 bool TermSearch::is_spelled_otherwise(const std::string& typed, const std::string& meant) const {
     if (typed == meant) return true;
-    if (american(typed) == american(meant)) return true;
+    const bool may_be = !typed.empty() && !meant.empty() && typed.front() == meant.front();
+    if (may_be && american(typed) == american(meant)) return true; // first letters are the same
     return meant.size() >= shortest_slip && // what is dear to look up comes last
            english::slip_cost(typed, meant, dearest_slip) <= dearest_slip &&
            words_.class_of(typed) == english::WordList::is_none;
@@ -192,8 +193,8 @@ std::optional<TermSearch::Found> TermSearch::find_spelled(const TextOfResume& te
         std::string typed;
         for (std::size_t last = first;
              last < std::min(text.words.size(), first + form.lower.size() + 1); ++last) {
-            const Words one{text.words[last].lower};
-            typed += run_together(one.begin(), one.end());
+            const std::string* one = &text.words[last].lower;
+            typed += run_together(one, one + 1);
             if (typed.size() > meant.size() + 2) break;
             if (typed == meant ||
                 (last - first + 1 == form.lower.size() && is_spelled_otherwise(typed, meant)))
