@@ -50,6 +50,7 @@ constexpr std::array<SignRow, signs_in_all> table_of_signs{{
     {"said again", 0.28},
     {"a compound of English", 0.64},
     {"begins with a verb", -0.81},
+    {"a verb alone", -0.20},
     {"its sentence says we", -0.11},
     {"its sentence tells", -0.23},
     {"its sentence is long", 0.27},
@@ -130,6 +131,7 @@ Signs signs_of_words(const Phrase& phrase, const WordList& words) {
     set(Sign::compound,
         is_among(pair, english::named_compounds()) || is_among(pair, english::noun_compounds()));
     set(Sign::begins_with_verb, phrase.deed);
+    set(Sign::verb_alone, phrase.deed && one);
     return signs;
 }
 

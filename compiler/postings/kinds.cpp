@@ -59,11 +59,23 @@ bool is_level(const Phrase& phrase) {
     return phrase.lower.size() > 2 && is_one_of(phrase.lower[phrase.lower.size() - 2], levels);
 }
 
+// MD-102, AZ-900: as exams are numbered.
+bool is_numbered_exam(std::string_view words) {
+    constexpr std::size_t letters = 2, figures = 3;
+    const std::size_t hyphen = words.find('-');
+    return hyphen == letters && words.size() == hyphen + 1 + figures &&
+           all_figures(words.substr(hyphen + 1)) && is_capital_letter(words[0]) &&
+           is_capital_letter(words[1]);
+}
+
 bool is_credential(const Phrase& phrase, const std::string& words, const Statement& statement) {
     if (statement.headed && statement.standing == Standing::duties) return false;
     if (is_one_of(words, List::credentials) || is_one_of(phrase.lower.front(), List::credentials))
         return true;
-    if (is_one_of_words(phrase, List::credential_words) || is_level(phrase)) return true;
+    const bool card = phrase.lower.size() > 1 && phrase.lower.back() == "card";
+    if (is_one_of_words(phrase, List::credential_words) || is_level(phrase) ||
+        is_numbered_exam(phrase.words) || (card && statement.standing <= Standing::preferred))
+        return true;
     const bool test = is_name_of_its_own(phrase) && is_one_of_words(phrase, List::names_of_tests);
     return test || is_certified(phrase, statement.text);
 }
@@ -81,10 +93,11 @@ bool is_studied(const Phrase& phrase, const Statement& statement) {
     if (statement.standing > Standing::preferred) return false;
     const bool program = phrase.lower.back() == "program" || phrase.lower.back() == "major";
     const std::vector<std::string> after = words_after(phrase, statement.text);
-    const auto teaches = [](const std::string& word) {
-        return word == "program" || word == "degree" || word == "major" || word == "diploma";
-    };
-    const bool before = !after.empty() && teaches(after.front());
+    constexpr std::string_view taught[] = {"program", "degree",     "major",  "diploma",
+                                           "credits", "coursework", "courses"};
+    const auto teaches = [&](const std::string& word) { return is_one_of(word, taught); };
+    const bool joined = after.size() > 2 && (after[0] == "or" || after[0] == "and");
+    const bool before = !after.empty() && (teaches(after.front()) || (joined && teaches(after[2])));
     if (!program && !before) return false;
     const std::size_t last = phrase.lower.size() - (program ? 2 : 1);
     return last < phrase.lower.size() && is_one_of(phrase.lower[last], List::ends_of_disciplines);

@@ -26,7 +26,8 @@ bool is_of_an_employer(const Phrase& phrase) {
     if (is_one_of(phrase.words, trade::List::state_names)) return true;
     const std::size_t last = phrase.words.rfind(' ') + 1;
     return is_capital_letter(phrase.words.front()) && is_capital_letter(phrase.words[last]) &&
-           small && is_one_of(phrase.lower.back(), List::ends_of_employers);
+           small && is_one_of(phrase.lower.back(), List::ends_of_employers) &&
+           std::ranges::none_of(phrase.words, is_figure); // ITIL 4 Foundation
 }
 
 // `Dr. Anneliese Okonjo`, or several words that no dictionary has and that all begin with capitals.
@@ -132,7 +133,8 @@ bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
         "handy at", "comfortable at", "proficient at", "quick at",  "experience at"};
     constexpr std::string_view vessels[] = {"f/v", "m/v", "r/v", "s/v"};
     const auto ends = [&](std::string_view lead) { return before.ends_with(lead); };
-    if (typed.ends_with(" The") || is_one_of(phrase.lower.front(), vessels)) return true;
+    const bool pair = typed.ends_with('&') && typed.find(" The ") != typed.npos;
+    if (pair || typed.ends_with(" The") || is_one_of(phrase.lower.front(), vessels)) return true;
     return std::ranges::any_of(leads, ends) && std::ranges::none_of(skilled, ends);
 }
 

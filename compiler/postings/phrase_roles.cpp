@@ -41,6 +41,7 @@ private:
         if (!is_wordy(i) || is_contraction(sentence_.word(i)) || is_address(sentence_.word(i)) ||
             said_of(sentence_.word(i), lines_of(List::breaking_words)))
             return true;
+        if (is_roman(i)) return false;
         const bool dated =
             sentence_.is_word(i, {"march", "may"}) && i > 0 && is_capital(sentence_.token(i));
         if (dated) return true;
@@ -51,14 +52,30 @@ private:
                counts_something(sentence_.word(i));
     }
 
-    // ISO 9001, Level 1, Part 107
+    // ISO 9001, Level 1, Level I, Part 107; Windows 11, but not: Summer 2026.
     bool is_numeral_of_name(std::size_t i) const {
         if (i == 0 || !is_wordy(i - 1)) return false;
+        constexpr std::size_t longest = 4;
+        const std::string& figures = sentence_.word(i);
+        const bool year =
+            figures.size() == longest && (figures.starts_with("19") || figures.starts_with("20"));
+        if (all_figures(figures) && figures.size() <= longest && !year &&
+            is_capital(sentence_.token(i - 1)) && !opens_clause(i - 1) &&
+            roles_[i - 1] == Role::inside)
+            return true;
         const bool named = is_capital(sentence_.token(i - 1)) &&
                            sentence_.is_word(i - 1, {"class", "part", "type", "title", "category",
                                                      "division", "form", "section", "group"});
         return named || is_all_capitals(sentence_.token(i - 1)) ||
                sentence_.is_word(i - 1, {"level", "phase", "tier"});
+    }
+
+    // Level I, Technician II
+    bool is_roman(std::size_t i) const {
+        constexpr std::string_view numerals[] = {"I", "II", "III", "IV"};
+        return i > 0 && is_one_of(sentence_.token(i).text, numerals) && is_wordy(i - 1) &&
+               (sentence_.word(i) != "i" ||
+                sentence_.is_word(i - 1, {"level", "class", "type", "category", "tier", "phase"}));
     }
 
     // handling down anything, strip it down to the wood
@@ -117,8 +134,20 @@ private:
         return i > 1 && last_verb_ && roles_[i - 1] == Role::inside && *last_verb_ + 4 > i;
     }
 
+    // And instruct patients
+    bool is_only_a_verb(std::size_t i) const {
+        const english::VerbForms& forms = sentence_.forms(i);
+        return i > 0 && forms.base && !forms.verb->noun && !forms.verb->adjective &&
+               sentence_.is_word(i - 1, {"and", "or", "then"}) && is_wordy(i + 1) &&
+               !sentence_.is(i + 1, wc::preposition);
+    }
+
     bool is_verb(std::size_t i) const {
         const english::VerbForms& forms = sentence_.forms(i);
+        if (i > 0 && roles_[i - 1] == Role::verb && !sentence_.starts_object(i + 1) &&
+            !sentence_.is_word(i - 1, {"help", "helps", "let", "make", "keep", "keeps"}) &&
+            forms.present() && forms.verb->noun && !sentence_.ends_phrase(i + 1))
+            return false; // writes conduct reports
         if (forms.none() || (is_capital(sentence_.token(i)) && !opens_clause(i))) return false;
         if (is_capital(sentence_.token(i)) && opens_ == Opens::with_thing &&
             is_one_of(sentence_.word(i), List::names_that_are_verbs))
@@ -138,7 +167,7 @@ private:
             if (forms.third && sentence_.is_participle(i + 1) && !sentence_.ends_phrase(i + 2))
                 return true;
             if (forms.third && is_like_last_verb(i)) return true; // checks and files
-            if (!stands_free) return false;
+            if (!stands_free) return is_only_a_verb(i);
             if (object || sentence_.is(i + 1, wc::preposition | wc::particle))
                 return !forms.third || object;
             if (opens_clause(i) && opens_ == Opens::with_thing && forms.verb->noun) return false;

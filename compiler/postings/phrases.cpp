@@ -69,9 +69,18 @@ private:
                                      is_capital(sentence_.token(i - 1)) &&
                                      is_capital(sentence_.token(i)) && k > 0;
                 if (said_of(words, lines_of(list)) && !in_name)
-                    fixed_[i] = std::max(fixed_[i], k + 1);
+                    fixed_[i] = std::max(fixed_[i], k + 1 + words_of_level(i + k + 1));
             }
         }
+    }
+
+    // Level I of CST Level I
+    std::size_t words_of_level(std::size_t i) const {
+        constexpr std::string_view numerals[] = {"i", "ii", "iii", "iv"};
+        const bool level =
+            sentence_.is_word(i, {"level", "class", "type"}) &&
+            (sentence_.is_figure(i + 1) || is_one_of(sentence_.word(i + 1), numerals));
+        return level ? 2 : 0;
     }
 
     // You're curious; be honest and punctual: adjectives that are said of a person.
@@ -104,10 +113,16 @@ private:
 
     bool is_studied(std::size_t i) const { return fields_.holds(sentence_.token(i).extent.offset); }
 
-    // A verb that hardly any text has names what is done by itself: troubleshoot.
+    // A verb that few texts have names what is done by itself: troubleshoot, solders, scribing.
     std::size_t add_trade_verb(std::size_t i) {
+        constexpr std::uint16_t few = 25;
+        constexpr std::size_t shortest = 4;
         const english::VerbForms& forms = sentence_.forms(i);
-        if (forms.base && forms.verb->verb_count == 0 && sentence_.word(i).size() > 5) {
+        const bool noun =
+            !forms.gerund && forms.verb->noun && forms.verb->noun_count > forms.verb->verb_count;
+        if ((forms.present() || forms.gerund) && !noun && forms.verb->verb_count <= few &&
+            forms.verb->base.size() >= shortest &&
+            !is_one_of(forms.verb->base, List::general_verbs)) {
             add(i, i, false);
             phrases_.back().deed = true;
         }
@@ -116,12 +131,33 @@ private:
 
     bool is_edge(std::size_t i) const {
         const std::string& word = sentence_.word(i);
+        if (is_among_names(i)) return false;
         return said_of(word, lines_of(List::praise)) ||
                said_of(word, lines_of(List::general_nouns)) || sentence_.is(i, wc::adverb);
     }
 
+    // Outlook, Word and Teams, where capitals stand for nothing else.
+    bool is_among_names(std::size_t i) const {
+        const auto parts = [&](std::size_t k) {
+            return sentence_.token(k).kind == TokenKind::comma ||
+                   sentence_.is_word(k, {"and", "or"});
+        };
+        return is_capital(sentence_.token(i)) && !opens_clause(i) && i >= 2 &&
+               ((parts(i - 1) && is_capital(sentence_.token(i - 2)) && !opens_clause(i - 2)) ||
+                (parts(i + 1) && is_capital(sentence_.token(i + 2)) &&
+                 !is_capital(sentence_.token(i - 1))));
+    }
+
     bool opens_emptily(std::size_t i) const {
         return said_of(sentence_.word(i), lines_of(List::praise)) || sentence_.is(i, wc::adverb);
+    }
+
+    // A food worker card, where one is asked for
+    bool is_card(std::size_t begin, std::size_t i) const {
+        if (opens_ != Opens::with_thing) return false;
+        return i > begin && sentence_.is_word(i, {"card"}) &&
+               !said_of(sentence_.word(i - 1), lines_of(List::credentials)) &&
+               !sentence_.is_figure(i - 1);
     }
 
     // Years mixing live sound: how long what follows was done.
@@ -131,7 +167,7 @@ private:
     }
 
     bool is_weak(std::size_t i) const {
-        return said_of(sentence_.word(i), lines_of(List::weak_heads)).has_value();
+        return said_of(sentence_.word(i), lines_of(List::weak_heads)) && !is_among_names(i);
     }
 
     std::size_t add_run(std::size_t begin) {
@@ -139,41 +175,85 @@ private:
         std::size_t end = begin;
         while (end < sentence_.size() && roles_[end] == Role::inside && fixed_[end] == 0)
             ++end;
+        join_people_with(end);
+        add_what_is_worked_with(begin, end);
         std::size_t first = begin, last = end;
-        while (last > first && is_edge(last - 1))
+        while (last > first && is_edge(last - 1) && !is_card(begin, last - 1))
             --last;
         while (first < last && (opens_emptily(first) || is_span(first, last)))
             ++first;
         if (first == last) return add_deed_to_people(begin, end);
         first = std::max(first, last > most_words ? last - most_words : 0);
         const bool studied = is_studied(first);
+        const std::size_t verb = first;
         strip_verb(first, last);
+        if (verb < first && !sentence_.forms(verb).none() && !sentence_.is(verb, wc::particle))
+            add_trade_verb(verb);
         if (studied || !all_weak(first, last))
             add(first, last - 1, studied);
         else if (last < end && sentence_.is_word(last, {"experience", "skills"}))
             add(first, last, false);
         add_names_within(first, last);
+        add_head_of_many(first, last);
         add_pairs(first, last);
         if (!studied && all_weak(first, last))
-            if (const std::size_t verb = verb_before(first); verb < first)
-                add_deed(verb, first, last - 1);
+            if (const std::size_t deed = verb_before(first); deed < first)
+                add_deed(deed, first, last - 1);
         join_by_of(first, last, end);
         return end;
     }
 
-    // Of `and keep tidy field notes` the verb that grammar took for a noun.
+    // students with disabilities
+    void join_people_with(std::size_t end) {
+        if (!sentence_.is_word(end, {"with"}) || !is_of_people(end - 1)) return;
+        std::size_t to = end + 1;
+        while (to < sentence_.size() && roles_[to] == Role::inside && to - end < most_words)
+            ++to;
+        if (to > end + 1 && is_one_of(sentence_.word(to - 1), List::conditions_of_people))
+            add(end - 1, to - 1, false);
+    }
+
+    bool is_of_people(std::size_t i) const {
+        return is_one_of(sentence_.word(i), List::people_served);
+    }
+
+    // working with children, of whom by themselves nothing is asked
+    void add_what_is_worked_with(std::size_t begin, std::size_t end) {
+        if (begin < 2 || end - begin > 2 || !is_of_people(end - 1) ||
+            !sentence_.is_word(begin - 1, {"with", "for"}) ||
+            !sentence_.is_word(begin - 2, {"work", "working", "worked", "care", "caring"}))
+            return;
+        add(begin - 2, end - 1, false);
+    }
+
+    // Of `and keep tidy field notes` the verb that grammar took for a noun, of `laying out and
+    // milling solid stock` another after one, of `breaking down sheet goods` its particle too.
     void strip_verb(std::size_t& first, std::size_t last) const {
         const english::VerbForms& forms = sentence_.forms(first);
-        const bool joined = first > 0 && !sentence_.is(first - 1, wc::determiner | wc::possessive |
-                                                                      wc::preposition);
-        if (!joined || last - first < 2 || forms.none() || !forms.present() ||
-            is_capital(sentence_.token(first)) || !english::mostly_verb(*forms.verb) ||
+        if (sentence_.is(first, wc::particle) && last - first > 1) ++first;
+        if (last - first < 2 || forms.none() || is_capital(sentence_.token(first)) ||
             english::is_noun_compound(sentence_, first))
             return;
+        const bool joined = first > 0 && !sentence_.is(first - 1, wc::determiner | wc::possessive |
+                                                                      wc::preposition);
+        const bool keeps = joined && roles_[first - 1] != Role::verb && forms.present() &&
+                           english::mostly_verb(*forms.verb);
+        const bool particle = forms.gerund && sentence_.is(first + 1, wc::particle);
+        if (!keeps && !particle && !(forms.gerund && is_after_gerund(first))) return;
         ++first;
-        while (first + 1 < last && opens_emptily(first))
+        while (first + 1 < last && (opens_emptily(first) || sentence_.is(first, wc::particle)))
             ++first;
     }
+
+    // Joined with a gerund that has an object: handling cash and balancing tills.
+    bool is_after_gerund(std::size_t i) const {
+        if (i < 2 || (is_wordy(i - 1) && !sentence_.is_word(i - 1, {"and", "or"}))) return false;
+        for (std::size_t k = i - 1; k-- > 0 && !is_stop(k);)
+            if (roles_[k] == Role::verb) return sentence_.forms(k).gerund;
+        return false;
+    }
+
+    bool is_stop(std::size_t i) const { return sentence_.token(i).kind == TokenKind::stop; }
 
     // React of `React dispatch board`, PDF/X of `clean PDF/X export`.
     void add_names_within(std::size_t first, std::size_t last) {
@@ -182,9 +262,20 @@ private:
         while (begin < last && !is_name_by_itself(begin))
             ++begin;
         std::size_t end = begin;
-        while (end < last && is_capital(sentence_.token(end)))
+        while (end < last && (is_capital(sentence_.token(end)) ||
+                              (end > begin && sentence_.is_figure(end)))) // Windows 11
             ++end;
         if (begin < end && end - begin < last - first) add(begin, end - 1, false);
+    }
+
+    // Drug screens of `chain-of-custody urine drug screens`, and what they are first.
+    void add_head_of_many(std::size_t first, std::size_t last) {
+        constexpr std::size_t many = 4;
+        if (last - first < many || is_capital(sentence_.token(last - 1)) ||
+            sentence_.word(first).find('-') == std::string::npos)
+            return;
+        add(last - 2, last - 1, false);
+        if (std::ranges::count(sentence_.word(first), '-') > 1) add(first, first, false);
     }
 
     bool is_name_by_itself(std::size_t i) const {
@@ -217,6 +308,9 @@ private:
 
     // One word alone that names nothing: samples, certification, legible.
     bool all_weak(std::size_t first, std::size_t last) const {
+        if (opens_ == Opens::with_thing && last - first == 1 &&
+            is_one_of(sentence_.word(first), List::asked_alone))
+            return false; // a year of sales
         return last - first == 1 &&
                (is_weak(first) ||
                 (ends_as_adjective(sentence_.word(first)) && !is_capital(sentence_.token(first))) ||

@@ -6,7 +6,7 @@
 
 namespace quoin::postings {
 
-constexpr std::size_t signs_in_all = 45;
+constexpr std::size_t signs_in_all = 46;
 using Signs = std::bitset<signs_in_all>;
 
 // Each with its row in evidence.cpp, in the same order.
@@ -43,6 +43,7 @@ enum : std::size_t {
     again, // in another sentence too
     compound,
     begins_with_verb,
+    verb_alone,
     says_we,
     tells,
     long_sentence,

@@ -16,9 +16,9 @@ using namespace quoin::postings;
 
 namespace {
 
-std::string phrases(const std::string& sentence) {
+std::string phrases(const std::string& sentence, Opens opens = Opens::with_deed) {
     std::string text;
-    for (const Phrase& phrase : phrases_in(sentence))
+    for (const Phrase& phrase : phrases_in(sentence, opens))
         text += (text.empty() ? "" : " | ") + phrase.words;
     return text;
 }
@@ -44,20 +44,54 @@ TEST_CASE("postings: noun groups") {
         {"Two years of college", "college"},
         {"OSHA 10 card", "OSHA 10"},
         {"Transfer residents with a gait belt", "transfer residents | gait belt"},
-        {"You hold Avalanche Level 1 and a Part 107 card",
-         "Avalanche Level 1 | Avalanche Level | Part 107"},
+        {"You hold Avalanche Level 1 and a Part 107 card", "Avalanche Level 1 | Part 107"},
         {"An Airframe & Powerplant rating", "Airframe | Airframe & Powerplant | Powerplant rating"},
         {"Follow lockout/tagout every time", "lockout | lockout/tagout | tagout"},
-        {"sled handling down anything", "sled handling"},
+        {"sled handling down anything", "sled | sled handling"},
         {"three-quarter time, three-phase motors", "three-phase motors"},
         {"Two years mixing live sound", "mixing live sound"},
         {"You'll report on Mondays at 8 a.m.", ""},
         {"Write to jobs@employer.example", ""},
         {"Build features in our TypeScript and React dispatch board",
          "features | TypeScript | React dispatch board | React"},
+        {"Laying out and milling solid stock, breaking down sheet goods",
+         "milling | stock | sheet goods"},
+        {"Handling claims and retiring Windows 11 laptops",
+         "claims | Windows 11 laptops | Windows 11"},
+        {"Writes conduct reports", "conduct reports"},
+        {"Chase orders, and instruct patients", "chase orders | instruct | instruct patients"},
+        {"You can sharpen them, and troubleshoot", "sharpen | troubleshoot"},
+        {"You participate in talks", "talks"},
+        {"Outlook, Word, Access and Teams", "Outlook | Word | Access | Teams"},
+        {"CST Level I and ITIL 4 Foundation", "CST Level I | ITIL 4 Foundation"},
+        {"The shop opened in Summer 2026", "shop | Summer"},
+        {"Experience with students with disabilities", "students with disabilities | disabilities"},
+        {"Be kind to visitors with questions", "kind | visitors"},
+        {"Two years working with children", "working with children"},
+        {"Supervise children indoors and out", "Supervise | supervise children"},
+        {"Chain-of-custody urine drug screens",
+         "Chain-of-custody urine drug screens | drug screens | Chain-of-custody"},
     };
     for (const Row& row : rows)
         CHECK(phrases(row.sentence) == row.found);
+}
+
+TEST_CASE("postings: cards and trades alone are asked for, and done they are not") {
+    struct Row {
+        const char* sentence;
+        const char* asked;
+        const char* done;
+    };
+    const Row rows[] = {
+        {"A county flagging card", "county flagging card", "county flagging"},
+        {"A diploma or GED", "diploma | GED", "diploma | GED"},
+        {"A year of sales", "sales", ""},
+        {"Some records", "", ""},
+    };
+    for (const Row& row : rows) {
+        CHECK(phrases(row.sentence, Opens::with_thing) == row.asked);
+        CHECK(phrases(row.sentence) == row.done);
+    }
 }
 
 TEST_CASE("postings: where things are asked for a word that may be a verb is the noun") {
