@@ -32,7 +32,8 @@ bool is_of_an_employer(const Phrase& phrase) {
 
 // `Dr. Anneliese Okonjo`, or several words that no dictionary has and that all begin with capitals.
 bool is_person(const Phrase& phrase, std::string_view sentence, const english::WordList& words) {
-    constexpr std::string_view titles[] = {"Dr.", "Mr.", "Mrs.", "Ms.", "Prof.", "Professor"};
+    constexpr std::string_view titles[] = {"Dr.", "Drs.", "Mr.",   "Mrs.",
+                                           "Ms.", "Mx.",  "Prof.", "Professor"};
     const bool kin = phrase.lower.size() > 1 && is_one_of(phrase.lower[0], List::kin_and_chiefs);
     if (kin && is_capital_letter(phrase.words[phrase.words.find(' ') + 1])) return true;
     if (!is_capital_letter(phrase.words.front())) return false;
@@ -52,6 +53,8 @@ bool is_person(const Phrase& phrase, std::string_view sentence, const english::W
     };
     if (is_one_of(trimmed(who, ":,"), List::kin_and_chiefs) && unlisted(pieces.front()))
         return true;
+    const bool capitals = std::ranges::all_of(pieces, is_shaped_as_name);
+    if (pieces.size() > 1 && capitals && std::ranges::any_of(pieces, is_given_name)) return true;
     return pieces.size() > 1 && std::ranges::all_of(pieces, [&](std::string_view piece) {
                return is_capital_letter(piece.front()) &&
                       std::ranges::none_of(piece.substr(1), is_figure) &&
@@ -101,6 +104,7 @@ bool is_place(const Phrase& phrase, const Statement& statement, const english::W
                        (is_one_of(phrase.lower.back(), List::ends_of_places) ||
                         is_one_of(phrase.lower.front(), List::beginnings_of_places));
     if (!named) return false;
+    if (phrase.capitals && is_one_of(phrase.lower.back(), List::ends_of_places_alone)) return true;
     constexpr std::string_view leads[] = {" in",      " near",   " at", " to",    " from",
                                           " outside", " of",     " on", " along", " across",
                                           " off",     " around", "|",   "\u00B7"};
@@ -142,11 +146,24 @@ bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
 // an item asks for may be a tool.
 bool is_proper(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
     if (phrase.lower.size() > 1 || !is_shaped_as_name(phrase.words)) return false;
+    if (is_given_name(phrase.words)) return true;
     const bool asks = statement.standing <= Standing::preferred;
     if (asks && (statement.item || says_any(lower_case(statement.text), List::lead_ins)))
         return false;
     return words.class_of(phrase.words) != english::WordList::is_none &&
            is_strange(phrase.words, words);
+}
+
+// From Brackwater Nursery: capitals of which the first is no word, after what leads to a place.
+bool is_house(const Phrase& phrase, std::string_view sentence, const english::WordList& words) {
+    constexpr std::string_view leads[] = {" from", " at", " by", " to", " from the", " by the"};
+    const auto pieces = pieces_of(phrase.words, " ");
+    const std::string_view before = trimmed(sentence.substr(0, phrase.extent.offset));
+    return pieces.size() > 1 && is_shaped_as_name(pieces.front()) &&
+           std::ranges::all_of(pieces,
+                               [](std::string_view piece) { return is_capitalised(piece); }) &&
+           std::ranges::any_of(leads, [&](auto lead) { return before.ends_with(lead); }) &&
+           !before.ends_with("used to") && is_strange(pieces.front(), words);
 }
 
 bool is_of_grammar(const english::Sentence& sentence, std::size_t i) {
@@ -190,7 +207,8 @@ void add_subject(std::string_view text, std::set<std::string>& names) {
 bool is_name(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
     return is_of_an_employer(phrase) || is_building(phrase, statement.text) ||
            is_place(phrase, statement, words) || is_of_whom(phrase, statement.text) ||
-           is_person(phrase, statement.text, words) || is_proper(phrase, statement, words);
+           is_person(phrase, statement.text, words) || is_proper(phrase, statement, words) ||
+           is_house(phrase, statement.text, words);
 }
 
 std::set<std::string> names_that_act(std::span<const Statement> statements) {

@@ -177,10 +177,10 @@ private:
 
     // Priyanka and Desmond, of whom the one is known
     bool joins(std::size_t first) const {
-        const std::string joint = word_before(first, 1);
-        return first > 1 && (joint == "and" || joint == "or" || joint == "&") &&
-               pieces_[first - 2].name && pieces_[first - 2].after.empty() &&
-               names_.contains(lower(first - 2));
+        constexpr std::string_view joints[] = {"and", "or", "&"};
+        const std::size_t before = is_one_of(word_before(first, 1), joints) ? first - 2 : first - 1;
+        return first > 1 && pieces_[before].name && names_.contains(lower(before)) &&
+               (pieces_[before].after.empty() || pieces_[before].after == ",");
     }
 
     // solveig@littledippers.example
@@ -232,8 +232,13 @@ bool is_shaped_as_name(std::string_view word) {
     return small;
 }
 
+bool is_given_name(std::string_view word) {
+    return is_one_of(lower_case(word), List::given_names);
+}
+
 bool is_strange(std::string_view word, const english::WordList& words) {
     const std::string lower = lower_case(word);
+    if (is_one_of(lower, List::given_names)) return true;
     return words.class_of(lower) == english::WordList::is_none &&
            !is_one_of(lower, List::names_of_things) && !trade::is_spoken_language(lower);
 }

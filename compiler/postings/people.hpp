@@ -15,7 +15,10 @@ namespace quoin::postings {
 // A capital that small letters follow, as names have it; `McRae`, `O'Dell`, `Marchetti-Boone` too.
 bool is_shaped_as_name(std::string_view word);
 
-// A name that no dictionary has as a word; not of a language, nor of a tool or a method.
+bool is_given_name(std::string_view word); // `Dana`, however written
+
+// A given name, or one that no dictionary has as a word; not of a language, nor of a tool or a
+// method.
 bool is_strange(std::string_view word, const english::WordList& words);
 
 // Names, in small letters and without a possessive.

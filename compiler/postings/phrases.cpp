@@ -96,8 +96,10 @@ private:
         }
     }
 
-    // Words that a run of capitals joins: Leave No Trace.
+    // Words that a run of capitals joins: Leave No Trace; or that end one: Housing First.
     void mark_names() {
+        for (std::size_t i = 1; i < sentence_.size(); ++i)
+            if (ends_name(i) && roles_[i - 1] == Role::inside) roles_[i] = Role::inside;
         for (std::size_t i = 1; i + 1 < sentence_.size(); ++i)
             if (is_capital(sentence_.token(i)) && roles_[i] != Role::inside && is_wordy(i) &&
                 is_capital(sentence_.token(i - 1)) && is_capital(sentence_.token(i + 1)) &&
@@ -131,9 +133,15 @@ private:
 
     bool is_edge(std::size_t i) const {
         const std::string& word = sentence_.word(i);
-        if (is_among_names(i)) return false;
+        if (is_among_names(i) || ends_name(i)) return false;
         return said_of(word, lines_of(List::praise)) ||
                said_of(word, lines_of(List::general_nouns)) || sentence_.is(i, wc::adverb);
+    }
+
+    bool ends_name(std::size_t i) const {
+        return sentence_.is_word(i, {"first", "next", "now", "one", "plus", "pro"}) && i > 0 &&
+               is_capital(sentence_.token(i)) && is_capital(sentence_.token(i - 1)) &&
+               !opens_clause(i - 1) && !is_capital(sentence_.token(i + 1));
     }
 
     // Outlook, Word and Teams, where capitals stand for nothing else.

@@ -156,11 +156,16 @@ private:
                                    [&](const std::string& word) { return names_.contains(word); });
     }
 
+    // A word of it that is none, or nothing but words of it: not Housing First of Harbor Housing.
     bool has_name_that_acts(const Phrase& phrase) const {
         const auto pieces = pieces_of(phrase.words, " ");
-        return std::ranges::any_of(pieces, [&](std::string_view word) {
+        const auto acts = [&](std::string_view word) {
             return is_capital_letter(word.front()) && actors_.contains(lower_case(word));
-        });
+        };
+        return std::ranges::all_of(pieces, acts) ||
+               std::ranges::any_of(pieces, [&](std::string_view word) {
+                   return acts(word) && is_strange(word, words_);
+               });
     }
 
     // A name that is no word, or in running text any; of an item nothing but names.

@@ -6,7 +6,10 @@
 #include "compiler/base/utf8.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
+#include <mutex>
+#include <optional>
 #include <unordered_map>
 #include <utility>
 #include <vector>
@@ -59,14 +62,12 @@ private:
     std::unordered_map<std::string_view, std::vector<Row>> rows_;
 };
 
-const PhraseIndex& index_of(List list) {
-    static const std::vector<PhraseIndex> all = [] {
-        std::vector<PhraseIndex> indices;
-        for (std::size_t i = 0; i < list_count; ++i)
-            indices.emplace_back(static_cast<List>(i));
-        return indices;
-    }();
-    return all[static_cast<std::size_t>(list)];
+const PhraseIndex& index_of(List list) { // made at its first use: of most lists there is none
+    static std::array<std::once_flag, list_count> made;
+    static std::array<std::optional<PhraseIndex>, list_count> all;
+    const auto i = static_cast<std::size_t>(list);
+    std::call_once(made[i], [&] { all[i].emplace(list); });
+    return *all[i];
 }
 
 }

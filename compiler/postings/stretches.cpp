@@ -19,9 +19,10 @@ constexpr std::size_t longest_name = 48; // bytes before the colon of `Requireme
 constexpr std::string_view after_labels = " :-\u2013\u2014.";
 
 bool ends_abbreviation(std::string_view before) {
-    constexpr std::string_view short_forms[] = {"e.g", "i.e", "etc", "dr",  "mr",  "mrs",  "ms",
-                                                "st",  "vs",  "inc", "co",  "no",  "dept", "approx",
-                                                "lb",  "lbs", "hr",  "hrs", "min", "yr",   "yrs"};
+    constexpr std::string_view short_forms[] = {
+        "e.g",    "i.e", "etc", "dr", "drs", "prof", "rev", "capt", "attn",
+        "mr",     "mrs", "ms",  "st", "vs",  "inc",  "co",  "no",   "dept",
+        "approx", "lb",  "lbs", "hr", "hrs", "min",  "yr",  "yrs"};
     const std::size_t blank = before.find_last_of(" (");
     const std::string last = lower_case(blank == before.npos ? before : before.substr(blank + 1));
     bool initials = !last.empty(); // U.S

@@ -114,6 +114,12 @@ TEST_CASE("postings: people are no terms, wherever they are named") {
          "leads, "
          "and keep Ingunn's calendar honest.\n",
          "auto policies", "Ingunn Ingunn's Ravndal"},
+        {"Duties\n- Open the shop with Farah at 6\n- Shadow Old Pete on the press\n- Espresso\n",
+         "espresso", "Farah Pete"},
+        {"Requirements\n- Driver's license (Hedda rides a bicycle)\n- You have met Gus\n",
+         "driver's license", "Hedda Gus"},
+        {"Duties\n- Answer phones for Drs. Pettibone and Aziz\n- Verify insurance\n", "phones",
+         "Pettibone Aziz"},
     };
     for (const Fragment& fragment : fragments)
         check_names(fragment);
@@ -158,6 +164,23 @@ TEST_CASE("postings: places, streets, boats, buildings and the employer are no t
          "Inn\n"
          "- Apply at ravndal.example by Friday\n",
          "bookkeeping", "Ravndal Larkmoor ravndal.example Friday"},
+        {"You order mulch from Brackwater Nursery and deliver it to the Saltgrass Apartments and "
+         "to Pilot "
+         "Hill.\n",
+         "mulch", "Brackwater Saltgrass Pilot"},
+    };
+    for (const Fragment& fragment : fragments)
+        check_names(fragment);
+}
+
+TEST_CASE("postings: what is named as people are, and is none, is a term") {
+    constexpr Fragment fragments[] = {
+        {"Requirements\n- Experience with Salesforce\n- Housing First\n- Arduino or Linux\n",
+         "salesforce", ""},
+        {"Requirements\n- Alzheimer's disease\n- Rigging\n", "alzheimer's disease", ""},
+        {"Harbor Housing teaches its aides. You know Housing First and case notes.\n",
+         "housing first", ""},
+        {"Duties\n- Program Arduino boards\n- Chart in Dentrix, on Windows 11\n", "dentrix", ""},
     };
     for (const Fragment& fragment : fragments)
         check_names(fragment);
