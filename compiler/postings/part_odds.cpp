@@ -61,6 +61,7 @@ constexpr std::array<PartChances, PartSign::in_all> odds_of_signs{{
     {0.62, 0.55, -0.24, -0.94},  // denying
     {0.57, -0.31, 0.08, -0.34},  // past
     {-0.34, 0.35, -0.50, 0.49},  // person does
+    {-0.80, -0.50, -0.40, 1.70}, // you do
     {0.13, 0.14, -0.21, -0.06},  // exclaiming
     {-1.17, -0.47, 0.19, 1.45},  // long one
     {0.57, -0.43, 0.73, -0.87},  // short one

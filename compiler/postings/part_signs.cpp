@@ -112,6 +112,19 @@ bool tells_what_a_person_does(const Sentence& sentence) {
     return false;
 }
 
+// Most mornings you splice; not: if you like boats, we help you grow, you know knots.
+bool tells_what_you_do(const Sentence& sentence) {
+    for (std::size_t i = 0; i + 1 < sentence.size(); ++i) {
+        if (!sentence.is_word(i, {"you"})) continue;
+        if (i > 0 && is_one_of(sentence.word(i - 1), List::words_before_no_deed)) continue;
+        const std::size_t verb = sentence.past_adverbs(i + 1);
+        if (sentence.forms(verb).base && !sentence.is(verb, wc::modal | wc::have | wc::be) &&
+            !is_one_of(sentence.word(verb), List::states_of_applicants))
+            return true;
+    }
+    return false;
+}
+
 void see_lists(const std::string& lower, PartSigns& signs) {
     constexpr ListSign rows[] = {
         {List::lead_ins, PartSign::lead_in},   {List::items_asked, PartSign::qualification},
@@ -168,6 +181,7 @@ void see_sentence(std::string_view text, PartSigns& signs) {
     const std::string lower = comparable(text);
     signs[opening_of(sentence)] += 1;
     signs[PartSign::person_does] += tells_what_a_person_does(sentence);
+    signs[PartSign::you_do] += tells_what_you_do(sentence);
     see_lists(lower, signs);
     see_words(sentence, lower, signs);
 }

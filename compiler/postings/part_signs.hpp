@@ -67,6 +67,7 @@ enum : std::size_t {
     denying,
     past,
     person_does, // the aide prepares
+    you_do,      // most mornings you splice
     exclaiming,
     long_one,
     short_one,

@@ -134,6 +134,13 @@ private:
         return i > 1 && last_verb_ && roles_[i - 1] == Role::inside && *last_verb_ + 4 > i;
     }
 
+    // Interpreters receive consideration: what is no noun parts them.
+    bool is_within_nouns(std::size_t i) const {
+        const english::VerbForms& forms = sentence_.forms(i);
+        return i > 0 && forms.base && !forms.past && !forms.verb->noun && !forms.verb->adjective &&
+               roles_[i - 1] == Role::inside && is_wordy(i + 1) && !opens_clause(i);
+    }
+
     // And instruct patients
     bool is_only_a_verb(std::size_t i) const {
         const english::VerbForms& forms = sentence_.forms(i);
@@ -156,6 +163,7 @@ private:
             sentence_.starts_object(i + 1) && !sentence_.is(i + 1, wc::relative) && !ends_object(i);
         const bool stands_free = opens_clause(i) || expects_verb(i);
         if (forms.gerund) return stands_free && is_deed(i, object);
+        if (is_within_nouns(i)) return true;
         if (forms.participle && i > 0 && is_perfect(i - 1)) return true;
         if (forms.present()) {
             if (sentence_.is_word(i - 1, {"to"}) && i > 0) return true;

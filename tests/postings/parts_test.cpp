@@ -99,6 +99,11 @@ TEST_CASE("postings: headings in their many forms") {
         {"Deckhand\n\nThe sweet part\n- Paid welding school\n- Health cover\n", "out"},
         {"Deckhand\n\nTotal rewards\n- Welding\n", "out"},
         {"Deckhand\n\nWhat happens next\n\nA welding test.\n", "out"},
+        {"Deckhand\n\nThe mate and her lead need a third pair of hands, and yours would be on the "
+         "line."
+         "\n\nMost mornings you mend hulls by welding.\n\nIt would sweeten us if you had "
+         "rigging.\n",
+         "duties"},
         {"Deckhand\n\nMust-haves. Rigging. Two years of welding.\n\nKnots.\n", "required"},
         {"Deckhand\n\nDuties\n\nReports to Marit Wick. Welding, every day.\n", "duties"},
         {"Benefits Clerk\n\nDuties\n- Welding\n", "duties"}, // a title is no heading

@@ -64,6 +64,8 @@ TEST_CASE("postings: noun groups") {
         {"You participate in talks", "talks"},
         {"Outlook, Word, Access and Teams", "Outlook | Word | Access | Teams"},
         {"CST Level I and ITIL 4 Foundation", "CST Level I | ITIL 4 Foundation"},
+        {"Interpreters receive consideration", "Interpreters | consideration"},
+        {"Swears witnesses, records minutes", "witnesses | records minutes"},
         {"Knowledge of Housing First, harm reduction", "Housing First | harm reduction"},
         {"The shop opened in Summer 2026", "shop | Summer"},
         {"Experience with students with disabilities", "students with disabilities | disabilities"},
