@@ -1,8 +1,9 @@
 #!/usr/bin/python3 -B
-"""Death at any moment: a verb is killed (SIGKILL) or told to stop (SIGTERM) at random points of its run.
+"""Death at any moment: a verb is killed (SIGKILL), told to stop (SIGTERM, SIGINT, SIGHUP) or left without a
+reader of what it says (SIGPIPE, as the system sends it and by hand) at random points of its run.
 What it writes is then the old file or the new one, whole; what was told to stop leaves nothing behind,
 and what was killed at most part files of its own, which the next run of the same target takes away.
-60 deaths by default, the same each time; 1,000 a verb with QUOIN_FULL=1.
+90 deaths by default, the same each time; 1,000 a verb with QUOIN_FULL=1.
 """
 
 import os
@@ -17,7 +18,9 @@ import time
 from check_faults import bare_environment, contents, make_folder
 from common import QUOIN, Tally, require_quoin
 
-DEATHS = 1000 if os.environ.get("QUOIN_FULL") else 12
+DEATHS = 1000 if os.environ.get("QUOIN_FULL") else 18
+SIGNALS = (signal.SIGKILL, signal.SIGTERM, signal.SIGINT, signal.SIGHUP, signal.SIGPIPE)
+UNREAD = "nobody reads"
 
 VERBS = {
     "set": (("set", "draft.resume", "-o", "out.pdf", "--plain", "out.txt"), ("out.pdf", "out.txt")),
@@ -49,14 +52,22 @@ def one_death(tally, name, model, root, lot, new, longest):
     folder = root / "w"
     shutil.copytree(model, folder)
     old = contents(folder)
-    how = lot.choice((signal.SIGKILL, signal.SIGTERM))
+    how = lot.choice((*SIGNALS, UNREAD))
+    output = subprocess.PIPE if how == UNREAD else subprocess.DEVNULL
+    # as a shell starts it: Python has it ignore SIGPIPE otherwise
     process = subprocess.Popen([QUOIN, *words], cwd=folder, env=bare_environment(folder),
-                               stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+                               stdout=output, stderr=output, restore_signals=True)
+    if how == UNREAD:
+        process.stdout.close()
+        process.stderr.close()
     time.sleep(lot.uniform(0, 1.1 * longest))
-    process.send_signal(how)
-    process.wait()
+    if how != UNREAD:
+        process.send_signal(how)
+    elif "--watch" in words:
+        process.terminate()
+    process.wait(timeout=60)
     now = contents(folder)
-    case = f"{name}, {how.name}"
+    case = f"{name}, {how if how == UNREAD else how.name}"
     for file in {*old, *new, *now}:
         if is_part(file):
             tally.check(how == signal.SIGKILL, f"{case}: {file} is left behind")
