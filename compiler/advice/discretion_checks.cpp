@@ -34,7 +34,8 @@ bool is_told_of_self(std::string_view clause, std::string_view phrase, bool bull
 std::optional<english::Extent> leaving_in(std::string_view lower, bool bullet) {
     for (const Clause& clause : clauses_in(lower))
         for (const std::string_view phrase : listed(List::leaving))
-            if (find_phrase(clause.text.substr(0, phrase.size() + 1), phrase) == 0 &&
+            if (clause.text.starts_with(phrase) &&
+                find_phrase(clause.text.substr(0, phrase.size() + 1), phrase) == 0 &&
                 is_told_of_self(clause.text, phrase, bullet,
                                 clause.rest.size() <= clause.text.size() + 1))
                 return clause.extent;
@@ -59,8 +60,9 @@ void confidences(const ProofContext& context, std::vector<Finding>& findings) {
             report<messages::person_in_care>(findings, bullet.place(*name),
                                              in_quotes(bullet.words(*name)));
         const std::string lower = lower_case(bullet.text);
+        const Phrased phrased(lower);
         for (const std::string_view phrase : listed(List::not_public)) {
-            const std::size_t at = find_phrase(lower, phrase);
+            const std::size_t at = phrased.find(phrase);
             if (at == lower.npos) continue;
             const english::Extent extent{at, phrase.size()};
             report<messages::employers_secret>(findings, bullet.place(extent),

@@ -92,23 +92,25 @@ void empty_phrases(const ProofContext& context, std::vector<Finding>& findings) 
         if (!may_hold_phrases(part)) return;
         const std::string text = part.text.plain();
         const std::string lower = lower_case(text);
+        const Phrased phrased(lower);
         std::size_t told_to = 0; // a phrase within one that is told is not told again
         Finding* told = nullptr;
         std::vector<std::string> all;
-        each_listed(lines_of(List::worn_phrases),
-                    [&](std::string_view words, std::string_view mend) {
-                        const std::size_t at = find_empty(text, lower, words);
-                        if (at == std::string::npos || at < told_to) return;
-                        told_to = at + words.size();
-                        all.push_back(text.substr(at, words.size()));
-                        if (told) {
-                            told->text = fill<messages::empty_phrases>(some_of(all, 3));
-                            return;
-                        }
-                        told = &report<messages::empty_phrase>(
-                            findings, part.text.place(at, words.size()), in_quotes(all.back()));
-                        told->suggestion = mend_named(mend);
-                    });
+        for (const std::string_view words : listed(List::worn_phrases)) {
+            if (!phrased.has(words)) continue;
+            const std::size_t at = find_empty(text, lower, words);
+            if (at == std::string::npos || at < told_to) continue;
+            told_to = at + words.size();
+            all.push_back(text.substr(at, words.size()));
+            if (told) {
+                told->text = fill<messages::empty_phrases>(some_of(all, 3));
+                continue;
+            }
+            told = &report<messages::empty_phrase>(findings, part.text.place(at, words.size()),
+                                                   in_quotes(all.back()));
+            told->suggestion =
+                mend_named(said_of(words, lines_of(List::worn_phrases)).value_or(""));
+        }
     });
 }
 

@@ -15,8 +15,8 @@ namespace quoin::advice {
 namespace {
 
 bool has_any_phrase(std::string_view text, List phrases) {
-    return std::ranges::any_of(listed(phrases),
-                               [&](auto phrase) { return has_phrase(text, phrase); });
+    const Phrased phrased(text);
+    return std::ranges::any_of(listed(phrases), [&](auto phrase) { return phrased.has(phrase); });
 }
 
 // "3", "3+", "0+": levels of ILR

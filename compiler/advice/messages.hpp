@@ -5,6 +5,7 @@
 #include "compiler/advice/claim_messages.hpp"
 #include "compiler/advice/office_messages.hpp"
 #include "compiler/advice/sentence_messages.hpp"
+#include "compiler/advice/spelling_messages.hpp"
 #include "compiler/base/message.hpp"
 
 namespace quoin::advice::messages {
@@ -305,16 +306,6 @@ inline constexpr Message gaps_with_tabs = "gaps with tabs in them";
 inline constexpr Message space_before_sign = "a space before a sign that closes";
 inline constexpr Message spaces_before_signs = "spaces before signs that close";
 inline constexpr FindingRow doubled_word{"'{} {}' has one word twice", "take one of them out"};
-
-// --- spelling
-
-inline constexpr FindingRow misspelt{"{} is not in the dictionary of US English"};
-inline constexpr FindingRow misspelt_elsewhere{"{} is not in the dictionary of {}"};
-inline constexpr Message near_words = "{}? If it is right as it is, add it to 'words'";
-inline constexpr FindingRow word_slip{"{} is a slip here for {}"};
-inline constexpr Message write_word = "write {}";
-inline constexpr Message write_word_or_keep =
-    "write {}. If it is right as it is, add it to 'words'";
 
 // --- the page
 

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <optional>
 #include <set>
 
 namespace quoin::advice {
@@ -104,41 +105,42 @@ void section_twice(const ProofContext& context, std::vector<Finding>& findings) 
     }
 }
 
-// A title in the writer's own words of the field, below a headline or a role that has them too, or
-// beside a section of its kind that portals know.
-bool is_known_by_company(const ProofContext& context, const model::Section& section) {
-    constexpr std::array<std::string_view, 8> chatty{"i",   "me",   "my",  "where",
-                                                     "how", "what", "who", "about"};
-    const std::string title = lower_case(section.title.plain());
-    const auto words = words_in(title);
-    if (!std::ranges::all_of(
-            words, [&](const WordAt& word) { return context.language.spelled_right(word.word); }))
-        return false;
-    if (std::ranges::any_of(words,
-                            [&](const WordAt& word) { return is_one_of(word.word, chatty); }))
-        return false;
-    const bool beside = std::ranges::any_of(context.resume.sections, [&](const auto& other) {
-        return &other != &section && other.holds == section.holds &&
-               trade::usual_holds(other.title.plain());
-    });
-    if (beside && words.size() > 1) return true;
-    const english::Stemmer stemmer;
+// What makes a title in the writer's own words of the field known: titles that portals know, and
+// the words of headline, degrees and roles.
+struct Company {
+    std::set<trade::Holds> with_usual_title;
     std::set<std::string> stems;
+};
+
+Company company_in(const model::Resume& resume, const english::Stemmer& stemmer) {
+    Company company;
+    for (const model::Section& section : resume.sections)
+        if (trade::usual_holds(section.title.plain()))
+            company.with_usual_title.insert(section.holds);
     const auto add = [&](const std::string& text) {
         for (const WordAt& word : words_in(text))
-            stems.insert(stemmer.stem(lower_case(word.word)));
+            company.stems.insert(stemmer.stem(lower_case(word.word)));
     };
-    add(plain_in(context.resume.find(trade::FieldName::headline)));
-    for (const Position& position : positions(context.resume, {education, experience}))
+    add(plain_in(resume.find(trade::FieldName::headline)));
+    for (const Position& position : positions(resume, {education, experience}))
         for (const trade::FieldName name : {trade::FieldName::degree, trade::FieldName::minor,
                                             trade::FieldName::role, trade::FieldName::courses})
             add(plain_in(position.entry->find(name)));
-    return std::ranges::any_of(words, [&](const WordAt& word) {
-        return word.word.size() > 3 && stems.contains(stemmer.stem(word.word));
+    return company;
+}
+
+// Right English, in no talking tone.
+bool may_be_title(const std::vector<WordAt>& words, const english::Language& language) {
+    constexpr std::array<std::string_view, 8> chatty{"i",   "me",   "my",  "where",
+                                                     "how", "what", "who", "about"};
+    return std::ranges::all_of(words, [&](const WordAt& word) {
+        return language.spelled_right(word.word) && !is_one_of(word.word, chatty);
     });
 }
 
 void section_title(const ProofContext& context, std::vector<Finding>& findings) {
+    const english::Stemmer stemmer;
+    std::optional<Company> company; // where a title asks for it
     for (const model::Section& section : context.resume.sections) {
         const std::string title = section.title.plain();
         const std::string_view usual = usual_title(section.holds);
@@ -146,7 +148,15 @@ void section_title(const ProofContext& context, std::vector<Finding>& findings) 
         const std::string lower = lower_case(title);
         if (has_phrase(lower, "references")) continue; // for `references-line`
         if (section.holds == prose && has_phrase(lower, "personal")) continue; // no summary
-        if (is_known_by_company(context, section)) continue;
+        const auto words = words_in(lower);
+        if (!company) company = company_in(context.resume, stemmer);
+        const auto is_of_field = [&](const WordAt& word) {
+            return word.word.size() > 3 && company->stems.contains(stemmer.stem(word.word));
+        };
+        const bool beside = company->with_usual_title.contains(section.holds) && words.size() > 1;
+        if (may_be_title(words, context.language) &&
+            (beside || std::ranges::any_of(words, is_of_field)))
+            continue;
         report<messages::unknown_title>(findings, section.place, in_quotes(title)).suggestion =
             fill<messages::usual_title>(usual);
     }

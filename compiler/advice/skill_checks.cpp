@@ -61,8 +61,9 @@ std::vector<Skill> all_skills(const model::Resume& resume) {
                                     has_phrase(label, "language") || has_phrase(label, "spoken");
                 const bool of_people = section.holds == trade::Holds::languages ||
                                        std::ranges::any_of(*items, names_spoken_language);
+                const bool levelled = has_language_level(label);
                 for (const model::Text& item : *items)
-                    all.push_back({field, item, spoken && of_people, has_language_level(label)});
+                    all.push_back({field, item, spoken && of_people, levelled});
             }
     }
     return all;

@@ -198,69 +198,86 @@ std::string suggestions(const std::vector<std::string>& near) {
     return fill<messages::near_words>(listed(shown));
 }
 
-void check_word(const SpelledWord& spelled, const model::Text& text, const KnownWords& known,
+// Whether a word is in no dictionary; of a slip for one that is, a finding.
+bool check_word(const SpelledWord& spelled, const model::Text& text, const KnownWords& known,
                 const english::Language& language, std::vector<Finding>& findings) {
     const std::string word = possessed(spelled.word);
-    if (is_right(spelled, word, known, language)) return;
-    if (!may_be_slip(spelled, word)) return;
+    if (is_right(spelled, word, known, language)) return false;
+    if (!may_be_slip(spelled, word)) return true;
     const std::vector<std::string> near = language.spellings_near(word);
-    if (near.empty() || !is_slip(spelled, word, near.front())) return;
+    if (near.empty() || !is_slip(spelled, word, near.front())) return true;
     // theatre, organised: right elsewhere, and for `spelling-region` to see to
-    if (!american_spelling(lower_case(word), language).empty()) return;
+    if (!american_spelling(lower_case(word), language).empty()) return false;
     report<messages::misspelt>(findings, text.place(spelled.offset, word.size()), in_quotes(word))
         .suggestion = suggestions(near);
+    return true;
 }
 
 // A compound by its parts, if it is not right as a whole: e-filed, co-led.
-void check_parts(const SpelledWord& spelled, const model::Text& text, const KnownWords& known,
+bool check_parts(const SpelledWord& spelled, const model::Text& text, const KnownWords& known,
                  const english::Language& language, std::vector<Finding>& findings) {
     const std::string& word = spelled.word;
     if (word.find('-') == std::string::npos || known.holds(word) || language.spelled_right(word))
         return check_word(spelled, text, known, language, findings);
     constexpr std::size_t shortest = 5;
+    bool unknown = false;
     for (std::size_t at = 0; at < word.size();) {
         const std::size_t end = std::min(word.find('-', at), word.size());
         if (end - at >= shortest)
-            check_word({word.substr(at, end - at), spelled.offset + at, spelled.opens && at == 0},
-                       text, known, language, findings);
+            unknown |= check_word(
+                {word.substr(at, end - at), spelled.offset + at, spelled.opens && at == 0}, text,
+                known, language, findings);
         at = end + 1;
     }
+    return unknown;
 }
 
-// Each word that is spelled in the résumé, once.
+// Each word that is spelled in the résumé, once, to the first that is looked at no more: of so many
+// that are told, or that no dictionary has, the page is in another language.
 template<typename Check>
 void each_word(const ProofContext& context, const english::Language* language,
-               const std::vector<Finding>& findings, const Check& check) {
-    constexpr std::size_t most = 100; // of more words the language is another
+               std::vector<Finding>& findings, const Check& check) {
+    constexpr std::size_t most_told = 100, most_unknown = 5000;
     std::set<std::string> seen;
     const std::size_t before = findings.size();
+    std::size_t unknown = 0;
+    bool ended = false;
     visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_spelled(part)) return;
+        if (ended || !is_spelled(part)) return;
         for (const SpelledWord& word :
              words_to_check(part.text, part.bullet != nullptr, language)) {
-            if (findings.size() - before >= most || seen.size() >= 50 * most) return;
-            if (seen.insert(word.word).second) check(word, part.text);
+            if (!seen.insert(word.word).second) continue;
+            const std::size_t told = findings.size() - before;
+            ended = told >= most_told || unknown >= most_unknown;
+            if (ended) {
+                report<messages::spelled_to_here>(findings,
+                                                  part.text.place(word.offset, word.word.size()),
+                                                  in_quotes(word.word), std::max(told, unknown));
+                return;
+            }
+            unknown += check(word, part.text) ? 1U : 0U;
         }
     });
 }
 
 // Of a word that some dictionary of another language lacks, only what is surely a slip is told: in
 // small letters, and a letter or two from a word that it has.
-void check_elsewhere(const SpelledWord& spelled, const model::Text& text, const KnownWords& known,
+bool check_elsewhere(const SpelledWord& spelled, const model::Text& text, const KnownWords& known,
                      const InstalledDictionary& dictionary, std::string_view language,
                      std::vector<Finding>& findings) {
     constexpr std::size_t shortest = 4;
     std::string word = spelled.word; // without what is elided before it: l'enquête
     if (const auto at = word.rfind('\''); at != std::string::npos && !known.holds(word))
         word = dictionary.right(word) ? word : word.substr(at + 1);
-    if (word.size() < shortest || known.holds(word) || dictionary.right(word)) return;
-    if (has_capital(word) && !spelled.opens) return;
+    if (word.size() < shortest || known.holds(word) || dictionary.right(word)) return false;
+    if (has_capital(word) && !spelled.opens) return true;
     const auto near = dictionary.near(word);
     const std::vector<std::string_view> candidates(near.begin(), near.end());
-    if (!nearest(word, candidates)) return;
+    if (!nearest(word, candidates)) return true;
     report<messages::misspelt_elsewhere>(findings, text.place(spelled.offset, spelled.word.size()),
                                          in_quotes(word), in_quotes(language))
         .suggestion = suggestions(near);
+    return true;
 }
 
 // --- names
@@ -340,13 +357,14 @@ void spelling(const ProofContext& context, std::vector<Finding>& findings) {
     if (is_american(context.resume))
         return each_word(context, &context.language, findings,
                          [&](const SpelledWord& word, const model::Text& text) {
-                             check_parts(word, text, known, context.language, findings);
+                             return check_parts(word, text, known, context.language, findings);
                          });
     const auto installed = installed_dictionary(context.resume);
     if (!installed) return;
     const InstalledDictionary dictionary(*installed);
     each_word(context, nullptr, findings, [&](const SpelledWord& word, const model::Text& text) {
-        check_elsewhere(word, text, known, dictionary, *context.resume.settings.language, findings);
+        return check_elsewhere(word, text, known, dictionary, *context.resume.settings.language,
+                               findings);
     });
 }
 

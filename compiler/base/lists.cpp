@@ -1,6 +1,8 @@
 #include "compiler/base/lists.hpp"
 
 #include <cstring> // memrchr
+#include <map>
+#include <utility>
 
 namespace quoin {
 namespace {
@@ -15,9 +17,13 @@ ListedLine parted_line(std::string_view line) {
     return {line.substr(0, tab), line.substr(tab + 1)};
 }
 
+// FNV-1a, as make_lists.py has it.
+std::uint32_t hash_of(std::string_view word) {
+    std::uint32_t number = 2166136261U;
+    for (const char c : word)
+        number = (number ^ static_cast<unsigned char>(c)) * 16777619U;
+    return number;
 }
-
-namespace {
 
 // Where the line begins that holds the byte at `at`.
 std::size_t line_begin(std::string_view lines, std::size_t at) {
@@ -26,6 +32,17 @@ std::size_t line_begin(std::string_view lines, std::size_t at) {
                   : 0;
 }
 
+}
+
+std::optional<std::string_view> said_of(std::string_view word, const Lines& lines) {
+    const std::size_t last = lines.slots.size() - 1; // of as many as a power of two
+    for (std::size_t at = hash_of(word) & last; lines.slots[at] > 0; at = (at + 1) & last) {
+        const std::string_view from = lines.text.substr(lines.slots[at] - 1);
+        if (!from.starts_with(word)) continue;
+        const char next = from[word.size()]; // each line ends
+        if (next == '\t' || next == '\n') return parted_line(from.substr(0, from.find('\n'))).said;
+    }
+    return std::nullopt;
 }
 
 // A tab comes before all that words are made of, so that lines are in the order of their words.
@@ -69,6 +86,14 @@ std::vector<std::string_view> listed(std::string_view lines) {
     std::vector<std::string_view> words;
     each_listed(lines, [&](std::string_view word, std::string_view) { words.push_back(word); });
     return words;
+}
+
+const std::vector<std::string_view>& listed_once(std::string_view lines) {
+    static thread_local std::map<std::pair<const char*, std::size_t>, std::vector<std::string_view>>
+        all;
+    const auto [found, is_new] = all.try_emplace({lines.data(), lines.size()});
+    if (is_new) found->second = listed(lines);
+    return found->second;
 }
 
 std::vector<std::string> parted(std::string_view text, std::string_view signs) {

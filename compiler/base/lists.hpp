@@ -1,15 +1,17 @@
 // Lists of words: whether a word is one of them, how to add one that is not, and a list in a
 // sentence. Those of a room's words/ are compiled in by make_lists.py as lines in the order of
-// their bytes, each a word or a phrase and, after a tab, what is said of it; they are searched
-// where they lie.
+// their bytes, each a word or a phrase and, after a tab, what is said of it, with a table of where
+// each begins; they are searched where they lie.
 #pragma once
 
 #include <algorithm>
 #include <concepts>
 #include <cstddef>
+#include <cstdint>
 #include <functional>
 #include <iterator>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <type_traits>
@@ -17,7 +19,15 @@
 
 namespace quoin {
 
+struct Lines {
+    std::string_view text;
+    std::span<const std::uint32_t> slots; // by the words' hash, from 1; 0 where there is none
+
+    operator std::string_view() const { return text; }
+};
+
 // What is said of a word, which may be nothing; none if it is not in the list.
+std::optional<std::string_view> said_of(std::string_view word, const Lines& lines);
 std::optional<std::string_view> said_of(std::string_view word, std::string_view lines);
 void each_listed(std::string_view lines,
                  const std::function<void(std::string_view word, std::string_view said)>& visit);
@@ -44,8 +54,10 @@ bool is_one_of(std::string_view word, const ListName auto& list) {
 
 // All of a list, in the order of their bytes.
 std::vector<std::string_view> listed(std::string_view lines);
-std::vector<std::string_view> listed(const ListName auto& list) {
-    return listed(lines_of(list));
+const std::vector<std::string_view>&
+listed_once(std::string_view lines); // that stay where they are
+const std::vector<std::string_view>& listed(const ListName auto& list) {
+    return listed_once(lines_of(list));
 }
 
 // Pieces of a text that `sign` parts, and those that any of `signs` part, but for empty ones.

@@ -9,12 +9,15 @@ line. ` = ` parts what is said of all words of its line; what is said of a word 
 order` a list keeps its order, and cannot be searched. `#` opens a comment.
 """
 
+import itertools
 import pathlib
 import re
 import sys
 
 HEADER = """// Written by make_lists.py from {folder}.
 #pragma once
+
+#include "compiler/base/lists.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -27,8 +30,7 @@ enum class List : std::uint8_t {{
 }};
 constexpr std::size_t list_count = {count};
 
-// As base/lists.hpp has them.
-std::string_view lines_of(List list);
+Lines lines_of(List list);
 std::string_view name_of(List list);
 
 }}
@@ -43,6 +45,8 @@ namespace {{
 // One text and numbers into it: pointers would cost the loader a relocation each.
 constexpr std::uint32_t begins[] = {{{begins}}};
 constexpr std::uint32_t name_begins[] = {{{name_begins}}};
+constexpr std::uint32_t slot_begins[] = {{{slot_begins}}};
+constexpr std::uint32_t slots[] = {{{slots}}};
 constexpr std::string_view all_names = "{all_names}";
 constexpr std::string_view all_lines =
 {lines};
@@ -53,8 +57,10 @@ std::string_view piece(std::string_view text, const std::uint32_t* at) {{
 
 }}
 
-std::string_view lines_of(List list) {{
-    return piece(all_lines, begins + static_cast<std::size_t>(list));
+Lines lines_of(List list) {{
+    const auto at = static_cast<std::size_t>(list);
+    return {{piece(all_lines, begins + at),
+            std::span(slots).subspan(slot_begins[at], slot_begins[at + 1] - slot_begins[at])}};
 }}
 
 std::string_view name_of(List list) {{
@@ -103,11 +109,34 @@ def put(path, text):
         path.write_text(text, encoding="utf-8")
 
 
-def offsets(texts):
-    total = [0]
-    for text in texts:
-        total.append(total[-1] + len(text.encode()))
-    return ", ".join(map(str, total))
+def hash_of(word):
+    """As base/lists.cpp has it: FNV-1a, of 32 bits."""
+    number = 2166136261
+    for byte in word.encode():
+        number = (number ^ byte) * 16777619 % (1 << 32)
+    return number
+
+
+def slots_of(body):
+    """Where each line begins, from 1, at its word's hash or the next slot that is free; at most half are taken."""
+    lines = body.splitlines(keepends=True)
+    slots = [0] * (1 << (2 * len(lines)).bit_length())
+    begin = 1
+    for line in lines:
+        at = hash_of(re.split("[\t\n]", line)[0]) % len(slots)
+        while slots[at]:
+            at = (at + 1) % len(slots)
+        slots[at] = begin
+        begin += len(line.encode())
+    return slots
+
+
+def offsets(sizes):
+    return ", ".join(map(str, itertools.accumulate(sizes, initial=0)))
+
+
+def sizes(texts):
+    return [len(text.encode()) for text in texts]
 
 
 def write(room, folder, header, output):
@@ -117,9 +146,11 @@ def write(room, folder, header, output):
     bodies = [lines_of(*one) for one in lists.values()]
     quoted = ['    "' + body.replace('"', '\\"').replace("\t", "\\t").replace("\n", "\\n") + '"'
               for body in bodies]
+    slots = [slots_of(body) for body in bodies]
     facts = {"room": room, "folder": f"compiler/{room}/words", "count": len(lists),
-             "names": "\n".join(f"    {name}," for name in lists), "begins": offsets(bodies),
-             "name_begins": offsets(lists), "all_names": "".join(lists), "lines": "\n".join(quoted)}
+             "names": "\n".join(f"    {name}," for name in lists), "begins": offsets(sizes(bodies)),
+             "slot_begins": offsets(map(len, slots)), "slots": ", ".join(map(str, sum(slots, []))),
+             "name_begins": offsets(sizes(lists)), "all_names": "".join(lists), "lines": "\n".join(quoted)}
     put(header, HEADER.format(**facts))
     put(output, SOURCE.format(**facts))
 

@@ -12,6 +12,11 @@ std::size_t find_phrase(std::string_view text, std::string_view phrase) {
     return std::string_view::npos;
 }
 
+Phrased::Phrased(std::string_view text) : text_(text) {
+    for (std::size_t at = 0; at + 1 < text.size(); ++at)
+        if (at == 0 || !is_word_byte(text[at - 1])) pairs_.set(pair_at(text, at));
+}
+
 bool has_phrase(std::string_view text, std::string_view phrase) {
     return find_phrase(text, phrase) != std::string_view::npos;
 }

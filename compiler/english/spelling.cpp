@@ -6,20 +6,17 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/english/lexicon.hpp"
-#include "compiler/english/slips.hpp"
 #include "compiler/english/verb_forms.hpp"
 
 #include <hunspell/hunspell.hxx>
 
 #include <algorithm>
-#include <array>
 #include <system_error>
 #include <utility>
 
 namespace quoin::english {
 namespace {
 
-constexpr std::size_t most_suggestions = 5;
 constexpr std::size_t longest_english = 40; // no word of English is longer
 
 bool all_small(std::string_view word) {
@@ -40,27 +37,6 @@ bool may_double(std::string_view verb) {
     const std::size_t end = verb.size();
     return end > 2 && !is_vowel(verb[end - 1]) && !ends_with_any(verb, {"w", "x", "y"}) &&
            is_vowel(verb[end - 2]) && !is_vowel(verb[end - 3]);
-}
-
-// How much a slip may cost so that it is surely one. A long word has room for more of them, and a
-// word that is seldom used is seldom meant.
-int most_cost(std::size_t length, char rank) {
-    constexpr int cheap_slip = 3;
-    constexpr std::array<int, 11> by_length{0, 0, 0, 3, 3, 4, 6, 6, 7, 7, 8};
-    const std::size_t longest_told = by_length.size() - 1;
-    const int most = by_length[std::min(length, longest_told)];
-    if (rank == WordList::is_frequent || rank == WordList::is_ordinary) return most;
-    if (rank == WordList::is_met)
-        return length >= longest_told ? most : length > 4 ? std::max(cheap_slip, most - 2) : 0;
-    return rank != WordList::is_hidden && length >= 8 ? cheap_slip : 0;
-}
-
-// A word in frequent use outweighs a step of cost, and one that nobody uses hardly comes first.
-int rareness(char rank) {
-    return rank == WordList::is_frequent   ? 0
-           : rank == WordList::is_ordinary ? 1
-           : rank == WordList::is_met      ? 3
-                                           : 8;
 }
 
 bool all_figures(std::string_view word) {
@@ -84,42 +60,6 @@ bool list_has_all_parts_of(std::string_view word) {
     return list_has_all_of(word);
 }
 
-struct Candidate {
-    std::string word;
-    int cost = 0;
-};
-
-// The words near one, gathered from several lists.
-class Nearest {
-public:
-    explicit Nearest(std::string small) : typed_(std::move(small)) {}
-
-    void offer(std::string_view word, std::string_view small, char rank) {
-        const int most = most_cost(typed_.size(), rank);
-        if (most <= 0 || small == typed_) return;
-        // a plural of the trade is no slip: sightlines
-        if (rank == WordList::is_rare && small.starts_with(typed_)) return;
-        const int cost = slip_cost(typed_, small, most);
-        if (cost > most) return;
-        found_.push_back({std::string(word), cost + rareness(rank)});
-    }
-
-    std::vector<std::string> best(bool capital) {
-        std::ranges::stable_sort(found_, {}, &Candidate::cost);
-        std::vector<std::string> result;
-        for (Candidate& one : found_) {
-            if (result.size() == most_suggestions) break;
-            std::string word = capital ? capitalised(std::move(one.word)) : std::move(one.word);
-            add_once(result, word, all_of_them);
-        }
-        return result;
-    }
-
-private:
-    std::string typed_;
-    std::vector<Candidate> found_;
-};
-
 bool is_missing(const std::filesystem::path& file) {
     std::error_code fault;
     return std::filesystem::status(file, fault).type() == std::filesystem::file_type::not_found;
@@ -137,7 +77,7 @@ std::unique_ptr<Hunspell> open_hunspell(const std::filesystem::path& affixes,
 }
 
 Spelling::Spelling(const std::filesystem::path& folder, const std::string& name)
-    : words_(folder / (name + ".words")), affixes_(folder / (name + ".aff")),
+    : words_(folder / (name + ".words")), near_(words_), affixes_(folder / (name + ".aff")),
       dictionary_(folder / (name + ".dic")) {}
 
 Spelling::~Spelling() = default;
@@ -208,32 +148,6 @@ bool Spelling::right(std::string_view word) const {
     return !list_has_all_parts_of(word) && known_to_hunspell(one);
 }
 
-std::vector<std::string> Spelling::search(const std::string& word) const {
-    const bool capital = is_capital_letter(word.front());
-    const std::string small = lower_case(word);
-    if (!all_small(small)) return {};
-    Nearest nearest(small);
-    const auto offer = [&](std::string_view listed_word, char rank) {
-        if (all_small(listed_word)) nearest.offer(listed_word, listed_word, rank);
-    };
-    words_.visit(small.substr(0, 1), offer);
-    if (small[1] != small[0]) words_.visit(std::string{small[1], small[0]}, offer); // hte
-    each_listed(lines_of(List::trade_words), [&](std::string_view one, std::string_view) {
-        if (one.front() == small.front()) nearest.offer(one, one, WordList::is_met);
-    });
-    if (capital) {
-        words_.visit(word.substr(0, 1), [&](std::string_view name, char rank) {
-            if (all_small(name.substr(1))) nearest.offer(name, lower_case(name), rank);
-        });
-        each_listed(lines_of(List::technical_names),
-                    [&](std::string_view name_small, std::string_view name) {
-                        if (name.front() == word.front())
-                            nearest.offer(name, name_small, WordList::is_frequent);
-                    });
-    }
-    return nearest.best(capital);
-}
-
 std::vector<std::string> Spelling::near(std::string_view word) const {
     constexpr std::size_t most_kept = 1024;
     if (word.size() > longest_english || word.size() < 2 || right(word)) return {};
@@ -241,7 +155,7 @@ std::vector<std::string> Spelling::near(std::string_view word) const {
     std::string key(word);
     if (const auto found = searched_.find(key); found != searched_.end()) return found->second;
     if (searched_.size() >= most_kept) searched_.clear();
-    std::vector<std::string> result = search(key);
+    std::vector<std::string> result = near_.search(key);
     return searched_.emplace(std::move(key), std::move(result)).first->second;
 }
 

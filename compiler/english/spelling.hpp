@@ -3,6 +3,7 @@
 // asked of what is not in the list. Safe to ask from several threads.
 #pragma once
 
+#include "compiler/english/near_words.hpp"
 #include "compiler/english/word_list.hpp"
 
 #include <filesystem>
@@ -34,9 +35,9 @@ private:
     bool parts_listed(std::string_view word) const;
     bool is_regular_form(const std::string& word) const;
     bool known_to_hunspell(const std::string& word) const;
-    std::vector<std::string> search(const std::string& word) const;
 
     WordList words_;
+    mutable NearWords near_;
     std::filesystem::path affixes_, dictionary_;
     mutable std::mutex mutex_;
     mutable std::unique_ptr<Hunspell> hunspell_; // loaded when first asked

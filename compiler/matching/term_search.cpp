@@ -35,13 +35,16 @@ Words stems_of(const Words& lower) {
     return stems;
 }
 
-std::string run_together(auto first, auto last) {
+void add_run_together(std::string& text, std::string_view word) {
+    for (const char c : word)
+        if (is_letter_or_figure(c) || static_cast<unsigned char>(c) >= 0x80 || c == '+' || c == '#')
+            text += c;
+}
+
+std::string run_together(const Words& words) {
     std::string text;
-    for (; first != last; ++first)
-        for (const char c : *first)
-            if (is_letter_or_figure(c) || static_cast<unsigned char>(c) >= 0x80 || c == '+' ||
-                c == '#')
-                text += c;
+    for (const std::string& word : words)
+        add_run_together(text, word);
     return text;
 }
 
@@ -177,7 +180,10 @@ std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
 
 bool TermSearch::is_spelled_otherwise(const std::string& typed, const std::string& meant) const {
     if (typed == meant) return true;
-    const bool may_be = !typed.empty() && !meant.empty() && typed.front() == meant.front();
+    constexpr std::size_t most_apart = 3; // letters that a spelling adds or takes
+    const bool may_be = !typed.empty() && !meant.empty() && typed.front() == meant.front() &&
+                        typed.size() <= meant.size() + most_apart &&
+                        meant.size() <= typed.size() + most_apart;
     if (may_be && american(typed) == american(meant)) return true; // first letters are the same
     return meant.size() >= shortest_slip && // what is dear to look up comes last
            english::slip_cost(typed, meant, dearest_slip) <= dearest_slip &&
@@ -187,14 +193,14 @@ bool TermSearch::is_spelled_otherwise(const std::string& typed, const std::strin
 // Run together or apart otherwise than the posting has it, or its words spelled otherwise.
 std::optional<TermSearch::Found> TermSearch::find_spelled(const TextOfResume& text,
                                                           const Form& form) const {
-    const std::string meant = run_together(form.lower.begin(), form.lower.end());
+    const std::string meant = run_together(form.lower);
     if (meant.size() < 3) return std::nullopt;
+    std::string typed;
     for (std::size_t first = 0; first < text.words.size(); ++first) {
-        std::string typed;
+        typed.clear();
         for (std::size_t last = first;
              last < std::min(text.words.size(), first + form.lower.size() + 1); ++last) {
-            const std::string* one = &text.words[last].lower;
-            typed += run_together(one, one + 1);
+            add_run_together(typed, text.words[last].lower);
             if (typed.size() > meant.size() + 2) break;
             if (typed == meant ||
                 (last - first + 1 == form.lower.size() && is_spelled_otherwise(typed, meant)))

@@ -31,6 +31,8 @@ public:
     const model::Resume& with_lengths() const { return all_; }
 
     void set(const Measures& measures, const Tightest& tightest) {
+        for (const model::Section& section : all_.sections)
+            first_positions_.push_back(first_positions(section));
         for (std::size_t p = 0; p < offer_.parts.size(); ++p)
             offer_.problem.pieces[p].height = whole_height(height(p, measures, tightest));
         take_off_lists();
@@ -84,7 +86,7 @@ private:
         return part.further == none ? entry.fields : entry.further[part.further].fields;
     }
 
-    double height(std::size_t p, const Measures& measures, const Tightest& tightest) const {
+    double height(std::size_t p, const Measures& measures, const Tightest& tightest) {
         const Part& part = offer_.parts[p];
         switch (part.kind) {
         case Kind::heading:
@@ -106,18 +108,25 @@ private:
 
     const PositionHeights* find(const Part& part, const Measures& measures) const {
         const auto& positions = measures.sections[part.section].positions;
-        const std::size_t number =
-            position_number(all_.sections[part.section], part.entry, part.further);
+        const std::size_t number = first_positions_[part.section][part.entry] +
+                                   (part.further == none ? 0 : part.further + 1);
         return number < positions.size() ? &positions[number] : nullptr;
     }
 
-    double height_of_bullet(const Part& part, const Measures& measures) const {
+    double height_of_bullet(const Part& part, const Measures& measures) {
         const PositionHeights* heights = find(part, measures);
-        const auto& bullets = position_of(all_, part).bullets;
-        const auto number = static_cast<std::size_t>(std::count_if(
-            bullets.begin(), bullets.begin() + static_cast<std::ptrdiff_t>(part.bullet),
-            [](const model::Bullet& bullet) { return bullet.level == 1; }));
+        std::vector<std::size_t>& before = bullets_before_[&position_of(all_, part)];
+        if (before.empty()) before = counted_bullets(position_of(all_, part));
+        const std::size_t number = before[part.bullet];
         return heights && number < heights->bullets.size() ? heights->bullets[number] : 0;
+    }
+
+    // Of the first level, before each.
+    static std::vector<std::size_t> counted_bullets(const model::Entry& position) {
+        std::vector<std::size_t> before{0};
+        for (const model::Bullet& bullet : position.bullets)
+            before.push_back(before.back() + (bullet.level == 1 ? 1 : 0));
+        return before;
     }
 
     // It stands below another line of its entry, and was composed as the first.
@@ -150,6 +159,8 @@ private:
     Offer& offer_;
     model::Resume all_;                          // with a section more for each length of a list
     std::map<std::size_t, std::size_t> lengths_; // that section, by piece
+    std::vector<std::vector<std::size_t>> first_positions_; // of its section's entries
+    std::map<const model::Entry*, std::vector<std::size_t>> bullets_before_;
 };
 
 // Of lengths that are as high, the one with most items; the others are no use.

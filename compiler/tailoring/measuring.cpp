@@ -109,12 +109,14 @@ Measures measure(const model::Resume& resume, const composition::Composition& co
     return Measurer(composition, tightest).run(resume);
 }
 
-std::size_t position_number(const model::Section& section, std::size_t entry, std::size_t further) {
+std::vector<std::size_t> first_positions(const model::Section& section) {
+    std::vector<std::size_t> numbers;
     std::size_t number = 0;
-    for (std::size_t e = 0; e < entry; ++e)
-        if (!composition::prints_nothing(section.entries[e]))
-            number += 1 + section.entries[e].further.size();
-    return number + (further == none ? 0 : further + 1);
+    for (const model::Entry& entry : section.entries) {
+        numbers.push_back(number);
+        if (!composition::prints_nothing(entry)) number += 1 + entry.further.size();
+    }
+    return numbers;
 }
 
 }

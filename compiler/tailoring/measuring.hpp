@@ -43,7 +43,7 @@ struct Measures {
 Measures measure(const model::Resume& resume, const composition::Composition& composition,
                  const Tightest& tightest);
 
-// Which of its section's positions it is: what prints nothing does not count.
-std::size_t position_number(const model::Section& section, std::size_t entry, std::size_t further);
+// Which of its section's positions each entry's first is: what prints nothing does not count.
+std::vector<std::size_t> first_positions(const model::Section& section);
 
 }

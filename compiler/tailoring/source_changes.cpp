@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <limits>
+#include <map>
+#include <set>
 #include <string_view>
+#include <utility>
 
 namespace quoin::tailoring {
 
@@ -172,18 +175,17 @@ private:
     static constexpr std::uint32_t end_of_file = std::numeric_limits<std::uint32_t>::max();
 
     // Of its entry's positions and its section's entries, the one that begins next.
-    std::uint32_t after_position(const Part& part, const Place& place) const {
-        std::uint32_t end = end_of_file;
-        const auto look = [&](const Place& other) {
-            if (other.file == place.file && other.line > place.line)
-                end = std::min(end, other.line);
-        };
-        for (const model::Entry& entry : resume_.sections[part.section].entries) {
-            look(entry.place);
-            for (const model::Entry& further : entry.further)
-                if (part.further != none) look(further.place);
-        }
-        return end;
+    std::uint32_t after_position(const Part& part, const Place& place) {
+        const bool further = part.further != none;
+        auto& begins = begins_[{part.section, further}];
+        if (begins.empty())
+            for (const model::Entry& entry : resume_.sections[part.section].entries) {
+                begins.insert({entry.place.file, entry.place.line});
+                for (const model::Entry& other : entry.further)
+                    if (further) begins.insert({other.place.file, other.place.line});
+            }
+        const auto next = begins.upper_bound({place.file, place.line});
+        return next != begins.end() && next->first == place.file ? next->second : end_of_file;
     }
 
     std::uint32_t after_section(std::size_t section, const Place& place) const {
@@ -258,6 +260,9 @@ private:
     const Taken& taken_;
     SourceNodes& nodes_;
     Changes changes_;
+    using Lines = std::set<std::pair<std::uint32_t, std::uint32_t>>; // by file
+    std::map<std::pair<std::size_t, bool>, Lines>
+        begins_; // by section, with further positions or not
 };
 
 }

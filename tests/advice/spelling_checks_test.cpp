@@ -1,6 +1,7 @@
 // Spelling: what is flagged, what is passed over, and in which order words are suggested.
 // Hunspell's en_US is the outside reference for what is right.
 #include "compiler/advice/check.hpp"
+#include "compiler/base/ascii.hpp"
 #include "compiler/english/language.hpp"
 #include "compiler/english/slips.hpp"
 #include "compiler/english/spelling.hpp"
@@ -425,6 +426,63 @@ TEST_CASE("spelling may be asked from several threads, and without a dictionary"
     const english::Language none{"/nowhere"};
     CHECK(none.spelled_right("recieved"));
     CHECK(none.spellings_near("recieved").empty());
+}
+
+namespace {
+
+// Another for each number, and near no word.
+std::string unheard_word(std::size_t number) {
+    std::string word = "qx";
+    for (number += 1000; number > 0; number /= 7) {
+        word += "zvkqxjw"[number % 7];
+        word += "zkvxqwj"[number % 5];
+    }
+    return word;
+}
+
+// Different ones, from the list.
+std::vector<std::string> right_words(std::size_t count) {
+    std::vector<std::string> words;
+    for (char first = 'a'; first <= 'z'; ++first)
+        word_list().visit(std::string(1, first), [&](std::string_view word, char) {
+            const bool small = std::ranges::all_of(word, [](char c) { return is_small_letter(c); });
+            if (small && word.size() > 6 && words.size() < count) words.emplace_back(word);
+        });
+    return words;
+}
+
+std::string bulleted(const std::vector<std::string>& words) {
+    std::string text = "- Counted";
+    for (const std::string& word : words)
+        text += ' ' + word;
+    return text + '\n';
+}
+
+}
+
+TEST_CASE("all words are spelled, however many there are that are right") {
+    std::vector<std::string> words = right_words(9000);
+    REQUIRE(words.size() == 9000);
+    words.emplace_back("recieved");
+    const auto findings = misspelt(bulleted(words));
+    CHECK(std::ranges::any_of(findings, [](const Finding& finding) {
+        return finding.text == "'recieved' is not in the dictionary of US English";
+    }));
+}
+
+TEST_CASE("where no more words are looked at, that is said") {
+    std::vector<std::string> words;
+    for (std::size_t i = 0; i < 5000; ++i)
+        words.push_back(unheard_word(i));
+    words.emplace_back("recieved");
+    auto findings = misspelt(bulleted(words));
+    REQUIRE(findings.size() == 1);
+    CHECK(findings.front().text == "no word from 'recieved' on is looked at: 5000 different ones "
+                                   "before it are in no dictionary");
+    words.erase(words.begin());
+    findings = misspelt(bulleted(words));
+    REQUIRE(findings.size() == 1);
+    CHECK(findings.front().text == "'recieved' is not in the dictionary of US English");
 }
 
 TEST_CASE("endless words end") {

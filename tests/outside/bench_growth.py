@@ -1,16 +1,18 @@
 #!/usr/bin/python3 -B
 """Processor time of set and proof against size, for each thing that a file can hold many of, up to 1 MiB:
-it is to be linear and 2 s at most. `bench_growth.py [KIND...]` prints a line each, with the growth from
-128 KiB to 1 MiB, which is 8 where it is linear.
+it is to be linear and 2 s at most. `bench_growth.py [--all] [KIND...]` prints a line each, with the growth
+from 128 KiB to 1 MiB, which is 8 where it is linear; with --all for the other verbs too. A redline's
+two drafts have the size together.
 """
 
 import os
 import pathlib
+import shutil
 import subprocess
 import sys
 import tempfile
 
-from common import QUOIN, require_quoin
+from common import QUOIN, ROOT, require_quoin
 
 SIZES = (1 << 17, (1 << 20) - 1024)
 HEAD = "name: Juniper Castellane\nemail: juniper.castellane@ellerystate.example\n"
@@ -72,6 +74,29 @@ KINDS = {
 }
 
 
+VERBS = {
+    "set": ("set", "draft.resume", "-o", "draft.pdf"),
+    "proof": ("proof", "draft.resume"),
+}
+OTHER_VERBS = {
+    "draft": ("set", "draft.resume", "--draft", "--plain", "draft.txt", "-o", "draft.pdf"),
+    "mend": ("mend", "--dry-run", "draft.resume"),
+    "redline": ("redline", "old.resume", "half.resume"),
+    "match": ("match", "draft.resume", "posting.txt"),
+    "tailor": ("tailor", "draft.resume", "posting.txt", "-o", "tailored.resume"),
+}
+
+
+def write_drafts(folder, kind, size):
+    """The whole draft; half of it, and the same with every seventh bullet another."""
+    (folder / "draft.resume").write_text(KINDS[kind](size))
+    half = KINDS[kind](size // 2)
+    (folder / "half.resume").write_text(half)
+    (folder / "old.resume").write_text("\n".join(
+        line + " again" if i % 7 == 0 and line.startswith("- ") else line for i, line in enumerate(half.split("\n"))))
+    (folder / "tailored.resume").unlink(missing_ok=True)
+
+
 def seconds(words, folder):
     before = os.times()
     subprocess.run([QUOIN, *words], cwd=folder, capture_output=True, check=False)
@@ -83,15 +108,16 @@ def main():
     require_quoin()
     with tempfile.TemporaryDirectory(prefix="growth-") as made:
         folder = pathlib.Path(made)
-        for kind, text in KINDS.items():
-            if len(sys.argv) > 1 and kind not in sys.argv[1:]:
-                continue
-            for verb in (("set", "draft.resume", "-o", "draft.pdf"), ("proof", "draft.resume")):
+        shutil.copy(sorted((ROOT / "samples" / "postings").glob("*.txt"))[0], folder / "posting.txt")
+        verbs = VERBS | (OTHER_VERBS if "--all" in sys.argv[1:] else {})
+        kinds = [kind for kind in sys.argv[1:] if kind != "--all"] or KINDS
+        for kind in kinds:
+            for name, verb in verbs.items():
                 times = []
                 for size in SIZES:
-                    (folder / "draft.resume").write_text(text(size))
+                    write_drafts(folder, kind, size)
                     times.append(seconds(verb, folder))
-                print(f"{kind:22} {verb[0]:6} {times[0]:6.2f} s {times[1]:6.2f} s  x {times[1] / times[0]:.1f}", flush=True)
+                print(f"{kind:22} {name:7} {times[0]:6.2f} s {times[1]:6.2f} s  x {times[1] / times[0]:.1f}", flush=True)
 
 
 if __name__ == "__main__":

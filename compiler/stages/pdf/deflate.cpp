@@ -1,5 +1,6 @@
-// By zlib, at its hardest level: on streams as short as these that costs a résumé less than a
-// hundredth of its time.
+// By zlib, at its hardest level: on streams as short as a résumé's that costs less than a hundredth
+// of its time. What is longer may have long runs of like bytes, where it costs most and saves
+// nothing.
 #include "compiler/stages/pdf/deflate.hpp"
 
 #include <zlib.h>
@@ -9,11 +10,13 @@
 namespace quoin::pdf {
 
 std::string deflate(std::string_view bytes) {
+    constexpr std::size_t long_stream = 1U << 16U;
+    const int level = bytes.size() < long_stream ? Z_BEST_COMPRESSION : Z_DEFAULT_COMPRESSION;
     uLongf size = compressBound(static_cast<uLong>(bytes.size()));
     std::string packed(size, '\0');
     if (compress2(reinterpret_cast<Bytef*>(packed.data()), &size,
                   reinterpret_cast<const Bytef*>(bytes.data()), static_cast<uLong>(bytes.size()),
-                  Z_BEST_COMPRESSION) != Z_OK)
+                  level) != Z_OK)
         throw std::bad_alloc(); // all that is left to go wrong in a buffer of that size
     packed.resize(size);
     return packed;
