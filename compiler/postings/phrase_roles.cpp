@@ -1,5 +1,6 @@
 #include "compiler/postings/phrase_roles.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/verb_odds.hpp"
