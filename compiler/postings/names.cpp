@@ -147,9 +147,11 @@ bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
 bool is_proper(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
     if (phrase.lower.size() > 1 || !is_shaped_as_name(phrase.words)) return false;
     if (is_given_name(phrase.words)) return true;
+    constexpr std::size_t looked_at = 200;
     const bool asks = statement.standing <= Standing::preferred;
-    if (asks && (statement.item || says_any(lower_case(statement.text), List::lead_ins)))
-        return false;
+    const std::size_t end = phrase.extent.offset, begin = end - std::min(end, looked_at);
+    const std::string_view before = std::string_view(statement.text).substr(begin, end - begin);
+    if (asks && (statement.item || says_any(lower_case(before), List::lead_ins))) return false;
     return words.class_of(phrase.words) != english::WordList::is_none &&
            is_strange(phrase.words, words);
 }

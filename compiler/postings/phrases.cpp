@@ -256,7 +256,8 @@ private:
     // Joined with a gerund that has an object: handling cash and balancing tills.
     bool is_after_gerund(std::size_t i) const {
         if (i < 2 || (is_wordy(i - 1) && !sentence_.is_word(i - 1, {"and", "or"}))) return false;
-        for (std::size_t k = i - 1; k-- > 0 && !is_stop(k);)
+        constexpr std::size_t looked_at = 16;
+        for (std::size_t k = i - 1; k-- > 0 && i - k < looked_at && !is_stop(k);)
             if (roles_[k] == Role::verb) return sentence_.forms(k).gerund;
         return false;
     }
