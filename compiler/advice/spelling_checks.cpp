@@ -13,6 +13,7 @@
 #include "compiler/base/suggest.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/english/spelling.hpp"
+#include "compiler/trade/labels.hpp"
 
 #include <algorithm>
 #include <array>
@@ -68,8 +69,18 @@ bool has_inner_capital(std::string_view word) {
 struct SpelledWord {
     std::string word;
     std::size_t offset = 0;
-    bool opens = false; // a bullet, where any word has its capital
+    bool opens = false;  // a bullet, where any word has its capital
+    bool titled = false; // stands where each word of weight has one
 };
+
+// Degrees, subjects, posts: a name is rarer there than a word with a capital.
+bool has_title_capitals(const TextInResume& part) {
+    using enum trade::FieldName;
+    if (part.bullet) return false;
+    if (!part.field) return true; // of a section
+    constexpr std::array fields{degree, major, minor, courses, course, role, credential, headline};
+    return std::ranges::find(fields, part.field->name) != fields.end();
+}
 
 bool is_address(std::string_view text, const WordAt& word) {
     constexpr std::size_t longest = 254; // RFC 5321, section 4.5.3.1: an address with its path
@@ -106,8 +117,10 @@ bool is_in_foreign_phrase(const std::vector<WordAt>& words, std::size_t i,
 
 // Words of a text that is no link, without those in links, addresses, italics and, beside the
 // English of `language`, phrases in another.
-std::vector<SpelledWord> words_to_check(const model::Text& text, bool bullet,
+std::vector<SpelledWord> words_to_check(const TextInResume& part,
                                         const english::Language* language) {
+    const model::Text& text = part.text;
+    const bool bullet = part.bullet != nullptr, titled = has_title_capitals(part);
     std::vector<SpelledWord> words;
     std::size_t begin = 0;
     std::string plain = text.plain();
@@ -123,7 +136,8 @@ std::vector<SpelledWord> words_to_check(const model::Text& text, bool bullet,
         const WordAt& word = all[i];
         if (passed[word.offset] || has_digit(word.word) || is_address(plain, word)) continue;
         if (language && is_in_foreign_phrase(all, i, *language)) continue;
-        words.push_back({straight_apostrophes(word.word), word.offset, bullet && word.offset == 0});
+        words.push_back(
+            {straight_apostrophes(word.word), word.offset, bullet && word.offset == 0, titled});
     }
     return words;
 }
@@ -132,8 +146,9 @@ std::vector<SpelledWord> words_to_check(const model::Text& text, bool bullet,
 bool is_right_after_prefix(const std::string& word, const english::Language& language) {
     constexpr std::size_t shortest = 5;
     return std::ranges::any_of(listed(List::spelling_prefixes), [&](std::string_view prefix) {
+        // before a rare word it is none: co-lected
         return word.size() >= prefix.size() + shortest && word.starts_with(prefix) &&
-               language.spelled_right(word.substr(prefix.size()));
+               language.in_use(word.substr(prefix.size()));
     });
 }
 
@@ -181,7 +196,7 @@ bool is_slip(const SpelledWord& spelled, std::string_view word, const std::strin
     constexpr std::size_t long_enough = 7;
     const bool program = english::is_technical_name(meant);
     if (has_inner_capital(word)) return program && has_inner_capital(meant);
-    if (!is_capital_letter(word.front()) || spelled.opens || program) return true;
+    if (!is_capital_letter(word.front()) || spelled.opens || spelled.titled || program) return true;
     if (word.size() < long_enough) return false;
     if (meant.size() == word.size() + 1 || meant.size() + 1 == word.size())
         return meant.front() == word.front() && meant.back() == word.back();
@@ -204,8 +219,19 @@ bool check_word(const SpelledWord& spelled, const model::Text& text, const Known
     const std::string word = possessed(spelled.word);
     if (is_right(spelled, word, known, language)) return false;
     if (!may_be_slip(spelled, word)) return true;
-    const std::vector<std::string> near = language.spellings_near(word);
-    if (near.empty() || !is_slip(spelled, word, near.front())) return true;
+    constexpr double of_titles = 1.5; // a name may stand there after all: Fourier
+    constexpr double of_names = 4;    // venus: a name with a small letter is a slip of another kind
+    const bool capital = has_capital(word);
+    const bool name = !capital && language.spelled_right(capitalised(word));
+    std::vector<std::string> near =
+        language.spellings_near(word, name                        ? of_names
+                                      : capital && spelled.titled ? of_titles
+                                                                  : 0);
+    const auto past = language.true_past_of(lower_case(word));
+    if (past)
+        near = {spelled.opens ? capitalised(*past) : *past};
+    else if (near.empty() || !is_slip(spelled, word, near.front()))
+        return true;
     // theatre, organised: right elsewhere, and for `spelling-region` to see to
     if (!american_spelling(lower_case(word), language).empty()) return false;
     report<messages::misspelt>(findings, text.place(spelled.offset, word.size()), in_quotes(word))
@@ -224,9 +250,9 @@ bool check_parts(const SpelledWord& spelled, const model::Text& text, const Know
     for (std::size_t at = 0; at < word.size();) {
         const std::size_t end = std::min(word.find('-', at), word.size());
         if (end - at >= shortest)
-            unknown |= check_word(
-                {word.substr(at, end - at), spelled.offset + at, spelled.opens && at == 0}, text,
-                known, language, findings);
+            unknown |= check_word({word.substr(at, end - at), spelled.offset + at,
+                                   spelled.opens && at == 0, spelled.titled},
+                                  text, known, language, findings);
         at = end + 1;
     }
     return unknown;
@@ -244,8 +270,7 @@ void each_word(const ProofContext& context, const english::Language* language,
     bool ended = false;
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (ended || !is_spelled(part)) return;
-        for (const SpelledWord& word :
-             words_to_check(part.text, part.bullet != nullptr, language)) {
+        for (const SpelledWord& word : words_to_check(part, language)) {
             if (!seen.insert(word.word).second) continue;
             const std::size_t told = findings.size() - before;
             ended = told >= most_told || unknown >= most_unknown;

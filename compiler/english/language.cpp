@@ -82,8 +82,27 @@ bool Language::spelled_right(std::string_view word) const {
     return spelling_->right(word);
 }
 
-std::vector<std::string> Language::spellings_near(std::string_view word) const {
-    return spelling_->near(word);
+bool Language::in_use(std::string_view word) const {
+    return spelling_->in_use(word);
+}
+
+std::optional<std::string> Language::true_past_of(std::string_view word) const {
+    if (!word.ends_with("ed") || word.size() < 5) return std::nullopt;
+    const bool doubled = word[word.size() - 3] == word[word.size() - 4]; // runned
+    for (const std::size_t ending : {2u, 1u, doubled ? 3u : 2u}) {
+        const std::string stem(word.substr(0, word.size() - ending));
+        const VerbForms forms = verb_forms(stem);
+        if (!forms.base || forms.past || forms.verb->base != stem) continue;
+        if (std::string past = past_form(stem); !past.ends_with("ed") || past.size() < stem.size())
+            return past;
+    }
+    return std::nullopt;
+}
+
+std::vector<std::string> Language::spellings_near(std::string_view word, double surer_by) const {
+    constexpr double least_told = -0.5; // log-odds; slip_odds.cpp says what that takes in
+    const NearWords near = spelling_->near(word);
+    return near.odds >= least_told + surer_by ? near.words : std::vector<std::string>();
 }
 
 }

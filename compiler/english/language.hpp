@@ -34,6 +34,7 @@ struct Disagreement { // of a verb with its subject, in number
 struct NumberSlip {
     enum class Kind {
         one_of_several,         // 11 fishing vessel
+        several_of_one,         // each students
         before_measured,        // a 30 pages report
         no_apostrophe,          // 6 years experience
         plural_with_apostrophe, // 40 PC's
@@ -41,7 +42,7 @@ struct NumberSlip {
     Kind kind{};
     Extent extent;
     std::string meant;
-    std::string number; // that it stands behind, of `one_of_several`
+    std::string number; // that it stands behind, of the first two
 };
 
 // What can be said of one bullet's words for sure; what cannot is left out.
@@ -101,7 +102,12 @@ public:
 
     // Spelling, by Hunspell's en_US; the dictionary is loaded on the first call.
     bool spelled_right(std::string_view word) const;
-    std::vector<std::string> spellings_near(std::string_view word) const; // best first
+    bool in_use(std::string_view word) const; // in small letters: in the dictionary, and not rare
+    // The past of an irregular verb that was formed as regular ones are: taked, runned.
+    std::optional<std::string> true_past_of(std::string_view word) const;
+    // What a word is a slip for, best first; none if it is right, or if the odds that it is a slip
+    // are less than usual by so much: it may as well be a word that no dictionary has.
+    std::vector<std::string> spellings_near(std::string_view word, double surer_by = 0) const;
 
 private:
     Lexicon lexicon_;

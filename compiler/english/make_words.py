@@ -1,11 +1,13 @@
 #!/usr/bin/python3
 """Writes the words that are spelled right, sorted, one a line: word, a tab, its class.
 
-usage: make_words.py HUNSPELL_DICTIONARY WORDNET_FOLDER OUTPUT
+usage: make_words.py HUNSPELL_DICTIONARY WORDNET_FOLDER OUTPUT LETTERS
 
 HUNSPELL_DICTIONARY is without .aff and .dic. The class is a figure for a word of that dictionary,
-by how often WordNet's tagged texts have it: 0 never, 1, 2, 3 often; `x` for one of it that is never
-suggested; `w` for a word of WordNet's that the dictionary lacks.
+by how often WordNet's tagged texts have it: 0 never, 1, 2, 3 often; `r` for 0 or 1 where résumés have
+it often; `x` for one of it that is never suggested; `w` for a word of WordNet's that the dictionary
+lacks. LETTERS gets the runs of three letters, `^` and `$` for where a word begins and ends, each with
+the class of how many words of the dictionary have it: 0 hardly one, up to 5.
 """
 
 import collections
@@ -17,6 +19,7 @@ from make_verbs import lines, noun_senses, own_list
 
 ENTRY_KINDS = {"noun": "1", "verb": "2", "adj": "3", "adv": "4"}  # ss_type: senseidx(5WN)
 ORDINARY, OFTEN = 4, 25  # times in the tagged texts
+FEW_WORDS = (1, 4, 10, 21, 44)  # of the dictionary: the most of each class of a run of letters
 BRITISH = (("is", "iz"), ("ys", "yz"), ("our", "or"), ("re", "er"), ("ae", "e"), ("oe", "e"),
            ("ll", "l"), ("ence", "ense"), ("mme", "m"), ("ogue", "og"), ("oul", "ol"))
 
@@ -147,7 +150,7 @@ def is_slip_for(word, classes):
     """Whether a letter doubled, or not, makes a word in use of it: programing, refered."""
     single = {word[:i] + word[i + 1:] for i in range(1, len(word)) if word[i] == word[i - 1]}
     double = {word[:i] + word[i] + word[i:] for i in range(1, len(word))}
-    return any(classes.get(one, "0") in "23" for one in single | double)
+    return any(classes.get(one, "0") in "23r" for one in single | double)
 
 
 def wordnet_words(folder):
@@ -190,8 +193,8 @@ def tagged(folder):
     return total
 
 
-def frequency(word, count, bases):
-    """Of the word, or of what it is a form of."""
+def bases_of(word, bases):
+    """The word, and what it may be a form of."""
     candidates = {word, *bases.get(word, ())}
     for ending, instead in (("'s", ("",)), ("s", ("",)), ("es", ("",)), ("ies", ("y",)),
                             ("ied", ("y",)), ("ed", ("", "e")), ("ing", ("", "e")), ("ly", ("",)),
@@ -201,31 +204,57 @@ def frequency(word, count, bases):
     doubled = re.fullmatch(r"(.*([a-z]))\2(ed|ing|er)", word)
     if doubled:
         candidates.add(doubled[1])
-    return max(count[one] for one in candidates)
+    return candidates
 
 
-def write(dictionary, folder, output):
-    words, hidden = dictionary_words(dictionary)
+def ranks(words, hidden, folder):
+    """Each word of the dictionary with its class."""
     count, bases = tagged(folder), collections.defaultdict(set)
     for kind in ("noun", "verb", "adj", "adv"):
         for form, base in exceptions(folder, kind):
             bases[form].add(base)
+    of_resumes = {word for row in own_list("resume_words.txt") for word in row}
     classes = {}
     for word in words:
+        candidates = bases_of(word.lower(), bases)
         often = word in GRAMMAR or word in IN_RESUMES
-        times = OFTEN if often else frequency(word.lower(), count, bases)
-        rank = 3 if times >= OFTEN else 2 if times >= ORDINARY else 1 if times else 0
+        times = OFTEN if often else max(count[one] for one in candidates)
+        rank = "3" if times >= OFTEN else "2" if times >= ORDINARY else "1" if times else "0"
+        if rank in "01" and word.islower() and not of_resumes.isdisjoint(candidates):
+            rank = "r"
         bad = word in hidden or NEVER_SUGGESTED.fullmatch(word)
-        classes[word] = "x" if bad else str(rank)
+        classes[word] = "x" if bad else rank
+    return classes
+
+
+def all_letters(words):
+    """Each run of three letters, with the class of how many words have it."""
+    times = collections.Counter()
+    for word in words:
+        if re.fullmatch("[a-z]+", word):
+            whole = f"^{word}$"
+            times.update({whole[i:i + 3] for i in range(len(whole) - 2)})
+    for run, count in times.items():
+        yield run, str(sum(count > most for most in FEW_WORDS))
+
+
+def write_rows(output, rows):
+    in_order = sorted((word.encode(), rank.encode()) for word, rank in rows)
+    pathlib.Path(output).write_bytes(b"".join(word + b"\t" + rank + b"\n" for word, rank in in_order))
+
+
+def write(dictionary, folder, output, letters):
+    words, hidden = dictionary_words(dictionary)
+    classes = ranks(words, hidden, folder)
     for word in wordnet_words(folder) - words:
         own = not british(word, words) and word.capitalize() not in words
         if own and not is_slip_for(word, classes):
             classes[word] = "w"
-    rows = sorted((word.encode(), rank.encode()) for word, rank in classes.items())
-    pathlib.Path(output).write_bytes(b"".join(word + b"\t" + rank + b"\n" for word, rank in rows))
+    write_rows(output, classes.items())
+    write_rows(letters, all_letters(words))
 
 
 if __name__ == "__main__":
-    if len(sys.argv) != 4:
+    if len(sys.argv) != 5:
         sys.exit(__doc__)
-    write(sys.argv[1], pathlib.Path(sys.argv[2]), sys.argv[3])
+    write(sys.argv[1], pathlib.Path(sys.argv[2]), sys.argv[3], sys.argv[4])

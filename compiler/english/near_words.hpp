@@ -7,6 +7,7 @@
 #include "compiler/english/word_list.hpp"
 
 #include <deque>
+#include <filesystem>
 #include <map>
 #include <string>
 #include <string_view>
@@ -14,14 +15,22 @@
 
 namespace quoin::english {
 
-class NearWords {
-public:
-    explicit NearWords(const WordList& words) : words_(words) {}
-    NearWords(const NearWords&) = delete;
-    NearWords& operator=(const NearWords&) = delete;
+// What a word may be a slip for, best first, at most five, and the log-odds that it is one.
+struct NearWords {
+    std::vector<std::string> words;
+    double odds = 0;
+};
 
-    // Best first, at most five. Of a word of ASCII letters; others have none.
-    std::vector<std::string> search(const std::string& word);
+class NearWordSearch {
+public:
+    // `letters`: the file of runs of three letters, as unknown_word.hpp has it.
+    NearWordSearch(const WordList& words, const std::filesystem::path& letters)
+        : words_(words), letters_(letters) {}
+    NearWordSearch(const NearWordSearch&) = delete;
+    NearWordSearch& operator=(const NearWordSearch&) = delete;
+
+    // Of a word of ASCII letters; others have none.
+    NearWords search(const std::string& word);
 
 private:
     struct Listed {
@@ -34,8 +43,10 @@ private:
     const std::vector<Listed>& starting(const std::string& start);
     const std::vector<Listed>& of_trades();
     const std::vector<Listed>& technical();
+    void offer_near(const std::string& small, Nearest& nearest);
 
     const WordList& words_;
+    WordList letters_;
     std::map<std::string, std::vector<Listed>> starting_;
     std::vector<Listed> of_trades_, technical_;
     std::deque<std::string> small_names_; // what `small` of a name is in

@@ -1,6 +1,8 @@
 // The distance of Damerau and Levenshtein (optimal string alignment) with a cost by kind of slip.
 #include "compiler/english/slips.hpp"
 
+#include "compiler/base/ascii.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cstdint>
@@ -10,7 +12,8 @@ namespace {
 
 constexpr std::size_t longest_compared = 48;
 constexpr int swap_cost = 3, double_cost = 3, wrong_vowel = 3, vowel_cost = 4, alike_cost = 4,
-              added_vowel = 5, consonant_cost = 6, added_consonant = 6, other_cost = 9;
+              added_vowel = 5, consonant_cost = 6, added_consonant = 6, near_key = 6,
+              other_cost = 9;
 
 constexpr std::uint32_t letter_bit(char c) { // of a small letter; 0 for what is none
     return c >= 'a' && c <= 'z' ? 1U << (c - 'a') : 0U;
@@ -43,10 +46,21 @@ bool alike(char a, char b) {
            (alike_letters[static_cast<std::size_t>(a - 'a')] & letter_bit(b)) != 0;
 }
 
+// A key that lies beside the other on an American keyboard, in its row or in the next one.
+bool are_near_keys(char typed, char meant) {
+    constexpr std::array<std::string_view, 26> neighbours{
+        "qswz",   "fghnv",  "dfsvx", "cefrsx", "drsw", "cdegrtv", "bfhrtvy", "bgjnuy", "jkou",
+        "hikmnu", "jilmou", "kop",   "jkn",    "bhjm", "iklp",    "lo",      "aw",     "deft",
+        "adewxz", "fgry",   "hijy",  "bcfg",   "aeqs", "cdsz",    "ghtu",    "asx"};
+    return is_small_letter(typed) &&
+           neighbours[static_cast<std::size_t>(typed - 'a')].find(meant) != std::string_view::npos;
+}
+
 int cost_of_wrong(char typed, char meant) {
     if (typed == meant) return 0;
     if (is_vowel_or_y(typed) && is_vowel_or_y(meant)) return wrong_vowel;
-    return alike(typed, meant) ? alike_cost : other_cost;
+    if (alike(typed, meant)) return alike_cost;
+    return are_near_keys(typed, meant) ? near_key : other_cost;
 }
 
 bool is_doubled(std::string_view word, std::size_t i) {

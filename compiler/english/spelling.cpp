@@ -1,6 +1,6 @@
 // A word is right if it is listed, or a regular form of one that is, or if Hunspell has it right.
-// What is not is told only where it is surely a slip for a word in use: a word of somebody's trade
-// may be in no dictionary.
+// How likely what is not is a slip is left to slip_odds: a word of somebody's trade may be in no
+// dictionary.
 #include "compiler/english/spelling.hpp"
 
 #include "compiler/base/ascii.hpp"
@@ -77,8 +77,8 @@ std::unique_ptr<Hunspell> open_hunspell(const std::filesystem::path& affixes,
 }
 
 Spelling::Spelling(const std::filesystem::path& folder, const std::string& name)
-    : words_(folder / (name + ".words")), near_(words_), affixes_(folder / (name + ".aff")),
-      dictionary_(folder / (name + ".dic")) {}
+    : words_(folder / (name + ".words")), near_(words_, folder / (name + ".letters")),
+      affixes_(folder / (name + ".aff")), dictionary_(folder / (name + ".dic")) {}
 
 Spelling::~Spelling() = default;
 
@@ -121,7 +121,8 @@ bool Spelling::is_regular_form(const std::string& word) const {
     const auto stem = [&](std::size_t ending, std::string_view instead = {}) {
         std::string made = word.substr(0, word.size() - std::min(ending, word.size()));
         made += instead;
-        return made.size() >= shortest && listed(made) ? made : std::string();
+        const bool known = listed(made) || is_one_of(made, List::trade_words);
+        return made.size() >= shortest && known ? made : std::string();
     };
     if (word.ends_with('s')) {
         const std::string noun = stem(1);
@@ -130,12 +131,22 @@ bool Spelling::is_regular_form(const std::string& word) const {
     const bool past = word.ends_with("ed");
     if (!past && !word.ends_with("ing")) return false;
     const std::size_t ending = past ? 2 : 3;
+    std::string doubled = word; // cutting, for cuting
+    if (word.size() > ending)
+        doubled.insert(word.size() - ending, 1, word[word.size() - ending - 1]);
+    if (in_use(doubled)) return false;
     for (const std::string& verb :
          {stem(ending, "e"), stem(ending), past ? stem(3, "y") : std::string()}) {
+        // no form of what is no verb, and a rare word: colected, runing
         if (verb.empty() || may_double(verb)) continue;
+        if (!in_use(verb) && !verb_forms(verb).base) continue;
         if (word == (past ? past_form(verb) : gerund_form(verb))) return true;
     }
     return false;
+}
+
+bool Spelling::in_use(std::string_view word) const {
+    return words_.empty() || is_in_use(words_.class_of(word));
 }
 
 bool Spelling::right(std::string_view word) const {
@@ -144,18 +155,24 @@ bool Spelling::right(std::string_view word) const {
     const std::string one(word);
     if (listed(one) || parts_listed(word)) return true;
     const std::string small = lower_case(word);
-    if ((one == small || one == capitalised(small)) && is_regular_form(small)) return true;
+    const bool usual_capitals = one == small || one == capitalised(small);
+    if (usual_capitals && is_regular_form(small)) return true;
     return !list_has_all_parts_of(word) && known_to_hunspell(one);
 }
 
-std::vector<std::string> Spelling::near(std::string_view word) const {
-    constexpr std::size_t most_kept = 1024;
-    if (word.size() > longest_english || word.size() < 2 || right(word)) return {};
+NearWords Spelling::near(std::string_view word) const {
+    constexpr std::size_t most_kept = 1024, shortest = 4;
+    constexpr double sure = 9;
+    if (const auto meant = said_of(lower_case(word), lines_of(List::short_slips));
+        meant && !right(word))
+        return {{is_capitalised(word) ? capitalised(std::string(*meant)) : std::string(*meant)},
+                sure};
+    if (word.size() > longest_english || word.size() < shortest || right(word)) return {};
     const std::lock_guard lock(mutex_);
     std::string key(word);
     if (const auto found = searched_.find(key); found != searched_.end()) return found->second;
     if (searched_.size() >= most_kept) searched_.clear();
-    std::vector<std::string> result = near_.search(key);
+    NearWords result = near_.search(key);
     return searched_.emplace(std::move(key), std::move(result)).first->second;
 }
 

@@ -26,9 +26,9 @@ public:
     ~Spelling();
 
     bool right(std::string_view word) const;
-    // What a word is surely a slip for, best first, at most five; none if it is right, or if it may
-    // as well be a word that no dictionary has.
-    std::vector<std::string> near(std::string_view word) const;
+    bool in_use(std::string_view word) const; // in small letters: listed, and not rare
+    // None if it is right.
+    NearWords near(std::string_view word) const;
 
 private:
     bool listed(const std::string& word) const;
@@ -37,11 +37,11 @@ private:
     bool known_to_hunspell(const std::string& word) const;
 
     WordList words_;
-    mutable NearWords near_;
+    mutable NearWordSearch near_;
     std::filesystem::path affixes_, dictionary_;
     mutable std::mutex mutex_;
     mutable std::unique_ptr<Hunspell> hunspell_; // loaded when first asked
-    mutable std::unordered_map<std::string, std::vector<std::string>> searched_;
+    mutable std::unordered_map<std::string, NearWords> searched_;
 };
 
 // Programs and languages that many résumés name, in any letters.

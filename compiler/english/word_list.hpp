@@ -13,8 +13,9 @@ class WordList {
 public:
     // As make_words.py has them.
     static constexpr char is_rare = '0', is_met = '1', is_ordinary = '2', is_frequent = '3';
-    static constexpr char is_hidden = 'x'; // never suggested
-    static constexpr char is_beside = 'w'; // right, though Hunspell's dictionary lacks it
+    static constexpr char is_of_resumes = 'r'; // rare or met, but in résumés often
+    static constexpr char is_hidden = 'x';     // never suggested
+    static constexpr char is_beside = 'w';     // right, though Hunspell's dictionary lacks it
     static constexpr char is_none = '\0';
 
     explicit WordList(const std::filesystem::path& file); // empty if there is none
@@ -30,5 +31,10 @@ private:
     std::shared_ptr<const void> mapping_;
     std::string_view text_; // lines in the order of their bytes: a word, a tab, its class
 };
+
+constexpr bool is_in_use(char rank) { // and no rare word
+    return rank == WordList::is_met || rank == WordList::is_ordinary ||
+           rank == WordList::is_frequent || rank == WordList::is_of_resumes;
+}
 
 }

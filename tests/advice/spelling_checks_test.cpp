@@ -280,6 +280,9 @@ namespace {
 int cost_by_trying(const std::string& typed, const std::string& meant) {
     std::map<std::pair<std::size_t, std::size_t>, int> known;
     const auto vowel = [](char c) { return std::string("aeiouy").find(c) != std::string::npos; };
+    const auto near_keys = [](char a, char b) {
+        return std::string("er re ol lo").find(std::string{a, b}) != std::string::npos;
+    };
     const auto doubled = [](const std::string& word, std::size_t i) {
         return (i > 0 && word[i] == word[i - 1]) || (i + 1 < word.size() && word[i] == word[i + 1]);
     };
@@ -289,7 +292,10 @@ int cost_by_trying(const std::string& typed, const std::string& meant) {
         int best = 1000;
         if (i < typed.size() && j < meant.size()) {
             const bool both = vowel(typed[i]) && vowel(meant[j]);
-            const int wrong = typed[i] == meant[j] ? 0 : both ? 3 : 9;
+            const int wrong = typed[i] == meant[j]            ? 0
+                              : both                          ? 3
+                              : near_keys(typed[i], meant[j]) ? 6
+                                                              : 9;
             best = std::min(best, wrong + least(i + 1, j + 1));
         }
         if (i < typed.size())
@@ -314,7 +320,7 @@ int cost_by_trying(const std::string& typed, const std::string& meant) {
 
 TEST_CASE("the cost of a slip: against every way to make it") {
     std::mt19937 random(7);
-    const std::string letters = "aeolr"; // no two of its consonants are alike to slips.cpp
+    const std::string letters = "aeolr"; // no two of its consonants are alike, or near on the keys
     for (int i = 0; i < 20000; ++i) {
         std::string typed, meant;
         for (std::size_t k = 1 + random() % 7; k > 0; --k)

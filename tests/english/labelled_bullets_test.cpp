@@ -194,10 +194,10 @@ TEST_CASE("words: each list by itself changes what is read") {
     const std::set<List> elsewhere{List::with_two_objects, List::of_plurals,
                                    List::doubled_plurals,  List::plural_or_singular,
                                    List::owners,           List::owned,
-                                   List::counted,
-                                   List::groups,           List::trade_words,
-                                   List::technical_names,  List::stressed_on_l,
-                                   List::first_parts,      List::word_slips};
+                                   List::counted,          List::groups,
+                                   List::trade_words,      List::technical_names,
+                                   List::stressed_on_l,    List::first_parts,
+                                   List::word_slips,       List::short_slips};
     const auto bullets = labelled("bullets_tuning.tsv");
     for (std::size_t i = 0; i < list_count; ++i) {
         const auto list = static_cast<List>(i);
