@@ -22,9 +22,11 @@ std::vector<LineSaving> line_savings(const session::State& state) {
     const stages::Typeset& typeset = *state.read.typeset;
     const fit::Fit fit = fit_or_draft(typeset);
     const auto& paragraphs = typeset.composition.paragraphs;
+    std::size_t bytes_left = fit::most_measured;
     for (std::size_t p = 0; p < paragraphs.size() && p < fit.lines.size(); ++p) {
         if (fit.lines[p].size() < 2 || fit.lines[p].size() > most_lines) continue;
-        const auto shorter = fit::shortenings(paragraphs[p], full_measure(fit.setting), 1);
+        const auto shorter =
+            fit::shortenings(paragraphs[p], full_measure(fit.setting), 1, bytes_left);
         if (!shorter.empty() && shorter.front().characters <= few)
             savings.push_back({end_of(paragraphs[p]), shorter.front().characters});
     }

@@ -18,6 +18,8 @@ inline constexpr Message cut_high_school =
 inline constexpr Message cut_bullet =
     "bullet {} of its entry, where five are the usual most; without it {} fewer";
 inline constexpr Message fewest_words = "{}the fewest words that bring it onto {}: {} in {}";
+inline constexpr Message not_all_tried =
+    "there are so many ways to shorten this that not all were tried, and fewer words may do";
 inline constexpr Message cheapest_follow = "; the cheapest {} of them follow";
 inline constexpr Message characters_save = "{} fewer {} {}";
 inline constexpr Message whole_bullet = "{}: this bullet, whole";

@@ -126,7 +126,10 @@ Diagnostics overflow_report(int lines_too_many, const fit::Cuts& cuts, const Typ
         report.note(whole_file, sum_text(cuts, words, *typeset.resume.settings.pages));
     for (const fit::Cut& cut : std::span(cuts.words).first(words))
         report.note(cut.places.front(), words_text(cut));
-    if (!cuts.enough) report.note(whole_file, fill<messages::words_will_not_do>());
+    if (!cuts.all_tried)
+        report.note(whole_file, fill<messages::not_all_tried>());
+    else if (!cuts.enough)
+        report.note(whole_file, fill<messages::words_will_not_do>());
     return report;
 }
 

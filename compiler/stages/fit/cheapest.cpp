@@ -2,6 +2,8 @@
 // both in worth and in cost.
 #include "compiler/stages/fit/cheapest.hpp"
 
+#include "compiler/base/counted_work.hpp"
+
 #include <algorithm>
 #include <tuple>
 
@@ -45,6 +47,7 @@ std::optional<std::vector<std::size_t>> cheapest(std::span<const Offer> offers, 
                                 past});
         for (const std::size_t from : front)
             next.push_back(all[from]);
+        count_work(Work::sums, next.size());
         drop_beaten(next);
         front.clear();
         for (const PartialSum& state : next) {

@@ -90,6 +90,7 @@ public:
             cuts.words = std::move(*words);
             cuts.enough = true;
         }
+        cuts.all_tried = bytes_left_ > 0;
         const auto by_place = [](const Cut& a, const Cut& b) { return a.paragraph < b.paragraph; };
         std::stable_sort(cuts.pieces.begin(), cuts.pieces.end(), by_place);
         std::stable_sort(cuts.words.begin(), cuts.words.end(), [](const Cut& a, const Cut& b) {
@@ -239,14 +240,15 @@ private:
         });
     }
 
-    void add_offers(std::size_t p, std::vector<Offer>& offers, std::vector<Cut>& cuts) const {
+    void add_offers(std::size_t p, std::vector<Offer>& offers, std::vector<Cut>& cuts) {
         const double line = least_.leading * paragraphs()[p].size * least_.size;
         const auto add = [&](Cut cut, double saved) {
             offers.push_back({p, std::llround(std::floor(saved * per_point)),
                               static_cast<std::int64_t>(cut.characters)});
             cuts.push_back(std::move(cut));
         };
-        for (const Shortening& each : shortenings(paragraphs()[p], measure_, most_lines_to_trim))
+        for (const Shortening& each :
+             shortenings(paragraphs()[p], measure_, most_lines_to_trim, bytes_left_))
             add(words(p, each), each.lines * line);
         if (!may_go_whole(p)) return;
         const double gap =
@@ -300,6 +302,7 @@ private:
     std::size_t pages_;
     composition::Composition rest_; // the same, with the gaps that a plan leaves
     std::vector<int> counts_;
+    std::size_t bytes_left_ = most_measured;
 };
 
 }

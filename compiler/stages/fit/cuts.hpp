@@ -43,6 +43,8 @@ struct Cuts {
     bool either = false;
     // The pieces and words together, or either alone, are enough.
     bool enough = false;
+    // No: of so many ways to shorten a text, only the first were tried.
+    bool all_tried = true;
 };
 
 // For a résumé that fit() finds too long.

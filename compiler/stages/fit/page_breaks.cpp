@@ -1,6 +1,8 @@
 // A shortest path from the first line to the end, a page a step.
 #include "compiler/stages/fit/page_breaks.hpp"
 
+#include "compiler/base/counted_work.hpp"
+
 #include <algorithm>
 #include <limits>
 #include <tuple>
@@ -72,6 +74,7 @@ private:
     void try_pages(std::size_t begin) {
         const std::size_t fit = std::max(heights_.lines_that_fit(begin, more_), begin + 1);
         bool any = false;
+        count_work(Work::page_ends, fit - begin);
         for (std::size_t end = fit; end > begin; --end) {
             if (end < column_.lines.size() && !may_break_before(column_, end)) continue;
             offer(begin, end, 0);

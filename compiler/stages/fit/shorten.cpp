@@ -2,6 +2,7 @@
 #include "compiler/stages/fit/shorten.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/counted_work.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/lines/paragraph_lines.hpp"
 
@@ -238,7 +239,7 @@ std::vector<TextRange> removable_runs(const composition::Paragraph& paragraph) {
 }
 
 std::vector<Shortening> shortenings(const composition::Paragraph& paragraph, double measure,
-                                    int most) {
+                                    int most, std::size_t& bytes_left) {
     std::vector<Shortening> best;
     const int lines = lines::MeasuredParagraph(paragraph, measure).line_count(measure);
     const auto wanted = static_cast<std::size_t>(std::max(0, std::min(most, lines - 1)));
@@ -252,6 +253,12 @@ std::vector<Shortening> shortenings(const composition::Paragraph& paragraph, dou
         if (widths.back() - width >
             lines_left * (measure - paragraph.indent + paragraph.turn_over + 1))
             continue;
+        if (bytes_left < widths.size()) {
+            bytes_left = 0;
+            break;
+        }
+        bytes_left -= widths.size();
+        count_work(Work::removals, widths.size());
         const composition::Paragraph shorter = without(paragraph, each.range);
         each.lines = lines - lines::MeasuredParagraph(shorter, measure).line_count(measure);
         for (auto saved = static_cast<int>(best.size()) + 1;

@@ -31,10 +31,14 @@ struct Shortening {
 
 // For each number of lines, 1 and up to `most`, the run of fewest characters whose removal saves as
 // many, the last of several; every count is that of the shortened text broken anew. None for a
-// text of more than `most_units`.
+// text of more than `most_units`. What is measured for it is taken off `bytes_left`; where that
+// does not suffice it is 0, and some were not tried.
 std::vector<Shortening> shortenings(const composition::Paragraph& paragraph, double measure,
-                                    int most);
+                                    int most, std::size_t& bytes_left);
 
+// Of text, each time that it is measured, for all of a résumé: four times what a page of bullets of
+// twelve lines each needs.
+constexpr std::size_t most_measured = 50'000'000;
 constexpr std::size_t most_units = 300; // some 20 lines
 
 }

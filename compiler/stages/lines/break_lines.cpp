@@ -2,6 +2,8 @@
 // line number, if a number of lines is asked for) of each feasible break.
 #include "compiler/stages/lines/break_lines.hpp"
 
+#include "compiler/base/counted_work.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -99,6 +101,7 @@ private:
         const bool forced = is_forced(items_[at]);
         const double extra = items_[at].kind == Item::Kind::penalty ? items_[at].width : 0;
         std::size_t kept = 0;
+        count_work(Work::active_lines, active_.size());
         for (const std::size_t from : active_) {
             const double ratio = adjustment_ratio(nodes_[from].after, totals_, extra, measure_);
             if (ratio >= -1 && ratio <= rules_.tolerance) offer(found, from, at, ratio);

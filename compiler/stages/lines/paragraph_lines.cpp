@@ -1,6 +1,8 @@
 // Stops are numbered from the paragraph's begin to its end; a line goes from one stop to another.
 #include "compiler/stages/lines/paragraph_lines.hpp"
 
+#include "compiler/base/counted_work.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -188,13 +190,15 @@ bool MeasuredParagraph::is_forced(std::size_t stop) const {
 template<typename Visit>
 void MeasuredParagraph::visit_ends(std::size_t from, double room, Visit visit) const {
     bool any = false;
-    for (std::size_t to = from + 1; to < stops_.size(); ++to) {
+    std::size_t to = from + 1;
+    for (; to < stops_.size(); ++to) {
         if (any && stops_[to].at_end.width - stops_[from].at_next.width > room) break;
         if (!is_open(from, to, room)) continue;
         if (!any || width(from, to) <= room) visit(to);
         any = true;
         if (is_forced(to)) break;
     }
+    count_work(Work::line_ends, to - from);
 }
 
 int MeasuredParagraph::count(double room) const {

@@ -49,6 +49,12 @@ double measure_of(const PageSetting& setting) {
     return (setting.paper_width - 2 * setting.side_margin) / setting.size;
 }
 
+std::vector<quoin::fit::Shortening> shortenings_of(const Paragraph& paragraph, double measure,
+                                                   int most) {
+    std::size_t bytes_left = quoin::fit::most_measured;
+    return quoin::fit::shortenings(paragraph, measure, most, bytes_left);
+}
+
 int too_many(const Composition& composition, int pages) {
     const auto result = quoin::fit::fit(composition, theme(), settings_for(pages));
     const auto* overflow = std::get_if<Overflow>(&result);
@@ -179,7 +185,7 @@ std::vector<std::vector<Way>> ways_of(const Composition& composition) {
             here.push_back({cut, height});
         };
         for (const quoin::fit::Shortening& each :
-             quoin::fit::shortenings(paragraph, measure_of(least), lines))
+             shortenings_of(paragraph, measure_of(least), lines))
             add(Cut::Kind::words, each.lines, each.characters, each.lines * line);
         if (paragraph.bullet > 1)
             add(Cut::Kind::bullet, lines, text.size(),
@@ -271,7 +277,7 @@ TEST_CASE("shortenings: no run of fewer characters saves as many lines") {
         Paragraph paragraph = quoin::synthetic::paragraph(text);
         let_words_go(paragraph);
         const auto fewest = all_runs_tried(text, measure);
-        const auto found = quoin::fit::shortenings(paragraph, measure, 100);
+        const auto found = shortenings_of(paragraph, measure, 100);
         CHECK(found.size() == fewest.size());
         for (const quoin::fit::Shortening& each : found) {
             const auto at = fewest.find(each.lines);
