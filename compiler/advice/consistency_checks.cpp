@@ -125,9 +125,11 @@ void close_gap(Place place, std::size_t begin, std::size_t end, const char* with
 
 // Blanks [begin, end) before a sign that closes: `word ,` but not ` .NET` or ` ...`.
 bool stands_before_sign(std::string_view line, std::size_t end) {
-    constexpr std::string_view closing = ",;:.!?";
+    constexpr std::string_view closing = ",;:.!?)";
     if (end >= line.size() || closing.find(line[end]) == std::string_view::npos) return false;
-    return end + 1 == line.size() || is_blank(line[end + 1]);
+    const bool of_list =
+        line[end] == ',' && end + 1 < line.size() && is_small_letter(line[end + 1]);
+    return of_list || end + 1 == line.size() || is_blank(line[end + 1]); // plans ,cards
 }
 
 struct SpacingFaults {

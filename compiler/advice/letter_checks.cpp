@@ -200,6 +200,8 @@ void report_number(const english::NumberSlip& slip, const model::Text& text,
     Finding& finding =
         slip.kind == Kind::one_of_several
             ? report<messages::one_of_several>(findings, place, words, in_quotes(slip.number))
+        : slip.kind == Kind::several_of_one
+            ? report<messages::several_of_one>(findings, place, words, in_quotes(slip.number))
         : slip.kind == Kind::before_measured
             ? report<messages::before_measured>(findings, place, words)
         : slip.kind == Kind::no_apostrophe

@@ -169,15 +169,29 @@ bool is_at_home(std::string_view start) {
     return i > 0 || two;
 }
 
+std::optional<std::string_view> opened_by(std::string_view clause, std::string_view lines) {
+    std::optional<std::string_view> what;
+    each_listed(lines, [&](std::string_view phrase, std::string_view said) {
+        if (!what && begins_with(clause, phrase)) what = said;
+    });
+    return what;
+}
+
 // "legally blind", "i was diagnosed with": at the beginning of a clause of prose.
 std::optional<std::string_view> told_at_opening(std::string_view clause) {
     for (const std::string_view opening : {"i am", "i'm", "i\u2019m", "i was", "currently", "am"})
         if (begins_with(clause, opening)) clause = after(clause, opening);
-    std::optional<std::string_view> what;
-    each_listed(lines_of(List::told_opening), [&](std::string_view phrase, std::string_view said) {
-        if (!what && begins_with(clause, phrase)) what = said;
-    });
-    return what;
+    return opened_by(clause, lines_of(List::told_opening));
+}
+
+// "70% disability rating from the va", "rated 30% disabled"
+bool tells_rating(std::string_view clause) {
+    const std::string_view value = begins_with(clause, "rated") ? after(clause, "rated") : clause;
+    const std::size_t end = value.find_first_not_of("0123456789");
+    if (end == 0 || end == value.npos || value[end] != '%') return false;
+    const std::string_view what = value.substr(end + 1);
+    return has_phrase(what, "disability rating") || has_phrase(what, "disabled") ||
+           has_phrase(what, "service-connected");
 }
 
 // "married with two children", "single, no children"
@@ -295,8 +309,32 @@ bool tells_own_age(const Clause& clause, WhereFrom from) {
 
 }
 
+namespace {
+
+// Of a deed nothing is said: only what a whole bullet tells, or says in words for nothing else.
+std::optional<std::string_view> told_by_bullet(std::string_view lower) {
+    for (const std::string_view phrase : listed(List::told_within))
+        if (has_phrase(lower, phrase)) return said_of(phrase, lines_of(List::told_within));
+    if (tells_body(lower)) return "your height";
+    const auto clauses = clauses_in(lower);
+    if (clauses.empty()) return std::nullopt;
+    const Clause& first = clauses.front();
+    if (tells_birth(first.rest)) return "your date of birth";
+    if (tells_family(first)) return "your family";
+    if (tells_own_age(first, WhereFrom::bullet)) return "your age";
+    const bool whole = clauses.size() == 1 || first.text.find(' ') != first.text.npos ||
+                       first.text == "divorced" || first.text == "christian";
+    if (const auto alone = told_alone(first); alone && whole) return alone; // not Separated, sorted
+    if (const std::size_t colon = first.text.find(':'); colon != first.text.npos)
+        return said_of(first.text.substr(0, colon), lines_of(List::told_anywhere));
+    if (tells_rating(first.text)) return "your health";
+    return opened_by(first.text, lines_of(List::told_by_bullets));
+}
+
+}
+
 std::optional<std::string_view> personal_detail_in(std::string_view lower, WhereFrom from) {
-    if (from == WhereFrom::bullet) return std::nullopt;
+    if (from == WhereFrom::bullet) return told_by_bullet(lower);
     if (tells_body(lower)) return "your height";
     const bool personal = from != WhereFrom::group ||
                           is_one_of(lower.substr(0, std::min(lower.find(':'), lower.size())),

@@ -99,7 +99,7 @@ void visit_lines(const model::Resume& resume,
 
 // Of a name, a school or an employer nothing is said about oneself.
 bool may_tell_of_person(const TextInResume& part) {
-    return !part.bullet && part.field && has(part.field->name, trade::Trait::tells);
+    return part.bullet || (part.field && has(part.field->name, trade::Trait::tells));
 }
 
 void identity_number(const ProofContext& context, std::vector<Finding>& findings) {

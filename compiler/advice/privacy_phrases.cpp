@@ -185,6 +185,8 @@ bool tells_amount(std::string_view rest) {
     return is_amount_of_pay(skipped(value, " :-")) || is_one_of(first_word(value), open);
 }
 
+constexpr std::array<std::string_view, 5> linked_to_pay{"of", "was", "is", "rate", "at"};
+
 bool states_salary(std::string_view clause, WhereFrom from) {
     constexpr std::array<std::string_view, 9> asked{"requirement",  "requirements", "expectation",
                                                     "expectations", "sought",       "desired",
@@ -197,6 +199,9 @@ bool states_salary(std::string_view clause, WhereFrom from) {
     std::string_view after = skipped(rest.substr(noun.size()), " ");
     const bool labels = after.starts_with(':');
     if (is_pay && from != WhereFrom::bullet && is_amount(after)) return true; // Final pay $14.20
+    const bool sums = is_amount(skipped(without_leading(after, linked_to_pay), " :"));
+    if (from == WhereFrom::bullet && !is_pay && sums) return true; // Salary of $41,000
+    if (is_pay && after_rate(without_leading(after, linked_to_pay))) return true; // Pay rate $21/hr
     if (from == WhereFrom::bullet || is_pay) return labels && tells_amount(after);
     const std::string_view next = first_word(after);
     if (is_one_of(next, asked)) {
@@ -307,8 +312,9 @@ namespace {
 
 // `Paid $17 an hour`; but `Paid $17 an hour to pickers`, a deed.
 bool is_own_pay(const Clause& clause) {
-    constexpr std::array<std::string_view, 10> before{"paid", "earned", "earn", "earning", "making",
-                                                      "made", "wage",   "left", "started", "at"};
+    constexpr std::array<std::string_view, 14> before{"paid", "earned", "earn", "earning", "making",
+                                                      "made", "wage",   "left", "started", "at",
+                                                      "was",  "took",   "home", "starting"};
     if (!clause.first || !is_one_of(first_word(clause.text), before)) return false;
     const auto after = after_rate(without_leading(clause.text, before));
     return after && first_word(*after) != "to";

@@ -47,10 +47,12 @@ std::optional<WordAt> small_in_name(std::string_view text) {
     return general ? std::nullopt : std::optional(words.front());
 }
 
-// `english`, `tuesday`: always with a capital; not in links and addresses.
+// `english`, `cpr`: always with capitals; not in links and addresses.
 std::optional<WordAt> small_in_text(std::string_view text) {
     for (const WordAt& word : words_in(text)) {
-        if (!is_small_word(word) || !is_one_of(word.word, List::capital_words)) continue;
+        if (!is_small_word(word) ||
+            (!is_one_of(word.word, List::capital_words) && !is_one_of(word.word, List::initials)))
+            continue;
         const std::size_t end = word.offset + word.word.size();
         const bool joined =
             (end < text.size() && (text[end] == '.' || text[end] == '@') && end + 1 < text.size() &&
@@ -60,6 +62,12 @@ std::optional<WordAt> small_in_text(std::string_view text) {
         if (!joined) return word;
     }
     return std::nullopt;
+}
+
+std::string in_capitals(std::string_view word) {
+    std::string capitals(word);
+    std::ranges::transform(capitals, capitals.begin(), capital_letter);
+    return capitals;
 }
 
 std::optional<WordAt> small_name_in(const TextInResume& part, std::string_view text) {
@@ -125,8 +133,12 @@ void proper_names(const ProofContext& context, std::vector<Finding>& findings) {
         const std::string text = part.text.plain();
         const auto small = small_name_in(part, text);
         if (!small) return;
-        report<messages::small_name>(findings, part.text.place(small->offset, small->word.size()),
-                                     in_quotes(small->word));
+        const Place place = part.text.place(small->offset, small->word.size());
+        if (is_one_of(small->word, List::initials))
+            report<messages::small_initials>(findings, place, in_quotes(small->word)).suggestion =
+                fill<messages::write_instead>(in_capitals(small->word));
+        else
+            report<messages::small_name>(findings, place, in_quotes(small->word));
     });
 }
 

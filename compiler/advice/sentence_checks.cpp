@@ -197,12 +197,12 @@ std::size_t misgrouped(std::string_view text) {
     return std::string_view::npos;
 }
 
-// Of the parenthesis that is opened and not closed, or closed and not opened; `a)` counts.
-std::size_t lone_parenthesis(std::string_view text) {
+// Of the bracket that is opened and not closed, or closed and not opened; `a)` counts.
+std::size_t lone_bracket(std::string_view text, char opening, char closing) {
     std::vector<std::size_t> open;
     for (std::size_t i = 0; i < text.size(); ++i) {
-        if (text[i] == '(') open.push_back(i);
-        if (text[i] != ')') continue;
+        if (text[i] == opening) open.push_back(i);
+        if (text[i] != closing) continue;
         const bool counts =
             i > 0 && is_letter_or_figure(text[i - 1]) && (i == 1 || text[i - 2] == ' ');
         const bool smiles = i > 0 && !is_letter_or_figure(text[i - 1]);
@@ -212,6 +212,20 @@ std::size_t lone_parenthesis(std::string_view text) {
             return i;
     }
     return open.empty() ? std::string_view::npos : open.back();
+}
+
+// Of the quotation mark that has no other; 24" is inches.
+std::size_t lone_quote(std::string_view text) {
+    std::size_t count = 0, last = text.npos;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (text[i] != '"' || (i > 0 && is_figure(text[i - 1]))) continue;
+        ++count;
+        last = i;
+    }
+    if (count % 2 == 1) return last;
+    // as the page has them
+    const std::size_t open = text.rfind("\u201C"), close = text.rfind("\u201D");
+    return open != text.npos && (close == text.npos || close < open) ? open : text.npos;
 }
 
 void punctuation(const ProofContext& context, std::vector<Finding>& findings) {
@@ -227,7 +241,9 @@ void punctuation(const ProofContext& context, std::vector<Finding>& findings) {
         tell(doubled_sign(text), 2, fill<messages::doubled_sign>());
         tell(unspaced_comma(text), 1, fill<messages::unspaced_sign>());
         tell(stray_comma(lower_case(text)), 4, fill<messages::stray_comma>());
-        tell(lone_parenthesis(text), 1, fill<messages::lone_parenthesis>());
+        tell(lone_bracket(text, '(', ')'), 1, fill<messages::lone_parenthesis>());
+        tell(lone_bracket(text, '[', ']'), 1, fill<messages::lone_bracket>());
+        tell(lone_quote(text), 1, fill<messages::lone_quote>());
         if (!is_prose(part)) return;
         tell(comma_before_that(lower_case(text)), 6, fill<messages::comma_before_that>());
         tell(comma_at_end(text), 1, fill<messages::comma_at_end>());

@@ -23,6 +23,8 @@ inline constexpr Message misplaced_sign =
     "in the US the percent stands right behind its figure, and the dollar before it";
 inline constexpr Message misgrouped = "behind the comma of a number stand three figures";
 inline constexpr Message lone_parenthesis = "a parenthesis has lost its other half";
+inline constexpr Message lone_bracket = "a bracket has lost its other half";
+inline constexpr Message lone_quote = "a quotation mark has lost its other half";
 inline constexpr FindingRow exclaimed{"an exclamation mark", "end without it; the fact is enough"};
 inline constexpr FindingRow smiley{"a smiley", "leave it out"};
 inline constexpr FindingRow all_in_capitals{"this line is all in capitals",
@@ -36,11 +38,13 @@ inline constexpr FindingRow small_opening{"{} opens with a small letter, and {} 
                                           "give it its capital"};
 inline constexpr FindingRow small_name{"{} is a name, and begins with a small letter",
                                        "give it its capital"};
+inline constexpr FindingRow small_initials{"{} is made of initials, and has small letters"};
 inline constexpr FindingRow species_upright{"{} looks like the Latin name of a species",
                                             "put it in italics, between slashes"};
 inline constexpr FindingRow disagreement{"{} and {} do not agree in number"};
 inline constexpr FindingRow no_apostrophe{"{} owns what follows, and has no apostrophe to say so"};
 inline constexpr FindingRow one_of_several{"{} stands for one, behind {}"};
+inline constexpr FindingRow several_of_one{"{} stands for several, behind {}"};
 inline constexpr FindingRow before_measured{"{} measures what follows, and takes the singular"};
 inline constexpr FindingRow plural_with_apostrophe{
     "{} means several, and a plural has no apostrophe"};

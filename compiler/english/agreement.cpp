@@ -73,8 +73,9 @@ std::string of_open_verb(const Sentence& s, std::size_t i, bool plural) {
     const bool object = s.is(i + 1, w::determiner | w::possessive) || s.is_number(i + 1);
     const bool sure = s.is_word(i - 1, {"who"}) || !forms.verb->noun || object;
     if (plural && forms.third && sure) return std::string(forms.verb->base);
-    if (!plural && forms.base && !forms.past && sure && s.is_word(i - 1, {"who"}))
-        return third_person(forms.verb->base);
+    // a guide that explain 14 forms; but a plan that staff made
+    const bool deed = s.is_word(i - 1, {"who"}) || (object && mostly_verb(*forms.verb));
+    if (!plural && forms.base && !forms.past && sure && deed) return third_person(forms.verb->base);
     return {};
 }
 

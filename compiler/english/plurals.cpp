@@ -53,11 +53,14 @@ bool names_before(const Sentence& s, std::size_t i) { // room 12, Apollo 11, top
 
 bool is_counted_noun(const Sentence& s, std::size_t i) {
     if (!is_open(s, i) || is_capital(s.token(i)) || is_plural_noun(s, i)) return false;
+    if (s.is_word(i, {"team", "class", "committee", "club", "group", "minute"})) return true;
     if (s.is(i, List::groups) || s.is(i, List::stuff)) return false;
     return s.is(i, List::counted) || (is_person_noun(s, i) && s.forms(i).none());
 }
 
 bool describes(const Sentence& s, std::size_t i) { // new, fishing, local: before a noun
+    if (s.is_word(i, {"new", "old", "big", "small", "large", "young", "local", "more", "other"}))
+        return true;
     constexpr std::array<std::string_view, 6> endings{"ing", "ed", "al", "ic", "ive", "ous"};
     const std::string& word = s.word(i);
     return is_open(s, i) && !is_capital(s.token(i)) && word.size() > 4 &&
@@ -73,6 +76,34 @@ std::optional<NumberSlip> one_of_several(const Sentence& s, std::size_t i) {
         return std::nullopt; // 4 cook, server and host shifts
     return NumberSlip{Kind::one_of_several, s.token(noun).extent, plural_form(s.word(noun)),
                       s.token(i).text};
+}
+
+// `both tank`, `these report`, `one of the guide`
+std::optional<NumberSlip> one_of_those(const Sentence& s, std::size_t i) {
+    const bool one_of = s.is_word(i, {"one", "each"}) && s.is_word(i + 1, {"of"}) &&
+                        s.is_word(i + 2, {"the", "our", "my"});
+    if (!one_of && !s.is_word(i, {"both", "these", "those"})) return std::nullopt;
+    const std::size_t first = one_of ? i + 3 : i + 1;
+    const std::size_t noun = describes(s, first) ? first + 1 : first;
+    if (!is_counted_noun(s, noun) || (!one_of && !s.forms(first).none()) || !ends_noun(s, noun + 1))
+        return std::nullopt;
+    if (s.token(noun + 1).kind == TokenKind::comma || s.token(noun + 1).kind == TokenKind::sign ||
+        s.is(noun + 1, w::conjunction)) // both cook and server
+        return std::nullopt;
+    return NumberSlip{Kind::one_of_several, s.token(noun).extent, plural_form(s.word(noun)),
+                      one_of ? "one of the" : s.token(i).text};
+}
+
+// `Each students`, `every employees`
+std::optional<NumberSlip> several_of_one(const Sentence& s, std::size_t i) {
+    if (!s.is_word(i, {"each", "every"}) || !is_open(s, i + 1) || is_capital(s.token(i + 1)))
+        return std::nullopt;
+    const std::string& word = s.word(i + 1);
+    if (!word.ends_with('s') || word.ends_with("ss") || !s.forms(i + 1).none()) return std::nullopt;
+    const std::string one = word.substr(0, word.size() - 1);
+    const bool counts = s.lexicon().has(one, List::counted) || is_person_noun(one, s.lexicon());
+    if (!counts || s.lexicon().has(one, List::times)) return std::nullopt;
+    return NumberSlip{Kind::several_of_one, s.token(i + 1).extent, one, s.token(i).text};
 }
 
 // `a 30 pages report`: what measures a thing stands in the singular, with a hyphen.
@@ -92,13 +123,17 @@ std::optional<NumberSlip> time_that_owns(const Sentence& s, std::size_t i) {
     const std::initializer_list<std::string_view> owned{"experience", "notice", "coursework"};
     const bool one = s.is_word(i, {"1", "one", "a"});
     const bool named = one ? s.is_word(i + 1, {"year", "month", "week", "day"})
-                           : s.is_word(i + 1, {"years", "months", "weeks", "days", "yrs"});
+                           : s.is_word(i + 1, {"years", "months", "weeks", "days", "yrs"}) ||
+                                 s.is_word(i + 1, {"year", "month", "week", "day"});
     if (!named || (!one && !is_several(s, i) && !s.word(i).ends_with('+'))) return std::nullopt;
     const std::size_t thing = is_open(s, i + 2) && s.is_word(i + 3, owned) ? i + 3 : i + 2;
     if (!s.is_word(thing, owned) || (one && thing == i + 2 && s.is_word(i, {"a"})))
         return std::nullopt;
+    const bool singular = !one && !s.word(i + 1).ends_with('s');
+    if (singular && i > 0 && s.is(i - 1, w::determiner | w::possessive)) return std::nullopt;
+    const std::string_view ending = one ? "'s" : singular ? "s'" : "'";
     return NumberSlip{
-        Kind::no_apostrophe, s.token(i + 1).extent, s.token(i + 1).text + (one ? "'s" : "'"), {}};
+        Kind::no_apostrophe, s.token(i + 1).extent, s.token(i + 1).text + std::string(ending), {}};
 }
 
 // --- apostrophes
@@ -179,8 +214,8 @@ std::vector<NumberSlip> find_number_slips(const Sentence& sentence) {
     std::vector<NumberSlip> found;
     for (std::size_t i = 0; i < sentence.size(); ++i) {
         if (sentence.token(i).title) continue;
-        for (const auto& look :
-             {one_of_several, before_measured, time_that_owns, plural_with_apostrophe})
+        for (const auto& look : {one_of_several, one_of_those, several_of_one, before_measured,
+                                 time_that_owns, plural_with_apostrophe})
             if (auto one = look(sentence, i)) {
                 found.push_back(std::move(*one));
                 break;
