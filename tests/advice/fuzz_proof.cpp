@@ -1,15 +1,23 @@
 // Whole files proofread and mended: nothing crashes or hangs, every place is within its line, and
 // the mends that are taken, as `quoin mend` takes them, leave a file that reads as a résumé
-// again.
+// again, with the same words on the page but for those that were mended. What is read twice is
+// judged and mended to the same bytes.
 #include "compiler/advice/mend.hpp"
 #include "compiler/advice/proof.hpp"
+#include "compiler/advice/walk.hpp"
+#include "compiler/base/ascii.hpp"
 #include "compiler/stages/model/build.hpp"
 
+#include <algorithm>
+#include <cstddef>
 #include <cstdint>
 #include <cstdlib>
 #include <filesystem>
+#include <iterator>
 #include <optional>
+#include <set>
 #include <string>
+#include <vector>
 
 namespace quoin::advice {
 
@@ -57,6 +65,38 @@ bool is_within(const Place& place, const Sources& sources) {
            place.column - 1 + place.length <= file.line(place.line).size();
 }
 
+std::multiset<std::string> words_on_page(const model::Resume& resume) {
+    std::multiset<std::string> words;
+    visit_texts(resume, [&](const TextInResume& part) {
+        const std::string text = part.text.plain();
+        for (const WordAt& word : words_in(text))
+            words.insert(lower_case(word.word));
+    });
+    return words;
+}
+
+// An edit takes the words that it stands on, and may part or join those beside it.
+void require_words_kept(const Read& before, const Read& after, const std::vector<Edit>& edits) {
+    std::size_t may_go = 0;
+    for (const Edit& edit : edits)
+        may_go += words_in(source_at(before.sources, edit.place)).size() + 2;
+    const auto old_words = words_on_page(*before.resume), new_words = words_on_page(*after.resume);
+    std::vector<std::string> lost;
+    std::ranges::set_difference(old_words, new_words, std::back_inserter(lost));
+    require(lost.size() <= may_go);
+}
+
+// Judged again from its bytes.
+void require_same_again(const Read& first, const std::string& bytes) {
+    Read again;
+    require(read(again, bytes));
+    require(std::ranges::equal(
+        first.proof.findings, again.proof.findings, [](const Finding& a, const Finding& b) {
+            return a.check == b.check && a.place == b.place && a.text == b.text &&
+                   a.suggestion == b.suggestion && a.safe_mend == b.safe_mend;
+        }));
+}
+
 std::vector<Edit> check_findings(const Read& read) {
     std::vector<Edit> edits;
     for (const Finding& finding : read.proof.findings) {
@@ -74,12 +114,16 @@ std::vector<Edit> check_findings(const Read& read) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     std::string bytes(data, data + size);
+    std::optional<Read> before;
+    std::vector<Edit> made;
     for (int round = 0; round < 4; ++round) {
         Read now;
         if (!read(now, bytes)) {
             require(round == 0);
             return 0;
         }
+        if (before) require_words_kept(*before, now, made);
+        if (round == 0) require_same_again(now, bytes);
         constexpr std::size_t most_questions = 40;
         const SourceFile& file = now.sources.file(0);
         const std::vector<Edit> edits =
@@ -89,7 +133,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
             });
         const Mended mended = mend(file, edits);
         if (mended.made == 0) return 0;
+        require(mended.bytes == mend(file, edits).bytes);
         bytes = mended.bytes;
+        made = edits;
+        before = std::move(now);
     }
     return 0;
 }
