@@ -8,6 +8,7 @@
 
 #include <functional>
 #include <initializer_list>
+#include <string_view>
 #include <vector>
 
 namespace quoin::advice {
@@ -19,6 +20,15 @@ BulletsRead bullets_under(const ProofContext& context, std::initializer_list<tra
 // When the work of an entry was, where its dates tell.
 enum class WhenDone { ended, current, unknown };
 WhenDone when_done(const model::Entry& entry, const ProofContext& context);
+
+// `from 2021 to 2024` says when, not how many.
+inline bool are_years(std::string_view from, std::string_view to) {
+    const auto is_year = [](std::string_view word) {
+        return word.size() == 4 && (word.starts_with("19") || word.starts_with("20")) &&
+               is_figure(word[2]) && is_figure(word[3]);
+    };
+    return is_year(from) && is_year(to);
+}
 
 // bullet_openings.cpp
 void tense(const ProofContext& context, std::vector<Finding>& findings);

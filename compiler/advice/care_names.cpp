@@ -184,10 +184,16 @@ private:
     std::optional<english::Extent> name_beside_illness() const {
         constexpr std::array<std::string_view, 8> beside{"with", "under", "by",        "dr",
                                                          "for",  "from",  "professor", "nurse"};
-        constexpr std::size_t near = 8; // words behind the name
+        constexpr std::size_t near = 8, told_near = 16; // words behind the name
         for (std::size_t i = 1; i + 1 < words_.size(); ++i) {
-            if (!is_full_name(i) || is_one_of(lower(i - 1), beside) || is_capital(i - 1)) continue;
-            for (std::size_t k = i + 2; k < words_.size() && k < i + 2 + near; ++k)
+            if (!is_full_name(i) || is_capital(i - 1)) continue;
+            const std::string_view rest =
+                after(i + 1); // Harold Vance, 84, …; Ethan Marsh, who has …
+            const bool told = rest.starts_with(", who ") ||
+                              (rest.size() > 2 && rest.starts_with(", ") && is_figure(rest[2]));
+            if (!told && is_one_of(lower(i - 1), beside)) continue;
+            for (std::size_t k = i + 2; k < words_.size() && k < i + 2 + (told ? told_near : near);
+                 ++k)
                 if (is_small_letter(word(k).front()) && is_one_of(word(k), List::illness))
                     return extent(i, i + 1);
                 else if (word(k) == "hiv" || word(k) == "HIV" || word(k) == "AIDS")

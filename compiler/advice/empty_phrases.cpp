@@ -35,6 +35,7 @@ bool may_hold_phrases(const TextInResume& part) {
 
 // `and more than 40 guests` counts them.
 bool goes_on_counting(std::string_view text, std::size_t after, std::string_view words) {
+    if (words == "lots of" && after + 1 < text.size() && is_figure(text[after + 1])) return true;
     return words == "and more" && text.substr(after).starts_with(" ") && after + 1 < text.size();
 }
 

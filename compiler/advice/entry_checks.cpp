@@ -92,9 +92,19 @@ void one_bullet(const ProofContext& context, std::vector<Finding>& findings) {
             fill<messages::too_few_bullets>(bullets_wanted(context.limits()));
 }
 
+// Full-Time Family Caregiver: nobody employs one, and the home is its place.
+bool is_at_home(const model::Entry& entry) {
+    const std::string role = lower_case(plain_in(naming_field(entry)));
+    return std::ranges::any_of(std::array{"family caregiver", "family care", "caregiver for family",
+                                          "homemaker", "stay-at-home", "full-time parent",
+                                          "full-time caregiver"},
+                               [&](std::string_view phrase) { return has_phrase(role, phrase); });
+}
+
 void employer_missing(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience})) {
         if (position.find(trade::FieldName::employer) || !naming_field(*position.entry)) continue;
+        if (is_at_home(*position.entry)) continue;
         report<messages::no_employer>(findings, place_of(*position.entry), called(*position.entry));
     }
 }
@@ -113,6 +123,7 @@ void role_missing(const ProofContext& context, std::vector<Finding>& findings) {
 void place_missing(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience})) {
         if (position.find(trade::FieldName::place) || position.entry != position.head) continue;
+        if (is_at_home(*position.entry)) continue;
         report<messages::no_place>(findings, place_of(*position.entry), called(*position.entry));
     }
 }

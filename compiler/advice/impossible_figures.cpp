@@ -184,6 +184,7 @@ private:
                                                   {"hours", "year", 366 * 24},
                                                   {"days", "year", 366}}};
         static constexpr std::array<std::string_view, 4> every{"a", "per", "each", "every"};
+        static constexpr std::array<std::string_view, 3> within{"in", "within", "over"};
         if (!value) return false;
         // 9,000 apprentice hours in 2025
         const std::size_t unit = is_word(i + 1) && !word(i + 1).ends_with('s') ? i + 2 : i + 1;
@@ -192,10 +193,25 @@ private:
         const bool each = is_one_of(word(article), every) || (of_whole && word(article) == "the");
         const bool in_year = word(unit + 1) == "in" && word(unit + 2).size() == 4 &&
                              value_of(word(unit + 2)).value_or(0) >= trade::first_year;
+        // 400 hours of bench time in two weeks
+        constexpr std::size_t most_between = 4;
+        std::size_t in = unit + 1;
+        while (in < unit + 1 + most_between && !is_one_of(word(in), within))
+            ++in;
+        const double wholes = is_one_of(word(in), within) ? counted(word(in + 1)) : 0;
         return std::ranges::any_of(all, [&](const Most& most) {
-            return word(unit) == most.parts && *value > most.count &&
+            if (word(unit) != most.parts) return false;
+            if (wholes > 0 && word(in + 2) == std::string(most.whole) + 's')
+                return *value > most.count * wholes;
+            return *value > most.count &&
                    ((each && word(article + 1) == most.whole) || (in_year && most.whole == "year"));
         });
+    }
+
+    // A number in figures or words; 0 if it is none.
+    static double counted(std::string_view word) {
+        const auto named = number_named(word);
+        return named ? *named : value_of(word).value_or(0);
     }
 
     // `Filled 150 of 160 places, up from 190`; `raised turnout to 40 guests from 62`.
@@ -230,6 +246,7 @@ private:
         while (is_one_of(word(to + 1), about))
             ++to;
         const auto reached = value_of(word(to + 1));
+        if (are_years(word(i + 1), word(to + 1))) return std::nullopt;
         if (!reached || !is_same_unit(i + 1, to + 1, unit)) return std::nullopt;
         return Change{*from, *reached, to + 1};
     }

@@ -174,6 +174,7 @@ private:
             time_units, [&](const TimeUnit& unit) { return word(to + 2).starts_with(unit.name); });
         const auto before = of_one_unit ? value_at(i + 1) : amount_at(i + 1);
         if (word(to) != "to" || !before || !after || *before <= 0) return;
+        if (are_years(word(i + 1), word(to + 1))) return;
         std::size_t at = 0;
         const double change = 100 * std::abs(*after - *before) / *before;
         if (const auto told = percent_behind(to + 2, at); told && is_other(*told, change, at))

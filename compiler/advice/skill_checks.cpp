@@ -75,6 +75,10 @@ void skills_missing(const ProofContext& context, std::vector<Finding>& findings)
     };
     if (context.resume.sections.empty() || std::ranges::any_of(context.resume.sections, lists))
         return;
+    std::size_t licences = 0; // which name what their holder can do
+    for (const Position& position : positions(context.resume, {trade::Holds::credentials}))
+        licences += position.entry->find(trade::FieldName::credential) ? 1U : 0U;
+    if (licences > 2) return;
     report<messages::no_skills>(findings, context.resume.sections.back().place);
 }
 

@@ -337,7 +337,8 @@ std::string institution_meant(std::string_view word) {
 }
 
 // Bellingam: near a town of the list, or of another line.
-std::string town_meant(std::string_view word, const std::set<std::string>& towns) {
+std::string town_meant(std::string_view word, const std::set<std::string>& towns,
+                       const english::Language& language) {
     constexpr std::size_t long_enough = 7, on_page = 5;
     if (word.size() < on_page || has_inner_capital(word)) return {};
     const std::string small = lower_case(word);
@@ -345,6 +346,7 @@ std::string town_meant(std::string_view word, const std::set<std::string>& towns
     for (const std::string_view meant : listed(List::known_towns))
         if (word.size() >= long_enough && is_plain_slip(small, meant))
             return capitalised(std::string(meant));
+    if (language.spelled_right(word)) return {}; // Cedar Cove and Calder Bluffs
     for (const std::string& meant : towns)
         if (meant.size() >= on_page && is_plain_slip(small, meant))
             return capitalised(std::string(meant));
@@ -362,8 +364,8 @@ void misspelt_names(const ProofContext& context, std::vector<Finding>& findings)
         if (!town && !named) return;
         const std::string text = part.text.plain();
         for (const WordAt& word : words_in(text)) {
-            const std::string meant =
-                town ? town_meant(word.word, towns) : institution_meant(word.word);
+            const std::string meant = town ? town_meant(word.word, towns, context.language)
+                                           : institution_meant(word.word);
             if (town && meant.empty()) towns.insert(lower_case(word.word));
             if (meant.empty() ||
                 !american_spelling(lower_case(word.word), context.language).empty() ||

@@ -1,11 +1,11 @@
 #!/usr/bin/python3
 """Writes the words that are spelled right, sorted, one a line: word, a tab, its class.
 
-usage: make_words.py HUNSPELL_DICTIONARY WORDNET_FOLDER OUTPUT LETTERS
+usage: make_words.py HUNSPELL_DICTIONARY WORDNET_FOLDER SCOWL_FOLDER OUTPUT LETTERS
 
 HUNSPELL_DICTIONARY is without .aff and .dic. The class is a figure for a word of that dictionary,
 by how often WordNet's tagged texts have it: 0 never, 1, 2, 3 often; `r` for 0 or 1 where résumés have
-it often; `x` for one of it that is never suggested; `w` for a word of WordNet's that the dictionary
+it often, or where SCOWL has it among the commonest words; `x` for one of it that is never suggested; `w` for a word of WordNet's that the dictionary
 lacks. LETTERS gets the runs of three letters, `^` and `$` for where a word begins and ends, each with
 the class of how many words of the dictionary have it: 0 hardly one, up to 5.
 """
@@ -207,20 +207,28 @@ def bases_of(word, bases):
     return candidates
 
 
-def ranks(words, hidden, folder):
+def commonest(scowl):
+    """Words of SCOWL's sizes 10 and 20, some 12,000: chocolate, restaurant. Few texts were tagged."""
+    return {line for kind in ("english", "american") for size in (10, 20)
+            for line in (scowl / f"{kind}-words.{size}").read_text("latin-1").split()}
+
+
+def ranks(words, hidden, folder, scowl):
     """Each word of the dictionary with its class."""
     count, bases = tagged(folder), collections.defaultdict(set)
     for kind in ("noun", "verb", "adj", "adv"):
         for form, base in exceptions(folder, kind):
             bases[form].add(base)
     of_resumes = {word for row in own_list("resume_words.txt") for word in row}
+    common = commonest(scowl)
     classes = {}
     for word in words:
         candidates = bases_of(word.lower(), bases)
         often = word in GRAMMAR or word in IN_RESUMES
         times = OFTEN if often else max(count[one] for one in candidates)
         rank = "3" if times >= OFTEN else "2" if times >= ORDINARY else "1" if times else "0"
-        if rank in "01" and word.islower() and not of_resumes.isdisjoint(candidates):
+        often = word in common or not of_resumes.isdisjoint(candidates)
+        if rank in "01" and word.islower() and often:
             rank = "r"
         bad = word in hidden or NEVER_SUGGESTED.fullmatch(word)
         classes[word] = "x" if bad else rank
@@ -243,9 +251,9 @@ def write_rows(output, rows):
     pathlib.Path(output).write_bytes(b"".join(word + b"\t" + rank + b"\n" for word, rank in in_order))
 
 
-def write(dictionary, folder, output, letters):
+def write(dictionary, folder, scowl, output, letters):
     words, hidden = dictionary_words(dictionary)
-    classes = ranks(words, hidden, folder)
+    classes = ranks(words, hidden, folder, scowl)
     for word in wordnet_words(folder) - words:
         own = not british(word, words) and word.capitalize() not in words
         if own and not is_slip_for(word, classes):
@@ -255,6 +263,6 @@ def write(dictionary, folder, output, letters):
 
 
 if __name__ == "__main__":
-    if len(sys.argv) != 5:
+    if len(sys.argv) != 6:
         sys.exit(__doc__)
-    write(sys.argv[1], pathlib.Path(sys.argv[2]), sys.argv[3], sys.argv[4])
+    write(sys.argv[1], pathlib.Path(sys.argv[2]), pathlib.Path(sys.argv[3]), *sys.argv[4:])

@@ -79,6 +79,7 @@ inline const CheckCase sentence_cases[] = {
     {"proper-names", "employer: Cape Morrow Shellfish", "employer: Ellery State Dive Club", ""},
     {"spelling", "employer: Cape Morrow Shellfish", "employer: Cape Morrow Hosptial", "'Hospital'"},
     {"spelling", "place: Astoria, OR", "place: Bellingam, WA", "'Bellingham'"},
+    {"spelling", "place: Astoria, OR", "place: Anacrtes, WA", "'Anacortes'"},
     {"spelling", "employer: Cape Morrow Shellfish", "employer: Instituto Cape Morrow", ""},
     {"term-forms", "Data: R, regression", "Data: R, regression, Powerpoint", "by those who make it"},
     {"term-forms", "Data: R, regression", "Data: R, regression, PowerPoint", ""},
