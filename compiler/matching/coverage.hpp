@@ -76,7 +76,7 @@ constexpr double credit(Verdict verdict) {
 }
 
 // What the posting only says beside is left out of it.
-constexpr std::size_t most_terms = 40;
+constexpr std::size_t most_terms = 80;
 
 // The posting must outlive what is returned. `words` is where a slip is told from a word.
 Coverage cover(const model::Resume& resume, const postings::Posting& posting,

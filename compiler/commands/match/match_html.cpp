@@ -104,9 +104,12 @@ std::string terms_table(const Match& match) {
     for (const matching::Verdict verdict :
          {matching::Verdict::missing, matching::Verdict::list_only, matching::Verdict::not_found,
           matching::Verdict::shown})
-        for (const TermCoverage& covered : match.coverage.terms)
+        for (const TermCoverage& covered : told_terms(match, most_told))
             if (covered.verdict == verdict) html += term_row(covered);
-    return html + "</tbody>\n</table>\n</div>\n";
+    html += "</tbody>\n</table>\n</div>\n";
+    const std::size_t all = match.coverage.terms.size();
+    if (all <= most_told) return html;
+    return html + fmt::format("<p>And {} that weigh less.</p>\n", all - most_told);
 }
 
 std::string order_list(const Match& match) {

@@ -5,6 +5,8 @@
 #include "compiler/matching/grouping.hpp"
 #include "compiler/matching/rank.hpp"
 
+#include <algorithm>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -33,6 +35,12 @@ std::string match_html(const Match& match);
 inline constexpr std::string_view match_caution =
     "Name a term only where it is true of you. Words that are hidden or said over and over are "
     "found out.";
+
+// The heaviest, for a reader; JSON has all, and a report says how many are left.
+constexpr std::size_t most_told = 40;
+inline std::span<const matching::TermCoverage> told_terms(const Match& match, std::size_t most) {
+    return std::span(match.coverage.terms).first(std::min(most, match.coverage.terms.size()));
+}
 
 // "31 (bullet), 44 (list)"; lines of the source.
 std::string lines_of_showings(const matching::TermCoverage& covered);

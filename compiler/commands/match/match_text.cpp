@@ -51,9 +51,10 @@ std::string term_line(const TermCoverage& covered) {
     return text + '\n';
 }
 
-std::string terms_text(const Match& match, matching::Verdict verdict, std::string_view title) {
+std::string terms_text(std::span<const TermCoverage> terms, matching::Verdict verdict,
+                       std::string_view title) {
     std::string text;
-    for (const TermCoverage& covered : match.coverage.terms)
+    for (const TermCoverage& covered : terms)
         if (covered.verdict == verdict) text += term_line(covered);
     return text.empty() ? text : std::string(title) + '\n' + text;
 }
@@ -130,12 +131,16 @@ std::string match_text(const Match& match, const MatchStyle& style) {
     text += share_text("required", match.coverage.required, style);
     text += share_text("preferred", match.coverage.preferred, style);
     text += share_text("the rest", match.coverage.rest, style);
-    text += terms_text(match, matching::Verdict::missing, "Missing: say it if you can do it");
+    const std::size_t all = match.coverage.terms.size();
+    const auto told = told_terms(match, style.explain ? all : most_told);
+    text += terms_text(told, matching::Verdict::missing, "Missing: say it if you can do it");
     text +=
-        terms_text(match, matching::Verdict::list_only, "Only in a list: show where you used it");
-    text += terms_text(match, matching::Verdict::not_found,
+        terms_text(told, matching::Verdict::list_only, "Only in a list: show where you used it");
+    text += terms_text(told, matching::Verdict::not_found,
                        "There, but a search for the posting's word would miss it");
-    text += terms_text(match, matching::Verdict::shown, "Shown");
+    text += terms_text(told, matching::Verdict::shown, "Shown");
+    if (told.size() < all)
+        text += fmt::format("And {} that weigh less: --explain\n", all - told.size());
     text += order_text(match) + groupings_text(match);
     if (style.explain) text += arithmetic(match);
     return text + std::string(match_caution) + '\n';
