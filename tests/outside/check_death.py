@@ -47,6 +47,12 @@ def finished(folder, words):
     return contents(folder), time.monotonic() - started
 
 
+def heard_by_all():
+    """Nothing is ignored: a test that runs in the background hands on that SIGINT is, and Python SIGPIPE."""
+    for one in SIGNALS[1:]:
+        signal.signal(one, signal.SIG_DFL)
+
+
 def one_death(tally, name, model, root, lot, new, longest):
     words, targets = VERBS[name]
     folder = root / "w"
@@ -54,9 +60,8 @@ def one_death(tally, name, model, root, lot, new, longest):
     old = contents(folder)
     how = lot.choice((*SIGNALS, UNREAD))
     output = subprocess.PIPE if how == UNREAD else subprocess.DEVNULL
-    # as a shell starts it: Python has it ignore SIGPIPE otherwise
     process = subprocess.Popen([QUOIN, *words], cwd=folder, env=bare_environment(folder),
-                               stdout=output, stderr=output, restore_signals=True)
+                               stdout=output, stderr=output, preexec_fn=heard_by_all)
     if how == UNREAD:
         process.stdout.close()
         process.stderr.close()
