@@ -21,6 +21,7 @@
 #include <array>
 #include <map>
 #include <set>
+#include <tuple>
 #include <utility>
 
 namespace quoin::postings {
@@ -224,10 +225,15 @@ void strengthen(Term& term, const Found& found, std::uint32_t file) {
     if (++term.times > 1) term.signs[Sign::again] = true;
 }
 
-// Those of the list first.
+// Those that are likely first. A short posting asks for nothing beyond them.
 void sort_by_weight(std::vector<Term>& terms) {
-    std::ranges::stable_sort(terms, std::ranges::greater{},
-                             [](const Term& term) { return std::pair(term.listed, term.weight); });
+    constexpr int many = 20;
+    if (std::ranges::count(terms, true, &Term::likely) < many)
+        for (Term& term : terms)
+            term.listed = term.likely;
+    std::ranges::stable_sort(terms, std::ranges::greater{}, [](const Term& term) {
+        return std::tuple(term.likely, term.listed, term.weight);
+    });
 }
 
 class TermMaker {
@@ -248,6 +254,7 @@ public:
     std::vector<Term> weighed() {
         for (Term& term : terms_) {
             term.weight = weight_of(term);
+            term.likely = odds_of(term.signs) >= likely_odds;
             term.listed = odds_of(term.signs) >= least_odds;
         }
         sort_by_weight(terms_);
@@ -277,6 +284,7 @@ void join_acronyms(std::vector<Term>& terms, const std::vector<Acronym>& acronym
         if (whole == terms.end() || part == terms.end()) continue;
         Term& kept = whole->weight >= part->weight ? *whole : *part;
         kept.weight = std::max(whole->weight, part->weight);
+        kept.likely = whole->likely || part->likely;
         kept.listed = whole->listed || part->listed;
         kept.kind = std::max(whole->kind, part->kind);
         terms.erase(whole->weight >= part->weight ? part : whole);

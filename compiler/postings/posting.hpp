@@ -31,7 +31,8 @@ struct Term {
     int times = 0;
     std::string sentence; // that it comes from
     Place place;          // of that sentence's line
-    bool listed = true;   // likely enough to be what is asked for; else it is only said
+    bool likely = true;   // to be what is asked for, rather than not
+    bool listed = true;   // likely enough to be looked for; else it is only said
     Signs signs;          // what its weight is made of
 };
 
