@@ -265,8 +265,11 @@ private:
     // The verb of change that is nearest before; a fall, a rise, or neither.
     int direction_before(std::size_t i) const {
         constexpr std::size_t near = 10;
+        static constexpr std::array<std::string_view, 10> of_season{
+            "the", "in", "each", "every", "last", "this", "of", "for", "by", "and"};
         for (std::size_t k = i; k > 0 && k + near > i; --k) {
             if (word(k - 1) == ";") return 0;
+            if (word(k - 1) == "fall" && k > 1 && is_one_of(word(k - 2), of_season)) continue;
             if (is_one_of(word(k - 1), List::verbs_of_cutting) ||
                 is_one_of(word(k - 1), List::verbs_of_falling))
                 return -1;

@@ -169,6 +169,7 @@ const Case cases[] = {
     {"impossible-figure", "cutting entry time 18% with", "raising counts 118% with", ""},
     {"impossible-figure", "cutting entry time 18% with", "in 400 hours of bench time in two weeks with", "more than the whole"},
     {"impossible-figure", "cutting entry time 18% with", "in 300 hours of bench time in two weeks with", ""},
+    {"impossible-figure", "cutting entry time 18% with", "raising shares in the fall check from 58% to 71% with", ""},
     {"impossible-figure", "cutting entry time 18% with", "cutting fees 30% from 2021 to 2024 with", ""},
     {"impossible-figure", "cutting entry time 18% with", "cutting fees from 2021 to 2024 dollars with", ""},
     {"impossible-figure", "cutting entry time 18% with", "cutting close from 10 days to 8, a 40% saving, with", "the change that is told"},
