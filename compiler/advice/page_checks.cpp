@@ -6,6 +6,7 @@
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/fit/shorten.hpp"
 #include "compiler/stages/lines/paragraph_lines.hpp"
@@ -287,7 +288,7 @@ void two_lines(const ProofContext& context, std::vector<Finding>& findings) {
         if (lines::MeasuredParagraph(across, measure).line_count(measure) <= static_cast<int>(most))
             return;
         const std::string beyond = text_from(bullet, most);
-        const auto words = static_cast<std::size_t>(std::ranges::count(beyond, ' ')) + 1;
+        const std::size_t words = word_count(beyond);
         Finding& finding =
             report<messages::many_lines>(findings, first_line_of(bullet, context),
                                          counted(bullet.lines.size(), "line", "lines"));

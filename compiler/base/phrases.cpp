@@ -2,6 +2,13 @@
 
 namespace quoin {
 
+std::size_t word_count(std::string_view text) {
+    std::size_t words = 0;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        words += text[i] != ' ' && (i == 0 || text[i - 1] == ' ');
+    return words;
+}
+
 std::size_t find_phrase(std::string_view text, std::string_view phrase) {
     for (std::size_t at = text.find(phrase); at != std::string_view::npos;
          at = text.find(phrase, at + 1)) {

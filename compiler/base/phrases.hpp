@@ -14,6 +14,8 @@ constexpr bool is_word_byte(char c) {
     return is_ascii_letter(c) || is_figure(c) || static_cast<unsigned char>(c) >= 0x80;
 }
 
+std::size_t word_count(std::string_view text); // of words that blanks part
+
 // Whether `phrase` stands in `text` between the ends of words; both lower case.
 bool has_phrase(std::string_view text, std::string_view phrase);
 std::size_t find_phrase(std::string_view text, std::string_view phrase); // npos if it does not

@@ -1,6 +1,7 @@
 #include "compiler/postings/acronyms.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/phrases.hpp"
 
 #include <algorithm>
 
@@ -8,13 +9,9 @@ namespace quoin::postings {
 
 namespace {
 
-std::size_t words_of_text(std::string_view text) {
-    return static_cast<std::size_t>(std::ranges::count(text, ' ')) + 1;
-}
-
 // Two to ten characters, at most two words, a letter among them, a letter or figure first.
 bool is_short_form(std::string_view text) {
-    return text.size() >= 2 && text.size() <= 10 && words_of_text(text) <= 2 &&
+    return text.size() >= 2 && text.size() <= 10 && word_count(text) <= 2 &&
            is_letter_or_figure(text.front()) && std::ranges::any_of(text, is_capital_letter);
 }
 

@@ -159,7 +159,7 @@ StatementSigns::StatementSigns(const Statement& statement)
     for (const std::string_view phrase : listed(lines_of(List::lead_ins)))
         if (const std::size_t at = find_phrase(lower, phrase); at != lower.npos)
             lead_in_ = std::min(lead_in_, at + phrase.size());
-    const auto words = std::ranges::count(lower, ' ') + 1;
+    const std::size_t words = word_count(lower);
     common_[Sign::always] = true;
     common_[Sign::required] = statement.standing == Standing::required;
     common_[Sign::preferred] = statement.standing == Standing::preferred;

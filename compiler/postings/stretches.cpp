@@ -2,6 +2,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/postings/headings.hpp"
 #include "compiler/postings/lists.hpp"
 
@@ -53,10 +54,10 @@ std::size_t label_length(std::string_view text) {
         sure = sign != ". ";
     }
     if (first == text.npos || first == 0) return 0;
-    constexpr std::ptrdiff_t most_blanks = 4;
+    constexpr std::size_t most_words_of_label = 4;
     const std::string_view label = text.substr(0, first);
     const Part part = part_headed(label);
-    const bool few = std::ranges::count(label, ' ') < most_blanks;
+    const bool few = word_count(label) <= most_words_of_label;
     return part.known && few && (sure || stands_as_label(label, part)) ? first : 0;
 }
 

@@ -3,6 +3,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/postings/headings.hpp"
@@ -18,11 +19,11 @@ namespace quoin::postings {
 namespace {
 
 constexpr std::size_t longest_heading = 60; // characters
-constexpr int most_heading_words = 7;
+constexpr std::size_t most_heading_words = 7;
 constexpr std::size_t widest_column = 140; // beyond it, lines are whole paragraphs
-constexpr int most_question_words = 12;
+constexpr std::size_t most_question_words = 12;
 constexpr std::size_t longest_parted_heading = 72; // with white above, and none below or a part
-constexpr int most_parted_heading_words = 10;
+constexpr std::size_t most_parted_heading_words = 10;
 
 bool is_blank(char32_t code) {
     return code <= U' ' || code == U'\u00A0' || (code >= U'\u2000' && code <= U'\u200A') ||
@@ -76,10 +77,6 @@ std::size_t number_at(std::string_view text) {
     return end < text.size() && text[end] == ' ' ? end : 0;
 }
 
-int words_of(std::string_view text) {
-    return static_cast<int>(std::ranges::count(text, ' ')) + 1;
-}
-
 bool all_capitals(std::string_view text) {
     return std::ranges::none_of(text, is_small_letter) &&
            std::ranges::count_if(text, is_capital_letter) >= 3;
@@ -92,7 +89,7 @@ bool ends_sentence(std::string_view text) {
 
 // By its looks alone.
 bool is_surely_heading(std::string_view text) {
-    if (text.size() > longest_heading || words_of(text) > most_heading_words) return false;
+    if (text.size() > longest_heading || word_count(text) > most_heading_words) return false;
     return text.ends_with(':') || (all_capitals(text) && !ends_sentence(text));
 }
 
@@ -108,7 +105,7 @@ bool take_frame(std::string& plain) {
     const std::size_t begin = plain.find_first_not_of(opening[kind]);
     const bool numbered = opening[kind] == '#' && begin != plain.npos && plain[begin] == ' ';
     if ((!closed && !numbered) || inner.empty() || inner.size() > longest_heading ||
-        words_of(inner) > (closed ? most_question_words : most_heading_words) ||
+        word_count(inner) > (closed ? most_question_words : most_heading_words) ||
         inner.find(opening[kind]) != inner.npos)
         return false;
     plain = std::string(inner);
@@ -137,7 +134,7 @@ struct RawLine {
 // Signs below a short line make it a heading.
 bool is_underlined(const RawLine& above, std::string_view rule, std::uint32_t number) {
     return rule.size() > 2 && above.number + 1 == number && !above.item &&
-           above.text.size() <= longest_heading && words_of(above.text) <= most_heading_words &&
+           above.text.size() <= longest_heading && word_count(above.text) <= most_heading_words &&
            !ends_sentence(above.text);
 }
 
@@ -198,7 +195,7 @@ bool goes_on(const RawLine& above, const RawLine& line, std::size_t column) {
     if (opens_part) return false;
     if (is_small_letter(line.text.front())) return true;
     return column <= widest_column && above.text.size() + word + 12 > column &&
-           words_of(above.text) > 5;
+           word_count(above.text) > 5;
 }
 
 // FCC GROL: of an item without a bullet.
@@ -225,11 +222,11 @@ bool is_heading(const std::vector<Line>& lines, std::size_t i) {
         i + 1 < lines.size() && lines[i].parted && is_capital_letter(text.front()) &&
         text.size() <= longest_parted_heading && (!lines[i + 1].parted || part_headed(text).known);
     if (is_surely_heading(text) && (lines[i].parted || !is_of_acronyms(text))) return true;
-    const int most = text.ends_with('?') ? most_question_words
-                     : stands_apart      ? most_parted_heading_words
-                                         : most_heading_words;
+    const std::size_t most = text.ends_with('?') ? most_question_words
+                             : stands_apart      ? most_parted_heading_words
+                                                 : most_heading_words;
     if (text.size() > (stands_apart ? longest_parted_heading : longest_heading) ||
-        words_of(text) > most)
+        word_count(text) > most)
         return false;
     const bool sentence = text.ends_with('.') || text.ends_with(',') || text.ends_with(';') ||
                           text.find(": ") != text.npos;

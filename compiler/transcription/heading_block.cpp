@@ -2,6 +2,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/portal/found.hpp"
 #include "compiler/portal/letters.hpp"
@@ -24,7 +25,7 @@ constexpr std::array<std::string_view, 6> page_titles = {
 
 bool may_be_name(const std::string& text) {
     const portal::LetterCount count = portal::count_letters(text);
-    const auto words = static_cast<std::size_t>(std::ranges::count(text, ' ')) + 1;
+    const std::size_t words = word_count(text);
     return count.digits == 0 && words >= 2 && words <= most_words_of_name &&
            count.letters * 10 >= count.characters * 7 &&
            text.find_first_of("@/:") == std::string::npos &&
@@ -240,7 +241,7 @@ private:
     }
 
     void take_headline(const std::string& text) {
-        const auto words = static_cast<std::size_t>(std::ranges::count(text, ' ')) + 1;
+        const std::size_t words = word_count(text);
         if (words > most_words_of_headline || read_.entry.find("headline") || words < 2) return;
         add("headline", text);
     }

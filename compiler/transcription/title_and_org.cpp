@@ -1,6 +1,7 @@
 #include "compiler/transcription/title_and_org.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/phrases.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -139,7 +140,7 @@ void settle_places(HeadPieces& pieces, const HeadHabits& habits) {
     if (!pieces.places.empty() || pieces.names.size() < 2) return;
     for (auto piece = pieces.names.begin(); piece != pieces.names.end(); ++piece) {
         if (leans_to_role(piece->text) >= telling) continue;
-        const auto words = static_cast<std::size_t>(std::ranges::count(piece->text, ' ')) + 1;
+        const std::size_t words = word_count(piece->text);
         const bool below_school = piece != pieces.names.begin() && !piece->joint.empty() &&
                                   piece->row == (piece - 1)->row && names_school((piece - 1)->text);
         const bool usual = habits.has_places_on(piece->row) && words <= most;

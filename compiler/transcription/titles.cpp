@@ -4,6 +4,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/portal/found.hpp"
 #include "compiler/portal/letters.hpp"
@@ -331,8 +332,7 @@ private:
 }
 
 bool is_known_title(std::string_view text, const portal::PageLanguages& languages) {
-    return static_cast<std::size_t>(std::ranges::count(text, ' ')) < most_title_words &&
-           known_meaning(text, languages).has_value();
+    return word_count(text) <= most_title_words && known_meaning(text, languages).has_value();
 }
 
 std::vector<FoundTitle> find_titles(const std::vector<OldLine>& lines,

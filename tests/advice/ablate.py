@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """Takes each list of words away, one at a time, and says what `quoin proof` makes of that.
 
-usage: ablate.py [ROOM...]        (advice, unless told; the unit tests do it for english)
+usage: ablate.py [ROOM[/FILE]...]        (advice, unless told; the unit tests do it for english)
 
 A list without which no finding on any labelled page or bullet changes, and which the tables of the
 unit tests do not miss either, is no help and is to be taken out. It builds in build/, which
@@ -123,8 +123,8 @@ def main(rooms):
         ablation, pages = Ablation(folder), material(folder)
         before = findings(BUILD / "bin/quoin", pages)
         failing = failing_tests(BUILD / "bin/quoin_tests")
-        for room in rooms:
-            for source in sorted((ROOT / f"compiler/{room}/words").glob("*.txt")):
+        for room, _, file in (one.partition("/") for one in rooms):
+            for source in sorted((ROOT / f"compiler/{room}/words").glob(f"{file or '*'}.txt")):
                 for one in lists_of(source):
                     ablation.make_object(room, source, one)
                     changed = len(before ^ findings(ablation.link("quoin"), pages))

@@ -1,5 +1,6 @@
 #include "compiler/stages/glance/glance.hpp"
 
+#include "compiler/base/phrases.hpp"
 #include "compiler/stages/lines/paragraph_lines.hpp"
 #include "compiler/stages/pages/text_areas.hpp"
 
@@ -116,13 +117,6 @@ std::vector<Bytes> opening_and_rest(std::string_view text, Bytes bytes) {
     return {{bytes.begin, at}, {at, bytes.end}};
 }
 
-std::size_t count_words(std::string_view text) {
-    std::size_t words = 0;
-    for (std::size_t i = 0; i < text.size(); ++i)
-        words += text[i] != ' ' && (i == 0 || text[i - 1] == ' ');
-    return words;
-}
-
 // Bullets, and what has more words between two signs than a title or a degree.
 bool is_running_text(const composition::Paragraph& paragraph) {
     constexpr std::size_t most = 8;
@@ -132,7 +126,7 @@ bool is_running_text(const composition::Paragraph& paragraph) {
     for (const composition::Run& run : paragraph.runs)
         text += run.text;
     return std::ranges::any_of(parted(text, {0, text.size()}), [&](const Bytes& bytes) {
-        return count_words(std::string_view(text).substr(bytes.begin, bytes.end - bytes.begin)) >
+        return word_count(std::string_view(text).substr(bytes.begin, bytes.end - bytes.begin)) >
                most;
     });
 }
@@ -256,7 +250,7 @@ private:
         std::string text = run.text.substr(bytes.begin, bytes.end - bytes.begin);
         text.erase(text.find_last_not_of(" ,;") + 1);
         text.erase(0, std::min(text.find_first_not_of(" ,;"), text.size()));
-        const std::size_t words = count_words(text);
+        const std::size_t words = word_count(text);
         if (words == 0) return false;
         const std::size_t before = pages::text_begins(paragraph)[placed.run];
         looks_.push_back({.page = line.page,

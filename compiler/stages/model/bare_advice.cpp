@@ -177,8 +177,8 @@ std::optional<Advice> advise_courses(const syntax::Node& node, trade::Holds hold
 
 // Above bullets an entry has lines that name it; a sentence is what was done.
 bool reads_as_bullet(const std::string& text) {
-    constexpr std::ptrdiff_t most_words_of_a_name = 6;
-    return text.back() == '.' || std::ranges::count(text, ' ') >= most_words_of_a_name;
+    constexpr std::size_t most_words_of_a_name = 6;
+    return text.back() == '.' || word_count(text) > most_words_of_a_name;
 }
 
 Advice advice_in_entry(const syntax::Node& node, const BarePlace& place) {
