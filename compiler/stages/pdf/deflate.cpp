@@ -1,24 +1,39 @@
-// By zlib, at its hardest level: on streams as short as a résumé's that costs less than a hundredth
-// of its time. What is longer may have long runs of like bytes, where it costs most and saves
-// nothing.
+// By libdeflate, which packs a page in two thirds of the work that zlib has at its hardest level,
+// and no larger. What is longer than a page's streams may have long runs of like bytes, where a
+// hard level costs most and saves nothing.
 #include "compiler/stages/pdf/deflate.hpp"
 
-#include <zlib.h>
+#include <libdeflate.h>
 
+#include <memory>
 #include <new>
 
 namespace quoin::pdf {
 
-std::string deflate(std::string_view bytes) {
+namespace {
+
+using Compressor = std::unique_ptr<libdeflate_compressor, decltype(&libdeflate_free_compressor)>;
+
+Compressor compressor_of(int level) {
+    Compressor made(libdeflate_alloc_compressor(level), libdeflate_free_compressor);
+    if (!made) throw std::bad_alloc();
+    return made;
+}
+
+// One for all streams of a thread: its tables are larger than most of them.
+libdeflate_compressor* compressor_for(std::size_t size) {
     constexpr std::size_t long_stream = 1U << 16U;
-    const int level = bytes.size() < long_stream ? Z_BEST_COMPRESSION : Z_DEFAULT_COMPRESSION;
-    uLongf size = compressBound(static_cast<uLong>(bytes.size()));
-    std::string packed(size, '\0');
-    if (compress2(reinterpret_cast<Bytef*>(packed.data()), &size,
-                  reinterpret_cast<const Bytef*>(bytes.data()), static_cast<uLong>(bytes.size()),
-                  level) != Z_OK)
-        throw std::bad_alloc(); // all that is left to go wrong in a buffer of that size
-    packed.resize(size);
+    thread_local const Compressor hard = compressor_of(8), usual = compressor_of(6);
+    return size < long_stream ? hard.get() : usual.get();
+}
+
+}
+
+std::string deflate(std::string_view bytes) {
+    libdeflate_compressor* const compressor = compressor_for(bytes.size());
+    std::string packed(libdeflate_zlib_compress_bound(compressor, bytes.size()), '\0');
+    packed.resize(libdeflate_zlib_compress(compressor, bytes.data(), bytes.size(), packed.data(),
+                                           packed.size()));
     return packed;
 }
 
