@@ -3,11 +3,11 @@
 
 #include "compiler/stages/pdf/objects.hpp"
 
-#include <string>
+#include <string_view>
 
 namespace quoin::pdf {
 
-const std::string& srgb_profile(); // ICC, made once; the same bytes whenever and wherever
+std::string_view srgb_profile(); // ICC; make_profile.cpp makes it at build time
 
 PdfDictionary output_intent(PdfFile& file);
 

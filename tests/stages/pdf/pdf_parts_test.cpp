@@ -157,7 +157,7 @@ TEST_SUITE("pdf parts") {
     }
 
     TEST_CASE("sRGB profile: ICC.1:2004-10, table 10") {
-        const std::string& profile = srgb_profile();
+        const std::string_view profile = srgb_profile();
         REQUIRE(profile.size() > 128);
         const auto byte = [&](std::size_t i) {
             return static_cast<std::size_t>(static_cast<unsigned char>(profile[i]));
