@@ -17,6 +17,7 @@
 #include <exception>
 #include <filesystem>
 #include <memory>
+#include <span>
 #include <sstream>
 #include <string>
 #include <string_view>
@@ -104,7 +105,19 @@ std::string version_text() {
                        version(), commit.empty() ? "" : fmt::format(" (built from {})", commit));
 }
 
-std::unique_ptr<CLI::App> make_app(Given& given) {
+void add_verb(CLI::App& app, const Verb& verb, Given& given) {
+    CLI::App* sub = app.add_subcommand(std::string(verb.name), std::string(verb.does));
+    sub->group("Verbs")->footer(std::string(verb.notes));
+    if (!verb.operands.empty())
+        sub->add_option("operands", given.operands)->required(!verb.missing.empty());
+    for (const Option& row : all_options())
+        if (row.verb == verb.name) add_option(*sub, row, given);
+    for (const Option& row : common_options())
+        add_option(*sub, row, given);
+}
+
+// With all verbs, or with `only` alone: nine tenths of the work are the others' options.
+std::unique_ptr<CLI::App> make_app(Given& given, const Verb* only = nullptr) {
     auto app =
         std::make_unique<CLI::App>("Typeset and check résumés written in plain text.", "quoin");
     app->formatter(std::make_shared<HelpLayout>());
@@ -113,16 +126,8 @@ std::unique_ptr<CLI::App> make_app(Given& given) {
     app->require_subcommand(1);
     app->footer("'quoin VERB --help' says more of a verb.\n\n" +
                 std::string(find_verb("themes")->notes));
-    for (const Verb& verb : all_verbs()) {
-        CLI::App* sub = app->add_subcommand(std::string(verb.name), std::string(verb.does));
-        sub->group("Verbs")->footer(std::string(verb.notes));
-        if (!verb.operands.empty())
-            sub->add_option("operands", given.operands)->required(!verb.missing.empty());
-        for (const Option& row : all_options())
-            if (row.verb == verb.name) add_option(*sub, row, given);
-        for (const Option& row : common_options())
-            add_option(*sub, row, given);
-    }
+    for (const Verb& verb : only ? std::span(only, 1) : all_verbs())
+        add_verb(*app, verb, given);
     return app;
 }
 
@@ -261,7 +266,7 @@ int say_asked(const CLI::App& app, const CLI::Success& asked) {
 
 int parse_and_run(int argc, char** argv) {
     Given given;
-    const auto app = make_app(given);
+    const auto app = make_app(given, argc > 1 ? find_verb(argv[1]) : nullptr);
     try {
         auto words = whole_words(*app, argc, argv);
         std::ranges::reverse(words); // as CLI11 takes a list of them
