@@ -63,8 +63,10 @@ struct tail
     : pegtl::sor<tags, tags_missing, tags_unclosed, tags_ill_formed, tags_apart, tags_before_stop> {
 };
 
-// Values: slices of text, one a line. `tagged` ends in tags; in `plain`, braces are text.
-struct tagged_piece : pegtl::sor<escape, pegtl::seq<pegtl::not_at<tail>, visible>> {};
+// Values: slices of text, one a line. `tagged` ends in tags; in `plain`, braces are text. What most
+// signs are stands first, for it needs no look ahead.
+struct ordinary : pegtl::not_one<' ', '\t', '\n', '{', '\\'> {};
+struct tagged_piece : pegtl::sor<ordinary, escape, pegtl::seq<pegtl::not_at<tail>, visible>> {};
 template<typename Piece>
 struct slice : pegtl::list<pegtl::plus<Piece>, pegtl::plus<space>> {};
 template<typename Piece>
@@ -85,8 +87,9 @@ struct other_sign
                  pegtl::utf8::range<U'\uE000', U'\uF8FF'>, pegtl::utf8::range<U'\uFF00', U'\uFF0F'>,
                  pegtl::utf8::range<U'\uFF1A', U'\uFF20'>,
                  pegtl::utf8::one<U'\uA789', U'\uFE55', U'\uFEFF'>> {};
-struct other_letter
-    : pegtl::seq<pegtl::not_at<other_sign>, pegtl::utf8::range<U'\u0080', U'\U0010FFFF'>> {};
+struct beyond_ascii : pegtl::utf8::range<U'\u0080', U'\U0010FFFF'> {};
+struct other_letter : pegtl::seq<pegtl::at<beyond_ascii>, pegtl::not_at<other_sign>, beyond_ascii> {
+};
 struct label_start : pegtl::sor<pegtl::alnum, pegtl::one<'.'>, other_letter> {};
 struct label_character
     : pegtl::sor<pegtl::alnum, pegtl::one<'-', '&', '/', '+', '.', '\'', '(', ')', '#', ','>,

@@ -49,7 +49,7 @@ std::string open_fault(int error) {
 // as well.
 ReadBytes read_bounded(int descriptor, TextOf text) {
     ReadBytes reading;
-    std::array<char, 65536> buffer{};
+    std::array<char, 65536> buffer;
     while (reading.bytes.size() <= Sources::most_bytes) {
         const ssize_t count = ::read(descriptor, buffer.data(), buffer.size());
         if (count < 0 && errno == EINTR) continue;
