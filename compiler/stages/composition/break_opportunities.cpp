@@ -104,10 +104,19 @@ Part last_part(Chunk text) {
     return part;
 }
 
+// Nothing before or after most words is to be taken off, and a look at one byte tells.
+bool starts_bare(Chunk word) {
+    return !word.empty() && is_letter_or_figure(word.front());
+}
+
+bool ends_bare(Chunk word) {
+    return !word.empty() && is_letter_or_figure(word.back());
+}
+
 // A word without the brackets and quotation marks before it.
 Chunk opened(Chunk word) {
     static constexpr std::array<Chunk, 6> signs{"(", "[", "\"", "'", "“", "‘"};
-    while (is_one_of(leading_character(word), signs))
+    while (!starts_bare(word) && is_one_of(leading_character(word), signs))
         word.remove_prefix(leading_character(word).size());
     return word;
 }
@@ -116,7 +125,7 @@ Chunk opened(Chunk word) {
 Chunk closed(Chunk word) {
     static constexpr std::array<Chunk, 12> signs{".", ",", ";",  ":", "!", "?",
                                                  ")", "]", "\"", "'", "”", "’"};
-    while (is_one_of(trailing_character(word), signs))
+    while (!ends_bare(word) && is_one_of(trailing_character(word), signs))
         word.remove_suffix(trailing_character(word).size());
     return word;
 }
@@ -257,7 +266,7 @@ bool abbreviation_and_figure(Words before, Chunk after) {
     static constexpr std::array<Chunk, 16> abbreviations{
         "No.",  "no.",  "Nos.", "nos.", "p.",   "pp.",  "Vol.", "vol.",
         "Fig.", "fig.", "Ch.",  "ch.",  "Sec.", "sec.", "ext.", "§"};
-    return is_one_of(opened(before.back()), abbreviations) && starts_with_digit(after);
+    return starts_with_digit(after) && is_one_of(opened(before.back()), abbreviations);
 }
 
 // `18 %`, `300 mL`, `5 km/h`: symbols of units, and those of the clock

@@ -18,6 +18,11 @@
 namespace quoin::composition {
 
 std::size_t first_cluster_length(std::string_view text) {
+    // two of ASCII are of one cluster only as a line's end (UAX #29, GB3)
+    const auto is_plain = [&](std::size_t at) {
+        return at >= text.size() || (text[at] >= ' ' && text[at] <= '~');
+    };
+    if (is_plain(0) && is_plain(1)) return 1;
     Character before = first_character(text);
     std::size_t length = before.length;
     utf8proc_int32_t state = 0;

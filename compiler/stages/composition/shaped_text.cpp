@@ -1,6 +1,7 @@
 // Pieces of like looks are shaped as one text, so that kerning and ligatures cross their seams.
 #include "compiler/stages/composition/shaped_text.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/composition/characters.hpp"
 #include "compiler/stages/composition/line_ends.hpp"
@@ -216,6 +217,7 @@ struct TextShaper::Missing {
 };
 
 void TextShaper::report(Missing& missing) {
+    if (missing.text.empty()) return;
     while (missing.text.ends_with(' '))
         missing.text.pop_back();
     if (!missing.text.empty() && missing_.insert(missing.text).second) {
@@ -234,7 +236,11 @@ void TextShaper::report(Missing& missing) {
 // right, several would be read in the wrong order.
 void TextShaper::check_direction(std::string_view cluster, Place place, Segmented& out) {
     const Character character = first_character(cluster);
-    if (is_right_to_left(character.code)) {
+    if (is_ascii_letter(cluster.front())) {
+        out.right_to_left = out.parted = false;
+    } else if (character.code == U' ') {
+        out.parted = true;
+    } else if (is_right_to_left(character.code)) {
         if (out.right_to_left && out.parted)
             diagnostics_.error(place, fill<messages::right_to_left>(
                                           cluster, static_cast<std::uint32_t>(character.code)));
@@ -242,8 +248,6 @@ void TextShaper::check_direction(std::string_view cluster, Place place, Segmente
         out.parted = false;
     } else if (is_left_to_right(character.code)) {
         out.right_to_left = out.parted = false;
-    } else if (character.code == U' ') {
-        out.parted = true;
     }
 }
 
@@ -280,9 +284,11 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
             missing.add(cluster, place);
         else
             report(missing);
-        const Segment segment = Segment::of(piece, face, letters, out.text.size());
-        if (out.segments.empty() || !out.segments.back().looks_like(segment))
-            out.segments.push_back(segment);
+        if (at == 0 || face != out.segments.back().face) {
+            const Segment segment = Segment::of(piece, face, letters, out.text.size());
+            if (out.segments.empty() || !out.segments.back().looks_like(segment))
+                out.segments.push_back(segment);
+        }
         out.text += cluster;
         out.segments.back().end = out.text.size();
         at += cluster.size();

@@ -141,6 +141,8 @@ Face::Face(const std::filesystem::path& file) : file_(file) {
     is_cff_ = has_table(face.get(), "CFF ");
     font_ = font.release();
     face_ = face.release();
+    for (std::size_t code = 0; code < ascii_.size(); ++code)
+        ascii_[code] = maps(static_cast<char32_t>(code));
 }
 
 Face::~Face() {
@@ -148,7 +150,7 @@ Face::~Face() {
     hb_face_destroy(face_);
 }
 
-bool Face::has_glyph(char32_t character) const {
+bool Face::maps(char32_t character) const {
     hb_codepoint_t glyph = 0;
     return hb_font_get_nominal_glyph(font_, character, &glyph) != 0;
 }

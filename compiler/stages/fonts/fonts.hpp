@@ -4,6 +4,7 @@
 #include "compiler/base/diagnostics.hpp"
 #include "compiler/base/source.hpp"
 
+#include <bitset>
 #include <filesystem>
 #include <map>
 #include <memory>
@@ -43,12 +44,17 @@ public:
     int descent() const { return descent_; }
     int cap_height() const { return cap_height_; }
     int x_height() const { return x_height_; }
-    bool has_glyph(char32_t character) const;
+    bool has_glyph(char32_t character) const {
+        return character < ascii_.size() ? ascii_[character] : maps(character);
+    }
     bool has_feature(const char* tag) const; // of OpenType's GSUB table, in any script: "smcp"
     const std::filesystem::path& file() const { return file_; }
 
 private:
+    bool maps(char32_t character) const; // by its table, which takes a search
+
     std::filesystem::path file_;
+    std::bitset<128> ascii_; // the signs that it has, which are asked for over and over
     hb_face_t* face_ = nullptr;
     hb_font_t* font_ = nullptr;
     int units_per_em_ = 0;

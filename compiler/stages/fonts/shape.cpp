@@ -3,6 +3,7 @@
 
 #include "compiler/stages/fonts/shape.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/stages/fonts/word_features.hpp"
 #include "compiler/stages/fonts/word_shapes.hpp"
 
@@ -73,10 +74,16 @@ bool runs_right_to_left(hb_script_t script) {
     return hb_script_get_horizontal_direction(script) == HB_DIRECTION_RTL;
 }
 
+hb_script_t script_of(hb_codepoint_t code) {
+    if (code < 0x80)
+        return is_ascii_letter(static_cast<char>(code)) ? HB_SCRIPT_LATIN : HB_SCRIPT_COMMON;
+    return hb_unicode_script(hb_unicode_funcs_get_default(), code);
+}
+
 // Spaces, figures and punctuation go with the script before them, or with the first one. Not so
 // beside right-to-left letters: there they keep their own direction.
 hb_script_t script_after(hb_script_t current, hb_codepoint_t code) {
-    const hb_script_t own = hb_unicode_script(hb_unicode_funcs_get_default(), code);
+    const hb_script_t own = script_of(code);
     if (own == HB_SCRIPT_INHERITED || own == HB_SCRIPT_UNKNOWN) return current;
     if (own == HB_SCRIPT_COMMON && !runs_right_to_left(current)) return current;
     return own;
@@ -140,15 +147,16 @@ void into_reading_order(std::span<Glyph> glyphs) {
     }
 }
 
-// `clusters` holds, for each glyph, the index of its cluster's first character.
-void give_text(std::span<Glyph> glyphs, std::span<const std::uint32_t> clusters,
-               std::span<const InputCharacter> characters, std::size_t run_end) {
+// Until then `text_begin` of each glyph is the index of its cluster's first character.
+void give_text(std::span<Glyph> glyphs, std::span<const InputCharacter> characters,
+               std::size_t run_end) {
     for (std::size_t i = 0; i < glyphs.size();) {
+        const std::size_t first = glyphs[i].text_begin;
         std::size_t next = i;
-        while (next < glyphs.size() && clusters[next] == clusters[i])
+        while (next < glyphs.size() && glyphs[next].text_begin == first)
             ++next;
-        const std::size_t end = next < glyphs.size() ? clusters[next] : run_end;
-        share_out(glyphs.subspan(i, next - i), characters.subspan(clusters[i], end - clusters[i]));
+        const std::size_t end = next < glyphs.size() ? glyphs[next].text_begin : run_end;
+        share_out(glyphs.subspan(i, next - i), characters.subspan(first, end - first));
         i = next;
     }
 }
@@ -170,18 +178,13 @@ ShapedWord shaped_in(hb_buffer_t* buffer, std::size_t begin) {
 void append_run(const ShapedWord& word, const ScriptRun& run,
                 std::span<const InputCharacter> characters, std::vector<Glyph>& glyphs) {
     const std::size_t before = glyphs.size();
-    std::vector<std::uint32_t> clusters;
-    clusters.reserve(word.size());
-    for (const ShapedGlyph& glyph : word) {
-        clusters.push_back(glyph.cluster + static_cast<std::uint32_t>(run.begin));
-        glyphs.push_back({glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset, 0, 0});
-    }
+    const auto begin = static_cast<std::uint32_t>(run.begin);
+    for (const ShapedGlyph& glyph : word)
+        glyphs.push_back(
+            {glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset, glyph.cluster + begin, 0});
     const auto shaped = std::span(glyphs).subspan(before);
-    if (runs_right_to_left(run.script)) {
-        into_reading_order(shaped);
-        std::ranges::reverse(clusters);
-    }
-    give_text(shaped, clusters, characters, run.end);
+    if (runs_right_to_left(run.script)) into_reading_order(shaped);
+    give_text(shaped, characters, run.end);
 }
 
 // Figures alone are shaped as they would be among words.
@@ -226,27 +229,29 @@ void append_bytes(std::string& key, std::span<const hb_codepoint_t> numbers) {
 
 // All that a word's shape hangs on. None where that is more: letters of other scripts look at those
 // around them, and a feature may hold for a part of the word.
-std::string key_of(const Shaping& shaping, const ScriptRun& run,
-                   std::span<const hb_feature_t> list) {
-    std::string key;
-    if (shaping_script(run) != HB_SCRIPT_LATIN) return key;
+void write_key(const Shaping& shaping, const ScriptRun& run, std::span<const hb_feature_t> list,
+               std::string& key) {
+    key.clear();
+    if (shaping_script(run) != HB_SCRIPT_LATIN) return;
     for (const hb_feature_t& feature : list) {
         if (feature.start != HB_FEATURE_GLOBAL_START || feature.end != HB_FEATURE_GLOBAL_END)
-            return {};
+            return key.clear();
         append_bytes(key, std::array{feature.tag, feature.value});
     }
     append_bytes(key, shaping.codes.subspan(run.begin, run.end - run.begin));
-    return key += shaping.features.language;
+    key += shaping.features.language;
 }
 
-std::shared_ptr<const ShapedWord> word_of(const Shaping& shaping, const ScriptRun& run) {
+// `key` is room to write in, the same for all words of a text.
+std::shared_ptr<const ShapedWord> word_of(const Shaping& shaping, const ScriptRun& run,
+                                          std::string& key) {
     const std::vector<hb_feature_t> list =
         word_features(shaping.codes, {run.begin, run.end}, shaping.features);
-    std::string key = key_of(shaping, run, list);
+    write_key(shaping, run, list, key);
     if (!key.empty())
         if (auto known = shaping.known.find(key)) return known;
     auto word = std::make_shared<const ShapedWord>(shape_run(shaping, run, list));
-    if (!key.empty()) shaping.known.keep(std::move(key), word);
+    if (!key.empty()) shaping.known.keep(key, word);
     return word;
 }
 
@@ -263,8 +268,9 @@ std::vector<Glyph> shape(const Face& face, std::string_view text, const ShapingF
         codes.push_back(character.code);
     glyphs.reserve(characters.size());
     const Shaping shaping{face, codes, features, buffer.get(), word_shapes_of(face)};
+    std::string key;
     for (const ScriptRun& run : part_at_spaces(itemise(characters), characters))
-        append_run(*word_of(shaping, run), run, characters, glyphs);
+        append_run(*word_of(shaping, run, key), run, characters, glyphs);
     return glyphs;
 }
 

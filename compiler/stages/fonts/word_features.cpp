@@ -21,21 +21,28 @@ bool is_figure_code(hb_codepoint_t code) {
     return code >= '0' && code <= '9';
 }
 
+// Of ASCII the tables of Unicode are not asked.
+bool is_ascii_code(hb_codepoint_t code) {
+    return code < 0x80;
+}
+
 bool is_capital_code(hb_codepoint_t code) {
+    if (is_ascii_code(code)) return is_capital_letter(static_cast<char>(code));
     return hb_unicode_general_category(hb_unicode_funcs_get_default(), code) ==
            HB_UNICODE_GENERAL_CATEGORY_UPPERCASE_LETTER;
 }
 
 bool is_letter_or_figure(hb_codepoint_t code) {
+    if (is_ascii_code(code)) return quoin::is_letter_or_figure(static_cast<char>(code));
     const auto category = hb_unicode_general_category(hb_unicode_funcs_get_default(), code);
-    return is_figure_code(code) || (category >= HB_UNICODE_GENERAL_CATEGORY_LOWERCASE_LETTER &&
-                                    category <= HB_UNICODE_GENERAL_CATEGORY_UPPERCASE_LETTER);
+    return category >= HB_UNICODE_GENERAL_CATEGORY_LOWERCASE_LETTER &&
+           category <= HB_UNICODE_GENERAL_CATEGORY_UPPERCASE_LETTER;
 }
 
 // Signs that stand as high as capitals, or at the middle of them.
 bool is_high_sign(hb_codepoint_t code) {
     constexpr std::u32string_view signs = U"$€£¥¢%‰+−/#°×=<>~&@±½¼¾";
-    return signs.find(static_cast<char32_t>(code)) != signs.npos;
+    return !is_letter_or_figure(code) && signs.find(static_cast<char32_t>(code)) != signs.npos;
 }
 
 Codes word_before(Codes codes, WordRange word) {
@@ -115,9 +122,9 @@ void leave_signs_apart(Codes codes, WordRange word, std::vector<hb_feature_t>& l
     list.push_back({kerning, 0, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END});
 }
 
-hb_feature_t switched(std::string_view tag, bool on) {
-    return {hb_tag_from_string(tag.data(), static_cast<int>(tag.size())), on ? 1U : 0U,
-            HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END};
+constexpr hb_feature_t switched(const char (&tag)[5], bool on) {
+    return {HB_TAG(tag[0], tag[1], tag[2], tag[3]), on ? 1U : 0U, HB_FEATURE_GLOBAL_START,
+            HB_FEATURE_GLOBAL_END};
 }
 
 }
@@ -125,7 +132,10 @@ hb_feature_t switched(std::string_view tag, bool on) {
 std::vector<hb_feature_t> word_features(std::span<const hb_codepoint_t> codes, WordRange word,
                                         const ShapingFeatures& features) {
     const bool oldstyle = features.oldstyle_figures && has_oldstyle(codes, word);
-    std::vector<hb_feature_t> list{switched(oldstyle ? "onum" : "lnum", true)};
+    constexpr std::size_t most = 4; // but where signs are left apart
+    std::vector<hb_feature_t> list;
+    list.reserve(most);
+    list.push_back(switched(oldstyle ? "onum" : "lnum", true));
     if (features.small_caps) list.push_back(switched("smcp", true));
     if (!features.ligatures || is_address(codes.subspan(word.begin, word.end - word.begin))) {
         list.push_back(switched("liga", false));
