@@ -2,6 +2,7 @@
 #include "compiler/stages/fit/column.hpp"
 
 #include <algorithm>
+#include <numeric>
 #include <optional>
 
 namespace quoin::fit {
@@ -81,6 +82,8 @@ Column column_without(const composition::Composition& composition, std::span<con
                       std::optional<composition::Region> other) {
     Column column;
     const std::vector<bool> open = open_lists(composition, line_counts);
+    column.lines.reserve(
+        static_cast<std::size_t>(std::accumulate(line_counts.begin(), line_counts.end(), 0)));
     for (std::uint32_t p = 0; p < composition.paragraphs.size(); ++p) {
         if (composition.paragraphs[p].region == other) continue;
         const composition::Paragraph& paragraph = composition.paragraphs[p];

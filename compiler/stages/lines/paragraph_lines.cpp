@@ -113,6 +113,11 @@ void MeasuredParagraph::add_stops() {
     stops_.push_back(stop);
     auto next_break = paragraph_.breaks.begin();
     std::vector<Stop> passed{stop}; // after each glyph
+    std::size_t glyphs = 1;
+    for (const composition::Run& run : paragraph_.runs)
+        glyphs += run.glyphs.size();
+    passed.reserve(glyphs);
+    stops_.reserve(paragraph_.breaks.size() + 2);
     while (stop.next.run < paragraph_.runs.size()) {
         pass_glyph(stop);
         passed.push_back(stop);
@@ -154,6 +159,7 @@ void MeasuredParagraph::pass_glyph(Stop& stop) const {
 
 void MeasuredParagraph::add_word_stops(double narrowest) {
     std::vector<Stop> stops{stops_.front()};
+    stops.reserve(stops_.size());
     for (std::size_t i = 1; i < stops_.size(); ++i) {
         const double word_width = width(i - 1, i);
         if (word_width > narrowest) {

@@ -5,8 +5,6 @@
 #include "compiler/stages/pdf/objects.hpp"
 #include "compiler/stages/pdf/unicode.hpp"
 
-#include <cmath>
-
 namespace quoin::pdf {
 
 namespace {
@@ -15,11 +13,6 @@ constexpr int position_decimals = 2; // 0.005 pt at most off
 constexpr int size_decimals = 4;     // a line is a hundred ems and less
 constexpr int tracking_decimals = 3;
 constexpr int colour_decimals = 3;
-
-double rounded(double value, int decimals) {
-    const double scale = std::pow(10.0, decimals);
-    return std::round(value * scale) / scale;
-}
 
 // Within a string's parentheses (ISO 32000-1, 7.3.4.2): a bare carriage return reads as a line
 // feed.
@@ -83,8 +76,8 @@ void ContentStream::end_text() {
 
 void ContentStream::move_to(double x, double y) {
     close_shown();
-    x = rounded(x, position_decimals);
-    y = rounded(y, position_decimals);
+    x = as_written(x, position_decimals);
+    y = as_written(y, position_decimals);
     number(x - line_x_, position_decimals);
     number(y - line_y_, position_decimals);
     operation("Td");
@@ -119,7 +112,7 @@ void ContentStream::set_colour(theme::Colour colour) {
 }
 
 double ContentStream::set_tracking(double points) {
-    points = rounded(points, tracking_decimals);
+    points = as_written(points, tracking_decimals);
     if (points == tracking_) return points;
     close_shown();
     tracking_ = points;
@@ -129,7 +122,7 @@ double ContentStream::set_tracking(double points) {
 }
 
 void ContentStream::set_rise(double points) {
-    points = rounded(points, position_decimals);
+    points = as_written(points, position_decimals);
     if (points == rise_) return;
     close_shown();
     rise_ = points;
@@ -149,7 +142,7 @@ void ContentStream::show(std::uint32_t code) {
 void ContentStream::gap(int thousandths) {
     if (thousandths == 0) return;
     close_string();
-    append_number(shown_, -thousandths, 0);
+    shown_ += std::to_string(-thousandths);
 }
 
 void ContentStream::close_string() {

@@ -8,16 +8,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cmath>
 
 namespace quoin::pdf {
 
 namespace {
-
-double as_written(double width) {
-    const double scale = std::pow(10.0, width_decimals);
-    return std::round(width * scale) / scale;
-}
 
 PdfReference write_program(const fonts::Face& face, const SubsetFont& subset, PdfFile& file) {
     if (face.is_cff())
@@ -106,7 +100,7 @@ void FontBook::embed(Shown& shown, PdfFile& file) {
     std::vector<std::map<std::uint32_t, std::string_view>> texts;
     for (auto& [id, entry] : shown.glyphs) {
         entry.code = subset.cid_keyed ? id : subset.glyph_of.at(id);
-        entry.width = as_written(subset.widths.at(subset.glyph_of.at(id)));
+        entry.width = as_written(subset.widths.at(subset.glyph_of.at(id)), width_decimals);
         texts.resize(std::max(texts.size(), entry.texts.size()));
         for (std::size_t i = 0; i < entry.texts.size(); ++i)
             texts[i][entry.code] = entry.texts[i];

@@ -157,6 +157,12 @@ std::string PdfFile::write(PdfReference catalog, PdfReference info) {
     return write_file(objects_->by_number, catalog.number, info.number);
 }
 
+double as_written(double value, int decimals) {
+    constexpr std::array<double, most_decimals + 1> scales{1, 10, 100, 1000, 10000};
+    const double scale = scales.at(static_cast<std::size_t>(decimals));
+    return std::round(value * scale) / scale;
+}
+
 void append_number(std::string& text, double value, int decimals) {
     std::array<char, 64> digits{};
     const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), value,

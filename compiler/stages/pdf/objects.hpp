@@ -93,6 +93,9 @@ private:
     std::unique_ptr<Objects> objects_;
 };
 
+constexpr int most_decimals = 4;
+double as_written(double value, int decimals); // rounded to so many
+
 // `value` rounded, without an exponent, without zeros at its end.
 void append_number(std::string& text, double value, int decimals);
 
