@@ -30,12 +30,14 @@ std::vector<FontFact> read_fonts(std::string_view pdffonts);
 int count_images(std::string_view pdfimages);      // `pdfimages -list`: pictures, not their masks
 std::string structure_text(std::string_view info); // `pdfinfo -struct-text`: the text in the tags
 
-// What names of PDF objects the file's bytes hold, those in object streams too.
+// What names of PDF objects the file's bytes hold, those in object streams too; what its pages
+// mark.
 struct RawNames {
     bool language = false;         // /Lang
     bool attachments = false;      // /EF
     bool script = false;           // /JavaScript; pdfinfo looks for it in fewer places
     bool all_could_be_read = true; // else a name not found may be there
+    bool all_text_marked = false;  // as of the structure; false too where that is not sure
 };
 
 RawNames read_names(std::string_view pdf);

@@ -82,7 +82,8 @@ std::vector<std::string> repeated_lines(const Reading& reading) {
 
 void check_page_headers(const Evidence& evidence, const Found& found, ScanFaults& faults) {
     std::vector<std::string> in_header = outside_of_tags(evidence, found);
-    if (evidence.tagged_text.empty())
+    const bool all_tagged = evidence.facts.tagged && evidence.names.all_text_marked;
+    if (evidence.tagged_text.empty() && !all_tagged)
         for (const std::string& line : repeated_lines(evidence.by_place))
             for (const auto* all : {&found.emails, &found.phones})
                 for (const std::string& one : *all)

@@ -175,7 +175,7 @@ void look_closer(const Readers& readers, Evidence& evidence) {
     const bool invisible = may_be_invisible(evidence);
     std::vector<Tool> tools;
     std::vector<void (*)(Evidence&, const std::string&)> takers;
-    if (evidence.facts.tagged && may_have_header(evidence)) {
+    if (evidence.facts.tagged && !evidence.names.all_text_marked && may_have_header(evidence)) {
         tools.push_back({"pdfinfo", {"-enc", "UTF-8", "-struct-text", path}});
         takers.push_back([](Evidence& to, const std::string& output) {
             to.tagged_text = structure_text(output);

@@ -1,4 +1,5 @@
 // What a scan recognises, over recorded and hand-made output of poppler's tools.
+#include "compiler/portal/marked_text.hpp"
 #include "compiler/portal/markup.hpp"
 #include "compiler/portal/report.hpp"
 #include "tests/portal/scan_pages.hpp"
@@ -317,6 +318,48 @@ TEST_CASE("scan: names in the file's bytes") {
     const RawNames names = read_names("/Type/ObjStm>>stream\r\n" + packed + "\nendstream");
     CHECK(names.all_could_be_read);
     CHECK(names.language);
+}
+
+TEST_CASE("scan: whether all text of a page is marked as of its structure") {
+    const std::pair<const char*, bool> contents[] = {
+        {"", true},
+        {"0 0 m 9 9 l S", true},
+        {"/P<</MCID 0>>BDC BT /F1 9 Tf(a)Tj ET EMC", true},
+        {"/P <</MCID 0>> BDC BT [(a) -20 (b)] TJ ET EMC\n/H1<</MCID 1>>BDC(c)' EMC", true},
+        {"/P<</MCID 0>>BDC/Span<</ActualText<FEFF0041>>>BDC(a)Tj EMC EMC", true},
+        {"/Artifact BMC 0 0 9 9 re f EMC /P<</MCID 0>>BDC(a)Tj EMC", true},
+        {"/P<</MCID 0>>BDC(\\)EMC ((b) Tj) )Tj EMC % (c)Tj", true},
+        {"BT(a)Tj ET", false},
+        {"/P<</MCID 0>>BDC(a)Tj EMC(b)Tj", false},
+        {"/Artifact<</Type/Pagination>>BDC(a)Tj EMC", false},
+        {"/P<</MCID 0>>BDC/Artifact BMC(a)Tj EMC EMC", false},
+        {"/Span BMC(a)Tj EMC", false},
+        {"/P/Named BDC(a)Tj EMC", false},
+        {"EMC /P<</MCID 0>>BDC(a)Tj EMC", false},
+        {"/P<</MCID 0>>BDC(a)Tj", false},
+        {"/P<</MCID 0>>BDC BI/W 1 ID x EI EMC", false},
+        {"/P<</MCID 0>>BDC(a)\" EMC(b)\"", false},
+    };
+    for (const auto& [content, marked] : contents) {
+        CAPTURE(content);
+        CHECK(all_text_is_marked(content) == marked);
+    }
+    // "/P<</MCID 0>>BDC(a)Tj EMC" and "(a)Tj", packed by zlib 1.2.13
+    const std::string in_structure(
+        "\x78\xda\xd3\x0f\xb0\xb1\xd1\xf7\x75\xf6\x74\x51\x30\xb0\xb3\x73\x72\x71\xd6\x48"
+        "\xd4\x0c\xc9\x52\x70\xf5\x75\x06\x00\x4e\xfb\x06\x3e",
+        33),
+        alone("\x78\xda\xd3\x48\xd4\x0c\xc9\x02\x00\x03\xde\x01\x71", 13);
+    const auto file = [](const std::string& dictionary, const std::string& data) {
+        return "1 0 obj<<" + dictionary + ">>stream\n" + data + "\nendstream endobj ";
+    };
+    const std::string good = file("/Filter/FlateDecode", in_structure),
+                      bad = file("/Filter/FlateDecode", alone);
+    CHECK_FALSE(read_names("").all_text_marked);
+    CHECK(read_names(good + good).all_text_marked);
+    CHECK_FALSE(read_names(good + bad).all_text_marked);
+    CHECK(read_names(good + file("/Length1 9", alone)).all_text_marked);
+    CHECK_FALSE(read_names(good + file("/Filter/LZWDecode", "xxx")).all_text_marked);
 }
 
 TEST_CASE("scan: pictures as pdftoppm writes them") {
