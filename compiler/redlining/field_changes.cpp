@@ -3,6 +3,7 @@
 #include "compiler/base/ascii.hpp"
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 namespace quoin::redlining {
@@ -186,42 +187,72 @@ void FieldComparison::order(const FieldMatch& match, const model::Field& was,
         &was, &is);
 }
 
+constexpr double least_item = 0.5;
+
 Item item_of(std::string text) {
     std::vector<std::string> words = sorted_words(text);
     return {std::move(text), std::move(words)};
 }
 
-constexpr double least_value = 0.3, least_item = 0.5;
+using Indices = std::vector<std::size_t>;
 
-// Within one label.
-void match_alike(const Fields& before, const Fields& after, const std::string& label, double least,
-                 std::vector<bool>& taken, FieldMatch& match) {
-    std::vector<std::size_t> olds, news;
-    std::vector<Item> old_items, new_items;
-    const auto is_of = [&](const model::Field& field) {
-        return label.empty() ? field.name == trade::FieldName::group : label_of(field) == label;
-    };
-    for (std::size_t i = 0; i < before.all.size(); ++i)
-        if (!taken[i] && is_of(before.all[i])) {
-            olds.push_back(i);
-            old_items.push_back(item_of(plain_value(before.all[i], before.resume)));
-        }
-    for (std::size_t j = 0; j < after.all.size(); ++j)
-        if (!match[j] && is_of(after.all[j])) {
-            news.push_back(j);
-            new_items.push_back(item_of(plain_value(after.all[j], after.resume)));
-        }
-    const bool only = olds.size() == 1 && news.size() == 1 && !label.empty();
-    for (const auto& [i, j] : pairs_of(
-             old_items, new_items,
-             [&](std::size_t a, std::size_t b) {
-                 return only ? 1 : likeness(old_items[a].words, new_items[b].words);
-             },
-             least)) {
-        match[news[j]] = olds[i];
-        taken[olds[i]] = true;
-    }
+std::map<std::string, Indices> by_label(const Fields& fields) {
+    std::map<std::string, Indices> found;
+    for (std::size_t i = 0; i < fields.all.size(); ++i)
+        found[label_of(fields.all[i])].push_back(i);
+    return found;
 }
+
+// The groups that go with none yet.
+Indices groups_left(const Fields& fields, const std::vector<bool>& taken) {
+    Indices left;
+    for (std::size_t i = 0; i < fields.all.size(); ++i)
+        if (!taken[i] && fields.all[i].name == trade::FieldName::group) left.push_back(i);
+    return left;
+}
+
+std::vector<Item> items_of(const Fields& fields, const Indices& indices) {
+    std::vector<Item> items;
+    for (const std::size_t i : indices)
+        items.push_back(item_of(plain_value(fields.all[i], fields.resume)));
+    return items;
+}
+
+class FieldMatching {
+public:
+    FieldMatching(const Fields& before, const Fields& after)
+        : before_(before), after_(after), match_(after.all.size()), taken_(before.all.size()),
+          matched_(after.all.size()) {}
+
+    FieldMatch run() {
+        const auto olds = by_label(before_);
+        for (const auto& [label, news] : by_label(after_))
+            if (const auto found = olds.find(label); !label.empty() && found != olds.end())
+                match_alike(found->second, news, least_value, true);
+        match_alike(groups_left(before_, taken_), groups_left(after_, matched_), least_item, false);
+        return std::move(match_);
+    }
+
+private:
+    static constexpr double least_value = 0.3;
+
+    // With one label two that are the only ones belong together, whatever they say.
+    void match_alike(const Indices& olds, const Indices& news, double least, bool one_label) {
+        const std::vector<Item> was = items_of(before_, olds), is = items_of(after_, news);
+        const bool only = one_label && olds.size() == 1 && news.size() == 1;
+        const auto alike = [&](std::size_t a, std::size_t b) {
+            return only ? 1 : likeness(was[a].words, is[b].words);
+        };
+        for (const auto& [i, j] : pairs_of(was, is, alike, least)) {
+            match_[news[j]] = olds[i];
+            matched_[news[j]] = taken_[olds[i]] = true;
+        }
+    }
+
+    Fields before_, after_;
+    FieldMatch match_;
+    std::vector<bool> taken_, matched_;
+};
 
 }
 
@@ -242,17 +273,7 @@ std::optional<Change> text_change(const model::Text& was, const model::Text& is)
 }
 
 FieldMatch match_fields(const Fields& before, const Fields& after) {
-    FieldMatch match(after.all.size());
-    std::vector<bool> taken(before.all.size());
-    std::vector<std::string> labels;
-    for (const model::Field& field : after.all)
-        labels.push_back(label_of(field));
-    std::ranges::sort(labels);
-    labels.erase(std::unique(labels.begin(), labels.end()), labels.end());
-    for (const std::string& label : labels)
-        if (!label.empty()) match_alike(before, after, label, least_value, taken, match);
-    match_alike(before, after, {}, least_item, taken, match);
-    return match;
+    return FieldMatching(before, after).run();
 }
 
 std::vector<Change> field_changes(const Fields& before, const Fields& after, What what) {

@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
+#include <set>
 #include <utility>
 
 namespace quoin::redlining {
@@ -51,19 +53,23 @@ public:
     template<typename T, typename Words>
     void compare(std::string_view label, const std::vector<T>& was, const std::vector<T>& is,
                  const Words& words) {
-        for (const T& row : is)
-            if (!holds(was, row, words)) add(Kind::added, label, {}, words(row), {}, {});
-        for (const T& row : was)
-            if (!holds(is, row, words)) add(Kind::removed, label, words(row), {}, {}, {});
+        const std::vector<std::string> before = worded(was, words), after = worded(is, words);
+        const std::set<std::string_view> there(before.begin(), before.end()),
+            here(after.begin(), after.end());
+        for (const std::string& row : after)
+            if (!there.contains(row)) add(Kind::added, label, {}, row, {}, {});
+        for (const std::string& row : before)
+            if (!here.contains(row)) add(Kind::removed, label, row, {}, {}, {});
     }
 
     std::vector<Change> take() { return std::move(changes_); }
 
 private:
     template<typename T, typename Words>
-    static bool holds(const std::vector<T>& rows, const T& row, const Words& words) {
-        const std::string wanted = words(row);
-        return std::ranges::any_of(rows, [&](const T& one) { return words(one) == wanted; });
+    static std::vector<std::string> worded(const std::vector<T>& rows, const Words& words) {
+        std::vector<std::string> all;
+        std::ranges::transform(rows, std::back_inserter(all), words);
+        return all;
     }
 
     void add(Kind kind, std::string_view label, std::string before, std::string after,
