@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <string>
+#include <unordered_map>
 #include <vector>
 
 namespace quoin::advice {
@@ -59,11 +60,17 @@ bool is_variant(std::string_view british) {
                                [&](const Turn& turn) { return british.ends_with(turn[0]); });
 }
 
-struct Regional {
-    std::string text; // as it is written
-    Place place;
+enum class Country { neither, britain, us };
+
+struct Spelt { // of a word in small letters
+    Country in = Country::neither;
     std::string other; // its spelling in the other country
     bool variant = false;
+};
+
+struct Regional : Spelt {
+    std::string text; // as it is written
+    Place place;
 };
 
 struct RegionalWords {
@@ -78,35 +85,36 @@ bool is_doubled_l(const std::string& lower, const english::Language& language) {
            !turned(lower, us_variants, language).empty();
 }
 
-void add_word(const WordAt& word, const model::Text& text, const english::Language& language,
-              RegionalWords& found) {
-    const std::string lower = lower_case(word.word);
-    if (lower == "cancelled" || lower == "cancelling") return; // either, by US dictionaries
-    const auto add = [&](std::vector<Regional>& where, std::string_view other, bool variant) {
-        where.push_back({std::string(word.word), text.place(word.offset, word.word.size()),
-                         std::string(other), variant});
-    };
-    if (const auto us = said_of(lower, lines_of(List::british_spellings)))
-        return add(found.british, *us, is_variant(lower));
-    if (const auto gb = said_of(lower, lines_of(List::us_spellings)))
-        return add(found.american, *gb, is_variant(*gb));
-    if (is_doubled_l(lower, language))
-        return add(found.british, turned(lower, us_variants, language), true);
-    if (language.spelled_right(lower)) return;
-    if (const std::string us = american_spelling(lower, language); !us.empty())
-        add(found.british, us, is_variant(lower));
+Spelt spelt_in(const std::string& lower, const english::Language& language) {
+    using enum Country;
+    if (lower == "cancelled" || lower == "cancelling") return {}; // either, by US dictionaries
+    if (const auto american = said_of(lower, lines_of(List::british_spellings)))
+        return {britain, std::string(*american), is_variant(lower)};
+    if (const auto british = said_of(lower, lines_of(List::us_spellings)))
+        return {us, std::string(*british), is_variant(*british)};
+    if (is_doubled_l(lower, language)) return {britain, turned(lower, us_variants, language), true};
+    if (language.spelled_right(lower)) return {};
+    const std::string american = american_spelling(lower, language);
+    return {american.empty() ? neither : britain, american, is_variant(lower)};
 }
 
 RegionalWords regional_words(const ProofContext& context) {
     RegionalWords found;
+    std::unordered_map<std::string, Spelt> spelt; // each word is looked up once
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!is_wording(part)) return;
         const std::string text = part.text.plain();
         for (std::size_t i = 0; const WordAt& word : words_in(text)) {
             // within a sentence a capital makes it a name
             const bool opens = i++ == 0;
-            if (opens || !is_capitalised(word.word))
-                add_word(word, part.text, context.language, found);
+            if (!opens && is_capitalised(word.word)) continue;
+            const auto [at, is_new] = spelt.try_emplace(lower_case(word.word));
+            if (is_new) at->second = spelt_in(at->first, context.language);
+            const Spelt& one = at->second;
+            if (one.in == Country::neither) continue;
+            (one.in == Country::us ? found.american : found.british)
+                .push_back(
+                    {one, std::string(word.word), part.text.place(word.offset, word.word.size())});
         }
     });
     return found;

@@ -47,6 +47,13 @@ public:
         if (!is_never_meant(word, rank)) add(word, cost, rank);
     }
 
+    std::size_t found() const { return found_.size(); }
+    // Those found since, by their letters.
+    void sort_from(std::size_t first) {
+        std::ranges::sort(found_.begin() + static_cast<std::ptrdiff_t>(first), found_.end(), {},
+                          &Candidate::word);
+    }
+
     double odds(const UnknownWord& typed) const { return odds_.of(typed); }
 
     std::vector<std::string> best(bool capital) {
@@ -83,17 +90,35 @@ private:
     SlipOdds odds_;
 };
 
-const std::vector<NearWordSearch::Listed>& NearWordSearch::starting(const std::string& start) {
+const NearWordSearch::ByLength& NearWordSearch::starting(const std::string& start) {
     const auto [place, is_new] = starting_.try_emplace(start);
-    std::vector<Listed>& gathered = place->second;
+    ByLength& gathered = place->second;
     if (!is_new) return gathered;
+    const auto add = [&](std::string_view word, std::string_view small, char rank) {
+        if (gathered.size() <= word.size()) gathered.resize(word.size() + 1);
+        gathered[word.size()].push_back({word, {small}, rank});
+    };
     words_.visit(start, [&](std::string_view word, char rank) {
         if (has_small_alone(word))
-            gathered.push_back({word, {word}, rank});
+            add(word, word, rank);
         else if (is_capital_letter(word.front()) && has_small_alone(word.substr(1)))
-            gathered.push_back({word, {small_names_.emplace_back(lower_case(word))}, rank});
+            add(word, small_names_.emplace_back(lower_case(word)), rank);
     });
     return gathered;
+}
+
+// Of a length that a slip may have made of the typed one's; in the order of the list, whichever it
+// is.
+void NearWordSearch::offer_starting(const std::string& start, std::size_t length,
+                                    Nearest& nearest) {
+    constexpr std::size_t farthest = SlipOdds::most_cost / least_slip_cost;
+    const ByLength& all = starting(start);
+    const std::size_t before = nearest.found();
+    const std::size_t end = std::min(all.size(), length + farthest + 1);
+    for (std::size_t one = length - std::min(length, farthest); one < end; ++one)
+        for (const Listed& listed : all[one])
+            nearest.offer(listed);
+    nearest.sort_from(before);
 }
 
 const std::vector<NearWordSearch::Listed>& NearWordSearch::of_trades() {
@@ -118,8 +143,7 @@ void NearWordSearch::offer_near(const std::string& small, Nearest& nearest) {
     const auto offer_listed = [&](const std::string& word) {
         if (has_small_alone(word)) nearest.offer({word, {word}, words_.class_of(word)});
     };
-    for (const Listed& one : starting(small.substr(0, 1)))
-        nearest.offer(one);
+    offer_starting(small.substr(0, 1), small.size(), nearest);
     offer_listed(std::string{small[1], small[0]} + small.substr(2)); // hte
     for (char first = 'a'; first <= 'z'; ++first) {
         if (first == small.front()) continue;
@@ -140,8 +164,7 @@ NearWords NearWordSearch::search(const std::string& word) {
     Nearest nearest(small);
     offer_near(small, nearest);
     if (capital) {
-        for (const Listed& one : starting(word.substr(0, 1)))
-            nearest.offer(one);
+        offer_starting(word.substr(0, 1), word.size(), nearest);
         for (const Listed& one : technical())
             if (one.word.front() == word.front()) nearest.offer(one);
     }

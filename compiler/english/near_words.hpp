@@ -40,14 +40,17 @@ private:
     };
     class Nearest;
 
-    const std::vector<Listed>& starting(const std::string& start);
+    using ByLength = std::vector<std::vector<Listed>>; // each in the order of the list of words
+
+    const ByLength& starting(const std::string& start);
+    void offer_starting(const std::string& start, std::size_t length, Nearest& nearest);
     const std::vector<Listed>& of_trades();
     const std::vector<Listed>& technical();
     void offer_near(const std::string& small, Nearest& nearest);
 
     const WordList& words_;
     WordList letters_;
-    std::map<std::string, std::vector<Listed>> starting_;
+    std::map<std::string, ByLength> starting_;
     std::vector<Listed> of_trades_, technical_;
     std::deque<std::string> small_names_; // what `small` of a name is in
 };

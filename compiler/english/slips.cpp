@@ -27,7 +27,8 @@ constexpr std::uint32_t letters_of(std::string_view letters) {
 }
 
 bool is_vowel_or_y(char c) {
-    return (letters_of("aeiouy") & letter_bit(c)) != 0;
+    constexpr std::uint32_t vowels = letters_of("aeiouy");
+    return (vowels & letter_bit(c)) != 0;
 }
 
 // Letters that sound alike or lie side by side on the keyboard.
@@ -78,20 +79,26 @@ int cost_of_dropped(std::string_view meant, std::size_t i) {
     return is_vowel_or_y(meant[i]) ? vowel_cost : consonant_cost;
 }
 
-// The distance by rows.
+// The distance by rows, and of each those columns alone that few enough letters added or dropped
+// lead to.
 int cost_by_table(std::string_view typed, std::string_view meant, int most) {
     using Row = std::array<int, longest_compared>;
+    const auto band = static_cast<std::size_t>(most / least_slip_cost);
+    const int over = most + 1;
     std::array<Row, 3> rows; // the row before the last one, that one, and this
     Row dropped;
     Row *before = &rows[0], *last = &rows[1], *row = &rows[2];
     (*last)[0] = 0;
     for (std::size_t j = 0; j < meant.size(); ++j)
         (*last)[j + 1] = (*last)[j] + (dropped[j] = cost_of_dropped(meant, j));
+    int last_least = 0;
     for (std::size_t i = 0; i < typed.size(); ++i) {
+        const std::size_t begin = i > band ? i - band : 0;
+        const std::size_t end = std::min(meant.size(), i + band + 1);
         const int added = cost_of_added(typed, i);
-        (*row)[0] = (*last)[0] + added;
-        int least = (*row)[0];
-        for (std::size_t j = 0; j < meant.size(); ++j) {
+        (*row)[begin] = begin == 0 ? (*last)[0] + added : over;
+        int least = (*row)[begin];
+        for (std::size_t j = begin; j < end; ++j) {
             int cost = std::min({(*last)[j] + cost_of_wrong(typed[i], meant[j]),
                                  (*last)[j + 1] + added, (*row)[j] + dropped[j]});
             if (i > 0 && j > 0 && typed[i] == meant[j - 1] && typed[i - 1] == meant[j])
@@ -99,15 +106,14 @@ int cost_by_table(std::string_view typed, std::string_view meant, int most) {
             (*row)[j + 1] = cost;
             least = std::min(least, cost);
         }
+        if (end < meant.size()) (*row)[end + 1] = over;
         // a swap may still reach back over one row
-        if (least > most &&
-            *std::min_element(last->begin(),
-                              last->begin() + static_cast<std::ptrdiff_t>(meant.size()) + 1) > most)
-            return most + 1;
+        if (least > most && last_least > most) return over;
+        last_least = least;
         std::swap(before, last);
         std::swap(last, row);
     }
-    return std::min((*last)[meant.size()], most + 1);
+    return std::min((*last)[meant.size()], over);
 }
 
 }

@@ -18,6 +18,8 @@ namespace quoin::english {
 namespace {
 
 constexpr std::size_t longest_english = 40; // no word of English is longer
+// Of answers: as many unknown words as are looked at in a file, of two files.
+constexpr std::size_t most_kept = 10'000;
 
 bool all_small(std::string_view word) {
     return std::ranges::all_of(word, is_small_letter);
@@ -87,7 +89,9 @@ bool Spelling::known_to_hunspell(const std::string& word) const {
     const std::lock_guard lock(mutex_);
     if (!hunspell_ && is_missing(affixes_)) return true;
     if (!hunspell_) hunspell_ = open_hunspell(affixes_, dictionary_);
-    return hunspell_->spell(word);
+    if (const auto found = asked_.find(word); found != asked_.end()) return found->second;
+    if (asked_.size() >= most_kept) asked_.clear();
+    return asked_[word] = hunspell_->spell(word);
 }
 
 // As Hunspell takes capitals: a name needs its own, a word may have any that a sentence gives it.
@@ -161,7 +165,7 @@ bool Spelling::right(std::string_view word) const {
 }
 
 NearWords Spelling::near(std::string_view word) const {
-    constexpr std::size_t most_kept = 1024, shortest = 4;
+    constexpr std::size_t shortest = 4;
     constexpr double sure = 9;
     if (const auto meant = said_of(lower_case(word), lines_of(List::short_slips));
         meant && !right(word))

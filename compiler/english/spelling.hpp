@@ -40,7 +40,8 @@ private:
     mutable NearWordSearch near_;
     std::filesystem::path affixes_, dictionary_;
     mutable std::mutex mutex_;
-    mutable std::unique_ptr<Hunspell> hunspell_; // loaded when first asked
+    mutable std::unique_ptr<Hunspell> hunspell_;          // loaded when first asked
+    mutable std::unordered_map<std::string, bool> asked_; // of Hunspell
     mutable std::unordered_map<std::string, NearWords> searched_;
 };
 
