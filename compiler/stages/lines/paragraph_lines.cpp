@@ -108,19 +108,23 @@ MeasuredParagraph::MeasuredParagraph(const composition::Paragraph& paragraph, do
 }
 
 void MeasuredParagraph::add_stops() {
+    struct Passed {
+        Line::Position end;
+        Sums at_end;
+    };
     Stop stop;
     stop.end = stop.next = skip_empty_runs(paragraph_, {paragraph_.label_runs, 0});
+    stops_.reserve(paragraph_.breaks.size() + 2);
     stops_.push_back(stop);
     auto next_break = paragraph_.breaks.begin();
-    std::vector<Stop> passed{stop}; // after each glyph
+    std::vector<Passed> passed{{stop.end, stop.at_end}}; // after each glyph
     std::size_t glyphs = 1;
     for (const composition::Run& run : paragraph_.runs)
         glyphs += run.glyphs.size();
     passed.reserve(glyphs);
-    stops_.reserve(paragraph_.breaks.size() + 2);
     while (stop.next.run < paragraph_.runs.size()) {
         pass_glyph(stop);
-        passed.push_back(stop);
+        passed.push_back({stop.end, stop.at_end});
         while (next_break != paragraph_.breaks.end() &&
                is_before({next_break->run, next_break->glyph}, stop.end))
             ++next_break;
@@ -132,7 +136,7 @@ void MeasuredParagraph::add_stops() {
         stops_.back().penalty = next_break->penalty;
         stops_.back().hyphen = next_break->hyphen;
         if (next_break->left_out > 0 && next_break->left_out < passed.size()) {
-            const Stop& kept = passed[passed.size() - 1 - next_break->left_out];
+            const Passed& kept = passed[passed.size() - 1 - next_break->left_out];
             stops_.back().end = kept.end;
             stops_.back().at_end = kept.at_end;
         }
@@ -158,8 +162,9 @@ void MeasuredParagraph::pass_glyph(Stop& stop) const {
 }
 
 void MeasuredParagraph::add_word_stops(double narrowest) {
-    std::vector<Stop> stops{stops_.front()};
+    std::vector<Stop> stops;
     stops.reserve(stops_.size());
+    stops.push_back(stops_.front());
     for (std::size_t i = 1; i < stops_.size(); ++i) {
         const double word_width = width(i - 1, i);
         if (word_width > narrowest) {
