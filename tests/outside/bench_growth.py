@@ -43,6 +43,11 @@ def bullet(number):
     return f"- Counted {number} eelgrass quadrats at 9 sites and cut entry time {number % 97}% with a datasheet\n"
 
 
+def nested_gloss(number):
+    """All of the one before it, and goes on; in a text of the same words none of them ends with a word."""
+    return "ab " * number + "a (y); "
+
+
 KINDS = {
     "bullets": lambda n: filled(n, HEAD + ENTRY, bullet),
     "words in one bullet": lambda n: filled(n, HEAD + ENTRY + "- Counted ", lambda i: word(i % 5000) + " ", "\n"),
@@ -67,6 +72,10 @@ KINDS = {
     "combining marks": lambda n: filled(n, HEAD + ENTRY + "- Counted ", lambda _: "a\u0301\u0323\u0308b ", "\n"),
     "abbreviations": lambda n: filled(n // 2, HEAD, lambda i: f"abbreviations: {word(i)} (thing {i})\n") +
                                filled(n // 2, ENTRY + "- Counted ", lambda i: word(i % 5000) + " ", "\n"),
+    "one gloss": lambda n: filled(n // 2, HEAD + "abbreviations: ", lambda _: "tide ", "out (a thing)\n") +
+                           filled(n // 2, ENTRY + "- Counted ", lambda _: "tide ", "\n"),
+    "nested glosses": lambda n: filled(n // 2, HEAD + "abbreviations: ", nested_gloss, "x (y)\n") +
+                                filled(n // 2, ENTRY + "- Counted ", lambda _: "ab ", "\n"),
     "honors": lambda n: filled(n, HEAD + "\nsection: Honors\n",
                                lambda i: f"\naward: Prize {i}\nby: Someone {word(i)}\ndates: 2024\n"),
     "courses": lambda n: filled(n, HEAD + "\nsection: Education\n\nschool: Ellery State College\n"

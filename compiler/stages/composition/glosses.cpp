@@ -40,43 +40,80 @@ bool is_word_character(char32_t code) {
 GlossTree::GlossTree(std::span<const std::string> words) {
     for (std::uint32_t i = 0; i < words.size(); ++i) {
         std::uint32_t node = 0;
-        for (std::string_view rest = words[i]; !rest.empty();) {
+        const Signs signs = signs_of(words[i]);
+        for (std::size_t at = signs.size(); at-- > 0;) {
             const auto fresh = static_cast<std::uint32_t>(nodes_.size());
-            const auto [to, is_new] =
-                nodes_[node].next.try_emplace(typed(take_character(rest).code), fresh);
+            const auto [to, is_new] = nodes_[node].next.try_emplace(typed(signs[at].code), fresh);
             node = to->second;
-            if (is_new) nodes_.emplace_back();
+            if (is_new) nodes_.emplace_back().length = signs.size() - at;
         }
         if (node != 0 && !nodes_[node].gloss) nodes_[node].gloss = i;
     }
+    link_beginnings();
 }
 
-// Empty if what begins there is none of them, or goes on with the same word.
-GlossedRange GlossTree::longest_at(std::string_view text, std::size_t at) const {
-    GlossedRange longest{at, at, 0};
-    const Node* node = nodes_.data();
-    for (std::string_view rest = text.substr(at); !rest.empty();) {
+GlossTree::Signs GlossTree::signs_of(std::string_view text) {
+    Signs signs;
+    for (std::string_view rest = text; !rest.empty();) {
         const char32_t code = take_character(rest).code;
-        const auto to = node->next.find(typed(code));
-        if (to == node->next.end()) break;
-        node = &nodes_[to->second];
-        const bool goes_on = is_word_character(code) && !rest.empty() &&
-                             is_word_character(first_character(rest).code);
-        if (node->gloss && !goes_on) longest = {at, text.size() - rest.size(), *node->gloss};
+        signs.push_back({code, text.size() - rest.size()});
     }
-    return longest;
+    return signs;
+}
+
+// Shorter ones first, for a longer one's are found by them.
+void GlossTree::link_beginnings() {
+    std::vector<std::uint32_t> found{0};
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        const std::uint32_t node = found[i];
+        for (const auto& [code, to] : nodes_[node].next) {
+            const std::uint32_t shorter = node == 0 ? 0 : step(nodes_[node].fallback, code);
+            nodes_[to].fallback = shorter;
+            nodes_[to].shorter = nodes_[shorter].gloss ? shorter : nodes_[shorter].shorter;
+            found.push_back(to);
+        }
+    }
+}
+
+std::uint32_t GlossTree::step(std::uint32_t node, char32_t code) const {
+    while (true) {
+        const auto to = nodes_[node].next.find(code);
+        if (to != nodes_[node].next.end()) return to->second;
+        if (node == 0) return 0;
+        node = nodes_[node].fallback;
+    }
+}
+
+// Of those that begin at a sign the longest that does not go on with the same word; null if there
+// is none.
+const GlossTree::Node* GlossTree::longest_at(std::size_t begin, std::uint32_t node,
+                                             const Signs& signs) const {
+    for (std::uint32_t at = nodes_[node].gloss ? node : nodes_[node].shorter; at != 0;
+         at = nodes_[at].shorter) {
+        const std::size_t end = begin + nodes_[at].length;
+        if (end == signs.size() || !is_word_character(signs[end - 1].code) ||
+            !is_word_character(signs[end].code))
+            return &nodes_[at];
+    }
+    return nullptr;
 }
 
 std::vector<GlossedRange> GlossTree::ranges_in(std::string_view text) const {
     std::vector<GlossedRange> ranges;
     if (nodes_.size() == 1) return ranges;
-    bool in_word = false;
-    for (std::size_t at = 0; at < text.size();) {
-        const GlossedRange longest = in_word ? GlossedRange{at, at, 0} : longest_at(text, at);
-        const Character here = first_character(text.substr(at));
-        in_word = longest.end > at || is_word_character(here.code);
-        at = std::max(longest.end, at + here.length);
-        if (longest.end > longest.begin) ranges.push_back(longest);
+    const Signs signs = signs_of(text);
+    std::vector<const Node*> longest(signs.size()); // that begin at each
+    std::uint32_t node = 0;
+    for (std::size_t i = signs.size(); i-- > 0;) {
+        node = step(node, typed(signs[i].code));
+        const bool in_word = i > 0 && is_word_character(signs[i - 1].code);
+        if (!in_word) longest[i] = longest_at(i, node, signs);
+    }
+    for (std::size_t i = 0; i < signs.size(); ++i) {
+        if (!longest[i]) continue;
+        const std::size_t last = i + longest[i]->length - 1;
+        ranges.push_back({i == 0 ? 0 : signs[i - 1].end, signs[last].end, *longest[i]->gloss});
+        i = last + 1; // none begins right behind it
     }
     return ranges;
 }

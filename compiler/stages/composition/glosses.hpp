@@ -19,8 +19,10 @@ struct GlossedRange { // bytes [begin, end) of a text
     std::uint32_t gloss = 0; // index
 };
 
-// The glosses' words in a tree of their signs, so that a text is read once, however many there are.
-// Typographic signs stand for the typed ones, and a space that does not break for one that does.
+// The glosses' words in a tree of their signs from the last to the first, so that a text is read
+// once, however many there are and however long (A. V. Aho and M. J. Corasick, "Efficient String
+// Matching", Communications of the ACM 18 (1975) 333-340). Typographic signs stand for the typed
+// ones, and a space that does not break for one that does.
 class GlossTree {
 public:
     GlossTree() = default;
@@ -30,12 +32,23 @@ public:
     std::vector<GlossedRange> ranges_in(std::string_view text) const;
 
 private:
+    struct Sign {
+        char32_t code = 0;
+        std::size_t end = 0; // byte
+    };
+    using Signs = std::vector<Sign>;
     struct Node {
         std::map<char32_t, std::uint32_t> next;
-        std::optional<std::uint32_t> gloss; // that ends here
+        std::optional<std::uint32_t> gloss; // that begins here
+        std::size_t length = 0;             // in signs
+        std::uint32_t fallback = 0;         // of its longest beginning that is in the tree
+        std::uint32_t shorter = 0;          // the longest gloss that is such a one; 0: none
     };
 
-    GlossedRange longest_at(std::string_view text, std::size_t at) const;
+    static Signs signs_of(std::string_view text);
+    void link_beginnings();
+    std::uint32_t step(std::uint32_t node, char32_t code) const;
+    const Node* longest_at(std::size_t begin, std::uint32_t node, const Signs& signs) const;
 
     std::vector<Node> nodes_{1};
 };

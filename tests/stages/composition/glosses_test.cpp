@@ -9,6 +9,8 @@
 #include <doctest/doctest.h>
 #include <tao/pegtl/contrib/analyze.hpp>
 
+#include <algorithm>
+#include <random>
 #include <string>
 #include <vector>
 
@@ -41,6 +43,33 @@ const std::vector<model::Gloss> glosses = {
     {"C++", "", "C plus plus"},
     {"e - f", "", "a dash"},
 };
+
+bool within_word(const std::string& text, std::size_t at) {
+    const auto letter = [](char c) { return c != ' '; };
+    return at > 0 && at < text.size() && letter(text[at - 1]) && letter(text[at]);
+}
+
+// The same by looking for each gloss at each letter; of letters and spaces alone.
+std::string slowly_found_in(const std::string& text, const std::vector<model::Gloss>& all) {
+    std::string shown;
+    bool may_begin = true;
+    for (std::size_t at = 0; at < text.size();) {
+        std::size_t longest = 0, gloss = 0;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const std::string& words = all[i].words;
+            const bool here = may_begin && text.compare(at, words.size(), words) == 0 &&
+                              !within_word(text, at) && !within_word(text, at + words.size());
+            if (!here || words.size() <= longest) continue;
+            longest = words.size();
+            gloss = i;
+        }
+        may_begin = longest == 0;
+        const std::string part = text.substr(at, std::max<std::size_t>(longest, 1));
+        shown += longest > 0 ? '[' + std::to_string(gloss) + ' ' + part + ']' : part;
+        at += part.size();
+    }
+    return shown;
+}
 
 struct Spans {
     std::vector<std::string> told; // "words|language|expansion", in order of reading
@@ -120,6 +149,24 @@ TEST_CASE("glosses: where they stand") {
         CHECK(found_in(one.text, glosses) == one.found);
     }
     CHECK(found_in("L’HERBIER MARIN", glosses, true) == "[1 L’HERBIER MARIN]");
+}
+
+TEST_CASE("glosses: where they stand is where they are found one by one") {
+    std::mt19937 random(20261130);
+    const auto some = [&](std::size_t most) {
+        std::string text(1 + random() % most, ' ');
+        for (char& sign : text)
+            sign = "ab "[random() % 3];
+        return text;
+    };
+    for (int round = 0; round < 2000; ++round) {
+        std::vector<model::Gloss> all(1 + random() % 8);
+        for (model::Gloss& gloss : all)
+            gloss.words = 'a' + some(6) + 'b';
+        const std::string text = some(60);
+        CAPTURE(text);
+        CHECK(found_in(text, all) == slowly_found_in(text, all));
+    }
 }
 
 TEST_CASE("glosses: become spans, also through marks, links and folds") {
