@@ -12,6 +12,10 @@
 
 namespace quoin::history { namespace git {
 
+// Thrown where one commit names more than can be gone through: a folder that holds itself, or one
+// and the same folder many times over at each of many levels.
+struct TooMuch {};
+
 // Of a file that a commit has and its first parent has not under that name, the name it had there;
 // found as git finds it, by likeness.
 std::map<std::string, std::string> renames(git_repository* repository, git_commit* parent,

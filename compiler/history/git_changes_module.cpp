@@ -10,6 +10,10 @@ namespace quoin::history { namespace git {
 
 namespace {
 
+// PATH_MAX of Linux: no longer one can be on a disk.
+constexpr std::size_t longest_path = 4096;
+constexpr std::size_t most_path_bytes = 1U << 26; // of a million files and folders
+
 struct Changes { // paths, against one parent
     std::vector<std::string> added, changed;
     bool removed = false; // something was
@@ -65,6 +69,8 @@ private:
             git_oid_equal(git_tree_entry_id(before), git_tree_entry_id(after)) != 0)
             return;
         const std::string path = folder + git_tree_entry_name(after == nullptr ? before : after);
+        path_bytes_ += path.size();
+        if (path.size() > longest_path || path_bytes_ > most_path_bytes) throw TooMuch{};
         const Tree old_tree = tree(before), new_tree = tree(after);
         if (old_tree || new_tree) compare(old_tree.get(), new_tree.get(), path + '/');
         const bool was = before != nullptr && !old_tree, is = after != nullptr && !new_tree;
@@ -74,6 +80,7 @@ private:
 
     git_repository* repository_;
     Changes& changes_;
+    std::size_t path_bytes_ = 0;
 };
 
 Changes changes_between(git_repository* repository, git_commit* parent, git_commit* commit) {
@@ -103,6 +110,7 @@ std::vector<std::string> in_both(const std::vector<std::string>& a,
 std::map<std::string, std::string> renames(git_repository* repository, git_commit* parent,
                                            git_commit* commit) {
     std::map<std::string, std::string> found;
+    changes_between(repository, parent, commit); // that libgit2 can go through them, too
     const Tree before = tree_of(parent), after = tree_of(commit);
     Diff diff;
     if (git_diff_tree_to_tree(out(diff), repository, before.get(), after.get(), nullptr) != 0)

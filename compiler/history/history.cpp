@@ -33,6 +33,8 @@ std::string wording(const Fault& fault) {
         return fill<messages::is_submodule>();
     case Problem::not_text:
         return fill<messages::not_text>(in_quotes(fault.detail));
+    case Problem::too_much:
+        return fill<messages::too_much>();
     case Problem::cut_off:
         return fill<messages::cut_off_before>(in_quotes(fault.detail));
     }

@@ -22,6 +22,9 @@ inline constexpr Message is_submodule =
     "is a submodule in its git repository: name a file within it, whose drafts are its own";
 inline constexpr Message not_text =
     "is no file at revision {}, but a folder or a symbolic link: name the file itself";
+inline constexpr Message too_much =
+    "a commit in its git repository names more files than are gone through, millions, or folders "
+    "within each other without end: keep résumés in a repository of their own";
 inline constexpr Message cut_off_before =
     "this is a shallow clone, and revision {} is older than it reaches: 'git fetch --unshallow' "
     "brings the rest";

@@ -21,6 +21,7 @@ enum class Problem {
     not_in_revision,  // `detail`: the revision; the file was not there by any of its names
     submodule,        // what stands there is another repository
     not_text,         // a folder, or a symbolic link
+    too_much,         // one commit names more files than are gone through
     cut_off,          // a shallow clone: what was asked for is older than it reaches
 };
 

@@ -174,6 +174,35 @@ TEST_CASE("history: of a submodule the drafts are its own") {
           "its own");
 }
 
+TEST_CASE("history: folders without end are told, and not gone through") {
+    const std::string told = "a commit in its git repository names more files than are gone "
+                             "through, millions, or folders within each other without end: keep "
+                             "résumés in a repository of their own";
+    const GitFolder folder;
+    make_drafts(folder);
+    // thirty levels, each the one below it twice; and a commit that has it beside a new file
+    folder.run(
+        "tree=$(printf '100644 blob %s\\tx\\n' $(git rev-parse HEAD:term/spring.resume) "
+        "| git mktree); for level in $(seq 30); do tree=$(printf "
+        "'040000 tree %s\\ta\\n040000 tree %s\\tb\\n' $tree $tree | git mktree); done; "
+        "top=$( (git ls-tree HEAD; printf '040000 tree %s\\tz\\n' $tree; "
+        "printf '100644 blob %s\\tnew.resume\\n' $(echo 'name: A' | git hash-object -w "
+        "--stdin)) | git mktree); git update-ref HEAD $(git commit-tree -p HEAD -m Many $top)");
+    const auto repository = opened(folder.path);
+    CHECK(what(repository->counts(), folder) == ": " + told);
+    CHECK(what(repository->drafts("new.resume"), folder) == "new.resume: " + told);
+    CHECK(text_of(folder.path / "term/spring.resume", "HEAD~2") == long_text);
+}
+
+TEST_CASE("history: what HEAD names and is no commit is told") {
+    const GitFolder folder;
+    make_drafts(folder);
+    folder.run("printf '%040d' 7 > .git/HEAD");
+    const auto repository = opened(folder.path);
+    CHECK(what(repository->drafts("term/spring.resume"), folder)
+              .starts_with("term/spring.resume: its git repository cannot be read: "));
+}
+
 TEST_CASE("history: a repository that is damaged is told") {
     const GitFolder folder;
     make_drafts(folder);
