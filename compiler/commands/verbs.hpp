@@ -25,6 +25,7 @@ struct Given { // what stood on the command line, by the names of options
     bool has(std::string_view option) const {
         return !text(option).empty() || (flags.contains(option) && flags.at(option));
     }
+    void clear();
     std::string all_options() const; // by which two calls can be told apart
 };
 
