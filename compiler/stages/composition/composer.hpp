@@ -60,7 +60,7 @@ private:
     std::uint32_t add_span(const model::Gloss& gloss, std::uint32_t parent);
     void place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text);
     double character_width();
-    std::uint32_t add_icon(const std::string& name, const theme::Style& style);
+    std::uint32_t add_icon(const RunIcon& icon, const theme::Style& style);
     std::string link_contents(const std::string& uri, const std::string& words) const;
     double size_of(theme::StyleName style) const;
     DatesAs dates_as() const { return {*resume_.settings.dates_as, resume_.words}; }

@@ -136,6 +136,7 @@ private:
     std::vector<bool> printed_;
     std::map<trade::FieldName, Indices> by_name_;
     std::optional<std::size_t> group_; // the one group of skills that the line is for
+    bool each_ = false; // a line for each value, one below the other
     Place pattern_place_;
 };
 
@@ -242,6 +243,7 @@ bool Expander::add(std::span<const theme::PatternPiece> pieces, std::optional<st
         case theme::PatternPiece::Kind::icon:
             out.pieces.push_back(plain_piece(TextPiece::Kind::icon, "\u00A0", pattern_place_));
             out.pieces.back().icon = piece.literal;
+            out.pieces.back().icon_slot = each_;
             break;
         case theme::PatternPiece::Kind::fill:
             out.pieces.push_back(plain_piece(TextPiece::Kind::fill, " ", pattern_place_));
@@ -298,6 +300,7 @@ void Expander::add_line(const theme::PatternLine& pattern, std::vector<ExpandedL
 
 void Expander::add_lines(const theme::PatternLine& pattern, std::vector<ExpandedLine>& lines) {
     pattern_place_ = pattern.place;
+    each_ = pattern.each;
     if (pattern.each) {
         const auto field = std::ranges::find_if(pattern.pieces, &theme::PatternPiece::is_name);
         for (std::size_t which = 0; which < values_of(field->field).size(); ++which)

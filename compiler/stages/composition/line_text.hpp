@@ -18,7 +18,8 @@ namespace quoin::composition {
 struct TextPiece {
     enum class Kind { value, literal, page, icon, fill }; // literal: the pattern's own words
     Kind kind = Kind::value;
-    std::string icon; // its name; the text is the space it is drawn over
+    std::string icon;       // its name; the text is the space it is drawn over
+    bool icon_slot = false; // it has its whole square, so that texts below each other line up
     std::string text;
     model::Marks pattern_marks;            // turn the style's weight and slant round
     model::Marks marks;                    // the writer's: strong is bold whatever surrounds it

@@ -130,7 +130,7 @@ void Composer::place_runs(Paragraph& paragraph, const ShapedText& shaped, const 
         }
         paragraph.runs.push_back(shaped.runs[run]);
         paragraph.runs.back().element = element;
-        if (!shaped.icons[run].empty())
+        if (!shaped.icons[run].name.empty())
             paragraph.runs.back().icon = add_icon(shaped.icons[run], theme_.style(paragraph.style));
     }
 }
@@ -150,9 +150,10 @@ double Composer::character_width() {
            static_cast<double>(words.size());
 }
 
-std::uint32_t Composer::add_icon(const std::string& name, const theme::Style& style) {
-    Icon icon{theme_.icons.at(name), style.icon_colour.value_or(style.colour)};
-    const double left = theme::width_of(icon.path).left; // where a line of text would begin
+std::uint32_t Composer::add_icon(const RunIcon& of, const theme::Style& style) {
+    Icon icon{theme_.icons.at(of.name), style.icon_colour.value_or(style.colour)};
+    // where a line of text would begin
+    const double left = of.in_slot ? 0 : theme::width_of(icon.path).left;
     for (theme::PathStep& step : icon.path)
         for (const std::size_t x : {0U, 2U, 4U})
             step.at[x] -= left;

@@ -66,9 +66,9 @@ void set_word_space(Run& run, double em) {
     }
 }
 
-// The space that an icon is drawn over is as wide as the drawing and its gap.
-double icon_space(const Run& run, const theme::Path& path, double gap) {
-    const theme::IconWidth width = theme::width_of(path);
+// The space that an icon is drawn over is as wide as the drawing, or its square, and its gap.
+double icon_space(const Run& run, const theme::Path& path, bool in_slot, double gap) {
+    const theme::IconWidth width = in_slot ? theme::IconWidth{0, 100} : theme::width_of(path);
     const double side = icon_side * run.face->cap_height() / 100;
     return side * (width.right - width.left) + gap * run.face->units_per_em();
 }
@@ -97,7 +97,7 @@ struct TextShaper::Segment {
     bool underline = false;
     std::optional<std::uint32_t> link;
     bool page = false;
-    std::string icon = {};
+    RunIcon icon = {};
     std::size_t begin = 0; // bytes of the paragraph's text
     std::size_t end = 0;
     bool fill = false;
@@ -109,7 +109,7 @@ struct TextShaper::Segment {
                       const theme::Letters& letters, std::size_t begin) {
         Segment segment{face, piece.marks.underline, piece.link};
         segment.page = piece.kind == TextPiece::Kind::page;
-        segment.icon = piece.icon;
+        segment.icon = {piece.icon, piece.icon_slot};
         segment.begin = begin;
         segment.fill = piece.kind == TextPiece::Kind::fill;
         segment.letters = letters;
@@ -118,8 +118,8 @@ struct TextShaper::Segment {
     }
     bool looks_like(const Segment& other) const {
         return face == other.face && underline == other.underline && link == other.link &&
-               page == other.page && icon.empty() && other.icon.empty() && !fill && !other.fill &&
-               letters == other.letters && revised == other.revised;
+               page == other.page && icon.name.empty() && other.icon.name.empty() && !fill &&
+               !other.fill && letters == other.letters && revised == other.revised;
     }
 };
 
@@ -331,8 +331,9 @@ Run TextShaper::shaped_run(const Segment& part, const Segmented& parts,
         quoin::fonts::shape(*part.face, run.text, features_of(style, part.letters, language_));
     if (theme_.word_space > 0) set_word_space(run, theme_.word_space);
     if (part.fill) widen(run, theme_.fill_gap * run.face->units_per_em());
-    if (!part.icon.empty())
-        widen(run, icon_space(run, theme_.icons.at(part.icon), theme_.icon_gap));
+    if (!part.icon.name.empty())
+        widen(run,
+              icon_space(run, theme_.icons.at(part.icon.name), part.icon.in_slot, theme_.icon_gap));
     return run;
 }
 

@@ -16,10 +16,15 @@
 
 namespace quoin::composition {
 
+struct RunIcon {
+    std::string name;     // empty: none
+    bool in_slot = false; // in the middle of its square, not flush with its left edge
+};
+
 struct ShapedText {
     std::vector<Run> runs;
     std::vector<std::optional<std::uint32_t>> links; // one a run: index into LineText::links
-    std::vector<std::string> icons;                  // one a run: its name, or empty
+    std::vector<RunIcon> icons;                      // one a run
     std::optional<std::uint32_t> fill;               // the run of a fill's white
     std::vector<std::optional<std::uint32_t>> spans; // one a run: index into `glossed`
     std::vector<GlossedRange> glossed;

@@ -2,6 +2,7 @@
 #include "compiler/stages/composition/composition.hpp"
 
 #include "compiler/stages/composition/line_ends.hpp"
+#include "compiler/stages/theme/icons.hpp"
 #include "compiler/trade/vocabulary.hpp"
 #include "tests/composed.hpp"
 
@@ -473,6 +474,23 @@ TEST_CASE("of two columns the main one is read first, each with its share of the
         CHECK(paragraph.region == quoin::composition::Region::whole);
     for (const Paragraph& paragraph : compose(entry("prose", "text: Much."), theme).paragraphs)
         CHECK(paragraph.region == quoin::composition::Region::whole);
+}
+
+TEST_CASE("on lines one below the other, icons of every width leave their texts one left edge") {
+    const auto composition = compose("name: Ana Reyes\nphone: 555-0100\nemail: a@b.example\n"
+                                     "\nsection: Skills\nTools: saw\n",
+                                     "icons: drawn\n\nform: heading\nname: {name}\n"
+                                     "headline: [{pronouns}][{headline}][{address}][{link}]\n"
+                                     "contact-each: {phone-icon}{phone}\n"
+                                     "contact-each: {email-icon}{email}\n");
+    REQUIRE(composition.icons.size() == 2);
+    std::vector<std::int32_t> advances;
+    for (const Paragraph& paragraph : composition.paragraphs)
+        if (!paragraph.runs.empty() && paragraph.runs.front().icon)
+            advances.push_back(paragraph.runs.front().glyphs.front().advance);
+    REQUIRE(advances.size() == 2);
+    CHECK(advances[0] == advances[1]);
+    CHECK(quoin::theme::width_of(composition.icons[0].path).left == 20); // as it is drawn
 }
 
 TEST_CASE("an icon is drawn over a space as wide as it and its gap, joined to its text") {
