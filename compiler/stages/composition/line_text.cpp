@@ -98,7 +98,7 @@ void keep_together(std::span<const theme::PatternPiece> group, std::vector<TextP
     const bool place = std::ranges::any_of(group, is_of_place);
     for (std::size_t i = first; i < pieces.size(); ++i) {
         const bool literal = pieces[i].kind == TextPiece::Kind::literal;
-        pieces[i].keeps = (dates && literal) || (place && !literal);
+        pieces[i].keeps = pieces[i].own_word || (dates && literal) || (place && !literal);
     }
 }
 
@@ -122,6 +122,7 @@ private:
     bool add(std::span<const theme::PatternPiece> pieces, std::optional<std::size_t> which,
              LineText& out);
     bool add_group(const theme::PatternPiece& group, LineText& out);
+    void add_own_word(const std::string& word, const model::Marks& marks, LineText& out);
     void add_literal(const std::string& words, const model::Marks& marks, std::size_t first,
                      LineText& out);
     std::span<const theme::PatternPiece>
@@ -136,8 +137,8 @@ private:
     std::vector<bool> printed_;
     std::map<trade::FieldName, Indices> by_name_;
     std::optional<std::size_t> group_; // the one group of skills that the line is for
-    bool each_ = false; // a line for each value, one below the other
     Place pattern_place_;
+    bool each_ = false; // a line for each value, one below the other
 };
 
 bool prints_groups(std::span<const theme::PatternPiece> pieces) {
@@ -223,6 +224,13 @@ void Expander::add_literal(const std::string& words, const model::Marks& marks, 
     out.pieces.back().pattern_marks = marks;
 }
 
+// A piece of its own, so that a line may end before it.
+void Expander::add_own_word(const std::string& word, const model::Marks& marks, LineText& out) {
+    out.pieces.push_back(plain_piece(TextPiece::Kind::literal, word, pattern_place_));
+    out.pieces.back().pattern_marks = marks;
+    out.pieces.back().own_word = true;
+}
+
 bool Expander::add(std::span<const theme::PatternPiece> pieces, std::optional<std::size_t> which,
                    LineText& out) {
     bool any = false;
@@ -234,7 +242,7 @@ bool Expander::add(std::span<const theme::PatternPiece> pieces, std::optional<st
             add_literal(piece.literal, piece.marks, first, out);
             break;
         case theme::PatternPiece::Kind::word:
-            add_literal(dates_as_.words.of_pattern(piece.literal), piece.marks, first, out);
+            add_own_word(dates_as_.words.of_pattern(piece.literal), piece.marks, out);
             break;
         case theme::PatternPiece::Kind::page:
             out.pieces.push_back(plain_piece(TextPiece::Kind::page, "0123456789", pattern_place_));

@@ -26,7 +26,8 @@ struct TextPiece {
     std::optional<std::uint32_t> link;     // index into LineText::links
     std::optional<trade::FieldName> field; // that it is the value of
     TextPart part = TextPart::fixed;
-    bool keeps = false; // no line ends within it: what parts a date from what stands before it
+    bool keeps = false;    // no line ends within it: what parts a date from what stands before it
+    bool own_word = false; // the pattern's, which stays with what it names: `expires 2027`
     Place place;
 };
 

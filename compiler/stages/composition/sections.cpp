@@ -185,7 +185,7 @@ void Composer::add_entry(const model::Entry& entry, const theme::Form& form, boo
     if (region_ == Region::side) // too narrow for a word and a date on one line
         for (ExpandedLine& line : lines)
             for (TextPiece& piece : line.text.pieces)
-                piece.keeps = false;
+                piece.keeps = piece.own_word;
     const bool has_more = lines.size() > 1 || !entry.bullets.empty() || !entry.further.empty();
     const std::size_t first = out_.paragraphs.size();
     bool has_title = false;

@@ -113,6 +113,39 @@ TEST_CASE("break points lie between glyphs, in order, never within a ligature or
     CHECK(text_of(bullet) == "Filed official and final well-kept reports");
 }
 
+TEST_CASE("a line may end before a word of the pattern's own, and not after it") {
+    const struct {
+        std::string kind, fields, word;
+    } cases[] = {
+        {"credentials", "credential: Rescue Diver\ndates: Aug 2025\nexpires: Aug 2027", "expires "},
+        {"education", "school: Ellery\ngpa: 3.5\nhonors: Dean's List", "Honors: "},
+        {"projects", "project: Kelp\ncourse: Design\nwith: team of 3", "with "},
+    };
+    for (const auto& one : cases) {
+        CAPTURE(one.word);
+        const Composition composition = compose(entry(one.kind, one.fields));
+        std::size_t found = 0;
+        for (const Paragraph& paragraph : composition.paragraphs) {
+            const std::size_t at = text_of(paragraph).find(one.word);
+            if (at == std::string::npos) continue;
+            std::set<std::size_t> ends; // bytes of the text
+            for (const quoin::composition::BreakPoint& point : paragraph.breaks) {
+                std::size_t byte = 0;
+                for (std::uint32_t run = 0; run < point.run; ++run)
+                    byte += paragraph.runs[run].text.size();
+                const Run& run = paragraph.runs[point.run];
+                ends.insert(byte + (point.glyph < run.glyphs.size()
+                                        ? run.glyphs[point.glyph].text_begin
+                                        : run.text.size()));
+            }
+            CHECK(ends.contains(at));
+            CHECK_FALSE(ends.contains(at + one.word.size()));
+            ++found;
+        }
+        CHECK(found == 1);
+    }
+}
+
 TEST_CASE("bullets line up") {
     const Composition composition =
         compose(entry("experience", "role: Mate\n- One\n-- Two"), "bullet-indent: 0.5\n");
