@@ -4,6 +4,7 @@
 #include "compiler/stages/lines/paragraph_lines.hpp"
 #include "compiler/tailoring/problem.hpp"
 
+#include <algorithm>
 #include <map>
 
 namespace quoin::tailoring {
@@ -58,13 +59,21 @@ private:
         position.bullets[paragraph.bullet - 1] += height;
     }
 
-    // The first entry stands close below its heading; without it, the next one would.
+    // From the baseline of a section's heading to that of its first line, less a line.
+    double to_first_line() const {
+        const bool beside =
+            std::ranges::any_of(composition_.paragraphs, &composition::Paragraph::in_margin);
+        return beside ? -tightest_.setting.leading * tightest_.setting.size
+                      : tightest_.gap(theme::GapName::heading);
+    }
+
+    // The first entry stands close below its heading, or beside it; without it, the next one would.
     void even_out(SectionHeights& section) const {
         if (section.positions.empty()) return;
         const bool lines = section.positions.size() > 1 && section.positions[0].paragraphs == 1 &&
                            section.positions[1].paragraphs == 1;
-        const double more = tightest_.gap(theme::GapName::heading) -
-                            tightest_.gap(lines ? theme::GapName::line : theme::GapName::entry);
+        const double more =
+            to_first_line() - tightest_.gap(lines ? theme::GapName::line : theme::GapName::entry);
         section.heading += more;
         section.positions.front().head -= more;
     }

@@ -10,6 +10,8 @@ A theme of two columns must give them one whole after the other to the readers t
 order. Those that look at the page, line by line or by blocks, are asked for every word, in any order:
 what they make of columns is theirs, and the reason why the house theme has one.
 
+So with headings in the margin and columns of skills, which a theme of tests/fixtures has.
+
 A theme that sends dates to the right edge gives them in their place to the readers that keep the file's
 order or go line by line; those of READ_EDGES_LOOSE, which part the page by its white space, are asked
 for every word, and at least once each must read a date loose: else the theme's description is out of
@@ -31,7 +33,7 @@ import columns
 import expected_words
 import readers
 from align import Aligner
-from common import THEMES, Tally, builds, quoin_set, require_quoin, run
+from common import ROOT, THEMES, Tally, builds, quoin_set, require_quoin, run
 from theme_literals import HOUSE_THEME, WORDS, ThemeLiterals
 
 
@@ -116,12 +118,20 @@ class Case:
 DOES_NOT_FIT = 3  # exit status: right to say of a theme that has little room, if not of every sample
 
 
+MARGIN = ROOT / "tests" / "fixtures" / "margin.theme"
+
+
+def theme_file(name):
+    return MARGIN if name == MARGIN.stem else THEMES / f"{name}.theme"
+
+
 def set_all(folder, tally):
     cases = []
-    for theme in sorted(THEMES.glob("*.theme")):
+    for theme in [*sorted(THEMES.glob("*.theme")), MARGIN]:
         for name, source, tags in builds():
             pdf = folder / f"{theme.stem}-{name}.pdf"
-            done = quoin_set(source, pdf, tags, ["--theme", theme.stem], text=True)
+            named = theme if theme == MARGIN else theme.stem
+            done = quoin_set(source, pdf, tags, ["--theme", named], text=True)
             if done.returncode == DOES_NOT_FIT and theme.stem != HOUSE_THEME:
                 print(f"{name} does not fit in {theme.stem}")
             elif tally.check(done.returncode == 0, f"set {name} in {theme.stem}", done.stderr.strip()):
@@ -145,7 +155,7 @@ class Result:
 
 def read_case(case):
     """The Result of each reader."""
-    theme = ThemeLiterals(THEMES / f"{case.theme}.theme")
+    theme = ThemeLiterals(theme_file(case.theme))
     words = expected_words.read(case.source, case.tags).numbered(theme.numbered)
     heads = running_heads(theme, case.source, page_count(case.pdf))
     if theme.columns > 1:
@@ -154,6 +164,9 @@ def read_case(case):
     for reader, read in readers.READERS.items():
         text = read(case.pdf)
         aligned = Aligner(words, theme, heads, titles, WORDS["continued"]).align(text)
+        if theme.beside and reader in readers.BY_LAYOUT:
+            results.append(read_in_any_order(case, reader, words, text))
+            continue
         if theme.fills and reader in READ_EDGES_LOOSE:
             results.append(read_edges(case, reader, words, text, aligned.fault))
             continue
@@ -165,10 +178,15 @@ def read_case(case):
 
 def read_edges(case, reader, words, text, out_of_order):
     """Every word, in any order; what of it came loose is expected."""
+    result = read_in_any_order(case, reader, words, text)
+    result.loose, result.edges = [out_of_order] if out_of_order else [], True
+    return result
+
+
+def read_in_any_order(case, reader, words, text):
     lost = columns.missing(words, text)
     total = sum(word.kind == "word" for word in words)
-    return Result(case.theme, reader, total, total - len(lost), ", ".join(lost),
-                  [out_of_order] if out_of_order else [], True)
+    return Result(case.theme, reader, total, total - len(lost), ", ".join(lost))
 
 
 def read_columns(case, theme, words, heads, pages):
@@ -178,9 +196,7 @@ def read_columns(case, theme, words, heads, pages):
     for reader, read in readers.READERS.items():
         text = read(case.pdf)
         if reader in readers.BY_LAYOUT or pages > 1:  # a section may go on after the other column
-            lost = columns.missing(words, text)
-            total = sum(word.kind == "word" for word in words)
-            results.append(Result(case.theme, reader, total, total - len(lost), ", ".join(lost)))
+            results.append(read_in_any_order(case, reader, words, text))
             continue
         aligned = Aligner(in_order, theme, heads).align(text)
         fault = aligned.fault or ("" if count <= theme.columns else f"sections in {count} columns")

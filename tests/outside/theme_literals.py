@@ -44,18 +44,22 @@ def literals(pattern):
 
 class ThemeLiterals:
     """fragments: what may stand beside or between words; signs: bullets; head: the running head;
-    fills: whether text is sent to the right edge."""
+    fills: whether text is sent to the right edge; beside: whether headings or columns of skills stand
+    side by side with text."""
 
     def __init__(self, path):
         self.fragments = set(BETWEEN_ITEMS)
         self.signs = {"•", "-"}
         self.head = None  # its fields, in order, or None
         self.columns = 1
-        self.fills = False  # whether it sends text to the right edge
+        self.fills = False
+        self.beside = False
         self.numbered = set()  # kinds of section whose entries have numbers
         for label, value in self.inherited(pathlib.Path(path)):
             if label == "columns":
                 self.columns = {"one": 1, "two": 2}[value]
+            elif (label, value) in (("headings", "margin"), ("skill-columns", "two")):
+                self.beside = True
             elif label == "numbered":
                 self.numbered = set(re.split(r"\s*,\s*", value)) - {"none"}
             elif label in ("bullet", "inner-bullet"):
@@ -71,7 +75,7 @@ class ThemeLiterals:
         """The lines of the theme that this one is based on, and its own after them."""
         own = list(self.lines(path))
         base = dict(own).get("based-on")
-        return (self.inherited(path.with_name(f"{base}.theme")) if base else []) + own
+        return (self.inherited(THEMES / f"{base}.theme") if base else []) + own
 
     @staticmethod
     def lines(path):

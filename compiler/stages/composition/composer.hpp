@@ -35,6 +35,7 @@ private:
     void add_continued_headings();
     Paragraph continued_heading(const model::Text* title);
     void join_list(std::size_t paragraph);
+    void set_in_columns(std::size_t first);
     bool is_numbered(const model::Section& section) const;
     void add_numbered_entry(const model::Entry& entry, const theme::Form& form, std::uint32_t list,
                             int number, theme::GapName gap);
@@ -60,6 +61,7 @@ private:
     std::uint32_t add_span(const model::Gloss& gloss, std::uint32_t parent);
     void place_runs(Paragraph& paragraph, const ShapedText& shaped, const LineText& text);
     double character_width();
+    void make_room_for_headings();
     std::uint32_t add_icon(const RunIcon& icon, const theme::Style& style);
     std::string link_contents(const std::string& uri, const std::string& words) const;
     double size_of(theme::StyleName style) const;
@@ -72,8 +74,9 @@ private:
     TextShaper shaper_;
     std::string name_;
     Composition out_;
-    std::uint32_t entries_ = 0, lists_ = 0;
-    Region region_{}; // of what is being added
+    std::uint32_t entries_ = 0, lists_ = 0, blocks_ = 0;
+    double body_indent_; // the theme's, or what headings in the margin need
+    Region region_{};    // of what is being added
     std::uint32_t section_ = 0;
     bool in_heading_ = false; // its links are the writer's own
 };

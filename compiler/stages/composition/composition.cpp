@@ -37,11 +37,12 @@ Composer::Composer(const model::Resume& resume, const theme::Theme& theme, fonts
     : resume_(resume), theme_(theme), way_(way), plan_(plan ? *plan : widest_plan(resume, theme)),
       shaper_(theme, fonts, resume.settings, diagnostics,
               divides_words(resume.settings, theme) ? hyphenation : nullptr),
-      name_(name_in_heading(resume)) {}
+      name_(name_in_heading(resume)), body_indent_(theme.body_indent) {}
 
 Composition Composer::run() {
     add_element(StructureType::document, 0);
     out_.character = character_width();
+    if (theme_.margin_headings) make_room_for_headings();
     add_heading();
     const bool two_columns = std::ranges::find(plan_.at_side, true) != plan_.at_side.end();
     for (const bool side : {false, true}) { // one whole column after the other

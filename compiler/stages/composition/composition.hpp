@@ -120,6 +120,11 @@ struct Paragraph {
     // Entries of one line each make a list, from 1, and stand as close as one entry's lines; as far
     // apart as entries, once one of them takes two.
     std::uint32_t list = 0;
+    // Paragraphs of one block, from 1, are shared out over so many columns of equal width, each as
+    // wide as `span` is, that fill one after the other.
+    std::uint32_t block = 0, block_columns = 1;
+    double block_gap = 0;        // em, between them
+    bool in_margin = false;      // a section's heading that stands beside its first lines
     bool keep_with_next = false; // no page break after it: headings, and heads of entries
     std::vector<Run> runs;
     // Of the white that a line is filled with: what comes after it stands at the right edge.

@@ -4,6 +4,7 @@
 #include "compiler/trade/paper.hpp"
 
 #include <algorithm>
+#include <tuple>
 #include <utility>
 
 namespace quoin::composition {
@@ -27,6 +28,24 @@ double natural_width(const std::vector<Run>& runs) {
         for (const fonts::Glyph& glyph : run.glyphs)
             width += em(glyph.advance, run) + run.tracking * run.size;
     return width;
+}
+
+// Between two places where its lines may end.
+double widest_word(const ShapedText& shaped) {
+    double widest = 0, width = 0;
+    auto next = shaped.breaks.begin();
+    for (std::uint32_t r = 0; r < shaped.runs.size(); ++r) {
+        const Run& run = shaped.runs[r];
+        for (std::uint32_t g = 0; g < run.glyphs.size(); ++g) {
+            for (;
+                 next != shaped.breaks.end() && std::tie(next->run, next->glyph) <= std::tie(r, g);
+                 ++next)
+                width = 0;
+            width += em(run.glyphs[g].advance, run) + run.tracking * run.size;
+            widest = std::max(widest, width);
+        }
+    }
+    return widest;
 }
 
 Place first_place(const LineText& text) {
@@ -150,6 +169,19 @@ double Composer::character_width() {
            static_cast<double>(words.size());
 }
 
+// All that stands under headings is set in far enough for the longest word of theirs.
+void Composer::make_room_for_headings() {
+    constexpr double most = 12; // em; a word that is longer yet is broken
+    for (const model::Section& section : resume_.sections) {
+        LineText title;
+        title.append(section.title);
+        const ShapedText shaped =
+            shaper_.shape(title, theme::StyleName::section, size_of(theme::StyleName::section));
+        body_indent_ =
+            std::max(body_indent_, std::min(most, widest_word(shaped) + theme_.column_gap));
+    }
+}
+
 std::uint32_t Composer::add_icon(const RunIcon& of, const theme::Style& style) {
     Icon icon{theme_.icons.at(of.name), style.icon_colour.value_or(style.colour)};
     // where a line of text would begin
@@ -209,7 +241,11 @@ Paragraph& Composer::add_paragraph(const LineText& text, theme::StyleName style,
     paragraph.region = region_;
     paragraph.span = span_of(theme_, region_, plan_.width);
     paragraph.section = section_;
-    if (style != theme::StyleName::section && !in_heading_) paragraph.indent += theme_.body_indent;
+    if (style != theme::StyleName::section && !in_heading_) paragraph.indent += body_indent_;
+    if (style == theme::StyleName::section && theme_.margin_headings) {
+        paragraph.in_margin = true;
+        paragraph.most_room = body_indent_ - theme_.column_gap;
+    }
     return out_.paragraphs.emplace_back(std::move(paragraph));
 }
 
@@ -229,8 +265,8 @@ void Composer::add_label(Paragraph& paragraph, std::string_view sign, int level,
     const auto added = static_cast<std::uint32_t>(shaped.runs.size());
     paragraph.hang = std::max(theme_.bullet_hang, natural_width(shaped.runs));
     paragraph.turn_over = 0;
-    paragraph.indent = theme_.body_indent + theme_.style(paragraph.style).indent +
-                       theme_.bullet_indent + theme_.bullet_hang * (level - 1) + paragraph.hang;
+    paragraph.indent = body_indent_ + theme_.style(paragraph.style).indent + theme_.bullet_indent +
+                       theme_.bullet_hang * (level - 1) + paragraph.hang;
     paragraph.label_runs = added;
     for (BreakPoint& point : paragraph.breaks)
         point.run += added;

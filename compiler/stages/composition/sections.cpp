@@ -2,8 +2,10 @@
 #include "compiler/stages/composition/composer.hpp"
 
 #include "compiler/trade/schools.hpp"
+#include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
+#include <span>
 #include <string>
 
 namespace quoin::composition {
@@ -119,6 +121,27 @@ void Composer::add_section(const model::Section& section) {
         gap = theme::GapName::entry;
     }
     if (numbered) align_numbers(out_.paragraphs, heading + 1);
+    if (theme_.skill_columns > 1 && trade::has_groups(section.holds)) set_in_columns(heading + 1);
+}
+
+// Lines of groups; what has bullets is no list to be shared out.
+void Composer::set_in_columns(std::size_t first) {
+    const std::span<Paragraph> lines = std::span(out_.paragraphs).subspan(first);
+    const bool plain = std::ranges::all_of(
+        lines, [](const Paragraph& line) { return line.label_runs == 0 && line.block == 0; });
+    if (lines.size() < 2 || !plain) return;
+    const auto columns = std::min(static_cast<std::uint32_t>(theme_.skill_columns),
+                                  static_cast<std::uint32_t>(lines.size()));
+    ++blocks_;
+    for (Paragraph& line : lines) {
+        line.list = 0;
+        line.block = blocks_;
+        line.block_columns = columns;
+        line.block_gap = theme_.column_gap;
+        line.indent -= body_indent_;
+        line.span = {body_indent_ + theme_.column_gap * (columns - 1), 1.0 / columns, 0,
+                     body_indent_};
+    }
 }
 
 // An entry of one line below another such, closer than entries stand.

@@ -78,6 +78,100 @@ const composition::Paragraph* continued_of(const composition::Composition& compo
     return none ? nullptr : &composition.continued[paragraph.section];
 }
 
+// The column of each of a block's paragraphs: in order, the highest as low as can be, none empty.
+std::vector<std::uint32_t> shared_out(std::span<const int> counts, std::uint32_t columns) {
+    std::vector<std::uint32_t> shared;
+    for (int most = std::ranges::max(counts);; ++most) {
+        shared.clear();
+        std::uint32_t column = 0;
+        int height = 0;
+        for (const int count : counts) {
+            const std::size_t left = counts.size() - shared.size();
+            if (height + count > most || (height > 0 && left < columns - column)) {
+                ++column;
+                height = 0;
+            }
+            height += count;
+            shared.push_back(column);
+        }
+        if (shared.back() < columns) return shared;
+    }
+}
+
+// One line of each column a row; the first of a row carries its height.
+void add_rows(std::span<const ColumnLine> block, std::span<const std::uint32_t> columns,
+              std::vector<ColumnLine>& lines) {
+    std::vector<std::vector<ColumnLine>> by_column(columns.back() + std::size_t{1});
+    for (ColumnLine line : block) {
+        line.block_column = columns[line.paragraph_index - block.front().paragraph_index];
+        by_column[line.block_column].push_back(line);
+    }
+    bool any = true;
+    for (std::size_t row = 0; any; ++row) {
+        any = false;
+        for (const std::vector<ColumnLine>& column : by_column) {
+            if (row >= column.size()) continue;
+            ColumnLine line = column[row];
+            if (any || row > 0) line.gap = theme::GapName::none;
+            line.held = any || row > 0;
+            line.beside = any;
+            any = true;
+            lines.push_back(line);
+        }
+    }
+}
+
+// The lines of each block row by row; those of other paragraphs as they are.
+std::vector<ColumnLine> in_rows(const std::vector<ColumnLine>& lines,
+                                std::span<const int> line_counts) {
+    std::vector<ColumnLine> rows;
+    for (std::size_t begin = 0, end = 0; begin < lines.size(); begin = end) {
+        const composition::Paragraph& paragraph = *lines[begin].paragraph;
+        for (end = begin + 1; paragraph.block > 0 && end < lines.size() &&
+                              lines[end].paragraph->block == paragraph.block;)
+            ++end;
+        if (paragraph.block == 0) {
+            rows.push_back(lines[begin]);
+            continue;
+        }
+        const std::span block(lines.begin() + static_cast<std::ptrdiff_t>(begin), end - begin);
+        const std::size_t first = block.front().paragraph_index;
+        const std::size_t count = block.back().paragraph_index - first + 1;
+        add_rows(block, shared_out(line_counts.subspan(first, count), paragraph.block_columns),
+                 rows);
+    }
+    return rows;
+}
+
+// A heading in the margin: each line of it on the baseline of one of its section's.
+std::vector<ColumnLine> beside_headings(const std::vector<ColumnLine>& lines) {
+    std::vector<ColumnLine> rows;
+    for (std::size_t at = 0; at < lines.size();) {
+        if (!lines[at].paragraph->in_margin) {
+            rows.push_back(lines[at++]);
+            continue;
+        }
+        const std::span heading(lines.begin() + static_cast<std::ptrdiff_t>(at), lines[at].lines);
+        at += heading.size();
+        for (ColumnLine line : heading) {
+            const std::size_t row = rows.size();
+            const auto goes_on = [&] {
+                return at < lines.size() && !lines[at].paragraph->in_margin;
+            };
+            if (line.is_first()) rows.push_back(line);
+            if (goes_on()) rows.push_back(lines[at++]);
+            while (goes_on() && lines[at].beside)
+                rows.push_back(lines[at++]);
+            if (!line.is_first()) rows.push_back(line);
+            for (std::size_t i = row; i < rows.size(); ++i) {
+                rows[i].held = rows[i].held || !(line.is_first() && i == row);
+                rows[i].beside = i > row;
+            }
+        }
+    }
+    return rows;
+}
+
 Column column_without(const composition::Composition& composition, std::span<const int> line_counts,
                       std::optional<composition::Region> other) {
     Column column;
@@ -94,6 +188,7 @@ Column column_without(const composition::Composition& composition, std::span<con
         for (std::uint32_t line = 0; line < lines; ++line)
             column.lines.push_back({&paragraph, p, line, lines, gap, continued});
     }
+    column.lines = beside_headings(in_rows(column.lines, line_counts));
     if (!composition.running_head.runs.empty()) column.running_head = &composition.running_head;
     return column;
 }
@@ -148,6 +243,7 @@ Height to_baseline(const Column& column, std::size_t line) {
     const ColumnLine& at = column.lines[line];
     const ColumnLine& above = column.lines[line - 1];
     Height height;
+    if (at.beside) return height;
     if (is_of_heading(at))
         height.fixed = above.paragraph->descent + heading_air + at.paragraph->ascent;
     else
@@ -215,7 +311,7 @@ bool may_break_before(const Column& column, std::size_t line) {
     const auto heads_more = [&](std::size_t i) {
         return column.lines[i].paragraph->keep_with_next && column.lines[i].is_last();
     };
-    if (at.is_first() && line > 0 && heads_more(line - 1)) return false;
+    if (at.held || (at.is_first() && line > 0 && heads_more(line - 1))) return false;
     if (!at.is_first() && (at.line < 2 || at.lines - at.line < 2)) return false;
     if (!goes_on(column, line)) return true;
     const bool two_before = line >= 2 && goes_on(column, line - 1) && !heads_more(line - 2);

@@ -41,6 +41,9 @@ struct ColumnLine {
     theme::GapName gap{}; // above the paragraph, as it opens here
     // Its section's heading, that a page opens with if this line is its first; null for none.
     const composition::Paragraph* continued = nullptr;
+    std::uint32_t block_column = 0; // of its block, from the left
+    bool beside = false;            // on the baseline of the line before it
+    bool held = false;              // no page begins with it
 
     bool is_first() const { return line == 0; }
     bool is_last() const { return line + 1 == lines; }
@@ -51,6 +54,8 @@ struct Column {
     const composition::Paragraph* running_head = nullptr; // null if there is none
 };
 
+// What stands side by side comes row by row: the lines of a block's columns, and those of a heading
+// in the margin with those of its section.
 Column make_column(const composition::Composition& composition, std::span<const int> line_counts);
 
 // Where a composition has two columns, each with the heading above it, the main one first; else the

@@ -147,9 +147,11 @@ private:
         return (setting_.paper_width - 2 * setting_.side_margin) / setting_.size;
     }
     double top() const { return setting_.paper_height - setting_.top_margin; }
-    double left(const composition::Paragraph& paragraph) const {
+    double left(const composition::Paragraph& paragraph, std::uint32_t block_column = 0) const {
+        const double step = paragraph.span.width(measure()) + paragraph.block_gap;
         return setting_.side_margin +
-               (paragraph.span.begin(measure()) + paragraph.indent) * setting_.size;
+               (paragraph.span.begin(measure()) + paragraph.indent + block_column * step) *
+                   setting_.size;
     }
     // What may hang past the text and leave half an inch.
     double free_margin() const { return std::max(0.0, setting_.side_margin - least_margin); }
@@ -157,28 +159,51 @@ private:
         return (paragraph.span.width(measure()) - paragraph.indent) * setting_.size;
     }
 
+    // What the text is aligned in: of a heading in the margin, that.
+    double text_room(const composition::Paragraph& paragraph) const {
+        const double all = room(paragraph);
+        return paragraph.in_margin ? std::min(all, paragraph.most_room * setting_.size) : all;
+    }
+
+    using LinePlaces = std::vector<std::pair<const fit::ColumnLine*, double>>; // with their y
+
+    // A heading in the margin has the text's pitch, whatever gaps open beside it.
+    void keep_pitch(LinePlaces& places) {
+        auto& [line, y] = places.back();
+        if (line->is_first()) heading_y_ = y;
+        y = heading_y_ - line->line * setting_.leading * setting_.size;
+    }
+
+    // In reading order: of what stands side by side, one after the other.
     void set_lines(const fit::Column& column, std::size_t begin, std::size_t end, std::size_t page,
                    bool heading_stands) {
         double down = 0;
         if (page > 0 && column.lines[begin].continued != nullptr)
             set_continued(column.lines[begin].paragraph->section,
                           top() - to_opening_baseline(column, begin, page).at(setting_));
+        LinePlaces places;
         for (std::size_t i = begin; i < end; ++i) {
             const fit::Height step =
                 i == begin ? to_first_baseline(column, i, page) : to_baseline(column, i);
             down += step.at(setting_);
             const bool stands =
                 heading_stands && column.lines[i].paragraph->region == composition::Region::whole;
-            if (!stands) set_line(column.lines[i], top() - down);
+            if (!stands) places.emplace_back(&column.lines[i], top() - down);
+            if (column.lines[i].paragraph->in_margin) keep_pitch(places);
         }
+        std::ranges::stable_sort(places, {},
+                                 [](const auto& at) { return at.first->paragraph_index; });
+        for (const auto& [line, y] : places)
+            set_line(*line, y);
     }
 
     void set_line(const fit::ColumnLine& at, double y) {
         const composition::Paragraph& paragraph = *at.paragraph;
         const lines::Line& line = fit_.lines[at.paragraph_index][at.line];
         const double outset = at.is_first() ? paragraph.turn_over * setting_.size : 0;
-        const double spare = room(paragraph) + outset - line.width * setting_.size;
-        double x = left(paragraph) - outset;
+        const double spare = text_room(paragraph) + outset - line.width * setting_.size;
+        const double edge = left(paragraph, at.block_column) - outset;
+        double x = edge;
         const bool labelled = at.is_first() && paragraph.label_runs > 0; // which stands in its way
         if (paragraph.hang_punctuation && !labelled && paragraph.align != theme::Align::centre &&
             paragraph.align != theme::Align::right)
@@ -187,8 +212,10 @@ private:
         if (paragraph.align == theme::Align::right) x += spare;
         if (at.is_first()) set_label(paragraph, at.paragraph_index, x, y);
         set_text(paragraph, at.paragraph_index, line, x, y, spare);
-        if (at.is_first() && paragraph.rule == theme::RuleAt::above) set_rule(paragraph, y, 1);
-        if (at.is_last() && paragraph.rule == theme::RuleAt::below) set_rule(paragraph, y, -1);
+        if (at.is_first() && paragraph.rule == theme::RuleAt::above)
+            set_rule(paragraph, edge, y, 1);
+        if (at.is_last() && paragraph.rule == theme::RuleAt::below)
+            set_rule(paragraph, edge, y, -1);
     }
 
     void set_label(const composition::Paragraph& paragraph, std::uint32_t index, double x,
@@ -245,17 +272,16 @@ private:
         page_->icons.push_back({icon, x, y + (capitals - side) / 2, side});
     }
 
-    // `side` is 1 above the text and -1 below it.
-    void set_rule(const composition::Paragraph& paragraph, double baseline, int side) {
+    // From the left edge; `side` is 1 above the text and -1 below it.
+    void set_rule(const composition::Paragraph& paragraph, double edge, double baseline, int side) {
         const double text = side > 0 ? paragraph.ascent : paragraph.descent;
         const double away =
             (text + paragraph.rule_gap) * setting_.size + paragraph.rule_thickness / 2;
-        const double outset = paragraph.turn_over * setting_.size;
-        double length = room(paragraph) + outset;
+        double length = room(paragraph) + paragraph.turn_over * setting_.size;
         if (paragraph.rule_length > 0)
             length = std::min(length, paragraph.rule_length * setting_.size);
-        page_->rules.push_back({left(paragraph) - outset, baseline + side * away, length,
-                                paragraph.rule_thickness, paragraph.rule_colour});
+        page_->rules.push_back({edge, baseline + side * away, length, paragraph.rule_thickness,
+                                paragraph.rule_colour});
     }
 
     // The word alone where the whole is wider than the column.
@@ -268,8 +294,9 @@ private:
         if (whole.align == theme::Align::centre) x += spare / 2;
         if (whole.align == theme::Align::right) x += spare;
         set_text(heading, continued_index(fits ? section : 0), whole_line(heading), x, y);
-        if (whole.rule == theme::RuleAt::above) set_rule(whole, y, 1);
-        if (whole.rule == theme::RuleAt::below) set_rule(whole, y, -1);
+        const double edge = left(whole) - whole.turn_over * setting_.size;
+        if (whole.rule == theme::RuleAt::above) set_rule(whole, edge, y, 1);
+        if (whole.rule == theme::RuleAt::below) set_rule(whole, edge, y, -1);
     }
 
     double width_of(const composition::Paragraph& paragraph) const { // pt
@@ -295,6 +322,7 @@ private:
     const fit::PageSetting& setting_;
     std::size_t before_; // pages, in the document
     Page* page_ = nullptr;
+    double heading_y_ = 0; // of the last in the margin, its first line's
 };
 
 }

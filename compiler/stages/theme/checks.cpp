@@ -2,6 +2,7 @@
 
 #include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/settings.hpp"
+#include "compiler/trade/paper.hpp"
 
 #include <string_view>
 
@@ -33,6 +34,31 @@ void check_form_fills(const Theme& theme, const Form& form, Diagnostics& diagnos
             diagnostics.error(line.place,
                               fill<messages::fill_not_left>(name_of(line.style), name_of(align)));
     }
+}
+
+// Its lines stand level with the text's, whose leading its own has to bear.
+constexpr double most_margin_heading = 1.1; // ratio of the text size
+constexpr double least_heading_room = 4;    // em: `Education` and its like
+constexpr double least_skill_column = 10;   // em: two or three words
+
+void check_margin_style(const Theme& theme, Diagnostics& diagnostics) {
+    const Style& style = theme.style(StyleName::section);
+    const auto fault = [&](std::string_view label, std::string text) {
+        diagnostics.error(place_of(style, label), std::move(text));
+    };
+    if (style.align == Align::centre || style.align == Align::justified)
+        fault("align", fill<messages::margin_align>(name_of(style.align)));
+    if (style.rule == RuleAt::below) fault("rule", fill<messages::margin_rule>());
+    if (style.size > most_margin_heading)
+        fault("size", fill<messages::margin_size>(style.size, most_margin_heading));
+}
+
+// Of one column of skills, em, where lines are shortest.
+double narrowest_skill_column(const Theme& theme) {
+    const double paper = trade::size_of(trade::Paper::a4).width;
+    const double measure = (paper - 2 * theme.side_margin.most) / theme.size.most;
+    const int columns = theme.skill_columns;
+    return (measure - theme.body_indent - theme.column_gap * (columns - 1)) / columns;
 }
 
 }
@@ -72,6 +98,27 @@ void check_fills(const Theme& theme, Diagnostics& diagnostics) {
     check_form_fills(theme, theme.heading, diagnostics);
     for (const auto& [holds, form] : theme.forms)
         check_form_fills(theme, form, diagnostics);
+}
+
+void check_geometry(const Theme& theme, const SettingPlace& place_of, Diagnostics& diagnostics) {
+    if (theme.margin_headings && theme.two_columns)
+        diagnostics.error(place_of({"headings", "columns"}), fill<messages::margin_of_columns>());
+    if (theme.skill_columns > 1 && theme.two_columns)
+        diagnostics.error(place_of({"skill-columns", "columns"}),
+                          fill<messages::skills_of_columns>());
+    if (theme.margin_headings) {
+        const double room = theme.body_indent - theme.column_gap;
+        if (room < least_heading_room)
+            diagnostics.error(place_of({"headings", "body-indent", "column-gap"}),
+                              fill<messages::margin_narrow>(theme.body_indent,
+                                                            least_heading_room + theme.column_gap));
+        check_margin_style(theme, diagnostics);
+    }
+    if (theme.skill_columns == 1 || theme.size.most == 0) return;
+    const double narrowest = narrowest_skill_column(theme);
+    if (narrowest < least_skill_column)
+        diagnostics.error(place_of({"skill-columns", "body-indent", "column-gap"}),
+                          fill<messages::skills_narrow>(narrowest, least_skill_column));
 }
 
 }

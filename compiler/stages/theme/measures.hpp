@@ -19,7 +19,8 @@ struct Measures {
     bool hang_punctuation = false; // at the margins, so that the edge of the letters is even
     bool two_columns = false;      // under the heading: a main one and a narrow one at its side
     bool side_left = false;
-    double column_gap = 2; // em, between them
+    double column_gap = 2;        // em, between columns, and beside headings in the margin
+    bool margin_headings = false; // of sections, beside their first lines
 };
 
 struct Bounds {
@@ -36,7 +37,7 @@ struct NumberSetting {
 inline constexpr NumberSetting number_settings[] = {
     {"bullet-indent", &Measures::bullet_indent, {0, 3, "em"}},
     {"bullet-hang", &Measures::bullet_hang, {0.4, 3, "em"}},
-    {"body-indent", &Measures::body_indent, {0, 8, "em"}},
+    {"body-indent", &Measures::body_indent, {0, 12, "em"}},
     {"column-gap", &Measures::column_gap, {1, 6, "em"}},
     {"word-space", &Measures::word_space, {0.15, 0.5, "em"}},
     {"icon-gap", &Measures::icon_gap, {0, 2, "em"}},
@@ -53,6 +54,7 @@ inline constexpr EitherSetting either_settings[] = {
     {"hang-punctuation", {"no", "yes"}, &Measures::hang_punctuation},
     {"columns", {"one", "two"}, &Measures::two_columns},
     {"side", {"right", "left"}, &Measures::side_left},
+    {"headings", {"above", "margin"}, &Measures::margin_headings},
     {"icons", {"none", "drawn"}, &Measures::draws_icons},
 };
 

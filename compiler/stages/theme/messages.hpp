@@ -35,6 +35,25 @@ inline constexpr Message no_accent =
 inline constexpr Message too_small = "style '{}' would be set at {:.3g} pt, and the least is "
                                      "{:.3g} pt: make its size at least {:.3g}";
 
+// Settings that do not go together
+inline constexpr Message margin_of_columns = "a page of two columns has no margin for headings: "
+                                             "expected 'headings: above' or 'columns: one'";
+inline constexpr Message margin_narrow = "a body-indent of {:.3g} em is too narrow for headings in "
+                                         "the margin: expected {:.3g} em at least";
+inline constexpr Message margin_align =
+    "a heading in the margin cannot be set '{}': expected 'align: left' or 'align: right'";
+inline constexpr Message margin_rule =
+    "a heading in the margin has no rule below: expected 'rule: above' or 'rule: none'";
+inline constexpr Message margin_size = "style 'section' is {:.3g} times the text, and the lines of "
+                                       "a heading in the margin stand level "
+                                       "with the text's: expected a size of at most {:.3g}";
+inline constexpr Message skills_of_columns =
+    "a page of two columns has no room for columns of skills: expected 'skill-columns: one' or "
+    "'columns: one'";
+inline constexpr Message skills_narrow =
+    "a column of skills may be as narrow as {:.3g} em, and needs {:.3g}: expected fewer "
+    "'skill-columns', or less 'body-indent' or 'column-gap'";
+
 // Forms and the patterns in them
 inline constexpr Message no_line = "there is no line '{}' in {}: expected one of {}{}";
 inline constexpr Message no_field = "there is no field '{}' here: expected one of {}{}";

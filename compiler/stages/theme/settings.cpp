@@ -116,6 +116,12 @@ void read_ways(const ThemeLine& line, Theme& theme, Diagnostics&) {
     theme.ways = parted_by_commas(line.value.joined());
 }
 
+void read_skill_columns(const ThemeLine& line, Theme& theme, Diagnostics& diagnostics) {
+    constexpr std::string_view counts[] = {"one", "two", "three"};
+    if (const auto index = read_choice(line, counts, diagnostics))
+        theme.skill_columns = static_cast<int>(*index) + 1;
+}
+
 struct OwnSetting {
     std::string_view label;
     void (*read)(const ThemeLine&, Theme&, Diagnostics&);
@@ -130,6 +136,7 @@ constexpr OwnSetting own_settings[] = {
                          Diagnostics& faults) { read_kinds(line, theme.side_sections, faults); }},
     {"numbered", [](const ThemeLine& line, Theme& theme,
                     Diagnostics& faults) { read_kinds(line, theme.numbered, faults); }},
+    {"skill-columns", read_skill_columns},
     {"ways", read_ways},
     {"based-on", [](const ThemeLine&, Theme&, Diagnostics&) {}}, // read before all else
 };

@@ -13,6 +13,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <initializer_list>
 #include <set>
 #include <span>
 #include <system_error>
@@ -72,6 +73,7 @@ private:
     void open_block(const ThemeLine& line, OpenBlock& block);
     void check_settings();
     void check_forms();
+    Place last_place(std::initializer_list<std::string_view> labels) const;
     Form& form_of(const FormName& name) {
         return name.holds ? theme_.forms[*name.holds] : theme_.heading;
     }
@@ -307,10 +309,24 @@ void ThemeReader::check_whole() {
     const bool own = size != settings_.end() && size->second.place.file == file_;
     check_sizes(theme_, own ? std::optional(size->second.place) : std::nullopt, diagnostics_);
     check_fills(theme_, diagnostics_);
+    check_geometry(
+        theme_, [this](const auto& labels) { return last_place(labels); }, diagnostics_);
     if (incomplete_) return; // what is not there may be what could not be read
     check_icons(theme_, diagnostics_);
     check_settings();
     check_forms();
+}
+
+// Of the settings, where one was made: in the theme's own file, if it makes any of them.
+Place ThemeReader::last_place(std::initializer_list<std::string_view> labels) const {
+    Place last;
+    for (const std::string_view label : labels) {
+        const auto setting = settings_.find(label);
+        if (setting == settings_.end()) continue;
+        const Place place = setting->second.place;
+        if (last.line == 0 || (last.file != file_ && place.file == file_)) last = place;
+    }
+    return last;
 }
 
 void ThemeReader::check_settings() {

@@ -154,6 +154,7 @@ struct Theme : Measures {
     std::vector<trade::Holds>
         side_sections;                  // set in the narrow column beside those that ask for it
     std::vector<trade::Holds> numbered; // kinds whose entries have numbers before them
+    int skill_columns = 1;              // that the lines of sections of groups are shared out over
     std::optional<Colour> accent;
     std::map<trade::FieldName, FieldLetters> fields;
     std::map<std::string, Path, std::less<>> icons;

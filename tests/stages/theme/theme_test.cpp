@@ -289,6 +289,9 @@ TEST_CASE("settings that are accepted") {
         "side-sections: none",
         "numbered: publications, honors",
         "numbered: none",
+        "headings: margin\nbody-indent: 7\ncolumn-gap: 1.5\n\nstyle: section\nsize: 1.1",
+        "skill-columns: three",
+        "skill-columns: two\nbody-indent: 9",
         "style: section\nrule-length: full",
         "style: section\nrule-length: 2.2",
         "style: line\nturn-over: 1.4",
@@ -359,6 +362,28 @@ TEST_CASE("settings that are refused, with the place and the mend") {
          "3:16: no section holds 'skill': expected some of education, experience, projects, "
          "activities, skills, honors, credentials, languages, publications, prose, other, or "
          "none; did you mean 'skills'?"},
+        {"headings: margin\nbody-indent: 5\n\nstyle: section\nsize: 1",
+         "3:11: a body-indent of 5 em is too narrow for headings in the margin: expected 6 em at "
+         "least"},
+        {"headings: margin\nbody-indent: 8\ncolumns: two\n\nstyle: section\nsize: 1",
+         "3:11: a page of two columns has no margin for headings: expected 'headings: above' or "
+         "'columns: one'"},
+        {"headings: margin\nbody-indent: 8\n\nstyle: section\nsize: 1.2",
+         "7:7: style 'section' is 1.2 times the text, and the lines of a heading in the margin "
+         "stand level with the text's: expected a size of at most 1.1"},
+        {"headings: margin\nbody-indent: 8\n\nstyle: section\nsize: 1\nrule: below",
+         "8:7: a heading in the margin has no rule below: expected 'rule: above' or 'rule: none'"},
+        {"headings: margin\nbody-indent: 8\n\nstyle: section\nsize: 1\nalign: centre",
+         "8:8: a heading in the margin cannot be set 'centre': expected 'align: left' or 'align: "
+         "right'"},
+        {"skill-columns: two\ncolumns: two",
+         "3:16: a page of two columns has no room for columns of skills: expected "
+         "'skill-columns: one' or 'columns: one'"},
+        {"skill-columns: three\nbody-indent: 8",
+         "3:16: a column of skills may be as narrow as 8.53 em, and needs 10: expected fewer "
+         "'skill-columns', or less 'body-indent' or 'column-gap'"},
+        {"skill-columns: four",
+         "3:16: 'skill-columns' cannot be 'four': expected one of one, two, three"},
         {"style: line\nsize: 0.9",
          "4:7: style 'line' would be set at 9 pt, and the least is 10 pt: make its size at least "
          "1"},
