@@ -197,6 +197,18 @@ std::vector<std::string> loose_pieces(const std::vector<ExpectedWord>& expected,
     return loose;
 }
 
+std::string_view side_by_side(const composition::Composition& composition) {
+    const auto any = [&](auto is_so) { return std::ranges::any_of(composition.paragraphs, is_so); };
+    using composition::Paragraph;
+    if (any([](const Paragraph& at) { return at.region == composition::Region::side; }))
+        return "two columns stand";
+    if (any([](const Paragraph& at) { return at.in_margin; }))
+        return "headings in the margin and their text stand";
+    if (any([](const Paragraph& at) { return at.block_columns > 1; }))
+        return "columns of skills stand";
+    return "";
+}
+
 namespace {
 
 // What a theme sends to the right edge is whole, if it is read at all; a reader that parts the page
@@ -245,6 +257,8 @@ bool verify_pdf(const composition::Composition& composition, std::string_view pd
     }
     if (const auto loose = loose_pieces(expected, readings.by_place); !loose.empty())
         diagnostics.warning(file, fill<messages::read_loose>(loose.size(), list_of(loose)));
+    if (const std::string_view what = side_by_side(composition); !what.empty())
+        diagnostics.warning(file, fill<messages::side_by_side>(what));
     return true;
 }
 

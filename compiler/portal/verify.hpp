@@ -31,9 +31,13 @@ std::vector<ExpectedWord> lost_words(const std::vector<ExpectedWord>& expected,
 std::vector<std::string> loose_pieces(const std::vector<ExpectedWord>& expected,
                                       const Reading& reading);
 
+// What of a page stands beside what is read before or after it; empty if nothing does.
+std::string_view side_by_side(const composition::Composition& composition);
+
 // Reads `pdf` back in the order of the place and of the file, and reports what was lost, at its
 // place in the source; `file` is the place for a fault of the whole. False if anything was. What a
-// theme sends to the right edge may come apart in the order of the place: a warning says so.
+// theme sends to the right edge may come apart in the order of the place, and what stands side by
+// side is mixed by readers of other orders: warnings say so.
 bool verify_pdf(const composition::Composition& composition, std::string_view pdf, Place file,
                 Diagnostics& diagnostics);
 

@@ -152,6 +152,27 @@ TEST_CASE("verify: the words of a composition") {
     CHECK(words.front().place == paragraph.place);
 }
 
+TEST_CASE("verify: what stands side by side is told") {
+    composition::Paragraph plain, side, margin, block;
+    side.region = composition::Region::side;
+    margin.in_margin = true;
+    block.block_columns = 2;
+    const struct {
+        std::vector<composition::Paragraph> paragraphs;
+        std::string_view told;
+    } cases[] = {
+        {{plain, plain}, ""},
+        {{plain, side}, "two columns stand"},
+        {{margin, plain, block}, "headings in the margin and their text stand"},
+        {{plain, block}, "columns of skills stand"},
+    };
+    for (const auto& one : cases) {
+        composition::Composition composition;
+        composition.paragraphs = one.paragraphs;
+        CHECK(side_by_side(composition) == one.told);
+    }
+}
+
 TEST_CASE("verify: a PDF is read back, and what it lost is reported at its place") {
     const std::string pdf = // without a cross-reference table, which readers mend
         "%PDF-1.4\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n"
