@@ -46,7 +46,7 @@ the loader|:_dl_start |2.5
   the list of fonts|commands::open_fonts(|1.5
   the source read|quoin::model::build_resume(|4
   the theme read|quoin::theme::read_theme(|2.5
-  composition|quoin::composition::compose(|18
+  composition|quoin::composition::compose(|21
     of that HarfBuzz|:hb_shape_full |9
   the fit|quoin::fit::fit(|3.5
   pages|quoin::stages::make_pages(|0.5
