@@ -7,6 +7,7 @@
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/stages/model/build.hpp"
+#include "tests/held_files.hpp"
 
 #include <algorithm>
 #include <cstddef>
@@ -36,6 +37,7 @@ struct Read {
 
 std::optional<model::Resume> resume_of(Sources& sources, std::string bytes) {
     Diagnostics diagnostics;
+    bytes = test::hold_words_and_part(sources, std::move(bytes));
     const auto file = sources.add("fuzz.resume", std::move(bytes), diagnostics);
     if (!file) return std::nullopt;
     return model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
@@ -114,6 +116,7 @@ std::vector<Edit> check_findings(const Read& read) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     std::string bytes(data, data + size);
+    const std::string part = bytes.substr(std::min(bytes.find('\f'), bytes.size()));
     std::optional<Read> before;
     std::vector<Edit> made;
     for (int round = 0; round < 4; ++round) {
@@ -129,12 +132,12 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         const std::vector<Edit> edits =
             good_edits(check_findings(now), most_questions, [&](const std::vector<Edit>& some) {
                 Sources after;
-                return resume_of(after, mend(file, some).bytes).has_value();
+                return resume_of(after, mend(file, some).bytes + part).has_value();
             });
         const Mended mended = mend(file, edits);
         if (mended.made == 0) return 0;
         require(mended.bytes == mend(file, edits).bytes);
-        bytes = mended.bytes;
+        bytes = mended.bytes + part;
         made = edits;
         before = std::move(now);
     }

@@ -1,12 +1,16 @@
 // Any bytes at all as what an editor sends: nothing crashes or hangs, and what goes out is framed
-// JSON.
+// JSON. The first byte tells whether a document is open before, and whether the rest is a stream or
+// a message a line.
 #include "compiler/server/server.hpp"
 
+#include <algorithm>
+#include <cstddef>
 #include <cstdint>
 #include <cstdlib>
 #include <filesystem>
 #include <memory>
 #include <string>
+#include <string_view>
 
 namespace quoin::server {
 
@@ -45,9 +49,20 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         {QUOIN_DATA_FOLDER, fonts_of_target(), language_of_target(), {2026, 11, std::nullopt, 20}});
     Server server(session, "0", require_json, {});
     server.take(message(R"("id":1,"method":"initialize","params":{})"));
-    server.take(message(R"("method":"textDocument/didOpen","params":{"textDocument":)"
-                        R"({"uri":"untitled:a","text":"name: Ottoline Brandt\n"}})"));
-    server.take(std::string(data, data + size));
+    const std::string input(data, data + size);
+    const unsigned form = size == 0 ? 0 : data[0];
+    if ((form & 8U) != 0)
+        server.take(message(R"("method":"textDocument/didOpen","params":{"textDocument":)"
+                            R"({"uri":"untitled:a","text":"name: Ottoline Brandt\n"}})"));
+    const std::string_view rest = std::string_view(input).substr(std::min<std::size_t>(1, size));
+    if ((form & 1U) != 0)
+        server.take(rest);
+    else
+        for (std::size_t begin = 0; begin < rest.size();) {
+            const std::size_t end = std::min(rest.find('\n', begin), rest.size());
+            server.take(framed(rest.substr(begin, end - begin)));
+            begin = end + 1;
+        }
     while (server.step()) {
     }
     return 0;

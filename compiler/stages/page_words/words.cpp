@@ -144,9 +144,9 @@ std::vector<std::string> languages_in(const fs::path& folder) {
 }
 
 // One that only fails is told by whoever reads it: a page without its words would be another.
-bool is_missing(const fs::path& file) {
+bool is_missing(const Sources& sources, const fs::path& file) {
     std::error_code fault;
-    return fs::status(file, fault).type() == fs::file_type::not_found;
+    return !sources.holds(file) && fs::status(file, fault).type() == fs::file_type::not_found;
 }
 
 }
@@ -169,7 +169,7 @@ Words read_words(Sources& sources, const fs::path& folder, const std::string& la
                  Place asked_at, Diagnostics& diagnostics) {
     Words words;
     const std::string whole = language.substr(0, language.find('-'));
-    if (is_missing(folder / whole)) {
+    if (is_missing(sources, folder / whole)) {
         const auto names = languages_in(folder);
         diagnostics.error(asked_at, names.empty()
                                         ? fill<messages::no_words_at_all>(folder.string())
@@ -181,7 +181,7 @@ Words read_words(Sources& sources, const fs::path& folder, const std::string& la
          end = end == language.size() ? std::string::npos
                                       : std::min(language.find('-', end + 1), language.size())) {
         const fs::path path = folder / language.substr(0, end);
-        if (!is_missing(path)) read_words_file(sources, path, words, diagnostics);
+        if (!is_missing(sources, path)) read_words_file(sources, path, words, diagnostics);
     }
     return words;
 }

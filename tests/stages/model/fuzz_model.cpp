@@ -1,18 +1,21 @@
-// The whole way from bytes to what a build takes: no input may crash or hang it. Files to include
-// are looked for in the working folder; run it in an empty one.
+// The whole way from bytes to what a build takes: no input may crash or hang it. What stands behind
+// a form feed is a file that may be included, `part.resume`.
 #include "compiler/stages/model/build.hpp"
 #include "compiler/stages/selection/select.hpp"
+#include "tests/held_files.hpp"
 
 #include <cstdint>
 #include <cstdlib>
 #include <string>
+#include <utility>
 #include <vector>
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     using namespace quoin;
     Sources sources;
     Diagnostics diagnostics;
-    const auto file = sources.add("fuzz.resume", std::string(data, data + size), diagnostics);
+    std::string text = test::hold_words_and_part(sources, std::string(data, data + size));
+    const auto file = sources.add("fuzz.resume", std::move(text), diagnostics);
     if (!file) return 0;
     const auto resume =
         quoin::model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
