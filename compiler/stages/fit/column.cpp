@@ -81,7 +81,9 @@ const composition::Paragraph* continued_of(const composition::Composition& compo
 // The column of each of a block's paragraphs: in order, the highest as low as can be, none empty.
 std::vector<std::uint32_t> shared_out(std::span<const int> counts, std::uint32_t columns) {
     std::vector<std::uint32_t> shared;
-    for (int most = std::ranges::max(counts);; ++most) {
+    const int all = std::accumulate(counts.begin(), counts.end(), 0);
+    const int evenly = (all + static_cast<int>(columns) - 1) / static_cast<int>(columns);
+    for (int most = std::max(std::ranges::max(counts), evenly);; ++most) {
         shared.clear();
         std::uint32_t column = 0;
         int height = 0;
