@@ -124,12 +124,12 @@ void Composer::add_section(const model::Section& section) {
     if (theme_.skill_columns > 1 && trade::has_groups(section.holds)) set_in_columns(heading + 1);
 }
 
-// Lines of groups; what has bullets is no list to be shared out.
+// Lines of groups; numbered ones stay one below the other.
 void Composer::set_in_columns(std::size_t first) {
     const std::span<Paragraph> lines = std::span(out_.paragraphs).subspan(first);
-    const bool plain = std::ranges::all_of(
-        lines, [](const Paragraph& line) { return line.label_runs == 0 && line.block == 0; });
-    if (lines.size() < 2 || !plain) return;
+    const bool numbered =
+        std::ranges::any_of(lines, [](const Paragraph& line) { return line.label_runs > 0; });
+    if (lines.size() < 2 || numbered) return;
     const auto columns = std::min(static_cast<std::uint32_t>(theme_.skill_columns),
                                   static_cast<std::uint32_t>(lines.size()));
     ++blocks_;

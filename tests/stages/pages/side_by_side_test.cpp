@@ -130,20 +130,20 @@ TEST_CASE("what stands side by side is set one after the other, in reading order
     });
 }
 
-TEST_CASE("groups with bullets under them are no columns, and one group is none") {
+TEST_CASE("numbered groups are no columns, and one group is none") {
     const struct {
-        std::string lines;
+        std::string lines, theme;
         std::vector<std::uint32_t> columns; // of each paragraph
     } cases[] = {
-        {"Tools: saw, plane\nBoats: dory, skiff", {2, 2}},
-        {"Tools: saw, plane\nBoats: dory\nKnots: bowline\nSigns: flags", {2, 2, 2, 2}},
-        {"Tools: saw, plane", {1}},
-        {"Tools: saw, plane\n- Rebuilt 3 boats\n- Rigged 2 boats", {1, 1, 1}},
+        {"Tools: saw, plane\nBoats: dory, skiff", "", {2, 2}},
+        {"Tools: saw, plane\nBoats: dory\nKnots: bowline\nSigns: flags", "", {2, 2, 2, 2}},
+        {"Tools: saw, plane", "", {1}},
+        {"Tools: saw, plane\nBoats: dory, skiff", "\nnumbered: skills", {1, 1}},
     };
     for (const auto& one : cases) {
         CAPTURE(one.lines);
-        const auto set =
-            composed::compose(composed::entry("skills", one.lines), "skill-columns: two");
+        const auto set = composed::compose(composed::entry("skills", one.lines),
+                                           "skill-columns: two" + one.theme);
         std::vector<std::uint32_t> columns;
         for (const composition::Paragraph& paragraph : set.paragraphs)
             if (paragraph.section > 0 && paragraph.style != theme::StyleName::section)

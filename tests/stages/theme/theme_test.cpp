@@ -380,7 +380,7 @@ TEST_CASE("settings that are refused, with the place and the mend") {
          "3:16: a page of two columns has no room for columns of skills: expected "
          "'skill-columns: one' or 'columns: one'"},
         {"skill-columns: three\nbody-indent: 8",
-         "3:16: a column of skills may be as narrow as 8.53 em, and needs 10: expected fewer "
+         "3:16: a column of skills may be as narrow as 8.54 em, and needs 10: expected fewer "
          "'skill-columns', or less 'body-indent' or 'column-gap'"},
         {"skill-columns: four",
          "3:16: 'skill-columns' cannot be 'four': expected one of one, two, three"},
