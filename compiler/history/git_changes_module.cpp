@@ -10,8 +10,7 @@ namespace quoin::history { namespace git {
 
 namespace {
 
-// PATH_MAX of Linux: no longer one can be on a disk.
-constexpr std::size_t longest_path = 4096;
+constexpr std::size_t deepest = 128;              // folders within one another
 constexpr std::size_t most_path_bytes = 1U << 26; // of a million files and folders
 
 struct Changes { // paths, against one parent
@@ -70,9 +69,11 @@ private:
             return;
         const std::string path = folder + git_tree_entry_name(after == nullptr ? before : after);
         path_bytes_ += path.size();
-        if (path.size() > longest_path || path_bytes_ > most_path_bytes) throw TooMuch{};
+        if (depth_ > deepest || path_bytes_ > most_path_bytes) throw TooMuch{};
         const Tree old_tree = tree(before), new_tree = tree(after);
+        ++depth_;
         if (old_tree || new_tree) compare(old_tree.get(), new_tree.get(), path + '/');
+        --depth_;
         const bool was = before != nullptr && !old_tree, is = after != nullptr && !new_tree;
         if (is) (was ? changes_.changed : changes_.added).push_back(path);
         if (was && !is) changes_.removed = true;
@@ -80,7 +81,7 @@ private:
 
     git_repository* repository_;
     Changes& changes_;
-    std::size_t path_bytes_ = 0;
+    std::size_t depth_ = 0, path_bytes_ = 0;
 };
 
 Changes changes_between(git_repository* repository, git_commit* parent, git_commit* commit) {
