@@ -47,6 +47,14 @@ private:
         return offer_.parts[p].kind == Kind::field && offer_.parts[p].items;
     }
 
+    // Copied so, for there may be as many lengths as there are entries.
+    static model::Section without_entries(model::Section& section) {
+        std::vector<model::Entry> entries = std::exchange(section.entries, {});
+        model::Section copy = section;
+        section.entries = std::move(entries);
+        return copy;
+    }
+
     // A section like its own, of an entry that is this list alone.
     void add_length(std::size_t p) {
         const Part& part = offer_.parts[p];
@@ -56,9 +64,8 @@ private:
         for (const std::size_t item : *part.items)
             some.push_back(items[item]);
         field.value = std::move(some);
-        model::Section section = all_.sections[part.section];
-        section.entries.assign(1, {});
-        section.entries.front().fields.push_back(std::move(field));
+        model::Section section = without_entries(all_.sections[part.section]);
+        section.entries.emplace_back().fields.push_back(std::move(field));
         lengths_[p] = all_.sections.size();
         all_.sections.push_back(std::move(section));
     }

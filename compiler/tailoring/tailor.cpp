@@ -14,10 +14,13 @@ namespace quoin::tailoring {
 
 namespace {
 
-// Bounds worked out for one choice: fewer where each takes longer.
+// Bounds worked out for one choice: fewer where each takes longer. A résumé of any length has as
+// many as prove its best choice; a file of tens of thousands of pieces is none, and is to end soon.
 std::size_t bounds_for(const Problem& problem) {
-    constexpr std::size_t pieces_looked_at = 1200000, fewest = 600;
-    return std::clamp(pieces_looked_at / (problem.pieces.size() + 1), fewest, most_bounds);
+    constexpr std::size_t pieces_looked_at = 1200000, fewest = 600, most_looked_at = 3000000;
+    const std::size_t pieces = problem.pieces.size() + 1;
+    return std::clamp(pieces_looked_at / pieces, std::min(fewest, most_looked_at / pieces),
+                      most_bounds);
 }
 
 class Tailoring {
@@ -160,17 +163,22 @@ std::vector<Displaced> next_in_line(const Tailored& tailored, std::size_t most) 
     constexpr std::size_t looked_at = 8, bounds = 400;
     const Problem& problem = tailored.offer.problem;
     const Taken& taken = tailored.choice.taken;
+    const auto parts = parts_of(problem);
+    Arrangement arrangement(problem, parts);
+    arrangement.assign(taken);
     std::vector<std::pair<std::int64_t, std::size_t>> left; // by what each would add
     for (std::size_t p = 0; p < taken.size(); ++p) {
         if (taken[p] || !is_a_line(tailored.offer.parts[p])) continue;
-        Taken more = taken;
-        more[p] = true;
-        left.emplace_back(tailored.choice.worth - worth_of(problem, more), p);
+        const std::size_t one[]{p};
+        arrangement.put_in(one);
+        left.emplace_back(tailored.choice.worth - arrangement.worth(), p);
+        arrangement.take_out(one);
     }
     std::ranges::sort(left);
     std::vector<Displaced> nearest;
     for (std::size_t i = 0; i < std::min(left.size(), looked_at); ++i) {
-        const auto other = choose(with(problem, left[i].second), bounds);
+        const auto other =
+            choose(with(problem, left[i].second), std::min(bounds, bounds_for(problem)));
         if (!other) continue;
         Displaced displaced{left[i].second, {}, 0};
         for (std::size_t p = 0; p < taken.size(); ++p)
