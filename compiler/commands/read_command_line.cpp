@@ -14,6 +14,7 @@
 #include <span>
 #include <sstream>
 #include <string_view>
+#include <system_error>
 #include <utility>
 
 namespace quoin::commands {
@@ -178,7 +179,8 @@ std::string unknown_option(const CLI::App& verb, const std::string& word) {
 // `quoin draft.resume`, `quoin draft`: a file where the verb should be; empty if it is none.
 std::string file_for_verb(const std::string& word) {
     for (const std::string& name : {word, word + ".resume"})
-        if (name.ends_with(".resume") && std::filesystem::exists(name))
+        if (std::error_code fault;
+            name.ends_with(".resume") && std::filesystem::exists(name, fault))
             return fmt::format("'{0}' is a file, and a verb is required; write 'quoin set {0}'",
                                name);
     if (!word.ends_with(".resume")) return {};

@@ -187,6 +187,9 @@ TEST_CASE("command line: a mistyped verb is named") {
     CHECK(say({"mned", "a.resume"})
               .err.starts_with("quoin: unknown verb 'mned'; did you mean 'mend'?\n"));
     CHECK(say({"check"}).err.starts_with("quoin: unknown verb 'check'; did you mean 'checks'?\n"));
+    const std::string too_long(300, 'x'); // for the name of a file
+    CHECK(say({too_long}).code == 2);
+    CHECK(say({too_long}).err.starts_with("quoin: unknown verb '" + too_long + "'\n"));
 }
 
 TEST_CASE("command line: checks are listed, and explained in the order they are named") {
