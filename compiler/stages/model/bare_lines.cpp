@@ -158,6 +158,9 @@ void take_out_dash(syntax::Node& node, bool in_groups) {
 // In a list, a dash before a line says nothing, but below the labelled lines of an entry.
 void pass_over_dashes(syntax::Block& block, trade::Holds holds) {
     if (trade::has_bullets(holds)) return;
+    std::erase_if(block, [](const syntax::Node& node) { // one of tags alone, which was reported
+        return node.kind == Kind::bullet && node.value.slices.empty();
+    });
     bool labelled = false;
     for (syntax::Node& node : block) {
         labelled = labelled || (node.kind == Kind::field && !trade::has_groups(holds));

@@ -97,6 +97,8 @@ TEST_CASE("faults in sections") {
 
 TEST_CASE("faults in entries") {
     check_faults({
+        // a bullet of tags alone, in a list that needs no dashes
+        {"section: Languages\n\n~ {a}\nFrench", "4:1: error: '~' opens no bullet: write '- text'"},
         {"section: Education\n\nschool: A\ndegre: B",
          "5:1: error: unknown label 'degre' in an 'education' section; did you mean 'degree'?"},
         {"section: Awards\n\naward: A\nprestige: B",
