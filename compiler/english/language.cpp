@@ -29,7 +29,8 @@ bool names_deed(const Sentence& sentence, const OpeningReading& opening) {
 
 Language::Language(const std::filesystem::path& data_folder, const Lexicon& lexicon)
     : lexicon_(lexicon),
-      spelling_(std::make_unique<Spelling>(data_folder / "dictionaries", "en_US")) {}
+      spelling_(std::make_unique<Spelling>(data_folder / "dictionaries", "en_US")),
+      contexts_(std::make_unique<WordContexts>(data_folder / "dictionaries" / "en_US.contexts")) {}
 
 Language::~Language() = default;
 
@@ -57,7 +58,7 @@ BulletReading Language::read_bullet(std::string_view text, std::span<const Exten
 std::vector<WordSlip> Language::word_slips(std::string_view text,
                                            std::span<const Extent> titles) const {
     const Sentence sentence(text, titles, lexicon_);
-    std::vector<WordSlip> slips = find_word_slips(sentence);
+    std::vector<WordSlip> slips = find_word_slips(sentence, *contexts_);
     const auto articles = find_article_slips(sentence);
     slips.insert(slips.end(), articles.begin(), articles.end());
     std::ranges::sort(slips, {}, [](const WordSlip& slip) { return slip.extent.offset; });

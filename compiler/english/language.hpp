@@ -16,6 +16,7 @@
 namespace quoin::english {
 
 class Spelling;
+class WordContexts;
 
 struct Extent { // bytes into the text
     std::size_t offset = 0;
@@ -112,6 +113,7 @@ public:
 private:
     Lexicon lexicon_;
     std::unique_ptr<const Spelling> spelling_;
+    std::unique_ptr<const WordContexts> contexts_;
 };
 
 }

@@ -1,16 +1,7 @@
 // The list is searched where it lies: lines of text, halved again and again.
 #include "compiler/english/word_list.hpp"
 
-#include "compiler/base/descriptor.hpp"
-
-#include <fmt/format.h>
-#include <sys/mman.h>
-#include <sys/stat.h>
-#include <unistd.h>
-
 #include <algorithm>
-#include <cerrno>
-#include <system_error>
 
 namespace quoin::english {
 namespace {
@@ -34,27 +25,9 @@ std::size_t line_begin(std::string_view text, std::size_t at, std::size_t low) {
     return at;
 }
 
-// There may be none; but of one that fails the same words would be judged otherwise, and nobody
-// told.
-[[noreturn]] void refuse(const std::filesystem::path& file) {
-    throw std::system_error(errno, std::generic_category(),
-                            fmt::format("cannot read the list of words '{}'", file.string()));
 }
 
-}
-
-WordList::WordList(const std::filesystem::path& file) {
-    const Descriptor list(open_calmly(file.c_str(), O_RDONLY | O_CLOEXEC));
-    if (list.number() < 0 && errno == ENOENT) return;
-    struct stat status {};
-    if (list.number() < 0 || ::fstat(list.number(), &status) != 0) refuse(file);
-    if (status.st_size == 0) return;
-    const auto size = static_cast<std::size_t>(status.st_size);
-    void* bytes = ::mmap(nullptr, size, PROT_READ, MAP_PRIVATE, list.number(), 0);
-    if (bytes == MAP_FAILED) refuse(file);
-    mapping_ = {bytes, [size](const void* begin) { ::munmap(const_cast<void*>(begin), size); }};
-    text_ = {static_cast<const char*>(bytes), size};
-}
+WordList::WordList(const std::filesystem::path& file) : file_(file), text_(file_.bytes()) {}
 
 std::size_t WordList::first_not_before(std::string_view word) const {
     std::size_t low = 0, high = text_.size();

@@ -1,10 +1,10 @@
-// The words that are spelled right, from the file that make_words.py writes: mapped into memory, so
-// that a question costs a few pages of it and no load.
+// The words that are spelled right, from the file that make_words.py writes.
 #pragma once
+
+#include "compiler/english/mapped_file.hpp"
 
 #include <filesystem>
 #include <functional>
-#include <memory>
 #include <string_view>
 
 namespace quoin::english {
@@ -28,7 +28,7 @@ public:
 private:
     std::size_t first_not_before(std::string_view word) const; // the offset of a line
 
-    std::shared_ptr<const void> mapping_;
+    MappedFile file_;
     std::string_view text_; // lines in the order of their bytes: a word, a tab, its class
 };
 

@@ -1,10 +1,13 @@
 // Each pair of the table has what speaks for the slip and against it, in the words beside it, with
 // a weight; the weights that hold are added up, as evidence that is independent adds up in
 // logarithms. From `told` on a pair is a slip, and from `certain` on it may be mended unasked.
+// Where the table tells nothing, context_odds.cpp may, and of those pairs the table's weights count
+// with it.
 #include "compiler/english/word_slips.hpp"
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/english/context_odds.hpp"
 #include "compiler/english/neighbours.hpp"
 #include "compiler/english/word_classes.hpp"
 
@@ -21,8 +24,10 @@ namespace quoin::english {
 namespace {
 
 constexpr int told = 5, certain = 6;
-constexpr int name_weight = -3; // of a capital within a line: it may be a name
-constexpr int both_weight = -6; // who writes both words of a pair knows which is which
+constexpr double told_by_context = 1.5; // log-odds
+constexpr double table_share = 0.4;     // of those, in a weight of the table
+constexpr int name_weight = -3;         // of a capital within a line: it may be a name
+constexpr int both_weight = -6;         // who writes both words of a pair knows which is which
 constexpr int never = -100;
 constexpr std::size_t reach = 8; // words to either side that are near
 
@@ -139,8 +144,9 @@ const SlipTable& slip_table() {
 
 class SlipFinder {
 public:
-    explicit SlipFinder(const Sentence& sentence)
-        : sentence_(sentence), headline_(is_headline()), shouted_(is_shouted()) {}
+    SlipFinder(const Sentence& sentence, const WordContexts& contexts)
+        : sentence_(sentence), odds_(sentence, contexts), headline_(is_headline()),
+          shouted_(is_shouted()) {}
 
     std::vector<WordSlip> find() const {
         std::vector<WordSlip> slips;
@@ -153,26 +159,60 @@ private:
     // Where to look next.
     std::size_t look_at(std::size_t i, std::vector<WordSlip>& slips) const {
         const auto found = slip_table().find(bare(i));
-        if (found == slip_table().end()) return i + 1;
         const SlipPair* best = nullptr;
         int most = told - 1;
-        for (const SlipPair& pair : found->second)
-            if (const int score = score_of(pair, i); score > most) {
-                best = &pair;
-                most = score;
-            }
-        if (!best) return i + 1;
+        if (found != slip_table().end())
+            for (const SlipPair& pair : found->second)
+                if (const int score = score_of(pair, i); score > most) {
+                    best = &pair;
+                    most = score;
+                }
+        if (!best) {
+            tell_by_context(i, slips);
+            return i + 1;
+        }
         const std::size_t last = i + best->typed.size() - 1;
-        slips.push_back({sentence_.extent(i, last), as_typed(*best, i), most >= certain});
+        std::string meant(best->meant);
+        if (best->typed.size() == 1) meant += sentence_.word(i).substr(best->typed[0].size());
+        slips.push_back(
+            {sentence_.extent(i, last), as_typed(std::move(meant), i), most >= certain});
         return last + 1;
+    }
+
+    void tell_by_context(std::size_t i, std::vector<WordSlip>& slips) const {
+        if (!may_be_slip(i, 0)) return;
+        std::string_view best;
+        double most = told_by_context;
+        for (const LikelyWord& likely : odds_.at(i)) {
+            const double odds = likely.odds + table_share * table_score(likely.meant, i);
+
+            if (odds <= most) continue;
+            best = likely.meant;
+            most = odds;
+        }
+        if (!best.empty())
+            slips.push_back({sentence_.extent(i, i), as_typed(std::string(best), i), false});
+    }
+
+    // What the table's rows have for the pair, and against it.
+    double table_score(std::string_view meant, std::size_t i) const {
+        const auto found = slip_table().find(sentence_.word(i));
+        if (found == slip_table().end()) return 0;
+        int most = 0, least = 0;
+        for (const SlipPair& pair : found->second) {
+            if (pair.meant != meant || pair.typed.size() != 1) continue;
+            most = std::max(most, score_of(pair, i));
+            least = std::min(least, score_of(pair, i));
+        }
+        return most + least;
     }
 
     int score_of(const SlipPair& pair, std::size_t i) const {
         for (std::size_t k = 0; k < pair.typed.size(); ++k)
-            if (!is_typed(pair, i, k)) return never;
+            if ((k == 0 ? bare(i) : sentence_.word(i + k)) != pair.typed[k] || !may_be_slip(i, k))
+                return never;
         const Spot spot{i, i + pair.typed.size() - 1};
         int score = pair.prior + (may_be_name(i) ? name_weight : 0);
-        if (sentence_.is_word(i - 1, {"word", "words", "term"})) return never;
         if (sentence_.classes(i) == 0 && has_meant(pair, i)) score += both_weight;
         for (const Evidence& one : pair.evidence)
             if (holds(one, spot)) score += one.weight;
@@ -189,12 +229,14 @@ private:
         return owns ? stem : word;
     }
 
-    bool is_typed(const SlipPair& pair, std::size_t i, std::size_t k) const {
+    // The token `k` behind the one at `i`, as far as its capitals and what it stands in go.
+    bool may_be_slip(std::size_t i, std::size_t k) const {
         const Token& token = sentence_.token(i + k);
         // LED, and the letter of blood group A
         const bool abbreviation =
             !shouted_ && (is_all_capitals(token) || (k > 0 && !headline_ && is_capital(token)));
-        return (k == 0 ? bare(i) : token.lower) == pair.typed[k] && !token.title && !abbreviation;
+        return !token.title && !abbreviation &&
+               !(k == 0 && sentence_.is_word(i - 1, {"word", "words", "term"}));
     }
 
     // In the same sentence or the next.
@@ -267,9 +309,7 @@ private:
     }
 
     // With the capitals of what was typed.
-    std::string as_typed(const SlipPair& pair, std::size_t i) const {
-        std::string meant(pair.meant);
-        if (pair.typed.size() == 1) meant += sentence_.word(i).substr(pair.typed[0].size());
+    std::string as_typed(std::string meant, std::size_t i) const {
         if (shouted_ && is_all_capitals(sentence_.token(i))) {
             for (char& c : meant)
                 c = is_small_letter(c) ? static_cast<char>(c - 'a' + 'A') : c;
@@ -279,13 +319,14 @@ private:
     }
 
     const Sentence& sentence_;
+    ContextOdds odds_;
     bool headline_, shouted_;
 };
 
 }
 
-std::vector<WordSlip> find_word_slips(const Sentence& sentence) {
-    return SlipFinder(sentence).find();
+std::vector<WordSlip> find_word_slips(const Sentence& sentence, const WordContexts& contexts) {
+    return SlipFinder(sentence, contexts).find();
 }
 
 }

@@ -3,12 +3,13 @@
 #pragma once
 
 #include "compiler/english/sentence.hpp"
+#include "compiler/english/word_contexts.hpp"
 
 #include <vector>
 
 namespace quoin::english {
 
 // In the order of the words; none overlaps another.
-std::vector<WordSlip> find_word_slips(const Sentence& sentence);
+std::vector<WordSlip> find_word_slips(const Sentence& sentence, const WordContexts& contexts);
 
 }
