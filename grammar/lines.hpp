@@ -37,7 +37,9 @@ struct node_end : value_end {};
 struct bullet_sign
     : pegtl::utf8::one<U'•', U'◦', U'▪', U'▫', U'‣', U'·', U'●', U'○', U'■', U'□', U'►', U'➢', U'➤',
                        U'➔', U'→', U'»', U'✓', U'✔', U'❖', U'◆', U'\uF0B7'> {};
-struct indented_bullet : pegtl::at<pegtl::sor<pegtl::one<'-', '*'>, bullet_sign>, space> {};
+struct indented_bullet
+    : pegtl::at<pegtl::sor<pegtl::one<'-', '*'>, pegtl::utf8::one<U'–', U'—'>, bullet_sign>,
+                space> {};
 
 // `{lab !field}` at the end of a value
 struct escape : pegtl::seq<pegtl::one<'\\'>, pegtl::one<'{', '}', '\\'>> {};

@@ -36,10 +36,11 @@ Place line_start(const syntax::Node& node) {
 }
 
 Advice advise_label(const syntax::Node& node, std::string_view label) {
-    const std::string text = node.value.joined();
-    return {fill<messages::bare_field>(in_quotes(text), label, text),
-            {{line_start(node), std::string(label) + ": "}},
-            label};
+    const std::string text = node.value.joined(), value(unmarked(text));
+    const Edit edit = value == text || node.value.slices.size() > 1
+                          ? Edit{line_start(node), std::string(label) + ": "}
+                          : Edit{node.value.place(), std::string(label) + ": " + value};
+    return {fill<messages::bare_field>(in_quotes(text), label, value), {edit}, label};
 }
 
 // One line that says several things. The mend is left to the writer where a label is a guess.
@@ -75,7 +76,7 @@ bool reads_as_dates(const std::string& text) {
 bool reads_as_place(std::string_view text) {
     constexpr std::size_t longest = 40, state = 4; // `, WA`
     return text.size() <= longest && text.size() > state &&
-           text.substr(text.size() - state, 2) == ", " && is_capital_letter(text.back()) &&
+           text.find(", ") == text.size() - state && is_capital_letter(text.back()) &&
            is_capital_letter(text[text.size() - 2]) && !has_digit(text);
 }
 
@@ -88,12 +89,13 @@ bool has_any(std::string_view text, const auto& words) {
 // Common practice: words that schools, degrees and grades are known by.
 constexpr std::array<std::string_view, 7> school_words{
     "college", "university", "school", "institute", "academy", "universidad", "polytechnic"};
-constexpr std::array<std::string_view, 14> degree_words{
-    "bachelor", "bachelors", "master", "masters", "associate", "doctor", "diploma",
-    "b.s.",     "b.a.",      "m.s.",   "m.a.",    "bs",        "ba",     "ged"};
+constexpr std::array<std::string_view, 16> degree_words{
+    "bachelor", "bachelors", "master", "masters", "associate", "doctor", "diploma", "b.s.",
+    "b.a.",     "m.s.",      "m.a.",   "bs",      "ba",        "ged",    "aas",     "certificate"};
 
 // What the text of a line of such an entry is by its form.
-std::optional<std::string_view> label_by_form(const std::string& text, trade::Holds holds) {
+std::optional<std::string_view> label_by_form(const std::string& typed, trade::Holds holds) {
+    const std::string text(unmarked(typed));
     if (reads_as_dates(text)) return holds == trade::Holds::education ? "graduation" : "dates";
     const trade::Word* place = trade::find_word("place");
     if (reads_as_place(text) && place->kinds.has(holds) && !has_any(text, school_words))
@@ -136,6 +138,14 @@ std::vector<std::string_view> split_at(std::string_view text, std::string_view s
     return parts;
 }
 
+// A name and its place alone are an employer's: `Harrow Bay Boatworks, Anacortes, WA`.
+std::string_view named_beside(const std::vector<std::string_view>& parts,
+                              const std::vector<std::string_view>& wanted) {
+    const auto employer = std::ranges::find(wanted, "employer");
+    const bool placed = parts.size() == 2 && reads_as_place(parts.back());
+    return placed && employer != wanted.end() ? *employer : wanted.front();
+}
+
 // `Deckhand, Ferry Company, Jun 2025 - Aug 2025`, which has dates at its end.
 std::optional<Advice> advise_whole_entry(const syntax::Node& node, const BarePlace& place) {
     constexpr std::array<std::string_view, 7> signs{" | ", "\t",       " \u2022 ", " \u2014 ",
@@ -151,10 +161,10 @@ std::optional<Advice> advise_whole_entry(const syntax::Node& node, const BarePla
         for (const std::string_view part : parts) {
             auto label = label_by_words(std::string(part), place.holds);
             sure = sure || label_by_form(std::string(part), place.holds);
-            if (!label && !wanted.empty()) label = wanted.front();
+            if (!label && !wanted.empty()) label = named_beside(parts, wanted);
             if (!label) break;
             std::erase(wanted, *label);
-            lines.push_back({*label, std::string(part)});
+            lines.push_back({*label, std::string(unmarked(part))});
         }
         if (sure && lines.size() == parts.size()) return advise_lines(node, lines, false);
     }
@@ -252,6 +262,12 @@ std::optional<std::string_view> report(const syntax::Node& node, Advice advice,
     return advice.label;
 }
 
+}
+
+std::string_view unmarked(std::string_view text) {
+    const std::string_view inner = trimmed(text, "*_");
+    const bool around = !inner.empty() && text.front() == text.back() && inner.size() < text.size();
+    return around && inner.find_first_of("*_") == inner.npos ? inner : text;
 }
 
 std::optional<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,

@@ -17,6 +17,10 @@ struct BarePlace { // of a bare line in an entry
     std::function<bool(std::string_view label)> stands; // whether the entry has it already
 };
 
+// `**Ellery State College**`, as other markup has it, without the signs around it: what the writer
+// means by them, a theme sets.
+std::string_view unmarked(std::string_view text);
+
 // The label that the line is taken for, if it is plain which one.
 std::optional<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
                                                  Diagnostics& diagnostics);

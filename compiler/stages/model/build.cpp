@@ -1,6 +1,8 @@
 // A résumé file and all that it includes, read into the model.
 #include "compiler/stages/model/build.hpp"
 
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/suggest.hpp"
 #include "compiler/stages/model/build_steps.hpp"
 #include "compiler/stages/model/messages.hpp"
@@ -45,8 +47,28 @@ bool heading_has_fault(const Diagnostics& diagnostics, const syntax::Tree& tree)
     });
 }
 
+// `# Tamsin Okoro` at the top, where other markup has the title.
+const syntax::Node* name_as_comment(const syntax::Tree& tree) {
+    if (tree.heading.empty() || tree.heading.front().empty()) return nullptr;
+    const syntax::Node& first = tree.heading.front().front();
+    if (first.kind != syntax::Node::Kind::comment || first.value.empty()) return nullptr;
+    const std::string text = first.value.joined();
+    const auto words = pieces_of(trimmed(text), " ");
+    const bool name = std::ranges::all_of(words, [](std::string_view word) {
+        return !word.empty() && is_capital_letter(word.front()) && !has_digit(word);
+    });
+    constexpr std::size_t most_words = 4;
+    return name && words.size() > 1 && words.size() <= most_words ? &first : nullptr;
+}
+
 void require_name(const Build& build, const syntax::Tree& tree) {
     if (build.resume.find(trade::FieldName::name) || misspells_name(tree)) return;
+    if (const syntax::Node* comment = name_as_comment(tree)) {
+        const std::string text = comment->value.joined(), name(trimmed(text));
+        build.diagnostics.error(comment->place, fill<messages::name_as_comment>(name),
+                                {{comment->place, "name: " + name}});
+        return;
+    }
     build.diagnostics.error(Place{tree.file, 1, 0, 0}, fill<messages::no_name>());
 }
 

@@ -46,8 +46,12 @@ void add_node(const syntax::Node& node, Build& build) {
         return build.diagnostics.error(node.place, fill<messages::bullet_in_heading>());
     if (node.kind == syntax::Node::Kind::bare) {
         const bool has_name = build.resume.find(trade::FieldName::name) != nullptr;
-        if (const auto label = report_bare_line_in_heading(node, has_name, build.diagnostics))
-            add_contact(*trade::find_word(*label), node, build);
+        if (const auto label = report_bare_line_in_heading(node, has_name, build.diagnostics)) {
+            syntax::Node mended = node;
+            for (syntax::Slice& slice : mended.value.slices)
+                slice.text = std::string(unmarked(slice.text));
+            add_contact(*trade::find_word(*label), mended, build);
+        }
         return;
     }
     const trade::Word* word = trade::find_word(node.label.text);

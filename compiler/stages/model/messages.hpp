@@ -8,6 +8,8 @@ namespace quoin::model::messages {
 // The whole file
 inline constexpr Message says_nothing =
     "nothing but comments and blank lines; expected a line such as 'name: Ottoline Brandt'";
+inline constexpr Message name_as_comment =
+    "a line that begins with '#' is a comment, which is not printed: write 'name: {}'";
 inline constexpr Message no_name =
     "no name; expected a line such as 'name: Ottoline Brandt' above the first section";
 

@@ -10,6 +10,9 @@ inline constexpr Message faults_left_out =
 inline constexpr Message title_alone = "{} opens no section: write 'section: {}'";
 inline constexpr Message bullets_need_no_label =
     "{} is not needed: bullets stand right below the fields; take the line out";
+inline constexpr Message foreign_heading =
+    "{} is a comment, which is not printed: write 'role: {}', or the label that it is; a comment "
+    "begins with one '#'";
 inline constexpr Message numbered_comment =
     "this line is a comment, which is not printed: begin it with a space if it goes on with the "
     "bullet above it";

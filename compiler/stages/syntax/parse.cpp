@@ -39,6 +39,11 @@ std::string folded_label(std::string_view spelled) {
     return folded;
 }
 
+bool is_label_or_guess(std::string_view label) {
+    return trade::find_word(label) || !trade::meant_by(label).empty() ||
+           trade::begins_range(label) || trade::ends_range(label) || trade::means_bullets(label);
+}
+
 constexpr std::string_view section_word = "section";
 
 class TreeBuilder {
@@ -52,6 +57,7 @@ public:
     void comment(const Slice& text) {
         if (!node_ && opens_title(text)) titled_comment_ = text;
         warn_of_numbered_comment(text);
+        warn_of_foreign_heading(text);
         Node node = on_line(text.place, Node::Kind::comment);
         if (!text.text.empty()) node.value.slices.push_back(text);
         // Between a line and its fold it stands after both.
@@ -238,7 +244,7 @@ private:
             text.place.line == node_->value.slices.back().place.line)
             return;
         const std::string label = text.text.substr(0, colon);
-        if (!trade::find_word(folded_label(label))) return;
+        if (!is_label_or_guess(folded_label(label))) return;
         diagnostics_.warning(text.place, fill<messages::indented_label>(label),
                              mend_indentation(text.text, text.place));
     }
@@ -249,6 +255,17 @@ private:
         if (above && above->kind == Node::Kind::bullet && !text.text.empty() &&
             is_figure(trimmed(text.text).empty() ? ' ' : trimmed(text.text).front()))
             diagnostics_.warning(text.place, fill<messages::numbered_comment>());
+    }
+
+    // `### Shop Assistant`, which other markup takes for a heading
+    void warn_of_foreign_heading(const Slice& text) {
+        const std::string_view line = source_.line(text.place.line);
+        const std::string_view title = trimmed(line, " \t#*");
+        const bool titled = titled_comment_ && titled_comment_->place.line == text.place.line;
+        if (braces_ != Braces::tags || titled || !line.starts_with("##") || title.empty() ||
+            !is_capital_letter(title.front()) || title.back() == '.')
+            return;
+        diagnostics_.warning(text.place, fill<messages::foreign_heading>(in_quotes(line), title));
     }
 
     Node on_line(const Place& place, Node::Kind kind) const {
