@@ -1,8 +1,10 @@
 // Proper names in small letters: places, employers, schools, and what English gives a capital to.
 #include "compiler/advice/consistency.hpp"
 #include "compiler/advice/lists.hpp"
+#include "compiler/advice/spelling_checks.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/english/slips.hpp"
 
 #include <algorithm>
@@ -45,6 +47,35 @@ std::optional<WordAt> small_in_name(std::string_view text) {
         return is_one_of(word.word, List::no_names_of_employers);
     });
     return general ? std::nullopt : std::optional(words.front());
+}
+
+// Towns of two words that the page names: Port Ellery.
+std::vector<std::string> towns_on(const model::Resume& resume) {
+    std::vector<std::string> towns;
+    visit_texts(resume, [&](const TextInResume& part) {
+        if (!part.field || !has(part.field->name, trade::Trait::locates)) return;
+        const std::string place = part.text.plain();
+        const std::string town = place.substr(0, place.find(','));
+        const auto words = words_in(town);
+        if (words.size() > 1 && std::ranges::all_of(words, [](const WordAt& word) {
+                return is_capital_letter(word.word.front());
+            }))
+            add_once(towns, lower_case(town), all_of_them);
+    });
+    return towns;
+}
+
+// `the city of port ellery`
+void small_towns(const ProofContext& context, std::vector<Finding>& findings) {
+    const std::vector<std::string> towns = towns_on(context.resume);
+    for (const WordedBullet& bullet : context.bullets)
+        for (const std::string& town : towns) {
+            const std::size_t at = find_phrase(bullet.text, town);
+            if (at == bullet.text.npos) continue;
+            const english::Extent extent{at, town.size()};
+            report<messages::small_name>(findings, bullet.place(extent),
+                                         in_quotes(bullet.words(extent)));
+        }
 }
 
 // `english`, `cpr`: always with capitals; not in links and addresses.
@@ -104,6 +135,12 @@ bool are_one_name(std::string_view a, std::string_view b) {
     return words_in(a).size() == words_in(b).size() && english::slip_cost(one, other, most) <= most;
 }
 
+// For `spelling` to tell, once: Ellery State Collage.
+bool has_slip(std::string_view name) {
+    return std::ranges::any_of(
+        words_in(name), [](const WordAt& word) { return !institution_meant(word.word).empty(); });
+}
+
 void names_elsewhere(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::array named{FieldName::employer, FieldName::school, FieldName::issuer,
                                FieldName::by, FieldName::activity};
@@ -116,7 +153,7 @@ void names_elsewhere(const ProofContext& context, std::vector<Finding>& findings
         const Place place = part.text.place(0, name.size());
         for (const auto& [before, there] : names) {
             if (name == before) break;
-            if (!are_one_name(before, name)) continue;
+            if (!are_one_name(before, name) || has_slip(before) || has_slip(name)) continue;
             report<messages::name_elsewhere>(findings, place, in_quotes(name), in_quotes(before),
                                              there.line);
             break;
@@ -129,6 +166,7 @@ void names_elsewhere(const ProofContext& context, std::vector<Finding>& findings
 
 void proper_names(const ProofContext& context, std::vector<Finding>& findings) {
     names_elsewhere(context, findings);
+    small_towns(context, findings);
     visit_texts(context.resume, [&](const TextInResume& part) {
         const std::string text = part.text.plain();
         const auto small = small_name_in(part, text);

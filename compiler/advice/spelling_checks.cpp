@@ -152,6 +152,15 @@ bool is_right_after_prefix(const std::string& word, const english::Language& lan
     });
 }
 
+// comission: more likely a letter lost than a word with a prefix; but microalgae.
+bool is_cheap_slip(const std::string& word, const english::Language& language) {
+    constexpr std::size_t long_enough = 7;
+    constexpr double sure = 2; // coedited and misrouted are far below
+    if (word.size() < long_enough) return false;
+    const auto near = language.spellings_near(word, sure);
+    return !near.empty() && near.front().size() != word.size();
+}
+
 // mockups, tagout: a short word and a particle
 bool ends_with_particle(std::string_view word, const english::Language& language) {
     constexpr std::array<std::string_view, 6> particles{"up", "out", "off", "down", "over", "back"};
@@ -180,8 +189,8 @@ bool is_right(const SpelledWord& spelled, const std::string& word, const KnownWo
     const std::string small = lower_case(word);
     if (is_one_of(small, List::spelling_prefixes)) return true; // of a compound: co-led
     const bool may_be_verb = spelled.opens || !has_capital(word);
-    return is_right_after_prefix(small, language) || ends_with_particle(small, language) ||
-           (may_be_verb && is_verb_form(small, language));
+    return (is_right_after_prefix(small, language) && !is_cheap_slip(small, language)) ||
+           ends_with_particle(small, language) || (may_be_verb && is_verb_form(small, language));
 }
 
 // Of a name no more can be told, and none is looked for.
@@ -322,6 +331,8 @@ bool is_plain_slip(std::string_view typed, std::string_view meant) { // both in 
                   : std::ranges::includes(letters, of_meant);
 }
 
+}
+
 // Of a name only what every such name is made of can be told: Collage, Univeristy, Hosptial.
 std::string institution_meant(std::string_view word) {
     constexpr std::size_t shortest = 6;
@@ -335,6 +346,8 @@ std::string institution_meant(std::string_view word) {
             return capitalised(std::string(meant));
     return {};
 }
+
+namespace {
 
 // Bellingam: near a town of the list, or of another line.
 std::string town_meant(std::string_view word, const std::set<std::string>& towns,

@@ -23,6 +23,10 @@ private:
     std::unordered_set<std::string> words_;
 };
 
+// What a word of a name is a plain slip for, of those that schools and firms are named by: Collage,
+// Hosptial; empty: none.
+std::string institution_meant(std::string_view word);
+
 bool is_spelled(const TextInResume& part); // worded by the writer, no name or contact
 
 void word_slips(const ProofContext& context, std::vector<Finding>& findings); // word_slips.cpp

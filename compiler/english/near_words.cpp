@@ -42,8 +42,7 @@ public:
         if (cost <= SlipOdds::most_cost) add(one.word, cost, one.rank);
     }
 
-    void offer_by_sound(std::string_view word, char rank) {
-        constexpr int cost = 3; // as two letters in the wrong order
+    void offer_by_sound(std::string_view word, char rank, int cost) {
         if (!is_never_meant(word, rank)) add(word, cost, rank);
     }
 
@@ -150,8 +149,16 @@ void NearWordSearch::offer_near(const std::string& small, Nearest& nearest) {
         offer_listed(first + small);           // elped
         offer_listed(first + small.substr(1)); // urrors
     }
+    constexpr int once = 3, twice = 5; // as two letters in the wrong order; as a wrong vowel more
+    constexpr std::size_t long_enough = 8;
     each_by_sound(small, [&](const std::string& word) {
-        if (has_small_alone(word)) nearest.offer_by_sound(word, words_.class_of(word));
+        if (has_small_alone(word)) nearest.offer_by_sound(word, words_.class_of(word), once);
+        if (small.size() < long_enough) return;
+        each_by_sound(word, [&](const std::string& other) { // maintainence, excersise
+            if (other == small || !has_small_alone(other)) return;
+            const char rank = words_.class_of(other);
+            if (is_in_use(rank)) nearest.offer_by_sound(other, rank, twice);
+        });
     });
     for (const Listed& one : of_trades())
         if (one.word.front() == small.front()) nearest.offer(one);

@@ -7,7 +7,7 @@
 namespace quoin::english {
 namespace {
 
-constexpr std::array<std::pair<std::string_view, std::string_view>, 143> typed_and_meant{{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 146> typed_and_meant{{
     {"ain", "en"},    {"ph", "f"},        {"f", "ph"},        {"tion", "sion"},   {"sion", "tion"},
     {"tian", "cian"}, {"tion", "cian"},   {"tion", "ssion"},  {"ssion", "tion"},  {"cian", "tion"},
     {"cion", "tion"}, {"shion", "tion"},  {"tian", "tion"},   {"shun", "tion"},   {"tial", "cial"},
@@ -36,7 +36,8 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 143> typed_a
     {"ie", "y"},      {"eing", "ing"},    {"ing", "eing"},    {"e", "ee"},        {"ee", "e"},
     {"o", "oa"},      {"oa", "o"},        {"u", "ou"},        {"or", "our"},      {"n", "ng"},
     {"n", "nd"},      {"s", "st"},        {"t", "ct"},        {"c", "ct"},        {"tur", "ture"},
-    {"cher", "ture"}, {"d", "ed"},        {"ed", "d"},
+    {"cher", "ture"}, {"d", "ed"},        {"ed", "d"},        {"xc", "x"},        {"ain", "an"},
+    {"an", "ain"},
 }};
 
 }

@@ -149,26 +149,41 @@ bool Spelling::is_regular_form(const std::string& word) const {
     return false;
 }
 
+// Who does it: funder; but operater is a slip for one in -or, and braker is no word.
+bool Spelling::is_agent_of_verb(const std::string& word) const {
+    constexpr std::size_t shortest = 4, ending = 2;
+    const std::string noun = word.ends_with('s') ? word.substr(0, word.size() - 1) : word;
+    if (!noun.ends_with("er") || noun.size() < shortest + ending) return false;
+    const std::string verb = noun.substr(0, noun.size() - ending);
+    if (may_double(verb) || ends_with_any(verb, {"e", "er", "or"})) return false;
+    const VerbForms forms = verb_forms(verb);
+    return forms.base && forms.verb->base == verb && in_use(verb) && !listed(verb + "or");
+}
+
 bool Spelling::in_use(std::string_view word) const {
     return words_.empty() || is_in_use(words_.class_of(word));
 }
 
 bool Spelling::right(std::string_view word) const {
     if (word.size() > longest_english || words_.empty()) return true;
-    if (is_one_of(lower_case(word), List::trade_words) || is_technical_name(word)) return true;
+    const std::string lower = lower_case(word);
+    if (is_one_of(lower, List::trade_words) || is_technical_name(word)) return true;
     const std::string one(word);
-    if (listed(one) || parts_listed(word)) return true;
-    const std::string small = lower_case(word);
-    const bool usual_capitals = one == small || one == capitalised(small);
-    if (usual_capitals && is_regular_form(small)) return true;
+    const auto is_known_slip = [&] {
+        return said_of(lower, lines_of(List::short_slips)).has_value();
+    };
+    if (listed(one) || parts_listed(word)) // publically
+        return words_.class_of(lower) != WordList::is_beside || !is_known_slip();
+    if (is_known_slip()) return false;
+    const bool usual_capitals = one == lower || one == capitalised(lower);
+    if (usual_capitals && (is_regular_form(lower) || is_agent_of_verb(lower))) return true;
     return !list_has_all_parts_of(word) && known_to_hunspell(one);
 }
 
 NearWords Spelling::near(std::string_view word) const {
     constexpr std::size_t shortest = 4;
     constexpr double sure = 9;
-    if (const auto meant = said_of(lower_case(word), lines_of(List::short_slips));
-        meant && !right(word))
+    if (const auto meant = said_of(lower_case(word), lines_of(List::short_slips)))
         return {{is_capitalised(word) ? capitalised(std::string(*meant)) : std::string(*meant)},
                 sure};
     if (word.size() > longest_english || word.size() < shortest || right(word)) return {};

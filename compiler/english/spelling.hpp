@@ -34,6 +34,7 @@ private:
     bool listed(const std::string& word) const;
     bool parts_listed(std::string_view word) const;
     bool is_regular_form(const std::string& word) const;
+    bool is_agent_of_verb(const std::string& word) const;
     bool known_to_hunspell(const std::string& word) const;
 
     WordList words_;
