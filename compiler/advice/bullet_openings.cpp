@@ -70,6 +70,36 @@ bool is_list_alone(std::string_view text) {
     });
 }
 
+// `Ran the desk on weekends`, `on most evenings`; but `on 2 evenings`.
+bool is_on_turns(std::string_view text) {
+    const auto words = words_in(text);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const std::string word = lower_case(words[i].word);
+        if (!word.ends_with('s')) continue;
+        const std::string before = lower_case(words[i - 1].word);
+        const bool most =
+            i > 1 && (before == "most" || before == "all") && words[i - 2].word == "on";
+        if ((before == "on" || most) &&
+            is_one_of(std::string_view(word).substr(0, word.size() - 1), List::turns))
+            return true;
+    }
+    return false;
+}
+
+// `from 8 p.m. to midnight`: the hours of a shift.
+bool is_at_hours(std::string_view text) {
+    for (std::size_t at = text.find("from "); at != text.npos; at = text.find("from ", at + 1)) {
+        const std::string_view hours = text.substr(at + 5);
+        const std::size_t end = hours.find_first_not_of("0123456789:");
+        if (end == 0 || end == hours.npos) continue;
+        const std::string_view half = trimmed(hours.substr(end, 6));
+        if (half.starts_with("a.m.") || half.starts_with("p.m.") || half.starts_with("am ") ||
+            half.starts_with("pm "))
+            return hours.find(" to ") != hours.npos;
+    }
+    return false;
+}
+
 // "every day", "weekly", among the words before the first comma: those behind it may tell what came
 // of a deed that was done once.
 bool speaks_of_habit(std::string_view text) {
@@ -82,6 +112,17 @@ bool speaks_of_habit(std::string_view text) {
         each = plain == "every" || plain == "each" || every_other;
     }
     return false;
+}
+
+// `Ran the desk on weekends`, `Patrolled from 8 p.m. to midnight`; but `Won a grant for lights on
+// evenings`, `Moved the opening from 8 a.m. to noon`, by one deed.
+bool tells_hours(const WordedBullet& bullet) {
+    constexpr std::array<std::string_view, 5> moved{"moved", "shifted", "changed", "extended",
+                                                    "pushed"};
+    const std::string verb = lower_case(bullet.words(bullet.reading.verb));
+    if (is_one_of(verb, List::once_gained) || is_one_of(verb, moved)) return false;
+    const std::string_view text = bullet.text;
+    return is_on_turns(text.substr(0, text.find_first_of(",;"))) || is_at_hours(text);
 }
 
 // `Cleaned 14 rooms a day`: so many over and over; but `Saved 12 hours a week` by one deed.
@@ -107,7 +148,7 @@ bool may_be_finished(const WordedBullet& bullet, WhenDone when) {
     if (when != WhenDone::current) return false;
     const std::string_view verb = bullet.words(bullet.reading.wrong_for_current.front());
     return !is_gerund(verb) && bullet.reading.wrong_for_ended.empty() &&
-           !speaks_of_habit(bullet.text) && !counts_by_turn(bullet);
+           !speaks_of_habit(bullet.text) && !tells_hours(bullet) && !counts_by_turn(bullet);
 }
 
 // A weak opening is to go, in whatever tense it stands; but to deal with something is a deed.

@@ -84,6 +84,16 @@ bool is_gerund_with_object(const Sentence& s, std::size_t i) {
     return counted || persons;
 }
 
+// `inspected belts and to replace batteries`: no infinitive goes before that it could be joined to.
+bool is_lone_infinitive(const Sentence& s, std::size_t i) {
+    if (!s.is_word(i, {"to"}) || !s.forms(i + 1).base || english::is_capital(s.token(i + 1)))
+        return false;
+    if (s.forms(i + 1).verb->noun && !s.starts_object(i + 2)) return false; // and to market
+    for (std::size_t k = 0; k < i; ++k)
+        if (s.is_word(k, {"to", "how"}) || s.is(k, word_class::relative)) return false;
+    return s.starts_object(i + 2) || english::is_plural_noun(s, i + 2);
+}
+
 // `and each visit is documented`
 bool is_passive_clause(const Sentence& s, std::size_t i) {
     return s.is_word(i, {"each", "every", "all"}) && s.token(i + 1).kind == TokenKind::word &&
@@ -99,6 +109,15 @@ std::optional<english::Extent> parting_verb(const Sentence& s) {
             relative = relative || s.is(k, word_class::relative);
         if (!relative && is_passive_clause(s, i)) return s.extent(i, i + 3);
     }
+    return std::nullopt;
+}
+
+// `Rotating tires, inspected belts and to replace batteries`: however it opens.
+std::optional<english::Extent> parting_infinitive(const Sentence& s) {
+    for (std::size_t i = 3; i + 1 < s.size(); ++i)
+        if (s.is_word(i - 1, {"and", "or"}) && s.token(i).depth == 0 && !s.forms(0).none() &&
+            is_lone_infinitive(s, i))
+            return s.extent(i, i + 1);
     return std::nullopt;
 }
 
@@ -122,10 +141,12 @@ void unfinished(const ProofContext& context, std::vector<Finding>& findings) {
 
 void unparallel(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets) {
-        if (!opens_with_verb(bullet) || bullet.text.find(" and ") == bullet.text.npos) continue;
+        if (bullet.text.find(" and ") == bullet.text.npos) continue;
         if (bullet.text.size() > longest_bullet) continue;
         const Sentence sentence(bullet.text, {}, {});
-        if (const auto verb = parting_verb(sentence))
+        auto verb = opens_with_verb(bullet) ? parting_verb(sentence) : std::nullopt;
+        if (!verb) verb = parting_infinitive(sentence);
+        if (verb)
             report<messages::unparallel>(findings, bullet.place(*verb),
                                          in_quotes(bullet.words(*verb)));
     }

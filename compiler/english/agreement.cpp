@@ -71,7 +71,10 @@ std::string of_open_verb(const Sentence& s, std::size_t i, bool plural) {
     if (forms.none() || s.classes(i) != 0 || is_capital(s.token(i))) return {};
     // logs that shows every dose
     const bool object = s.is(i + 1, w::determiner | w::possessive) || s.is_number(i + 1);
-    const bool sure = s.is_word(i - 1, {"who"}) || !forms.verb->noun || object;
+    // groups that meets daily: no noun stands there, with nothing to follow
+    const bool closes = s.ends_phrase(i + 1) || s.is(i + 1, w::adverb) ||
+                        s.is_word(i + 1, {"daily", "weekly", "monthly", "nightly", "yearly"});
+    const bool sure = s.is_word(i - 1, {"who"}) || !forms.verb->noun || object || closes;
     if (plural && forms.third && sure) return std::string(forms.verb->base);
     // a guide that explain 14 forms; but a plan that staff made
     const bool deed = s.is_word(i - 1, {"who"}) || (object && mostly_verb(*forms.verb));
@@ -89,6 +92,25 @@ std::optional<Disagreement> in_relative(const Sentence& s, std::size_t i) {
     if (meant.empty()) return std::nullopt;
     return Disagreement{s.token(subject->noun).extent, s.token(verb).extent, std::move(meant),
                         false};
+}
+
+bool is_done_to_things(const Sentence& s, std::size_t i) {
+    return s.is_word(i, {"adopted", "bought", "displayed", "filed", "hung", "installed", "mailed",
+                         "posted", "printed", "published", "sent", "shipped", "shown", "sold",
+                         "stored", "used"});
+}
+
+// `Timed 9 sprints, which was used to pick a team`: what is used or sold is a thing, and not that
+// it was done.
+std::optional<Disagreement> behind_comma(const Sentence& s, std::size_t i) {
+    const bool told = s.is_word(i, {"which"}) && i > 1 && s.token(i - 1).kind == TokenKind::comma &&
+                      s.is_word(i + 1, {"was", "is", "has"});
+    const std::size_t deed = i + (s.is_word(i + 2, {"been"}) ? 3 : 2);
+    if (!told || !is_done_to_things(s, s.past_adverbs(deed))) return std::nullopt;
+    const auto subject = antecedent(s, i - 1);
+    if (!subject || !subject->plural) return std::nullopt;
+    return Disagreement{s.token(subject->noun).extent, s.token(i + 1).extent,
+                        in_other_number(s, i + 1, true), false};
 }
 
 // The words before the verb at `i` are its subject alone: back to a stop, or to what opens a
@@ -341,9 +363,10 @@ std::vector<Disagreement> find_disagreements(const Sentence& sentence) {
     std::vector<Disagreement> found;
     for (std::size_t i = 0; i < sentence.size(); ++i) {
         if (sentence.token(i).title) continue;
-        for (const auto& look : {in_relative, after_noun, after_pronoun, before_of_phrase,
-                                 after_some_of, after_each, after_joined, after_plain_verbs,
-                                 before_owned, before_owned_thing, of_irregular_plural})
+        for (const auto& look :
+             {in_relative, behind_comma, after_noun, after_pronoun, before_of_phrase, after_some_of,
+              after_each, after_joined, after_plain_verbs, before_owned, before_owned_thing,
+              of_irregular_plural})
             if (auto one = look(sentence, i)) {
                 found.push_back(std::move(*one));
                 break;

@@ -70,7 +70,10 @@ Homograph after_s(const Sentence& sentence, std::size_t i, std::size_t head) {
     if (is_agent_noun(sentence, head)) return may_serve ? Homograph::unsure : Homograph::noun;
     if (is_plural_noun(sentence, i + 1)) return Homograph::verb; // Files liens
     const bool noun = mostly_noun(verb) && !is_usual_verb(sentence, verb);
-    return noun || is_deed_noun(sentence, head) ? Homograph::unsure : Homograph::verb;
+    // Conducts orientation: a plural seldom stands before the name of a deed
+    const bool deed = is_deed_noun(sentence, head) && !is_usual_verb(sentence, verb) &&
+                      verb.verb_count <= verb.noun_count;
+    return noun || deed ? Homograph::unsure : Homograph::verb;
 }
 
 // `Practice interviews`, `Filter changes`: things done, named by what they are done with or to.
@@ -236,7 +239,8 @@ Homograph read_compound(const Sentence& sentence, std::size_t i) {
     const std::size_t head = head_noun(sentence, i + 1);
     if (has_finite_past(sentence, i + 2, head)) return Homograph::noun;
     if (forms.third) return after_s(sentence, i, head);
-    const bool stands = forms.verb->base == "stand" && sentence.is_word(head, {"guard", "watch"});
+    const bool stands = forms.verb->base == "stand" &&
+                        sentence.is_word(head, {"guard", "watch", "lookout", "duty"});
     if (stands) return Homograph::verb;
     if (is_agent_noun(sentence, head)) return Homograph::noun;
     if (has_name_for_object(sentence, i, head)) return Homograph::verb;

@@ -51,6 +51,13 @@ bool names_before(const Sentence& s, std::size_t i) { // room 12, Apollo 11, top
            s.is(i - 1, w::determiner | w::possessive) || s.token(i - 1).kind == TokenKind::sign;
 }
 
+// `a $2 billion budget`, `a 3 million gallon tank`: the number is no more than a part of one.
+bool is_of_scale(const Sentence& s, std::size_t i) {
+    const bool scale = s.is_word(i, {"hundred", "thousand", "million", "billion"});
+    if (!scale || i == 0 || s.token(i - 1).kind != TokenKind::figure) return false;
+    return s.word(i - 1).starts_with('$') || (i > 1 && s.is(i - 2, w::determiner | w::possessive));
+}
+
 bool is_counted_noun(const Sentence& s, std::size_t i) {
     if (!is_open(s, i) || is_capital(s.token(i)) || is_plural_noun(s, i)) return false;
     if (s.is_word(i, {"team", "class", "committee", "club", "group", "minute"})) return true;
@@ -69,7 +76,7 @@ bool describes(const Sentence& s, std::size_t i) { // new, fishing, local: befor
 
 // `11 fishing vessel`, `140 household on well water`
 std::optional<NumberSlip> one_of_several(const Sentence& s, std::size_t i) {
-    if (!is_several(s, i) || names_before(s, i)) return std::nullopt;
+    if (!is_several(s, i) || names_before(s, i) || is_of_scale(s, i)) return std::nullopt;
     const std::size_t noun = describes(s, i + 1) ? i + 2 : i + 1;
     if (!is_counted_noun(s, noun) || !ends_noun(s, noun + 1)) return std::nullopt;
     if (s.token(noun + 1).kind == TokenKind::comma || s.token(noun + 1).kind == TokenKind::sign)

@@ -75,6 +75,7 @@ private:
         const bool adjacent = last_verb_ + 1 == joiner || is_joined_to_last(joiner);
         i = s_.past_adverbs(i);
         if (s_.is_word(i, {"ages", "age"}) && s_.is_number(i + 1)) return; // ages 4 to 11
+        if (is_multiple(i, joiner)) return;
         const VerbTense tense = s_.is(i, w::be) ? be_tense(i) : tense_of(i, joiner, adjacent);
         const bool may_be_verb = tense != VerbTense::none || is_past_before_word(i);
         if (may_be_verb) ++joined_verbs_;
@@ -100,6 +101,13 @@ private:
         if (forms.third && !forms.base && first.base && !first.third)
             reading_.disagreements.push_back({s_.token(opening_.verb).extent, s_.token(i).extent,
                                               std::string(forms.verb->base), true});
+    }
+
+    // `Drew 48 members, double the usual turnout`: an amount set beside another.
+    bool is_multiple(std::size_t i, std::size_t joiner) const {
+        return s_.token(joiner).kind == TokenKind::comma &&
+               s_.is_word(i, {"double", "triple", "quadruple", "half"}) &&
+               s_.is(i + 1, w::determiner | w::possessive);
     }
 
     // Write, test, and ship; Set up and take down: nothing but joiners and particles between.
