@@ -23,6 +23,7 @@ WhenDone when_done(const model::Entry& entry, const ProofContext& context) {
     const model::DateRange* dates = dates_in(entry.find(trade::FieldName::dates));
     if (!dates) return WhenDone::unknown;
     if (!dates->end) return WhenDone::current;
+    if (ends_far_ahead(*dates, context.today)) return WhenDone::unknown;
     if (is_over(*dates->end, context.today)) return WhenDone::ended;
     const bool begun = dates->start && is_over(*dates->start, context.today);
     const bool goes_on = begun && surely_before(context.today, *dates->end);

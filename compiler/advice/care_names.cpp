@@ -27,6 +27,8 @@ public:
         if (const auto name = described_name()) return name;
         if (const auto name = disciplined_name()) return name;
         if (const auto name = name_beside_illness()) return name;
+        if (const auto name = name_with_age()) return name;
+        if (const auto name = accused_name()) return name;
         return single_name();
     }
 
@@ -180,13 +182,47 @@ private:
         return std::nullopt;
     }
 
+    // What stands before may be of the name; a verb that opens the bullet and a title are not.
+    bool may_begin_before(std::size_t i) const {
+        return is_capital(i - 1) && !is_title(i - 1) && (i > 1 || may_be_name(i - 1));
+    }
+
+    // Guided Mrs. Dorothea Hale, 81, through exercises
+    std::optional<english::Extent> name_with_age() const {
+        for (std::size_t i = 1; i + 1 < words_.size(); ++i) {
+            const bool titled = is_title(i - 1) && is_capital(i);
+            const std::size_t last = is_capital(i + 1) && stand_together(i) ? i + 1 : i;
+            if (!titled && (!is_full_name(i) || may_begin_before(i))) continue;
+            const std::string_view rest = after(last);
+            if (!rest.starts_with(", ")) continue;
+            const std::size_t end = std::min(rest.find_first_not_of("0123456789", 2), rest.size());
+            const bool age = end > 2 && end < 5 && (end == rest.size() || rest[end] == ',');
+            if (age) return extent(titled ? i - 1 : i, last);
+        }
+        return std::nullopt;
+    }
+
+    // Investigated a complaint against night foreman Ty Belford
+    std::optional<english::Extent> accused_name() const {
+        constexpr std::array<std::string_view, 4> beside{"with", "under", "by", "for"};
+        bool accused = false;
+        for (std::size_t i = 2; i + 1 < words_.size(); ++i) {
+            accused = accused || is_one_of(lower(i - 1), List::misconduct);
+            const bool person = is_person(i - 1) && !is_one_of(lower(i - 2), beside);
+            const bool led = person || lower(i - 1) == "against" || lower(i - 1) == "between";
+            if (accused && led && is_full_name(i)) return extent(i, i + 1);
+        }
+        return std::nullopt;
+    }
+
     // Placed the sons of Loretta Vance, then in detox; not one's own teacher or doctor
     std::optional<english::Extent> name_beside_illness() const {
         constexpr std::array<std::string_view, 8> beside{"with", "under", "by",        "dr",
                                                          "for",  "from",  "professor", "nurse"};
         constexpr std::size_t near = 8, told_near = 16; // words behind the name
         for (std::size_t i = 1; i + 1 < words_.size(); ++i) {
-            if (!is_full_name(i) || is_capital(i - 1)) continue;
+            const bool patient = is_title(i - 1) && is_capital(i); // Mrs. Varga
+            if (!patient && (!is_full_name(i) || may_begin_before(i))) continue;
             const std::string_view rest =
                 after(i + 1); // Harold Vance, 84, …; Ethan Marsh, who has …
             const bool told = rest.starts_with(", who ") ||

@@ -34,6 +34,8 @@ inline constexpr FindingRow no_unit{"{} says no unit", "add it, such as K, °C o
 inline constexpr FindingRow ampersand{"'&' stands for 'and' in a sentence", "write 'and'"};
 inline constexpr FindingRow stray_capital{"{} is no name, and has a capital within the line",
                                           "write it small"};
+inline constexpr FindingRow title_capitals{"the words of this bullet have capitals, as in a title",
+                                           "write all but names small"};
 inline constexpr FindingRow unfinished{"this bullet ends in {}, as if more were to follow",
                                        "say what follows, or stop before it"};
 inline constexpr FindingRow unparallel{"{} breaks off from the verbs before it",
@@ -60,6 +62,9 @@ inline constexpr FindingRow work_email{"this address is your employer's, {}",
                                        "give one of your own: an employer reads its mail"};
 inline constexpr FindingRow unreachable{"{} opens on your own machine alone",
                                         "give an address that others can open"};
+inline constexpr FindingRow no_portfolio{
+    "{} is your field, and no link leads to your work",
+    "add a line such as 'link: Portfolio <https://ottolinebrandt.example>'"};
 inline constexpr FindingRow telling_link{"this link has the word {}",
                                          "give a page that you would show to an employer"};
 inline constexpr FindingRow not_expected{"{} is still to come",
@@ -70,6 +75,10 @@ inline constexpr FindingRow of_childhood{"{} is of years long before college",
                                          "something of your college years tells more"};
 inline constexpr FindingRow saying{"{} tells nothing of your work",
                                    "use the line for something that you did"};
+inline constexpr FindingRow unlawful_preference{"{} tells of a choice that the law forbids",
+                                                "say how many you hired, and for what work"};
+inline constexpr FindingRow class_differs{"{} is said here, and the degree is {} of study away",
+                                          "see which of the two has the slip"};
 inline constexpr FindingRow goals_differ{"{} is sought here, and {} in the headline",
                                          "see which of the two this application is for"};
 

@@ -218,16 +218,22 @@ void report_own_machine(const TextInResume& part, std::vector<Finding>& findings
             Weight::must;
 }
 
-// `photos.example/party-queen`: what would not do in an address of mail either.
-void report_telling_link(const TextInResume& part, std::vector<Finding>& findings) {
+// `photos.example/party-queen`, `throttlejunkie.example`: what would not do in an address of mail
+// either, and is no name of the writer's.
+void report_telling_link(const ProofContext& context, const TextInResume& part,
+                         std::vector<Finding>& findings) {
+    constexpr std::size_t long_enough = 5; // to be no chance within a word
     const std::string shown = lower_case(part.text.plain());
-    const std::size_t path = shown.find('/');
-    if (path == shown.npos || shown.find(' ') != shown.npos) return;
-    for (const std::string_view nickname : listed(List::nicknames))
-        if (has_phrase(std::string_view(shown).substr(path), nickname)) {
-            report<messages::telling_link>(findings, part.field->place, in_quotes(nickname));
-            return;
-        }
+    const std::string name = lower_case(own_name(context));
+    if (shown.find(' ') != shown.npos) return;
+    const std::size_t path = std::min(shown.find('/'), shown.size());
+    for (const std::string_view nickname : listed(List::nicknames)) {
+        const bool in_path = has_phrase(std::string_view(shown).substr(path), nickname);
+        const bool in_host = nickname.size() >= long_enough && shown.find(nickname) < path;
+        if ((!in_path && !in_host) || name.find(nickname) != name.npos) continue;
+        report<messages::telling_link>(findings, part.field->place, in_quotes(nickname));
+        return;
+    }
 }
 
 // A link with words of its own shows those; its address is not on the page.
@@ -235,13 +241,33 @@ void link_form(const ProofContext& context, std::vector<Finding>& findings) {
     visit_texts(context.resume, [&](const TextInResume& part) {
         if (!part.field || part.field->name != trade::FieldName::link) return;
         report_own_machine(part, findings);
-        report_telling_link(part, findings);
+        report_telling_link(context, part, findings);
         if (part.text.links.empty()) return;
         const std::string shown = part.text.plain();
         if (shown.find(' ') != std::string::npos || shown.find('.') == std::string::npos) return;
         if (const auto fault = link_fault(shown))
             report<messages::hard_link>(findings, part.field->place, *fault);
     });
+}
+
+// A designer, by headline or degree, without a link to any work.
+void portfolio_missing(const ProofContext& context, std::vector<Finding>& findings) {
+    std::string field;
+    bool linked = false;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        using enum trade::FieldName;
+        const bool contact = part.field && (part.field->name == email || part.field->name == phone);
+        if (!part.text.links.empty() && !contact) linked = true;
+        if (!part.field) return;
+        linked = linked || part.field->name == link;
+        if (part.field->name != headline && part.field->name != degree && part.field->name != major)
+            return;
+        const std::string lower = lower_case(part.text.plain());
+        for (const std::string_view shown : listed(List::fields_of_shown_work))
+            if (has_phrase(lower, shown)) field = shown;
+    });
+    if (!field.empty() && !linked)
+        report<messages::no_portfolio>(findings, heading_place(context), in_quotes(field));
 }
 
 constexpr std::array contact_table{
@@ -302,6 +328,11 @@ constexpr std::array contact_table{
           voicemail,
           {},
           true},
+    Check{"portfolio-missing", Weight::should, "contact",
+          "Who designs, draws, films or photographs gives a link to some of the work.",
+          "Those who hire for such work look at it before they read on.", "common practice",
+          "headline: Graphic designer, and no link",
+          "link: Portfolio <https://ottolinebrandt.example>", portfolio_missing},
     Check{"link-form", Weight::should, "contact",
           "A link that shows its address is short and clean: at most about 40 characters, no "
           "tracking, no random tail, no 'https://www.'.",

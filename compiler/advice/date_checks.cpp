@@ -1,5 +1,6 @@
 // Checks of dates: that they are there, make sense, stand in order, and are up to date.
 #include "compiler/advice/check.hpp"
+#include "compiler/advice/date_gaps.hpp"
 #include "compiler/advice/date_order.hpp"
 #include "compiler/advice/date_spelling.hpp"
 #include "compiler/advice/walk.hpp"
@@ -93,12 +94,17 @@ bool is_out_of_order(const model::DateRange& above, const model::DateRange& belo
 
 void compare(const model::Entry& above, const std::optional<model::DateRange>& above_range,
              const model::Entry& below, const std::optional<model::DateRange>& below_range,
-             const model::Date& today, std::vector<Finding>& findings) {
+             const model::Date& today, bool first, std::vector<Finding>& findings) {
     if (!above_range || !below_range || ends_before_start(*above_range)) return;
+    if (ends_far_ahead(*above_range, today) || ends_far_ahead(*below_range, today)) return;
     if (!is_out_of_order(*above_range, *below_range, today)) return;
-    const model::Field* dates = above.find(trade::FieldName::dates);
-    report<messages::out_of_order>(findings, dates ? dates->place : place_of(above), called(above),
-                                   called(below));
+    const model::Entry& moved = first ? above : below; // what stands first is what is read
+    const model::Field* dates = moved.find(trade::FieldName::dates);
+    const Place place = dates ? dates->place : place_of(moved);
+    if (first)
+        report<messages::out_of_order>(findings, place, called(above), called(below));
+    else
+        report<messages::below_older>(findings, place, called(below), called(above));
 }
 
 void order_entries(
@@ -108,7 +114,9 @@ void order_entries(
     const model::Entry* above = nullptr;
     for (const model::Entry* entry : entries) {
         if (!range_of(*entry)) continue;
-        if (above) compare(*above, range_of(*above), *entry, range_of(*entry), today, findings);
+        if (above)
+            compare(*above, range_of(*above), *entry, range_of(*entry), today,
+                    above == entries.front(), findings);
         above = entry;
     }
 }
@@ -269,8 +277,11 @@ void ends_ahead(const ProofContext& context, std::vector<Finding>& findings) {
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         if (field.name != trade::FieldName::dates || !range.start || !range.end) return;
         if (range.expected || !range.end->month || is_incoming(range, day)) return;
-        if (surely_before(day, *range.end))
-            report<messages::ends_ahead>(findings, field.place, in_quotes(range.typed));
+        if (ends_far_ahead(range, day))
+            report<messages::ends_far_ahead>(findings, field.place, in_quotes(range.typed));
+        else if (surely_before(day, *range.end))
+            report<messages::ends_ahead>(findings, field.place, in_quotes(range.typed)).weight =
+                Weight::should;
     });
 }
 
@@ -346,11 +357,17 @@ constexpr std::array date_table{
           "A start that has yet to come makes every other date doubtful.", "common practice",
           "dates: Aug 2027 - present, read in November 2026", "dates: Aug 2025 - present",
           begins_ahead},
-    Check{"ends-ahead", Weight::should, "dates",
-          "What has an end in the future says that it is expected.",
+    Check{"ends-ahead", Weight::must, "dates",
+          "What has an end in the future says that it is expected; no end lies ten years ahead.",
           "A date that has not come is a plan, and the other dates are facts.", "common practice",
           "dates: Sep 2025 - Jun 2027, read in November 2026", "dates: Sep 2025 - present",
           ends_ahead},
+    Check{"date-gap", Weight::should, "dates",
+          "No year and a half after a job lies open: work, studies, projects or activities fill "
+          "it, or a line that says what did.",
+          "A reader sees the gap, and thinks of the worst that could fill it.", "common practice",
+          "dates: Mar 2014 - Apr 2017 below dates: Feb 2022 - present",
+          "role: Full-Time Parent, dates: Apr 2017 - Jan 2022", date_gap},
     Check{"stale-present", Weight::should, "dates",
           "Where something goes on to the present, 'updated' is not more than a year ago.",
           "'Present' means the day the résumé was written, and readers take it for today.",

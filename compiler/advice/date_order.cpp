@@ -60,6 +60,11 @@ bool is_incoming(const model::DateRange& range, const model::Date& today) {
     return range.end && range.expected && may_go_on(range, today);
 }
 
+bool ends_far_ahead(const model::DateRange& range, const model::Date& today) {
+    constexpr int far = 10; // years
+    return range.start && range.end && range.end->year >= today.year + far;
+}
+
 int months_between(const model::Date& from, const model::Date& to) {
     return months(to).first - months(from).first;
 }

@@ -20,6 +20,9 @@ bool may_go_on(const model::DateRange& range, const model::Date& today);
 // It has not begun: its start is surely after `today`, or it is a single date to come.
 bool is_incoming(const model::DateRange& range, const model::Date& today);
 
+// By a slip of a figure, for nothing is planned so far: 2091.
+bool ends_far_ahead(const model::DateRange& range, const model::Date& today);
+
 // Whole months from the one to the other, negative if `to` is the earlier; by their first months.
 int months_between(const model::Date& from, const model::Date& to);
 const model::Date& later(const model::Date& a, const model::Date& b);

@@ -276,8 +276,22 @@ bool is_apprenticed(const ProofContext& context) {
     return found;
 }
 
+// Up to a first degree of two years school is the last that was finished.
+bool is_in_short_course(const ProofContext& context) {
+    bool in_short = true;
+    visit_schools(context, [&](const model::Entry& entry) {
+        if (!is_college(entry)) return;
+        const std::string degree = lower_case(plain_in(entry.find(trade::FieldName::degree)));
+        const model::DateRange* range = dates_in(date_field(entry));
+        const bool ahead = range && range->end && surely_before(context.today, *range->end);
+        in_short = in_short && ahead && has_phrase(degree, "associate");
+    });
+    return in_short;
+}
+
 void high_school(const ProofContext& context, std::vector<Finding>& findings) {
     if (!has_college(context) || is_first_year(context) || is_apprenticed(context)) return;
+    if (is_in_short_course(context)) return;
     std::optional<model::Date> graduation;
     visit_schools(context, [&](const model::Entry& entry) {
         const model::Field* school = entry.find(trade::FieldName::school);

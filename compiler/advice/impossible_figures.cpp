@@ -73,9 +73,11 @@ public:
             if (const auto whole = whole_of(i); whole && value > value_of(word(*whole)))
                 tell<messages::more_than_whole>(std::min(i, *whole), std::max(i, *whole), findings);
             if (is_too_often(i, value)) tell<messages::more_than_whole>(i, i + 3, findings);
+            if (value && is_too_fast(i, *value)) tell<messages::too_fast>(i, i + 3, findings);
         }
         look_at_changes(findings);
         look_behind_reached(findings);
+        look_at_feelings(findings);
     }
 
 private:
@@ -208,6 +210,29 @@ private:
         });
     }
 
+    // `Diagnosed 15 vehicles an hour`: far more than one pair of hands can do.
+    bool is_too_fast(std::size_t i, double value) const {
+        struct Pace {
+            std::string_view things, unit, deeds;
+            double most;
+        };
+        static constexpr std::array<Pace, 8> paces{{
+            {"words", "minute", "typed type transcribed transcribe", 200},
+            {"vehicles", "hour", "diagnosed diagnose repaired repair serviced service fixed", 8},
+            {"cars", "hour", "diagnosed diagnose repaired repair serviced service fixed", 8},
+            {"patients", "hour", "assessed assess treated treat examined examine bathed bathe", 20},
+            {"essays", "hour", "graded grade edited edit read", 60},
+            {"papers", "hour", "graded grade edited edit wrote write", 60},
+            {"haircuts", "hour", "gave give cut did", 10},
+            {"students", "hour", "tutored tutor tested", 60},
+        }};
+        static constexpr std::array<std::string_view, 3> every{"a", "an", "per"};
+        return std::ranges::any_of(paces, [&](const Pace& pace) {
+            return word(i + 1) == pace.things && is_one_of(word(i + 2), every) &&
+                   word(i + 3) == pace.unit && has_word(pace.deeds, word(0)) && value > pace.most;
+        });
+    }
+
     // A number in figures or words; 0 if it is none.
     static double counted(std::string_view word) {
         const auto named = number_named(word);
@@ -287,6 +312,37 @@ private:
                 direction < 0 ? change->to > change->from : change->to < change->from;
             if (wrong) tell<messages::wrong_way>(i, change->last, findings);
         }
+    }
+
+    bool has_any(const auto& list) const {
+        return std::ranges::any_of(
+            tokens_, [&](const english::Token& one) { return is_one_of(one.lower, list); });
+    }
+
+    // `Increased customer happiness by 300%`, `100% guest satisfaction`: nobody can have counted
+    // it.
+    void look_at_feelings(std::vector<Finding>& findings) const {
+        constexpr std::array<std::string_view, 9> measured{"survey", "surveys", "score",
+                                                           "scores", "rating",  "ratings",
+                                                           "index",  "reviews", "surveyed"};
+        constexpr std::size_t near = 5;
+        if (has_any(measured)) return;
+        for (std::size_t i = 0; i < tokens_.size(); ++i) {
+            if (!word(i).ends_with('%') || !value_of(word(i))) continue;
+            const std::size_t first = i - std::min(i, near);
+            for (std::size_t k = first; k < std::min(i + near, tokens_.size()); ++k) {
+                const bool whole = word(i) == "100%" && k > i && word(k) == "satisfaction";
+                if (!whole && !is_one_of(word(k), List::feelings)) continue;
+                report_feeling(std::min(i, k), std::max(i, k), findings);
+                return;
+            }
+        }
+    }
+
+    void report_feeling(std::size_t first, std::size_t last, std::vector<Finding>& findings) const {
+        const english::Extent all = extent_of(tokens_, first, last);
+        report<messages::unmeasured>(findings, bullet_.place(all), in_quotes(bullet_.words(all)))
+            .weight = Weight::should;
     }
 
     template<const messages::FindingRow& fault>

@@ -51,6 +51,7 @@ public:
             look_at_place_won(i, findings);
             look_at_those(i, findings);
             look_at_rise(i, findings);
+            if (word(i) == "hours") look_at_hours(i, context, findings);
         }
         look_at_shares(findings);
     }
@@ -270,6 +271,27 @@ private:
         if (shares > 1 && sum > 100) tell<messages::more_than_whole>(first, last, findings);
     }
 
+    // `Worked 1,900 hours`, in a job from June to August: more than anybody is awake.
+    void look_at_hours(std::size_t i, const ProofContext& context,
+                       std::vector<Finding>& findings) const {
+        constexpr double of_day = 16, days_of_month = 31;
+        constexpr std::array<std::string_view, 4> verbs{"worked", "completed", "served",
+                                                        "volunteered"};
+        const auto count = i > 0 ? count_of(word(i - 1)) : std::nullopt;
+        const int held = count && is_one_of(word(0), verbs) ? months_held(context) : 0;
+        if (held > 0 && *count > held * days_of_month * of_day)
+            tell<messages::longer_than_dates>(i - 1, i, findings);
+    }
+
+    // By the dates of the entry; 0 if it cannot be told.
+    int months_held(const ProofContext& context) const {
+        const model::DateRange* range =
+            dates_in(bullet_.position.entry->find(trade::FieldName::dates));
+        if (!range || !range->start || !range->start->month || !range->spells.empty()) return 0;
+        const model::Date& end = range->end ? *range->end : context.today;
+        return end.month ? months_between(*range->start, end) + 1 : 0;
+    }
+
     // `for 14 weeks`, in a job from July to August; what is planned may last longer.
     void look_at_span(std::size_t i, const ProofContext& context,
                       std::vector<Finding>& findings) const {
@@ -279,15 +301,9 @@ private:
         constexpr double weeks_of_month = 4.35;
         const auto count = i > 1 ? count_of(word(i - 1)) : std::nullopt;
         if (!count || word(i - 2) != "for" || is_one_of(word(0), ahead)) return;
-        const model::DateRange* range =
-            dates_in(bullet_.position.entry->find(trade::FieldName::dates));
-        if (!range || !range->start || !range->start->month || !range->spells.empty()) return;
-        const model::Date& end = range->end ? *range->end : context.today;
-        if (!end.month) return;
-        const int months_held = months_between(*range->start, end) + 1;
-        const double held = months_held * (word(i) == "weeks" ? weeks_of_month : 1.0);
-        if (months_held > 0 && *count > held + 1)
-            tell<messages::longer_than_dates>(i - 1, i, findings);
+        const int whole = months_held(context);
+        const double held = whole * (word(i) == "weeks" ? weeks_of_month : 1.0);
+        if (whole > 0 && *count > held + 1) tell<messages::longer_than_dates>(i - 1, i, findings);
     }
 
     // `3rd of 2 teams`

@@ -54,16 +54,27 @@ void sayings(const model::Section& section, std::vector<Finding>& findings) {
         }
 }
 
-bool report_idle(const model::Text& text, std::vector<Finding>& findings) {
-    const std::string plain = text.plain(), lower = lower_case(plain);
+std::string_view longest_of(List pastimes, std::string_view lower) {
     std::string_view longest;
-    for (const std::string_view pastime : listed(List::idle_pastimes))
+    for (const std::string_view pastime : listed(pastimes))
         if (has_phrase(lower, pastime) && pastime.size() > longest.size()) longest = pastime;
+    return longest;
+}
+
+template<const messages::FindingRow& fault>
+bool report_pastime(List pastimes, const model::Text& text, std::vector<Finding>& findings) {
+    const std::string plain = text.plain(), lower = lower_case(plain);
+    const std::string_view longest = longest_of(pastimes, lower);
     if (longest.empty()) return false;
     const std::size_t at = find_phrase(lower, longest);
-    report<messages::idle_pastime>(findings, text.place(at, longest.size()),
-                                   in_quotes(plain.substr(at, longest.size())));
+    report<fault>(findings, text.place(at, longest.size()),
+                  in_quotes(plain.substr(at, longest.size())));
     return true;
+}
+
+bool report_idle(const model::Text& text, std::vector<Finding>& findings) {
+    return report_pastime<messages::harmful_pastime>(List::harmful_pastimes, text, findings) ||
+           report_pastime<messages::idle_pastime>(List::idle_pastimes, text, findings);
 }
 
 // One finding a line: it goes or stays as a whole.
@@ -79,8 +90,10 @@ void idle_pastimes(const ProofContext& context, std::vector<Finding>& findings) 
         sayings(section, findings);
         const bool all = is_of_pastimes(section.title);
         for (const model::Entry& entry : section.entries) {
+            const model::Text* title = text_in(entry.find(trade::FieldName::title));
+            const bool titled = title && is_of_pastimes(*title);
             for (const model::Field& field : entry.fields)
-                if (all || is_of_pastimes(field.label)) look_at_pastimes(field, findings);
+                if (all || titled || is_of_pastimes(field.label)) look_at_pastimes(field, findings);
             for (const model::Bullet& bullet : entry.bullets)
                 if (all) report_idle(bullet.text, findings);
         }
@@ -109,11 +122,22 @@ std::map<std::string, int, std::less<>> abbreviations_of(const model::Resume& re
     return counts;
 }
 
+// Beside two unknown ones the third may have two letters: LD, but not WA.
+void add_short_one(std::string_view text, std::vector<std::string>& unknown) {
+    for (const WordAt& word : words_in(text)) {
+        const bool capitals = word.word.size() == 2 && is_capital_letter(word.word[0]) &&
+                              is_capital_letter(word.word[1]);
+        if (capitals && !is_one_of(lower_case(word.word), List::short_abbreviations))
+            return add_once(unknown, word.word, all_of_them);
+    }
+}
+
 // Several in one bullet that the page says nowhere else; one alone may be common in the trade.
 void abbreviations(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t several = 3;
     const auto counts = abbreviations_of(context.resume);
     for (const WordedBullet& bullet : context.bullets) {
+        if (std::ranges::none_of(bullet.text, is_small_letter)) continue; // it shouts
         std::vector<std::string> unknown;
         std::size_t first = 0;
         for (const WordAt& word : words_in(bullet.text)) {
@@ -127,6 +151,7 @@ void abbreviations(const ProofContext& context, std::vector<Finding>& findings) 
             if (unknown.empty()) first = word.offset;
             add_once(unknown, word.word, all_of_them);
         }
+        if (unknown.size() + 1 == several) add_short_one(bullet.text, unknown);
         if (unknown.size() >= several)
             report<messages::unknown_abbreviations>(
                 findings, bullet.place({first, unknown.front().size()}), some_of(unknown, several));
@@ -134,11 +159,13 @@ void abbreviations(const ProofContext& context, std::vector<Finding>& findings) 
 }
 
 constexpr std::array interest_table{
-    Check{"idle-pastimes", Weight::should, "skills",
-          "Interests are something one does or makes: no television, no sleeping in.",
-          "An interest is there to start a talk, and everybody rests.", "common practice",
-          "text: Watching movies, video games", "text: Tide-pool photography, bread baking",
-          idle_pastimes},
+    Check{
+        "idle-pastimes", Weight::should, "skills",
+        "Interests are something one does or makes, and nothing that frightens: no television, no "
+        "sleeping in, no guns.",
+        "An interest is there to start a talk, and everybody rests.", "common practice",
+        "text: Watching movies, video games", "text: Tide-pool photography, bread baking",
+        idle_pastimes},
     Check{"abbreviations", Weight::should, "wording",
           "No bullet has three abbreviations or more that stand nowhere else on the page; common "
           "ones and those of 'abbreviations' aside.",

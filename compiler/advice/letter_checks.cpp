@@ -84,7 +84,30 @@ std::optional<english::Extent> stray_capital_in(std::string_view text, std::size
     return std::nullopt;
 }
 
+// `Assisted Two Licensed Mechanics With Annual Inspections`: all of it as a title has them, with
+// words that are no part of any name.
+bool is_in_title_capitals(const WordedBullet& bullet, const english::Language& language) {
+    constexpr std::size_t least = 4, many = 6;
+    bool named = true; // all may be names: Coastal Weekly and Harbor News
+    std::size_t large = 0, small = 0, plain = 0;
+    const auto words = words_in(bullet.text);
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const std::string_view word = words[i].word;
+        const bool minor = is_one_of(lower_case(word), List::minor_words) ||
+                           is_one_of(lower_case(word), List::number_words);
+        if (minor && is_capitalised(word)) named = false;
+        if (has_digit(word) || minor) continue;
+        const bool capital = is_capitalised(word) && word.size() > 1 && is_small_letter(word[1]);
+        ++(capital ? large : small);
+        if (capital && language.in_use(lower_case(word))) ++plain;
+    }
+    return plain >= (named ? many : least) && plain > 3 * small && 4 * plain >= 3 * large;
+}
+
 void stray_capital(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : context.bullets)
+        if (is_in_title_capitals(bullet, context.language))
+            report<messages::title_capitals>(findings, bullet.place({0, bullet.text.size()}));
     visit_texts(context.resume, [&](const TextInResume& part) {
         const bool item = part.field && part.field->name == trade::FieldName::group &&
                           &part.text != &part.field->label;

@@ -268,8 +268,9 @@ bool tells_body(std::string_view line) {
     bool height = false, weight = false;
     for (const Clause& clause : clauses_in(line)) {
         const std::size_t colon = clause.text.find(": ");
-        const std::string_view value =
-            clause.text.substr(colon == clause.text.npos ? 0 : colon + 2);
+        std::string_view value = clause.text.substr(colon == clause.text.npos ? 0 : colon + 2);
+        for (const std::string_view label : {"height", "weight"})
+            if (begins_with(value, label)) value = after(value, label); // Height 6 ft 1 in
         if (!is_measure(value)) continue;
         const bool feet = has_phrase(value, "ft") || has_phrase(value, "feet");
         height = height || (feet && has_phrase(value, "in")) || has_phrase(value, "tall");
@@ -277,6 +278,34 @@ bool tells_body(std::string_view line) {
                  has_phrase(value, "pounds") || has_phrase(value, "kg");
     }
     return height && weight;
+}
+
+// `No arrests since my 2022 DUI`, `Clean record apart from one dismissed charge`; but not a summary
+// of one who works with such cases.
+bool tells_record(std::string_view line) {
+    const auto words = words_in(line);
+    const bool of_self =
+        !words.empty() &&
+        (is_one_of(words.front().word, List::openings_of_records) || has_phrase(line, "my"));
+    return of_self && std::ranges::any_of(listed(List::records_of_law), [&](std::string_view one) {
+               return has_phrase(line, one);
+           });
+}
+
+// `Raised 3 children, the youngest with cerebral palsy`: of kin, and not of clients.
+bool tells_of_sick_kin(std::string_view lower) {
+    const bool raised = begins_with(lower, "raised") &&
+                        (has_phrase(lower, "children") || has_phrase(lower, "child") ||
+                         has_phrase(lower, "son") || has_phrase(lower, "daughter"));
+    const bool kin = raised || has_phrase(lower, "my son") || has_phrase(lower, "my daughter") ||
+                     has_phrase(lower, "my child") || has_phrase(lower, "my husband") ||
+                     has_phrase(lower, "my wife") || has_phrase(lower, "my mother") ||
+                     has_phrase(lower, "my father");
+    if (!kin) return false;
+    return std::ranges::any_of(listed(List::conditions), [&](std::string_view one) {
+        return has_phrase(lower, one) &&
+               (has_phrase(lower, "with") || has_phrase(lower, "has") || has_phrase(lower, "had"));
+    });
 }
 
 // "22 years old", "i am a 21-year-old student", "age 22": at the beginning of a sentence, or as a
@@ -316,6 +345,7 @@ std::optional<std::string_view> told_by_bullet(std::string_view lower) {
     for (const std::string_view phrase : listed(List::told_within))
         if (has_phrase(lower, phrase)) return said_of(phrase, lines_of(List::told_within));
     if (tells_body(lower)) return "your height";
+    if (tells_of_sick_kin(lower)) return "the health of your family";
     const auto clauses = clauses_in(lower);
     if (clauses.empty()) return std::nullopt;
     const Clause& first = clauses.front();
@@ -336,6 +366,7 @@ std::optional<std::string_view> told_by_bullet(std::string_view lower) {
 std::optional<std::string_view> personal_detail_in(std::string_view lower, WhereFrom from) {
     if (from == WhereFrom::bullet) return told_by_bullet(lower);
     if (tells_body(lower)) return "your height";
+    if (from != WhereFrom::group && tells_record(lower)) return "your record";
     const bool personal = from != WhereFrom::group ||
                           is_one_of(lower.substr(0, std::min(lower.find(':'), lower.size())),
                                     List::labels_of_persons);

@@ -174,9 +174,14 @@ void salary(const ProofContext& context, std::vector<Finding>& findings) {
 // "License #123456", "RN License No. 123456"
 void licence_number(const ProofContext& context, std::vector<Finding>& findings) {
     visit_lines(context.resume, [&](const LineInResume& line) {
-        if (const auto number = licence_number_in(line.lower, line.from))
-            report<messages::licence_number>(findings, line.place(*number),
-                                             in_quotes(line.words(*number)));
+        const auto number = licence_number_in(line.lower, line.from);
+        if (!number) return;
+        const std::string words = in_quotes(line.words(*number));
+        if (line.lower.find("driv") != line.lower.npos) // by which a state knows everybody
+            report<messages::drivers_number>(findings, line.place(*number), words);
+        else
+            report<messages::licence_number>(findings, line.place(*number), words).weight =
+                Weight::consider;
     });
 }
 
@@ -210,7 +215,8 @@ constexpr std::array privacy_table{
     Check{"salary", Weight::should, "privacy", "No salary, past or wished for.",
           "The first to name a figure gives one away.", "common practice",
           "text: Desired salary: $60,000", "no such line", salary},
-    Check{"licence-number", Weight::consider, "privacy", "A licence stands without its number.",
+    Check{"licence-number", Weight::must, "privacy",
+          "A licence stands without its number; a driver's above all, by which a state knows you.",
           "The number lets others pass for you, and boards answer by name.", "common practice",
           "credential: RN License #123456", "credential: Registered Nurse", licence_number,
           "A licence is worded as its issuing board requires; some ask for the number."},

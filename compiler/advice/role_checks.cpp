@@ -79,6 +79,35 @@ void beyond_licence(const ProofContext& context, std::vector<Finding>& findings)
     }
 }
 
+// --- whom one may not prefer
+
+// `Recruit young, energetic staff`: by age, sex or family. Not `Recruited 40 young readers`.
+std::optional<english::Extent> unlawful_wish(const std::string& lower,
+                                             const english::Language& language) {
+    constexpr std::size_t reach = 6;
+    const auto words = words_in(lower);
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const auto base = language.base_of(words[i].word);
+        if (!base || !is_one_of(*base, List::verbs_of_hiring)) continue;
+        const std::size_t end = std::min(i + reach, words.size());
+        const WordAt* kind = nullptr;
+        for (std::size_t k = i + 1; k < end; ++k) {
+            if (is_one_of(words[k].word, List::not_to_prefer)) kind = kind ? kind : &words[k];
+            if (kind && is_one_of(words[k].word, List::those_hired))
+                return english::Extent{kind->offset,
+                                       words[k].offset + words[k].word.size() - kind->offset};
+        }
+    }
+    return std::nullopt;
+}
+
+void unlawful_preference(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : context.bullets)
+        if (const auto wish = unlawful_wish(lower_case(bullet.text), context.language))
+            report<messages::unlawful_preference>(findings, bullet.place(*wish),
+                                                  in_quotes(bullet.words(*wish)));
+}
+
 // --- titles
 
 std::optional<std::string_view> large_title(const std::string& role) {
@@ -193,6 +222,12 @@ constexpr std::array role_table{
           "state laws on the practice of medicine and of law; common practice",
           "role: Training Room Aide, - Diagnosed concussions",
           "- Recorded symptoms of 9 concussions for the trainer", beyond_licence},
+    Check{"unlawful-preference", Weight::must, "claims",
+          "No bullet tells of hiring by age, sex or family.",
+          "It tells of a deed that the law forbids, to those who know the law.",
+          "29 CFR 1604 and 1625 (US equal employment opportunity)",
+          "- Recruited young, energetic staff", "- Recruited 14 staff for the season",
+          unlawful_preference},
     Check{"title-size", Weight::should, "entries",
           "No title of a large firm for a business of one's own, and none that is a joke.",
           "A large word for a small thing makes the thing look smaller.", "common practice",

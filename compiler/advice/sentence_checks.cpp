@@ -75,6 +75,25 @@ bool begins_with_person(const Sentence& sentence, std::size_t i) {
     return is_past_alone(sentence, verb) && starts && !timed;
 }
 
+// `visits fell by a third`, `the bill dropped 12%`: a thing, and how it changed.
+bool begins_with_change(const Sentence& sentence, std::size_t i) {
+    constexpr std::size_t longest = 3; // words of the subject
+    if (sentence.is(i, word_class::conjunction | word_class::preposition | word_class::relative))
+        return false;
+    for (std::size_t verb = i + 1; verb <= i + longest && verb < sentence.size(); ++verb) {
+        if (sentence.is_word(
+                verb, {"rose", "fell", "dropped", "grew", "went", "became", "doubled", "improved"}))
+            return sentence.is_number(verb + 1) || sentence.ends_phrase(verb + 1) ||
+                   sentence.is_word(verb + 1, {"by", "to", "from", "up", "down", "smoothly"});
+        const bool of_subject = sentence.token(verb - 1).kind == TokenKind::word &&
+                                !sentence.token(verb - 1).title &&
+                                (sentence.classes(verb - 1) & ~word_class::determiner) == 0 &&
+                                sentence.forms(verb).none();
+        if (!of_subject && verb > i + 1) return false;
+    }
+    return false;
+}
+
 std::optional<english::Extent> second_sentence(const Sentence& sentence) {
     std::size_t begin = 0; // of the piece between commas
     for (std::size_t i = 1; i + 1 < sentence.size(); ++i) {
@@ -84,7 +103,11 @@ std::optional<english::Extent> second_sentence(const Sentence& sentence) {
         const bool begins = begins_sentence(sentence, i) && !depends(sentence, begin, i);
         const bool person = begins_with_person(sentence, i) &&
                             !is_one_of(sentence.word(begin), List::openings_of_clauses);
-        const bool splices = (begins || person) && i > begin + 2 && sentence.token(i).depth == 0;
+        // of the first clause alone, which a verb leads: behind it stands a list of them
+        const bool change = begin == 0 && sentence.forms(0).past &&
+                            begins_with_change(sentence, i) && !depends(sentence, 0, i);
+        const bool splices =
+            (begins || person || change) && i > begin + 2 && sentence.token(i).depth == 0;
         if (splices) return sentence.extent(i - 2, i + 1);
         begin = i;
     }

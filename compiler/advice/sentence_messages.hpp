@@ -63,8 +63,27 @@ inline constexpr FindingRow said_twice{"this bullet says again what line {} has 
                                        "keep the one that tells more, and use the room"};
 inline constexpr FindingRow ends_ahead{
     "{} ends in the future", "write 'present' for what goes on, or 'expected' behind its end"};
+inline constexpr FindingRow ends_far_ahead{"{} ends many years ahead",
+                                           "see which figure has the slip"};
 inline constexpr FindingRow name_elsewhere{"{} stands here, and {} in line {}",
                                            "write the name in one way everywhere"};
 inline constexpr FindingRow made_name{"{} is written {} by those who make it"};
+inline constexpr FindingRow gap{"nothing on the page accounts for the time from {} to {}",
+                                "say in a line what you did, or be ready to be asked"};
+inline constexpr FindingRow below_older{"{} stands below {}, which is older",
+                                        "put the most recent first"};
+inline constexpr FindingRow harmful_pastime{"{} may put off a reader before you have met",
+                                            "name another interest, or use the line otherwise"};
+inline constexpr FindingRow beyond_course{"{} stands here, and {} in line {}",
+                                          "claim what you would speak in the interview"};
+inline constexpr FindingRow drivers_number{
+    "{} looks like the number of a driver's licence",
+    "take it out; it serves whoever would use it in your name, and 'valid driver's license' is all "
+    "that an employer asks"};
+inline constexpr FindingRow too_fast{"{} is more than one person can do",
+                                     "see which figure has the slip, or say who did it with you"};
+inline constexpr FindingRow unmeasured{
+    "{} is nothing that anybody measures",
+    "say what showed it: a survey, complaints, guests who came again"};
 
 }

@@ -123,12 +123,48 @@ void skill_graded(const ProofContext& context, std::vector<Finding>& findings) {
         }
 }
 
+// Not `Taught 2 years of Spanish`.
+bool is_of_study(std::string_view lower) {
+    return std::ranges::any_of(std::array<std::string_view, 6>{"completed", "took", "studied",
+                                                               "finished", "passed", "earned"},
+                               [&](std::string_view verb) { return lower.starts_with(verb); });
+}
+
+// `Completed 2 years of Spanish`, where Spanish is called fluent.
+void level_beyond_course(const ProofContext& context, const Skill& skill,
+                         std::vector<Finding>& findings) {
+    constexpr std::array<std::string_view, 6> few{"1", "2", "3", "one", "two", "three"};
+    constexpr std::array<std::string_view, 4> high{"fluent", "native", "bilingual", "professional"};
+    constexpr std::array<std::string_view, 5> terms{"year", "years", "semesters", "terms",
+                                                    "quarters"};
+    const std::string text = lower_case(skill.text());
+    const std::string language(trimmed(before_parenthesis(text)));
+    if (std::ranges::none_of(high, [&](auto level) { return has_phrase(text, level); })) return;
+    for (const WordedBullet& bullet : context.bullets) {
+        const std::string lower = lower_case(bullet.text);
+        const auto words = words_in(lower);
+        for (std::size_t i = 1; i + 2 < words.size(); ++i) {
+            const bool course = is_one_of(words[i - 1].word, few) &&
+                                is_one_of(words[i].word, terms) && words[i + 1].word == "of" &&
+                                words[i + 2].word == language;
+            const std::size_t begin = words[i - 1].offset;
+            if (!course || !is_of_study(lower)) continue;
+            const std::size_t end = words[i + 2].offset + words[i + 2].word.size();
+            report<messages::beyond_course>(findings, skill.place(), in_quotes(skill.text()),
+                                            in_quotes(bullet.text.substr(begin, end - begin)),
+                                            bullet.bullet->text.place(0, 1).line);
+            return;
+        }
+    }
+}
+
 void language_level(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Skill& skill : all_skills(context.resume)) {
         const std::string text = lower_case(skill.text());
         if (!skill.spoken || !trade::are_spoken_languages(before_parenthesis(text))) continue;
         if (contradicts_itself(text))
             report<messages::two_levels>(findings, skill.place(), in_quotes(skill.text()));
+        level_beyond_course(context, skill, findings);
         if (skill.levelled || has_language_level(text)) continue;
         const std::size_t open = text.find('(');
         if (open == std::string::npos)

@@ -11,8 +11,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdlib>
 #include <optional>
 #include <string>
+#include <utility>
 
 namespace quoin::advice {
 
@@ -80,6 +82,60 @@ void childhood(const ProofContext& context, std::vector<Finding>& findings) {
         if (const model::Text* name = text_in(naming_field(*position.entry))) look(*name);
 }
 
+// --- the year of study
+
+// Of a student as the headline has it: of the years to a bachelor's degree, those still to come.
+std::optional<std::pair<WordAt, int>> class_in(std::string_view lower) {
+    constexpr std::array<std::pair<std::string_view, int>, 5> classes{
+        {{"freshman", 3}, {"first-year", 3}, {"sophomore", 2}, {"junior", 1}, {"senior", 0}}};
+    constexpr std::array<std::string_view, 5> students{"student", "major", "at", "in",
+                                                       "undergraduate"};
+    const auto words = words_in(lower);
+    for (std::size_t i = 0; i < words.size(); ++i)
+        for (const auto& [name, years] : classes) {
+            if (words[i].word != name) continue;
+            const bool ends =
+                i + 1 == words.size() || words[i].offset + name.size() + 1 != words[i + 1].offset;
+            if (ends || is_one_of(words[i + 1].word, students)) return std::pair{words[i], years};
+        }
+    return std::nullopt;
+}
+
+// The academic years that end after this day, up to the one in which the degree is earned.
+std::optional<int> years_to_degree(const ProofContext& context) {
+    constexpr int summer = 7; // from July on the next year has begun
+    for (const Position& position : positions(context.resume, {education})) {
+        const model::DateRange* range = dates_in(position.entry->find(FieldName::graduation));
+        const std::string degree = lower_case(plain_in(position.entry->find(FieldName::degree)));
+        if (!range || !range->end || !range->end->month || !has_phrase(degree, "bachelor"))
+            continue;
+        if (!surely_before(day_of_reading(context), *range->end)) continue;
+        const auto year_of = [&](const model::Date& date) {
+            return date.year + (date.month.value_or(1) >= summer ? 1 : 0);
+        };
+        return year_of(*range->end) - year_of(day_of_reading(context));
+    }
+    return std::nullopt;
+}
+
+// A year apart may be a year that took longer; two are a slip.
+void class_year(const ProofContext& context, std::vector<Finding>& findings) {
+    const auto years = years_to_degree(context);
+    if (!years) return;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        const bool claim = part.field && (part.field->name == FieldName::headline ||
+                                          part.field->name == FieldName::text);
+        if (!claim) return;
+        const std::string plain = part.text.plain();
+        const auto told = class_in(lower_case(plain));
+        if (!told || std::abs(told->second - *years) < 2) return;
+        report<messages::class_differs>(
+            findings, part.text.place(told->first.offset, told->first.word.size()),
+            in_quotes(plain.substr(told->first.offset, told->first.word.size())),
+            counted(static_cast<std::size_t>(*years), "year", "years"));
+    });
+}
+
 // --- two goals
 
 // The degree that is sought in a text, and where it is named.
@@ -96,7 +152,66 @@ std::optional<WordAt> degree_sought(std::string_view lower) {
     return std::nullopt;
 }
 
+// --- two employers
+
+// Capitalised words side by side, two at least, from the word at `i` on: Tamsin Harbor Dental.
+std::string_view name_from(std::string_view text, const std::vector<WordAt>& words, std::size_t i) {
+    std::size_t end = i;
+    while (
+        end < words.size() && is_capitalised(words[end].word) &&
+        (end == i || words[end - 1].offset + words[end - 1].word.size() + 1 == words[end].offset))
+        ++end;
+    if (end < i + 2) return {};
+    const std::size_t begin = words[i].offset;
+    return text.substr(begin, words[end - 1].offset + words[end - 1].word.size() - begin);
+}
+
+// `Applicant for Attendance Secretary, Skelling School District`
+std::string_view employer_sought(std::string_view headline) {
+    const std::string lower = lower_case(headline);
+    const std::size_t comma = headline.rfind(", ");
+    const bool applies = has_phrase(lower, "applicant") || has_phrase(lower, "applying") ||
+                         has_phrase(lower, "candidate");
+    if (!applies || comma == headline.npos) return {};
+    return name_from(headline.substr(comma), words_in(headline.substr(comma)), 0);
+}
+
+bool is_on_page(const model::Resume& resume, const std::string& name) {
+    bool found = false;
+    visit_texts(resume, [&](const TextInResume& part) {
+        const bool summary = part.field && part.field->name == FieldName::text;
+        found = found || (!summary && has_phrase(lower_case(part.text.plain()), name));
+    });
+    return found;
+}
+
+// `to the team at Tamsin Harbor Dental`, where the headline names another.
+void another_employer(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::array<std::string_view, 8> wishes{"eager",   "seeking", "join",  "bring",
+                                                     "looking", "hope",    "apply", "excited"};
+    constexpr std::array<std::string_view, 5> before{"at", "with", "join", "for", "joining"};
+    const std::string headline = plain_in(context.resume.find(FieldName::headline));
+    const std::string_view sought = employer_sought(headline);
+    if (sought.empty()) return;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.field || part.field->name != FieldName::text || part.in_heading) return;
+        const std::string plain = part.text.plain(), lower = lower_case(plain);
+        if (std::ranges::none_of(wishes, [&](auto wish) { return has_phrase(lower, wish); }))
+            return;
+        const auto words = words_in(plain);
+        for (std::size_t i = 1; i < words.size(); ++i) {
+            if (!is_one_of(words[i - 1].word, before)) continue;
+            const std::string_view name = name_from(plain, words, i);
+            if (name.empty() || is_on_page(context.resume, lower_case(name))) continue;
+            report<messages::goals_differ>(findings, part.text.place(words[i].offset, name.size()),
+                                           in_quotes(name), in_quotes(sought));
+            return;
+        }
+    });
+}
+
 void goals_differ(const ProofContext& context, std::vector<Finding>& findings) {
+    another_employer(context, findings);
     const std::string headline =
         straight_apostrophes(lower_case(plain_in(context.resume.find(FieldName::headline))));
     const auto first = degree_sought(headline);
@@ -125,8 +240,14 @@ constexpr std::array study_table{
     Check{"childhood", Weight::consider, "education", "No prize of grade school or middle school.",
           "Employers look at what you have done as an adult.", "common practice",
           "award: Spelling Bee Champion, Grade 6", "award: Ellery Prize", childhood},
-    Check{"goals-differ", Weight::must, "claims", "Headline and summary seek the same degree.",
-          "It was written for another program, and this one notices.", "common practice",
+    Check{"class-year", Weight::should, "claims",
+          "The year of study that headline or summary name fits the date of the degree.",
+          "One of the two is a slip, and a reader cannot tell which.", "common practice",
+          "headline: Biology senior, and graduation: May 2029 (expected)",
+          "headline: Biology sophomore", class_year},
+    Check{"goals-differ", Weight::must, "claims",
+          "Headline and summary seek the same degree, and name the same employer.",
+          "It was written for another reader, and this one notices.", "common practice",
           "headline: Applicant for a master's in counseling, text: Seeking a doctorate",
           "text: Seeking a master's", goals_differ},
 };

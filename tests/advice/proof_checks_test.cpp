@@ -2,6 +2,7 @@
 // Which of the two an adviser would want is common practice where the reference page names no
 // published source.
 #include "compiler/advice/walk.hpp"
+#include "tests/advice/adviser_lines.hpp"
 #include "tests/advice/judged_lines.hpp"
 #include "tests/advice/list_cases.hpp"
 #include "tests/advice/proofread.hpp"
@@ -114,7 +115,7 @@ const Case cases[] = {
     {"end-before-start", "Jun 2026 - Aug 2026", "Jun 2026 - 2026", ""},
     {"day-given", "Jun 2026 - Aug 2026", "Jun 14, 2026 - Aug 21, 2026", "gives the day"},
     {"day-given", "Jun 2026 - Aug 2026", "Summer 2026", ""},
-    {"date-order", "Jun 2025 - Aug 2025", "Jul 2026 - Sep 2026", "'Field Survey Intern' stands above 'Hatchery Technician'"},
+    {"date-order", "Jun 2025 - Aug 2025", "Jul 2026 - Sep 2026", "'Hatchery Technician' stands below 'Field Survey Intern'"},
     {"date-order", "Jun 2025 - Aug 2025", "Jun 2025 - Sep 2026", ""}, // began sooner
     {"date-order", "Jun 2025 - Aug 2025", "2026", ""},
     {"date-forms", "Jun 2025 - Aug 2025", "06/2025 - 08/2025", "differs from 'Jun 2026'"},
@@ -465,8 +466,9 @@ TEST_CASE("proof: every check has a case that makes it speak and one that keeps 
         (c.told.empty() ? silent : speak).insert(c.check);
     for (const Case& c : fixtures::sentence_cases)
         (c.told.empty() ? silent : speak).insert(c.check);
-    for (const auto* lines : {&fixtures::value_lines, &fixtures::unit_lines, &fixtures::role_lines,
-                              &fixtures::sentence_lines})
+    for (const auto* lines :
+         {&fixtures::value_lines, &fixtures::unit_lines, &fixtures::role_lines,
+          &fixtures::sentence_lines, &fixtures::confidence_lines, &fixtures::measured_lines})
         for (const fixtures::JudgedLine& c : *lines)
             (c.told.empty() ? silent : speak).insert(c.check);
     for (const Check* check : all_checks()) {

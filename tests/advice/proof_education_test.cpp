@@ -59,11 +59,12 @@ const Case cases[] = {
     // half a year after it, and the degree three years away
     {"high-school", "graduation: May 2027 (expected)", "graduation: May 2030 (expected)\n\nschool: North Jetty High School\ngraduation: Jun 2026", ""},
     {"high-school", "graduation: May 2027 (expected)", "graduation: May 2029 (expected)\n\nschool: North Jetty High School\ngraduation: Jun 2025", "from the second year on"},
+    {"high-school", "degree: Bachelor of Science in Marine Biology\nminor: Statistics\ngraduation: May 2027 (expected)", "degree: Associate of Science in Marine Biology\ngraduation: May 2027 (expected)\n\nschool: North Jetty High School\ngraduation: Jun 2023", ""},
     {"high-school", "graduation: May 2027 (expected)", "graduation: May 2027 (expected)\n\nschool: North Jetty High School\ngraduation: Jun 2026", "from the second year on"},
     // still there, and at college beside it
     {"high-school", "graduation: May 2027 (expected)", "graduation: May 2027 (expected)\n\nschool: North Jetty High School\ngraduation: Jun 2027 (expected)", ""},
     // dates: the clean résumé has a position to the present above this one
-    {"date-order", "Jun 2025 - Aug 2025", "Sep 2026 - Jun 2027 (expected)", "'Field Survey Intern' stands above 'Hatchery Technician'"},
+    {"date-order", "Jun 2025 - Aug 2025", "Sep 2026 - Jun 2027 (expected)", "'Hatchery Technician' stands below 'Field Survey Intern'"},
     {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Sep 2026 - Jun 2027 (expected)\n\nrole: Research Assistant", ""},
     {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2027 - Aug 2027\n\nrole: Research Assistant", ""},
     {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2026 - Nov 2026\n\nrole: Research Assistant", ""},
