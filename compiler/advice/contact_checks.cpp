@@ -139,6 +139,14 @@ void school_email(const ProofContext& context, std::vector<Finding>& findings) {
     report<messages::private_email>(findings, emails.front()->place);
 }
 
+// harborlight.example is no address of Tamsin Harbor College.
+std::set<std::string> beside(std::set<std::string> school, std::string_view employer) {
+    std::erase_if(school, [&](const std::string& word) {
+        return word.size() < employer.size() && employer.find(word) != employer.npos;
+    });
+    return school;
+}
+
 // `w.solano@clayborne-mutual.example`, who works at Clayborne Mutual; not one's own firm.
 void work_email(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t shortest = 5;
@@ -147,7 +155,6 @@ void work_email(const ProofContext& context, std::vector<Finding>& findings) {
     for (const model::Field* field : contacts(context, trade::FieldName::email)) {
         const std::string address = lower_case(plain_in(field));
         const std::string domain = address.substr(address.rfind('@') + 1);
-        if (is_school_address(address, school)) continue;
         for (const Position& position : positions(context.resume, {trade::Holds::experience})) {
             const std::string employer = plain_in(position.find(trade::FieldName::employer));
             const std::string plain = plain_letters(employer);
@@ -156,6 +163,7 @@ void work_email(const ProofContext& context, std::vector<Finding>& findings) {
             const std::string_view first = words.front().word;
             const bool own = name.find(first) != name.npos || first == "college";
             if (own || first.size() < shortest || !domain.starts_with(first)) continue;
+            if (is_school_address(address, beside(school, first))) continue;
             report<messages::work_email>(findings, field->place, in_quotes(employer));
             return;
         }

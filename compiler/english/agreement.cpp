@@ -45,6 +45,9 @@ std::optional<Number> antecedent(const Sentence& s, std::size_t i) {
     const bool one = first > 0 && s.is_word(before, {"a", "an", "each", "every", "one", "another"});
     const std::size_t outer = counted || one ? before - 1 : before;
     if (s.is_word(outer, {"of", "and", "or", "&"})) return std::nullopt;
+    // an app for restaurants that syncs
+    const bool beside = s.is_word(outer, {"for", "with", "from", "in", "on", "at", "to", "by"});
+    if (beside && !s.is_word(i, {"who"})) return std::nullopt;
     if (one && s.is(noun, List::times)) return std::nullopt; // 40 fittings a week that were
     if (is_plural_subject(s, noun) && !one) return Number{true, noun};
     if (one && !is_plural_noun(s, noun) && !s.is(noun, List::groups)) return Number{false, noun};

@@ -190,8 +190,9 @@ private:
     // `and assemble kits`, `and files liens`; not `and report formats`.
     bool is_present_verb(std::size_t i) const {
         const std::size_t next = i + 1;
-        if (s_.starts_object(next) && !is_span_of_time(next)) return true;
         const VerbForms& forms = s_.forms(i);
+        const bool over = forms.verb->noun && s_.is_word(next, {"over"}); // squash over 8 weeks
+        if (s_.starts_object(next) && !is_span_of_time(next) && !over) return true;
         if (!forms.verb->noun && !forms.verb->adjective) return true;
         const bool particle = s_.is_word(next, {"up", "out", "down", "off", "away", "back"});
         const bool open = forms.third || forms.verb->verb_count > forms.verb->noun_count;

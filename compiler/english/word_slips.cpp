@@ -24,7 +24,7 @@ namespace quoin::english {
 namespace {
 
 constexpr int told = 5, certain = 6;
-constexpr double told_by_context = 1.5; // log-odds
+constexpr double told_by_context = 2.5; // log-odds: twelve to one
 constexpr double table_share = 0.4;     // of those, in a weight of the table
 constexpr int name_weight = -3;         // of a capital within a line: it may be a name
 constexpr int both_weight = -6;         // who writes both words of a pair knows which is which
@@ -185,13 +185,18 @@ private:
         double most = told_by_context;
         for (const LikelyWord& likely : odds_.at(i)) {
             const double odds = likely.odds + table_share * table_score(likely.meant, i);
-
-            if (odds <= most) continue;
+            if (odds <= most || is_in_other_tense(likely.meant, i)) continue;
             best = likely.meant;
             most = odds;
         }
         if (!best.empty())
             slips.push_back({sentence_.extent(i, i), as_typed(std::string(best), i), false});
+    }
+
+    // Of the verb that opens a bullet another form: its tense is judged by itself.
+    bool is_in_other_tense(std::string_view meant, std::size_t i) const {
+        return i == 0 && !sentence_.forms(i).none() &&
+               verb_forms(meant, sentence_.lexicon()).verb == sentence_.forms(i).verb;
     }
 
     // What the table's rows have for the pair, and against it.

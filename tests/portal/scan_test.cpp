@@ -321,7 +321,11 @@ TEST_CASE("scan: names in the file's bytes") {
 }
 
 TEST_CASE("scan: whether all text of a page is marked as of its structure") {
-    const std::pair<const char*, bool> contents[] = {
+    struct Row {
+        const char* content;
+        bool marked;
+    };
+    const Row contents[] = {
         {"", true},
         {"0 0 m 9 9 l S", true},
         {"/P<</MCID 0>>BDC BT /F1 9 Tf(a)Tj ET EMC", true},
@@ -340,9 +344,9 @@ TEST_CASE("scan: whether all text of a page is marked as of its structure") {
         {"/P<</MCID 0>>BDC BI/W 1 ID x EI EMC", false},
         {"/P<</MCID 0>>BDC(a)\" EMC(b)\"", false},
     };
-    for (const auto& [content, marked] : contents) {
-        CAPTURE(content);
-        CHECK(all_text_is_marked(content) == marked);
+    for (const Row& row : contents) {
+        CAPTURE(row.content);
+        CHECK(all_text_is_marked(row.content) == row.marked);
     }
     // "/P<</MCID 0>>BDC(a)Tj EMC" and "(a)Tj", packed by zlib 1.2.13
     const std::string in_structure(
