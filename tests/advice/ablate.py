@@ -103,10 +103,11 @@ class Ablation:
         subprocess.run(command, cwd=BUILD, check=True)
 
     def link(self, name):
-        """In bin/, for the program finds its data beside itself."""
+        """In bin/, for the program finds its data beside itself. Of two definitions the first is taken."""
         out = BUILD / "bin" / f"{name}-ablated"
-        command = self.links[name].removeprefix(": && ").removesuffix(" && :")
-        command = command.replace(f"-o bin/{name} ", f"-o {out} {self.folder}/lists.o ")
+        compiler, rest = self.links[name].removeprefix(": && ").removesuffix(" && :").split(" ", 1)
+        command = f"{compiler} -Wl,-z,muldefs {self.folder}/lists.o {rest}"
+        command = command.replace(f"-o bin/{name} ", f"-o {out} ")
         subprocess.run(command, cwd=BUILD, shell=True, check=True)
         return out
 
