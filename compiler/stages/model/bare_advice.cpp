@@ -217,6 +217,13 @@ bool is_address_of_web(std::string_view text) {
     return text.find(' ') == std::string::npos && text.find('.') != std::string::npos;
 }
 
+// And no sentence above it, as `Here is a page that you can use!`.
+bool may_be_name(std::string_view text) {
+    constexpr std::size_t most_words = 6;
+    return !has_digit(text) && text.find_first_of("!?:;") == text.npos &&
+           word_count(text) <= most_words;
+}
+
 // What a line of the heading surely is.
 std::optional<std::string_view> contact_label(const std::string& text, bool has_name) {
     constexpr std::size_t longest_address = 60;
@@ -224,7 +231,7 @@ std::optional<std::string_view> contact_label(const std::string& text, bool has_
     if (phone_uri(text)) return "phone";
     if (is_address_of_web(text)) return "link";
     if (text.find(", ") != std::string::npos && text.size() < longest_address) return "address";
-    if (!has_name && !has_digit(text)) return "name";
+    if (!has_name && may_be_name(text)) return "name";
     return std::nullopt;
 }
 

@@ -124,8 +124,8 @@ inline constexpr Message bare_label =
     "{} is no label here: write '{}: {}' if that is what it is called";
 inline constexpr Message bare_dated = "{} is no label here: write '{}: {}', and below it '{}: {}'";
 inline constexpr Message bare_in_heading = "{} has no label: write 'headline: {}' if it says who "
-                                           "you are, or open a section above it, such "
-                                           "as 'section: Summary'";
+                                           "you are, open a section above it, such as 'section: "
+                                           "Summary', or take it out";
 
 inline constexpr Message either_order =
     "{} can be read month first or day first: write '{}' or '{}', whichever is meant";

@@ -38,6 +38,12 @@ TEST_CASE("a name there must be") {
         {"# a draft\n\n# to come\n",
          "draft.resume:1: error: nothing but comments and blank lines; expected a line such as "
          "'name: Ottoline Brandt'"},
+        {"Here is a page that you can use!\nname: A\n",
+         "draft.resume:1:1: error: 'Here is a page that you can use!' has no label: write "
+         "'headline: "
+         "Here is a page that you can use!' if it says who you are, open a section above it, such "
+         "as "
+         "'section: Summary', or take it out"},
         {"headline: A\n", "draft.resume:1: error: no name; expected a line such as 'name: Ottoline "
                           "Brandt' above the first section"},
         {"section: Skills\n\nLaboratory: A\n", "draft.resume:1: error: no name; expected a line "
