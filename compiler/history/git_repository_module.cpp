@@ -72,7 +72,10 @@ std::vector<std::string> GitRepository::remotes() const {
 std::optional<Fault> GitRepository::no_head(const std::string& path) const {
     git_oid head;
     const int code = git_reference_name_to_id(&head, git_.get(), "HEAD");
-    if (code == 0 && commit_of("HEAD")) return std::nullopt;
+    // By its id: of a name that it cannot look up libgit2 1.5 keeps the reference.
+    git::Commit commit;
+    if (code == 0 && git_commit_lookup(git::out(commit), git_.get(), &head) == 0)
+        return std::nullopt;
     if (code == GIT_ENOTFOUND || code == GIT_EUNBORNBRANCH)
         return Fault{Problem::no_commits, root() + path};
     return Fault{Problem::unreadable, root() + path, why_not()};
