@@ -153,7 +153,7 @@ struct foreign_colon : pegtl::seq<label, pegtl::star<label_space>,
 struct foreign_comment // `// …`, `/* … */`, `<!-- … -->`, `; …`
     : pegtl::sor<pegtl::string<'/', '/'>, pegtl::string<'/', '*'>,
                  pegtl::string<'<', '!', '-', '-'>,
-                 pegtl::seq<pegtl::one<';', '%'>, pegtl::at<label_space>>> {};
+                 pegtl::seq<pegtl::one<';', '%'>, pegtl::at<pegtl::sor<label_space, line_end>>>> {};
 struct fold_of_nothing : words {};
 struct indented_line : pegtl::seq<pegtl::plus<space>, fold_of_nothing> {};
 struct unknown_line : words {};
