@@ -33,7 +33,8 @@ const theme::Theme& theme_of_target() {
     static const std::optional<theme::Theme> house = [] {
         Sources sources;
         Diagnostics diagnostics;
-        return theme_for({}, {}, sources, 0, data_of_target, diagnostics);
+        const auto asks = sources.add("fuzz.resume", "name: A\n", diagnostics);
+        return theme_for({}, {}, sources, *asks, data_of_target, diagnostics);
     }();
     return *house;
 }
