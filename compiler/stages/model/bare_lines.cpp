@@ -63,17 +63,20 @@ bool is_comment_node(const syntax::Node& node) {
     return node.kind == Kind::comment;
 }
 
+const syntax::Node* last_line_of(const syntax::Block& block) { // null if there is none
+    const auto last = std::find_if_not(block.rbegin(), block.rend(), is_comment_node);
+    return last == block.rend() ? nullptr : &*last;
+}
+
 // Each bare line opens an entry of its own, with the labelled lines below it.
 std::vector<syntax::Block> entries_of(syntax::Block block, std::string_view label) {
     std::vector<syntax::Block> blocks(1);
-    const syntax::Node* above = nullptr;
     for (syntax::Node& node : block) {
-        if (node.kind == Kind::bare && !goes_on(node, above)) {
+        if (node.kind == Kind::bare && !goes_on(node, last_line_of(blocks.back()))) {
             if (!std::ranges::all_of(blocks.back(), is_comment_node)) blocks.emplace_back();
             give_label(node, label);
         }
         blocks.back().push_back(std::move(node));
-        if (!is_comment_node(blocks.back().back())) above = &blocks.back().back();
     }
     return blocks;
 }

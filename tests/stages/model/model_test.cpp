@@ -346,6 +346,17 @@ TEST_CASE("lines in any order never crash, and give a model exactly when there i
     }
 }
 
+// Of what stood above, a comment between must not make it lose the place.
+TEST_CASE("bare lines with comments between are an entry each") {
+    constexpr int lines = 20;
+    std::string text = "section: Licenses\n\n";
+    for (int i = 0; i < lines; ++i)
+        text += "Boater Card\n# renewed\n# in May\n  of the state\n";
+    const auto reading = read_below_name(text);
+    REQUIRE(reading.resume);
+    CHECK(reading.resume->sections[0].entries.size() == lines);
+}
+
 // Anything that grew with the square of the size would be felt here.
 TEST_CASE("large and odd files are read in passing") {
     std::string tags = "section: Awards\n\naward: A {";
