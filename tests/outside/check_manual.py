@@ -111,13 +111,13 @@ def check_success(tally):
                  SAMPLES / "postings" / "field-technician.txt", "-o", chosen]
         status, said = on_terminal(words)
         tally.check(status == 0 and re.fullmatch(rf"{chosen}: 1 page, .* free\n", said), "what is chosen, on a terminal", said)
-        many = [os.path.join(folder, f"{number}.resume") for number in range(120)]
+        many = [os.path.join(folder, f"{number}.resume") for number in range(600)]
         for name in many:
             with open(name, "w") as file:
                 file.write((SAMPLES / "nursing.resume").read_text())
         status, said = on_terminal([QUOIN, "set", *many, "-o", folder])
         tally.check(status == 0 and said.count(" free\n") == len(many), "a line for each of many", said[-200:])
-        told = re.search(r"\r\[#*\.*\] \d+ of 120, \d+ s left: [^\n]*\x1b\[K\r\x1b\[K", said)
+        told = re.search(r"\r\[#*\.*\] \d+ of 600, \d+ s left: [^\n]*\x1b\[K\r\x1b\[K", said)
         tally.check(told, "a long run says how far it is, and takes that back", said[:200])
         piped = run([QUOIN, "set", *many, "-o", folder], text=True)
         tally.check(piped.stdout + piped.stderr == "", "many in a pipe", piped.stdout + piped.stderr)
