@@ -1,6 +1,6 @@
 #include "compiler/caseload/cache.hpp"
 
-#include "compiler/caseload/digest.hpp"
+#include "compiler/base/digest.hpp"
 #include "compiler/caseload/messages.hpp"
 
 #include <sqlite3.h>

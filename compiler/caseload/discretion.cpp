@@ -1,6 +1,6 @@
 #include "compiler/caseload/discretion.hpp"
 
-#include "compiler/caseload/digest.hpp"
+#include "compiler/base/digest.hpp"
 #include "compiler/caseload/masking.hpp"
 
 #include <fmt/format.h>

@@ -1,9 +1,9 @@
 #include "compiler/caseload/drafts.hpp"
 
+#include "compiler/base/digest.hpp"
 #include "compiler/base/folder.hpp"
 #include "compiler/base/module.hpp"
 #include "compiler/base/utf8.hpp"
-#include "compiler/caseload/digest.hpp"
 #include "compiler/caseload/look.hpp"
 #include "compiler/history/history.hpp"
 

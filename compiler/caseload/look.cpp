@@ -1,8 +1,8 @@
 #include "compiler/caseload/look.hpp"
 
 #include "compiler/base/descriptor.hpp"
+#include "compiler/base/digest.hpp"
 #include "compiler/base/source.hpp"
-#include "compiler/caseload/digest.hpp"
 
 #include <fcntl.h>
 #include <sys/stat.h>

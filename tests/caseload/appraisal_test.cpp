@@ -1,6 +1,6 @@
 // What is kept of a draft comes back as it was, and what is no such thing is refused.
+#include "compiler/base/digest.hpp"
 #include "compiler/caseload/appraisal.hpp"
-#include "compiler/caseload/digest.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,6 +1,6 @@
 // The cache may be deleted, damaged, read-only or shared, and what comes out is what went in.
+#include "compiler/base/digest.hpp"
 #include "compiler/caseload/cache.hpp"
-#include "compiler/caseload/digest.hpp"
 #include "compiler/caseload/look.hpp"
 
 #include <doctest/doctest.h>

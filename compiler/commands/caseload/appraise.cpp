@@ -3,9 +3,9 @@
 #include "compiler/advice/proof.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/digest.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
-#include "compiler/caseload/digest.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/office_rules.hpp"
 #include "compiler/trade/kinds.hpp"
@@ -65,8 +65,7 @@ void note_fault(const Proofread& one, caseload::Appraisal& appraisal) {
 void note_files(const Sources& sources, caseload::Appraisal& appraisal) {
     for (std::uint32_t i = 0; i < sources.size(); ++i) {
         const SourceFile& file = sources.file(i);
-        if (!file.path.empty())
-            appraisal.read.push_back({file.path, caseload::digest_of(file.bytes)});
+        if (!file.path.empty()) appraisal.read.push_back({file.path, digest_of(file.bytes)});
     }
 }
 

@@ -1,8 +1,8 @@
 // A line for each file: the digest of its bytes, a space, and its path.
 #include "compiler/commands/set/last_set.hpp"
 
+#include "compiler/base/digest.hpp"
 #include "compiler/base/write_file.hpp"
-#include "compiler/caseload/digest.hpp"
 
 #include <fstream>
 #include <iterator>
@@ -16,7 +16,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::size_t figures = 2 * caseload::digest_size; // of a digest
+constexpr std::size_t figures = 2 * digest_size; // of a digest
 
 std::optional<std::string> digest_of_file(const fs::path& path) {
     std::error_code fault;
@@ -24,7 +24,7 @@ std::optional<std::string> digest_of_file(const fs::path& path) {
     std::ifstream file(path, std::ios::binary);
     if (!file) return std::nullopt;
     const std::string bytes(std::istreambuf_iterator<char>(file), {});
-    return caseload::digest_of(bytes);
+    return digest_of(bytes);
 }
 
 bool holds(const std::string& line) {
@@ -35,7 +35,7 @@ bool holds(const std::string& line) {
 }
 
 LastSet::LastSet(const fs::path& caches, std::string_view asked)
-    : file_(caches / "set" / caseload::digest_of(asked)) {}
+    : file_(caches / "set" / digest_of(asked)) {}
 
 bool LastSet::still_stands() const {
     std::ifstream kept(file_);

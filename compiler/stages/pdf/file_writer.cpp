@@ -2,10 +2,11 @@
 // keys.
 #include "compiler/stages/pdf/file_writer.hpp"
 
+#include "compiler/base/digest.hpp"
 #include "compiler/stages/pdf/cross_references.hpp"
 #include "compiler/stages/pdf/deflate.hpp"
-#include "compiler/stages/pdf/digest.hpp"
 #include "compiler/stages/pdf/object_streams.hpp"
+#include "compiler/stages/pdf/unicode.hpp"
 
 #include <algorithm>
 #include <vector>
@@ -88,7 +89,9 @@ void FileWriter::write_object_stream(std::span<const PackedObject> objects) {
 // The stream has itself among its objects. Section 14.4: both strings of a new file's identifier
 // are the same; all that tells two files apart stands before them.
 void FileWriter::write_cross_references(std::uint32_t root, std::uint32_t info) {
-    const std::string identifier = '<' + md5_hex(file_) + '>';
+    std::string identifier = "<";
+    append_hex(identifier, md5(file_));
+    identifier += '>';
     const std::size_t place = file_.size();
     places_.emplace_back();
     begin_object(static_cast<std::uint32_t>(places_.size() - 1), 0);

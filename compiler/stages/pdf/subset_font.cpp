@@ -1,7 +1,7 @@
 // Subsets by hb-subset, without hints, for a page is not read at sizes that need them.
 #include "compiler/stages/pdf/subset_font.hpp"
 
-#include "compiler/stages/pdf/digest.hpp"
+#include "compiler/base/digest.hpp"
 
 #include <hb-ot.h>
 #include <hb-subset.h>
@@ -89,9 +89,9 @@ std::size_t offset_at(std::string_view cff, std::size_t at, std::size_t size) {
     return value;
 }
 
-// Whether the first operator of the top dictionary is ROS, `12 30`: the font is made of CIDs, and the
-// subset keeps them (Adobe Technical Note 5176, sections 5 and 9). Its operands are three numbers, and
-// in none of them these bytes stand beside each other within its first bytes.
+// Whether the first operator of the top dictionary is ROS, `12 30`: the font is made of CIDs, and
+// the subset keeps them (Adobe Technical Note 5176, sections 5 and 9). Its operands are three
+// numbers, and in none of them these bytes stand beside each other within its first bytes.
 bool is_cid_keyed(std::string_view cff) {
     constexpr std::size_t farthest = 16; // three operands of five bytes at most
     if (cff.size() < 8) return false;
