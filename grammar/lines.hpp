@@ -94,7 +94,7 @@ struct other_letter : pegtl::seq<pegtl::at<beyond_ascii>, pegtl::not_at<other_si
 };
 struct label_start : pegtl::sor<pegtl::alnum, pegtl::one<'.'>, other_letter> {};
 struct label_character
-    : pegtl::sor<pegtl::alnum, pegtl::one<'-', '&', '/', '+', '.', '\'', '(', ')', '#', ','>,
+    : pegtl::sor<pegtl::alnum, pegtl::one<'-', '_', '&', '/', '+', '.', '\'', '(', ')', '#', ','>,
                  other_letter> {};
 struct label_length : pegtl::rep_min_max<1, 60, pegtl::sor<label_character, label_space>> {};
 struct time_of_day
@@ -150,6 +150,10 @@ struct foreign_bullet
 struct equals_for_colon : pegtl::seq<label, pegtl::star<label_space>, pegtl::one<'='>> {};
 struct foreign_colon : pegtl::seq<label, pegtl::star<label_space>,
                                   pegtl::utf8::one<U'\uFF1A', U'\u2236', U'\uA789'>> {};
+// `**Role:** Tutor`, `"role": "Tutor"`, as other formats have labels.
+struct label_mark : pegtl::utf8::one<U'*', U'_', U'"', U'\'', U'`', U'“', U'”'> {};
+struct marked_label : pegtl::seq<pegtl::plus<label_mark>, label, pegtl::star<label_mark>, colon,
+                                 pegtl::star<pegtl::one<'*', '_'>>> {};
 struct foreign_comment // `// …`, `/* … */`, `<!-- … -->`, `; …`
     : pegtl::sor<pegtl::string<'/', '/'>, pegtl::string<'/', '*'>,
                  pegtl::string<'<', '!', '-', '-'>,
@@ -182,7 +186,8 @@ struct mistyped : pegtl::seq<pegtl::at<Start, pegtl::not_at<value_end>>, Start, 
 };
 struct mistyped_bullet : mistyped<foreign_bullet> {};
 struct close_bullet : mistyped<bullet_without_space> {};
-struct mistyped_field : pegtl::sor<mistyped<equals_for_colon>, mistyped<foreign_colon>> {};
+struct mistyped_field
+    : pegtl::sor<mistyped<equals_for_colon>, mistyped<foreign_colon>, mistyped<marked_label>> {};
 struct tagged_wrong
     : pegtl::sor<empty_or_ruler, wrong<nothing_tagged, foreign_comment>, mistyped_bullet,
                  mistyped_field,

@@ -43,6 +43,8 @@ inline constexpr std::tuple messages{
         "{} was found where a label and a colon were expected, as in 'label: value'"},
     Wrong<lines::foreign_colon>{
         "{} ends in a sign that only looks like a colon: type ':' after the label"},
+    Wrong<lines::marked_label>{"{} has marks around its label, as other formats have: write the "
+                               "label and a colon alone, as in 'label: value'"},
     Wrong<lines::fold_of_nothing>{"{} is indented, so it goes on with the line above, and there is "
                                   "none: start it in the first column"},
     Wrong<lines::unknown_line>{

@@ -5,6 +5,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/trade/months.hpp"
 
 #include <algorithm>
 #include <array>
@@ -100,15 +101,12 @@ bool is_at_hours(std::string_view text) {
     return false;
 }
 
-constexpr std::array<std::string_view, 8> moved{"moved",  "shifted",  "changed",   "extended",
-                                                "pushed", "switched", "converted", "turned"};
-
 // Before `that`: `a newsletter that 1,140 students open each day`; and what was moved `to a single
 // monthly date` was moved once.
 std::string_view told_of_deed(std::string_view text, std::string_view verb) {
     for (const std::string_view pronoun : {" that ", " which ", " who "})
         text = text.substr(0, text.find(pronoun));
-    return is_one_of(verb, moved) ? text.substr(0, text.find(" to ")) : text;
+    return is_one_of(verb, List::moved) ? text.substr(0, text.find(" to ")) : text;
 }
 
 // "every day", "weekly", among the words before the first comma: those behind it may tell what came
@@ -116,11 +114,14 @@ std::string_view told_of_deed(std::string_view text, std::string_view verb) {
 bool speaks_of_habit(const WordedBullet& bullet) {
     const std::string_view text =
         told_of_deed(bullet.text, lower_case(bullet.words(bullet.reading.verb)));
-    bool each = false;
+    bool each = false, kind = false; // `Started a weekly playgroup`: what it is, and begun once
+    const bool begun = is_one_of(lower_case(bullet.words(bullet.reading.verb)), List::once_begun);
     const std::size_t end = is_list_alone(text) ? text.find(';') : text.find_first_of(",;");
     for (const std::string_view word : pieces_of(text.substr(0, end), " ")) {
         const std::string plain = lower_case(trimmed(word, ".()"));
-        if (is_one_of(plain, List::habits) || (each && is_one_of(plain, List::turns))) return true;
+        if ((is_one_of(plain, List::habits) && !kind) || (each && is_one_of(plain, List::turns)))
+            return true;
+        kind = begun && (plain == "a" || plain == "an" || plain == "the");
         const bool every_other = each && (plain == "other" || plain == "second");
         each = plain == "every" || plain == "each" || every_other;
     }
@@ -131,7 +132,7 @@ bool speaks_of_habit(const WordedBullet& bullet) {
 // evenings`, `Moved the opening from 8 a.m. to noon`, by one deed.
 bool tells_hours(const WordedBullet& bullet) {
     const std::string verb = lower_case(bullet.words(bullet.reading.verb));
-    if (is_one_of(verb, List::once_gained) || is_one_of(verb, moved)) return false;
+    if (is_one_of(verb, List::once_gained) || is_one_of(verb, List::moved)) return false;
     const std::string_view text = bullet.text;
     return is_on_turns(text.substr(0, text.find_first_of(",;"))) || is_at_hours(text);
 }
@@ -199,7 +200,8 @@ std::optional<english::Extent> past_time_in(const std::string& text) {
     const auto words = words_in(lower);
     for (std::size_t i = 2; i + 1 < words.size(); ++i) {
         if (words[i].word != "last" || is_one_of(words[i - 1].word, of)) continue;
-        if (!is_one_of(words[i + 1].word, List::turns)) continue;
+        if (!is_one_of(words[i + 1].word, List::turns) && !trade::month_named(words[i + 1].word))
+            continue;
         const std::size_t end = words[i + 1].offset + words[i + 1].word.size();
         return english::Extent{words[i].offset, end - words[i].offset};
     }
@@ -355,12 +357,23 @@ void report_weak_behind(const WordedBullet& bullet, std::vector<Finding>& findin
     }
 }
 
+// At the chair or the table to assist is the work itself: a dental assistant.
+bool is_their_work(const WordedBullet& bullet) {
+    constexpr std::array<std::string_view, 5> kinds{"dental", "surgical", "veterinary", "medical",
+                                                    "physician"};
+    if (!lower_case(bullet.words(bullet.reading.verb)).starts_with("assist")) return false;
+    const std::string role = lower_case(plain_in(bullet.position.find(trade::FieldName::role)));
+    return has_phrase(role, "assistant") &&
+           std::ranges::any_of(kinds, [&](std::string_view one) { return has_phrase(role, one); });
+}
+
 void weak_opening(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         if (bullet.reading.opening != Opening::weak) {
             report_weak_behind(bullet, findings);
             continue;
         }
+        if (is_their_work(bullet)) continue;
         const bool ended = when_done(*bullet.position.entry, context) != WhenDone::current;
         Finding& finding =
             report<messages::weak_opening>(findings, bullet.place(bullet.reading.verb),

@@ -131,6 +131,37 @@ TEST_CASE("newcomer: lines of another form") {
          "4:1: error: 'Tide Prize' is no label here: write 'award: Tide Prize', and below it "
          "'dates: May 2026'",
          "section: Awards\n\naward: Tide Prize\ndates: May 2026\n"},
+        {"**Phone:** (360) 555-0142\n",
+         "2:1: error: '**Phone:**' has marks around its label, as other formats have: write the "
+         "label and a colon alone, as in 'label: value'",
+         "Phone: (360) 555-0142\n"},
+        {"\"address\": Port Ellery, WA\n",
+         "2:1: error: '\"address\":' has marks around its label, as other formats have: write the "
+         "label and a colon alone, as in 'label: value'",
+         "address: Port Ellery, WA\n"},
+        {"address: \"Port Ellery, WA\",\n",
+         "2:10: warning: the quotes around the value are printed: write 'Port Ellery, WA' without "
+         "them",
+         "address: Port Ellery, WA\n"},
+        {"section: “Skills”\n\nTools: R\n",
+         "2:10: warning: the quotes around the value are printed: write 'Skills' without them",
+         "section: Skills\n\nTools: R\n"},
+        {"make it 1 page please\n",
+         "2:1: error: 'make it 1 page please' is no line of the markup: write 'pages: 1'",
+         "pages: 1\n"},
+        {"section: Experience\n\njob_title: Cook\nemployer: Ferry\n",
+         "4:1: error: 'job-title' is 'role' here",
+         "section: Experience\n\nrole: Cook\nemployer: Ferry\n"},
+        {"section: Experience\n\nrole: Nanny, employer: a family\n",
+         "4:14: warning: 'employer:' is printed within this value: a field has a line of its own",
+         "section: Experience\n\nrole: Nanny\nemployer: a family\n"},
+        {"section: Education\n\nschool: A\n\nWork stuff\n\nrole: Cook\nemployer: B\n",
+         "6:1: error: 'Work stuff' opens no section: write 'section: Work stuff'",
+         "section: Education\n\nschool: A\n\nsection: Work stuff\n\nrole: Cook\nemployer: "
+         "B\n"},
+        {"address: A, WA\n\nMy jobs\n\nrole: Cook\nemployer: B\n",
+         "4:1: error: 'My jobs' opens no section: write 'section: My jobs'",
+         "address: A, WA\n\nsection: My jobs\n\nrole: Cook\nemployer: B\n"},
         {"margins: 1 inch\n",
          "2:10: error: '1 inch' is not how the markup has it: write 'margins: 1'", "margins: 1\n"},
         {"link: [Maps](https://maps.example)\n",
@@ -294,6 +325,25 @@ TEST_CASE("newcomer: dates that life has") {
                                          "dates: 01/02/2025 - 15/08/2025\n");
     CHECK(reading.messages() == "draft.resume:6:8: error: '01/02/2025' can be read month first or "
                                 "day first: write '2025-01' or '2025-02', whichever is meant");
+}
+
+TEST_CASE("newcomer: what needs the writer's own hand") {
+    CHECK(read_below_name("section: Skills\n\nLab:\n- PCR\n- titration\nTools: R\n").messages() ==
+          "draft.resume:4:1: error: 'Lab:' has its list on the lines below it: write all on one "
+          "line, as 'Lab: one, two'");
+    CHECK(read_below_name("A nursing student of Ellery State who looks for a ward to learn on in "
+                          "summer\n\nsection: Skills\n\nTools: R\n")
+              .messages() ==
+          "draft.resume:2:1: error: 'A nursing student of Ellery State who lo…' stands in no "
+          "section: open one above it, such as 'section: Summary', or take it out");
+    // titles of works have quotes of their own, and a section's own entries no title above them
+    CHECK(read_below_name("section: Plays\nholds: other\n\ntitle: \"The Heron\"\n")
+              .messages()
+              .empty());
+    CHECK(read_below_name("section: Experience\n\nrole: Cook\nemployer: A\n\nrole: Clerk\n"
+                          "employer: B\n")
+              .messages()
+              .empty());
 }
 
 TEST_CASE("newcomer: signs that would leave the page, or be printed, are warned of") {

@@ -162,6 +162,7 @@ std::optional<Advice> advise_whole_entry(const syntax::Node& node, const BarePla
             auto label = label_by_words(std::string(part), place.holds);
             sure = sure || label_by_form(std::string(part), place.holds);
             if (!label && !wanted.empty()) label = named_beside(parts, wanted);
+            if (!label && place.holds == trade::Holds::experience) label = "note";
             if (!label) break;
             std::erase(wanted, *label);
             lines.push_back({*label, std::string(unmarked(part))});
@@ -252,6 +253,28 @@ std::optional<Advice> advise_contacts(const syntax::Node& node) {
     return std::nullopt;
 }
 
+// `make it 1 page please`
+std::optional<Advice> advise_pages(const syntax::Node& node) {
+    constexpr std::size_t most_words = 8;
+    const std::string text = lower_case(node.value.joined());
+    if (!has_any(text, std::array<std::string_view, 2>{"page", "pages"})) return std::nullopt;
+    if (word_count(text) > most_words || node.value.slices.size() > 1) return std::nullopt;
+    const bool one = has_any(text, std::array<std::string_view, 2>{"1", "one"}),
+               two = has_any(text, std::array<std::string_view, 2>{"2", "two"});
+    if (one == two) return std::nullopt;
+    const std::string_view count = one ? "1" : "2";
+    return Advice{fill<messages::pages_wished>(in_quotes(node.value.joined()), count),
+                  {{node.value.place(), "pages: " + std::string(count)}}};
+}
+
+// A sentence or two that says who one is, longer than any headline.
+std::optional<Advice> advise_summary(const syntax::Node& node) {
+    constexpr std::size_t least_words = 12;
+    const std::string text = node.value.joined();
+    if (word_count(text) < least_words) return std::nullopt;
+    return Advice{fill<messages::bare_prose>(in_quotes(text)), {}};
+}
+
 Advice advice_in_heading(const syntax::Node& node, bool has_name) {
     const std::string text = node.value.joined();
     const auto fits = [](const trade::Word& word) {
@@ -260,6 +283,8 @@ Advice advice_in_heading(const syntax::Node& node, bool has_name) {
     if (auto advice = advise_colon(node, fits)) return *std::move(advice);
     if (const auto label = contact_label(text, has_name)) return advise_label(node, *label);
     if (auto advice = advise_contacts(node)) return *std::move(advice);
+    if (auto advice = advise_pages(node)) return *std::move(advice);
+    if (auto advice = advise_summary(node)) return *std::move(advice);
     return {fill<messages::bare_in_heading>(in_quotes(text), text), {}};
 }
 

@@ -139,7 +139,8 @@ void settle_defaults(Settings& settings) {
 std::optional<Resume> build_resume(Sources& sources, std::uint32_t file,
                                    const std::filesystem::path& words, Diagnostics& diagnostics) {
     const std::size_t errors_before = diagnostics.count(Severity::error);
-    const syntax::Tree tree = syntax::parse(sources, file, diagnostics);
+    syntax::Tree tree = syntax::parse(sources, file, diagnostics);
+    open_at_lone_titles(tree, diagnostics);
     const bool heading_was_read = !heading_has_fault(diagnostics, tree);
     if (says_nothing(tree)) {
         if (diagnostics.count(Severity::error) == errors_before)

@@ -120,7 +120,8 @@ void read_file(const Include& include, const fs::path& path) {
         include.error(fill<messages::included_too_much>());
         return;
     }
-    const syntax::Tree tree = syntax::parse(build.sources, *file, build.diagnostics);
+    syntax::Tree tree = syntax::parse(build.sources, *file, build.diagnostics);
+    open_at_lone_titles(tree, build.diagnostics);
     build.open.push_back({*file, resolved(path)});
     build_included_heading(build, tree);
     build_sections(build, tree);

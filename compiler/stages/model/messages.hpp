@@ -127,11 +127,19 @@ inline constexpr Message bare_in_heading = "{} has no label: write 'headline: {}
                                            "you are, open a section above it, such as 'section: "
                                            "Summary', or take it out";
 
+inline constexpr Message bare_prose =
+    "{} stands in no section: open one above it, such as 'section: Summary', or take it out";
+inline constexpr Message pages_wished = "{} is no line of the markup: write 'pages: {}'";
+
 inline constexpr Message either_order =
     "{} can be read month first or day first: write '{}' or '{}', whichever is meant";
 
 // Signs of other markups and programs
 inline constexpr Message ends_in_sign = "'{}' at the end of the value is printed: take it out";
+inline constexpr Message label_in_value =
+    "'{}:' is printed within this value: a field has a line of its own";
+inline constexpr Message in_printed_quotes =
+    "the quotes around the value are printed: write '{}' without them";
 inline constexpr Message comment_in_line =
     "'#' opens no comment within a line, so it is printed: a comment stands on a line of its own, "
     "with '#' in the first column";

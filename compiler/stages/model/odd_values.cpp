@@ -8,6 +8,8 @@
 #include <array>
 #include <string>
 #include <string_view>
+#include <utility>
+#include <variant>
 
 namespace quoin::model {
 namespace {
@@ -16,6 +18,31 @@ namespace {
 constexpr std::array<std::string_view, 16> html{
     "&amp;", "&nbsp;", "&lt;", "&gt;",  "&quot;", "&#39;", "<b>", "</b>",
     "<i>",   "</i>",   "<br>", "<br/>", "<em>",   "<p>",   "<u>", "<strong>"};
+
+constexpr std::array<std::pair<std::string_view, std::string_view>, 3> quote_pairs{
+    {{"\"", "\""}, {"\u201C", "\u201D"}, {"'", "'"}}};
+
+// What a person or a place is called stands in no quotes; of a work, they may be part of the title.
+bool names_no_work(trade::FieldName field) {
+    switch (field) {
+    case trade::FieldName::name:
+    case trade::FieldName::pronouns:
+    case trade::FieldName::headline:
+    case trade::FieldName::address:
+    case trade::FieldName::phone:
+    case trade::FieldName::email:
+    case trade::FieldName::school:
+    case trade::FieldName::place:
+    case trade::FieldName::degree:
+    case trade::FieldName::role:
+    case trade::FieldName::employer:
+    case trade::FieldName::activity:
+    case trade::FieldName::issuer:
+        return true;
+    default:
+        return false;
+    }
+}
 
 class OddValue {
 public:
@@ -34,6 +61,44 @@ public:
         const Place place = value_.place(text_.size() - 1, 1);
         diagnostics_.warning(place, fill<messages::ends_in_sign>(text_.substr(text_.size() - 1)),
                              {{place, ""}});
+    }
+
+    // Quotes around the whole of it, with the comma of a list behind: `"Port Ellery, WA",`
+    bool quotes() {
+        const std::string_view inner = trimmed(text_, ", ");
+        for (const auto& [open, close] : quote_pairs) {
+            if (inner.size() <= open.size() + close.size() || !inner.starts_with(open) ||
+                !inner.ends_with(close))
+                continue;
+            const std::string_view words =
+                inner.substr(open.size(), inner.size() - open.size() - close.size());
+            if (words.find(open) != words.npos || words.find(close) != words.npos) return false;
+            const Place place = value_.place(0, text_.size());
+            const bool one_line = place.length == text_.size();
+            diagnostics_.warning(place, fill<messages::in_printed_quotes>(words),
+                                 one_line ? Edits{{place, std::string(words)}} : Edits{});
+            return true;
+        }
+        return false;
+    }
+
+    // `role: Nanny, employer: a family`: several fields in one line.
+    void labels() {
+        for (std::size_t colon = text_.find(": "); colon != std::string::npos;
+             colon = text_.find(": ", colon + 1)) {
+            const std::size_t sign = text_.find_last_of(",;|", colon);
+            if (sign == std::string::npos) continue;
+            const std::string_view typed =
+                trimmed(std::string_view{text_}.substr(sign + 1, colon - sign - 1));
+            const trade::Word* word = trade::find_word(lower_case(typed));
+            if (!word || word->kinds.empty()) continue;
+            const std::size_t label = static_cast<std::size_t>(typed.data() - text_.data());
+            const std::size_t end = text_.find_last_not_of(" |,;", sign) + 1;
+            const Place between = value_.place(end, label - end);
+            diagnostics_.warning(value_.place(label, typed.size()),
+                                 fill<messages::label_in_value>(typed),
+                                 between.length == label - end ? Edits{{between, "\n"}} : Edits{});
+        }
     }
 
 private:
@@ -84,6 +149,10 @@ void warn_of_odd_field(const syntax::Node& field, Diagnostics& diagnostics) {
     if (word && word->value == trade::ValueKind::link) return;
     OddValue odd(field.value, diagnostics);
     odd.look();
+    const auto* name = word ? std::get_if<trade::FieldName>(&word->means) : nullptr;
+    const bool named = name && names_no_work(*name);
+    if (named && odd.quotes()) return;
+    if (named) odd.labels();
     if (word && word->value == trade::ValueKind::text) odd.end(";,");
 }
 
@@ -98,7 +167,8 @@ void warn_of_odd_bullet(const syntax::Node& bullet, trade::Holds holds, Diagnost
 }
 
 void warn_of_odd_title(const syntax::Node& section, Diagnostics& diagnostics) {
-    OddValue(section.value, diagnostics).end(":;,");
+    OddValue odd(section.value, diagnostics);
+    if (!odd.quotes()) odd.end(":;,");
 }
 
 }

@@ -46,6 +46,13 @@ Edits mend_colon(std::string_view line, const Place& found) {
     return {{part_of(found, sign, end - sign), ":"}};
 }
 
+Edits mend_marked_label(std::string_view line, const Place& found) {
+    const std::size_t start = found.column - 1, end = start + found.length;
+    const std::size_t first = line.find_first_not_of(around_label, start);
+    const std::size_t last = line.find_last_not_of(around_label, end - 1) + 1;
+    return {{part_of(found, start, first - start), ""}, {part_of(found, last, end - last), ":"}};
+}
+
 Edits mend_indentation(std::string_view, const Place& found) {
     return {{part_of(found, 0, found.column - 1), ""}};
 }

@@ -17,10 +17,14 @@ Edits mend_foreign_bullet(std::string_view line, const Place& found);
 Edits mend_indented_bullet(std::string_view line, const Place& found);
 Edits mend_bullet_without_space(std::string_view line, const Place& found);
 Edits mend_colon(std::string_view line, const Place& found);
+Edits mend_marked_label(std::string_view line, const Place& found);
 Edits mend_indentation(std::string_view line, const Place& found);
 Edits mend_line_of_dashes(std::string_view line, const Place& found);
 Edits mend_foreign_comment(std::string_view line, const Place& found);
 Edits take_out_line(std::string_view line, const Place& found);
+
+// The bytes of what other formats have around a label; one that is known is ASCII.
+inline constexpr std::string_view around_label = "*_\"'`\u201C\u201D :";
 
 template<typename Rule>
 inline constexpr MakeMend make_mend = nullptr;
@@ -36,6 +40,8 @@ template<>
 inline constexpr MakeMend make_mend<grammar::lines::equals_for_colon> = mend_colon;
 template<>
 inline constexpr MakeMend make_mend<grammar::lines::foreign_colon> = mend_colon;
+template<>
+inline constexpr MakeMend make_mend<grammar::lines::marked_label> = mend_marked_label;
 template<>
 inline constexpr MakeMend make_mend<grammar::lines::bullet_without_text> = take_out_line;
 template<>

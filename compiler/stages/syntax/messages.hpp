@@ -10,6 +10,8 @@ inline constexpr Message faults_left_out =
 inline constexpr Message title_alone = "{} opens no section: write 'section: {}'";
 inline constexpr Message bullets_need_no_label =
     "{} is not needed: bullets stand right below the fields; take the line out";
+inline constexpr Message list_below =
+    "{} has its list on the lines below it: write all on one line, as '{}: one, two'";
 inline constexpr Message foreign_heading =
     "{} is a comment, which is not printed: write 'role: {}', or the label that it is; a comment "
     "begins with one '#'";

@@ -4,6 +4,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/syntax/line_mends.hpp"
+#include "compiler/stages/syntax/line_words.hpp"
 #include "compiler/stages/syntax/messages.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/section_titles.hpp"
@@ -25,26 +26,6 @@ namespace pegtl = tao::pegtl;
 
 // A file of another kind given by mistake has something wrong on every line.
 constexpr std::size_t most_faults = 200;
-
-// A label as tables have it: ASCII letters in lower case, runs of spaces made one `-`.
-std::string folded_label(std::string_view spelled) {
-    std::string folded;
-    bool space = false;
-    for (const char c : spelled) {
-        const bool is_space = c == ' ' || c == '\t';
-        if (space && !is_space) folded += '-';
-        if (!is_space) folded += small_letter(c);
-        space = is_space;
-    }
-    return folded;
-}
-
-bool is_label_or_guess(std::string_view label) {
-    return trade::find_word(label) || !trade::meant_by(label).empty() ||
-           trade::begins_range(label) || trade::ends_range(label) || trade::means_bullets(label);
-}
-
-constexpr std::string_view section_word = "section";
 
 class TreeBuilder {
 public:
@@ -83,6 +64,17 @@ public:
         const std::string_view label = trimmed(std::string_view{found.text}.substr(0, sign));
         begin_field({std::string(label), found.place});
         node_->label.place.length = static_cast<std::uint32_t>(label.size());
+    }
+
+    // `**Role:** Tutor`. False where no label is known by that name: then it is text of its own.
+    bool begin_marked_field(const Slice& found) {
+        const std::string_view label = trimmed(found.text, around_label);
+        if (!is_label_or_guess(folded_label(label))) return false;
+        report<lines::marked_label>(found);
+        begin_field({std::string(label), found.place});
+        node_->label.place.column += static_cast<std::uint32_t>(found.text.find(label));
+        node_->label.place.length = static_cast<std::uint32_t>(label.size());
+        return true;
     }
 
     void begin_mistyped_bullet(const Slice& sign) {
@@ -127,13 +119,16 @@ public:
             open_section(std::move(node));
         else if (node.kind == Node::Kind::bare && opens_title(node.value.slices.front()))
             open_titled(node.value.slices.front());
+        else if (list_ && node.kind == Node::Kind::bullet)
+            add_to_list(std::move(node));
         else
-            block_.push_back(std::move(node));
+            take(std::move(node));
         std::move(comments_.begin(), comments_.end(), std::back_inserter(block_));
         comments_.clear();
     }
 
     void end_block() {
+        end_list();
         if (block_.empty()) return;
         auto& blocks = tree_.sections.empty() ? tree_.heading : tree_.sections.back().blocks;
         blocks.push_back(std::exchange(block_, {}));
@@ -164,6 +159,7 @@ public:
                          fill<messages::bullets_need_no_label>(in_quotes(found.text)),
                          take_out_line);
         if (!trade::find_word(label) && opens_title(found)) return open_titled(found);
+        if (!trade::find_word(label) && has_dash_below(found.place.line)) return begin_list(found);
         report<lines::field_without_value>(found);
     }
 
@@ -188,6 +184,38 @@ public:
     }
 
 private:
+    void take(Node node) {
+        end_list();
+        block_.push_back(std::move(node));
+    }
+
+    bool has_dash_below(std::uint32_t line) const {
+        return trimmed(source_.line(line + 1)).starts_with("- ");
+    }
+
+    // `Lab:`, and what is in it on bullets below: read as the one line that it should be.
+    void begin_list(const Slice& found) {
+        const std::string label(trimmed(found.text.substr(0, found.text.find(':'))));
+        fault(Severity::error, found.place,
+              fill<messages::list_below>(in_quotes(found.text), label));
+        Node node = on_line(found.place, Node::Kind::field);
+        node.spelled = label;
+        node.label = {folded_label(label), found.place};
+        list_ = std::move(node);
+    }
+
+    void add_to_list(Node bullet) {
+        auto& slices = list_->value.slices;
+        if (!slices.empty()) slices.back().text += ',';
+        std::ranges::move(bullet.value.slices, std::back_inserter(slices));
+    }
+
+    void end_list() {
+        if (!list_) return;
+        Node node = *std::exchange(list_, std::nullopt);
+        if (!node.value.slices.empty()) block_.push_back(std::move(node));
+    }
+
     void open_section(Node node) {
         end_block();
         tree_.sections.push_back({std::move(node), {}});
@@ -205,19 +233,6 @@ private:
                                   trimmed(source_.line(number - 1)).empty() ||
                                   std::ranges::none_of(title, is_small_letter);
         return stands_apart && trade::is_section_title(title);
-    }
-
-    // Of `# Education`, `**Education**`, `EDUCATION:`, `section Education` the title alone.
-    static std::string_view bare_title(std::string_view line) {
-        constexpr std::string_view around = " \t#*=_:-[]<>|~\"";
-        line = trimmed(line, around);
-        return says_section(line) ? trimmed(line.substr(section_word.size()), around) : line;
-    }
-
-    // `section Education`, without its colon
-    static bool says_section(std::string_view line) {
-        return line.size() > section_word.size() && line[section_word.size()] == ' ' &&
-               lower_case(line.substr(0, section_word.size())) == section_word;
     }
 
     void open_titled(const Slice& line) {
@@ -283,6 +298,7 @@ private:
     Block block_;                         // the lines since the last blank one
     std::optional<Node> node_;            // the line being read
     std::optional<Slice> titled_comment_; // `# Education`, until a line says whether it is one
+    std::optional<Node> list_;            // a label with its list on the lines below
     std::vector<Node> comments_;          // that stand between the line being read and its folds
     std::size_t faults_ = 0;
     bool in_conflict_ = false;
@@ -370,6 +386,13 @@ struct LineAction<lines::bullet_without_space>
 template<>
 struct LineAction<lines::foreign_bullet>
     : ReportAndRead<lines::foreign_bullet, &TreeBuilder::begin_mistyped_bullet> {};
+template<>
+struct LineAction<lines::marked_label> {
+    template<typename Input>
+    static bool apply(const Input& in, TreeBuilder& builder) {
+        return builder.begin_marked_field(builder.matched(in));
+    }
+};
 template<>
 struct LineAction<lines::foreign_comment> : Report<lines::foreign_comment> {};
 template<>

@@ -58,6 +58,7 @@ constexpr std::string_view corpus = "\xEF\xBB\xBF# comment\n"
                                     "- x {a, b}\n"
                                     "- x {a} {b}\n"
                                     "- x {a}.\n"
+                                    "**x:** y\n"
                                     "10:30 x\n"
                                     "  ";
 
@@ -133,7 +134,7 @@ TEST_SUITE("lines grammar") {
                          {"*x*", false},
                          {"a  b", true},
                          {"a ", false},
-                         {"a_b", false},
+                         {"a_b", true},
                          {"(360)", false},
                          {"“a”", false},
                          {"a@b.example", false},

@@ -1,0 +1,144 @@
+// A line alone above an entry that cannot stand where it does is a title without `section:`, of the
+// writer's own words: `Work stuff` between a school and a job.
+#include "compiler/stages/model/build_steps.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/phrases.hpp"
+#include "compiler/stages/syntax/messages.hpp"
+#include "compiler/trade/guessed_labels.hpp"
+#include "compiler/trade/section_titles.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+namespace quoin::model {
+namespace {
+
+using Kind = syntax::Node::Kind;
+
+// What rules off a title in other markup is none of its words.
+std::string_view title_in(std::string_view line) {
+    return trimmed(line, " \t#*=_:-[]<>|~\"");
+}
+
+bool is_lone_title(Nodes block) {
+    constexpr std::size_t most_words = 5;
+    const syntax::Node& node = block.front();
+    if (block.size() > 1 || node.kind != Kind::bare || node.value.slices.size() != 1 ||
+        !node.tags.empty())
+        return false;
+    const std::string_view title = title_in(node.value.slices.front().text);
+    return !title.empty() && !has_digit(title) && title.find_first_of(".,;:|@") == title.npos &&
+           word_count(title) <= most_words;
+}
+
+// The word that a label stands for, as typed or as guessed; null if none is known.
+const trade::Word* word_of(const syntax::Node& node) {
+    if (node.kind != Kind::field) return nullptr;
+    if (const trade::Word* word = trade::find_word(node.label.text)) return word;
+    const auto meant = trade::meant_by(node.label.text);
+    return meant.empty() ? nullptr : trade::find_word(meant.front());
+}
+
+// By a label that has no place above the first section.
+bool names_an_entry(Nodes block) {
+    return std::ranges::any_of(block, [](const syntax::Node& node) {
+        const trade::Word* word = word_of(node);
+        return word && trade::names_entry(*word) && !word->heading;
+    });
+}
+
+// By labels none of which a section of the kind has.
+bool names_other_entry(Nodes block, trade::Holds holds) {
+    return std::ranges::none_of(block, [holds](const syntax::Node& node) {
+        const trade::Word* word = word_of(node);
+        return word && trade::names_entry(*word) && word->kinds.has(holds);
+    });
+}
+
+// What a section holds by its own word, or by the blocks that it has so far.
+std::optional<trade::Holds> kind_so_far(const syntax::SectionTree& section) {
+    for (const syntax::Block& block : section.blocks)
+        for (const syntax::Node& node : block)
+            if (is_label(node, "holds")) return trade::named<trade::Holds>(node.value.joined());
+    const std::string title = section.opening.value.joined();
+    const std::vector<Nodes> blocks(section.blocks.begin(), section.blocks.end());
+    return blocks.empty() ? trade::usual_holds(title) : infer_holds(blocks, title);
+}
+
+syntax::SectionTree opened_by(const syntax::Node& line, Diagnostics& diagnostics) {
+    const syntax::Slice& found = line.value.slices.front();
+    const std::string title(title_in(found.text));
+    diagnostics.error(line.place, fill<syntax::messages::title_alone>(in_quotes(found.text), title),
+                      {{line.place, "section: " + title}});
+    syntax::SectionTree section;
+    section.opening.place = line.place;
+    section.opening.spelled = "section";
+    section.opening.label = {"section", {line.place.file, line.place.line, 1, 0}};
+    section.opening.value.slices.push_back({title, found.place});
+    return section;
+}
+
+class Parting { // of the blocks of a section, in one pass
+public:
+    Parting(std::vector<syntax::SectionTree>& sections, Diagnostics& diagnostics)
+        : sections_(sections), diagnostics_(diagnostics) {}
+
+    void part(syntax::SectionTree whole) {
+        std::vector<syntax::Block> blocks = std::exchange(whole.blocks, {});
+        begin(std::move(whole));
+        for (std::size_t i = 0; i < blocks.size(); ++i)
+            if (i + 1 < blocks.size() && opens_another(blocks[i], blocks[i + 1]))
+                begin(opened_by(blocks[i].front(), diagnostics_));
+            else
+                sections_.back().blocks.push_back(std::move(blocks[i]));
+    }
+
+private:
+    void begin(syntax::SectionTree section) {
+        sections_.push_back(std::move(section));
+        kind_.reset();
+    }
+
+    // What the section holds is told once, where first there is something to ask.
+    bool opens_another(Nodes line, Nodes below) {
+        if (!is_lone_title(line) || !names_an_entry(below)) return false;
+        if (!kind_) kind_ = kind_so_far(sections_.back());
+        return *kind_ && names_other_entry(below, **kind_);
+    }
+
+    std::vector<syntax::SectionTree>& sections_;
+    Diagnostics& diagnostics_;
+    std::optional<std::optional<trade::Holds>> kind_;
+};
+
+// The blocks of the heading from such a line on, taken off; the first line of all is the name.
+std::optional<syntax::SectionTree> section_in_heading(std::vector<syntax::Block>& heading,
+                                                      Diagnostics& diagnostics) {
+    if (heading.empty()) return std::nullopt;
+    const auto line =
+        std::adjacent_find(heading.begin() + 1, heading.end(), [](Nodes block, Nodes below) {
+            return is_lone_title(block) && names_an_entry(below);
+        });
+    if (line == heading.end()) return std::nullopt;
+    syntax::SectionTree section = opened_by(line->front(), diagnostics);
+    section.blocks.assign(std::make_move_iterator(line + 1),
+                          std::make_move_iterator(heading.end()));
+    heading.erase(line, heading.end());
+    return section;
+}
+
+}
+
+void open_at_lone_titles(syntax::Tree& tree, Diagnostics& diagnostics) {
+    std::vector<syntax::SectionTree> sections;
+    Parting parting(sections, diagnostics);
+    if (auto section = section_in_heading(tree.heading, diagnostics))
+        parting.part(*std::move(section));
+    for (syntax::SectionTree& section : tree.sections)
+        parting.part(std::move(section));
+    tree.sections = std::move(sections);
+}
+
+}

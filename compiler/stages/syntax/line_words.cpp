@@ -1,0 +1,43 @@
+#include "compiler/stages/syntax/line_words.hpp"
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/trade/guessed_labels.hpp"
+#include "compiler/trade/vocabulary.hpp"
+
+namespace quoin::syntax {
+
+namespace {
+
+constexpr std::string_view section_word = "section";
+
+}
+
+std::string folded_label(std::string_view spelled) {
+    std::string folded;
+    bool space = false;
+    for (const char c : spelled) {
+        const bool is_space = c == ' ' || c == '\t' || c == '_';
+        if (space && !is_space) folded += '-';
+        if (!is_space) folded += small_letter(c);
+        space = is_space;
+    }
+    return folded;
+}
+
+bool is_label_or_guess(std::string_view label) {
+    return trade::find_word(label) || !trade::meant_by(label).empty() ||
+           trade::begins_range(label) || trade::ends_range(label) || trade::means_bullets(label);
+}
+
+bool says_section(std::string_view line) {
+    return line.size() > section_word.size() && line[section_word.size()] == ' ' &&
+           lower_case(line.substr(0, section_word.size())) == section_word;
+}
+
+std::string_view bare_title(std::string_view line) {
+    constexpr std::string_view around = " \t#*=_:-[]<>|~\"";
+    line = trimmed(line, around);
+    return says_section(line) ? trimmed(line.substr(section_word.size()), around) : line;
+}
+
+}
