@@ -31,6 +31,27 @@ void visit_dates(const model::Resume& resume,
         }
 }
 
+struct DatesWithin {
+    std::string_view label; // of the field that they stand in
+    std::string dates;      // as typed
+};
+
+// `employer: Tide House, Port Ellery, WA, Jan 2026 - now`, `role: Cook (2022-2023)`
+std::optional<DatesWithin> dates_within(const model::Entry& entry, const ProofContext& context) {
+    const model::LocalDates local(context.resume.words.dates);
+    for (const model::Field& field : entry.fields) {
+        if (!std::holds_alternative<model::Text>(field.value)) continue;
+        const std::string text = plain_in(&field);
+        const std::size_t sign = text.find_last_of(",(|;");
+        if (sign == text.npos) continue;
+        const std::string last(trimmed(std::string_view(text).substr(sign + 1), " ()"));
+        if (has_digit(last) &&
+            std::holds_alternative<model::DateRange>(model::read_dates(last, local)))
+            return DatesWithin{trade::label_of(field.name), last};
+    }
+    return std::nullopt;
+}
+
 void dates_missing(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {experience, projects, activities})) {
         const model::Entry& entry = *position.entry;
@@ -38,7 +59,9 @@ void dates_missing(const ProofContext& context, std::vector<Finding>& findings) 
         // A club without a role in it is a line of a list.
         if (position.section->holds == activities && !entry.find(trade::FieldName::role)) continue;
         if (!naming_field(entry)) continue;
-        report<messages::no_dates>(findings, place_of(entry), called(entry));
+        Finding& finding = report<messages::no_dates>(findings, place_of(entry), called(entry));
+        if (const auto within = dates_within(entry, context))
+            finding.suggestion = fill<messages::dates_within>(within->label, within->dates);
     }
 }
 

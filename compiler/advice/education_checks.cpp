@@ -108,6 +108,22 @@ bool has_month_elsewhere(const ProofContext& context) {
     return found;
 }
 
+// `degree: BA in Theatre, expected June 2027`: the date, with `(expected)` where it is so.
+std::optional<std::string> graduation_within(const std::string& degree) {
+    const std::size_t sign = degree.find_last_of(",(|;");
+    if (sign == degree.npos) return std::nullopt;
+    std::string_view last = trimmed(std::string_view(degree).substr(sign + 1), " ()");
+    bool expected = false;
+    for (const std::string_view word : {"expected", "Expected", "anticipated", "Anticipated"})
+        if (last.starts_with(word)) {
+            expected = true;
+            last = trimmed(last.substr(word.size()), " :");
+        }
+    if (!has_digit(last) || !std::holds_alternative<model::DateRange>(model::read_dates(last)))
+        return std::nullopt;
+    return std::string(last) + (expected ? " (expected)" : "");
+}
+
 void graduation_missing(const ProofContext& context, std::vector<Finding>& findings) {
     const bool all = is_student(*context.resume.settings.stage) || has_month_elsewhere(context);
     visit_schools(context, [&](const model::Entry& entry) {
@@ -115,7 +131,10 @@ void graduation_missing(const ProofContext& context, std::vector<Finding>& findi
         if (!degree) return;
         const model::Field* date = date_field(entry);
         if (!date) {
-            report<messages::no_graduation>(findings, degree->place, called(entry));
+            Finding& finding =
+                report<messages::no_graduation>(findings, degree->place, called(entry));
+            if (const auto within = graduation_within(plain_in(degree)))
+                finding.suggestion = fill<messages::graduation_within>(*within);
             return;
         }
         // long after, or where it is not the degree that counts, the year alone is enough

@@ -185,9 +185,14 @@ private:
         const std::size_t near = before(one).size() - std::min<std::size_t>(before(one).size(), 24);
         const bool shares = std::ranges::any_of(words_in(before(one).substr(near)), is_share) ||
                             std::ranges::any_of(words_in(rest.substr(0, 24)), is_share);
+        constexpr std::array<std::string_view, 3> held{"at", "of", "above"};
+        const bool at_rate = is_one_of(word_before(one), held) &&
+                             std::ranges::any_of(words_in(before(one).substr(near)), is_rate);
         const bool scored = has("exam") && (has("scored") || has("passed") || has("earned"));
-        if (shares || scored) tell(one.begin, one.end + 1, fill<messages::beyond_whole>());
+        if (shares || at_rate || scored)
+            tell(one.begin, one.end + 1, fill<messages::beyond_whole>());
     }
+    static bool is_rate(const WordAt& one) { return is_one_of(one.word, List::measured_rates); }
     static bool is_share(const WordAt& one) { return is_one_of(one.word, List::measured_shares); }
 
     void look_at_bounds(const Amount& one) const {

@@ -51,12 +51,15 @@ public:
             look_at_place_won(i, findings);
             look_at_those(i, findings);
             look_at_rise(i, findings);
+            look_at_ratio(i, findings);
             if (word(i) == "hours") look_at_hours(i, context, findings);
         }
         look_at_shares(findings);
     }
 
 private:
+    static constexpr std::array<std::string_view, 6> answers{"replies", "responses", "answers",
+                                                             "returns", "surveys",   "forms"};
     static constexpr std::array<std::string_view, 2> span_words{"weeks", "months"};
     static constexpr std::array<std::string_view, 3> ages{"ages", "aged", "grades"};
 
@@ -143,6 +146,37 @@ private:
         return value;
     }
 
+    // The same of shares: `from 34% to 29%`.
+    std::optional<double> share_at(std::size_t i) const {
+        const std::string_view figure = word(i);
+        if (!figure.ends_with('%')) return std::nullopt;
+        return count_of(figure.substr(0, figure.size() - 1));
+    }
+
+    // `25 of the 60 (52%)`, and `a survey to 240 and got 312 replies (130%)`, more than were asked.
+    void look_at_ratio(std::size_t i, std::vector<Finding>& findings) const {
+        constexpr std::size_t near = 5, far = 14;
+        const auto told = share_at(i);
+        if (!told || i < 4 || !is(i - 1, TokenKind::open)) return;
+        std::size_t whole = i - 1;
+        while (whole + near > i && whole > 0 && !count_of(word(whole)))
+            --whole;
+        const auto last = count_of(word(whole));
+        if (!last || *last <= 0) return;
+        const std::size_t of =
+            word(whole - 1) == "the" || word(whole - 1) == "all" ? whole - 2 : whole - 1;
+        if (word(of) == "of" && of > 0) {
+            const auto part = count_of(word(of - 1));
+            if (part && is_other(*told, 100 * *part / *last, i, 1.5))
+                tell<messages::other_share>(of - 1, i, findings);
+            return;
+        }
+        for (std::size_t k = whole; *told > 100 && k-- > 0 && k + far > whole;)
+            if (const auto all = count_of(word(k)); all && is_one_of(word(whole + 1), answers))
+                if (!is_other(*told, 100 * *last / *all, i, 1.5))
+                    return tell<messages::more_than_whole>(k, i, findings);
+    }
+
     std::optional<double> percent_behind(std::size_t from, std::size_t& at) const {
         constexpr std::size_t near = 8;
         constexpr std::array<std::string_view, 12> changes{
@@ -169,6 +203,7 @@ private:
         std::size_t to = i + 2;
         while (to < i + 5 && word(to) != "to")
             ++to;
+        if (look_at_change_of_share(i, to, findings)) return;
         const auto after = amount_at(to + 1);
         // from 10 days to 8
         const bool of_one_unit = std::ranges::none_of(
@@ -188,13 +223,30 @@ private:
             tell<messages::other_change>(i, to + 1, findings);
     }
 
+    // `Cut food cost by 50%, from 34% of sales to 29%`: neither by so many points, nor by such a
+    // part.
+    bool look_at_change_of_share(std::size_t from, std::size_t to,
+                                 std::vector<Finding>& findings) const {
+        const auto before = share_at(from + 1), after = share_at(to + 1);
+        if (word(to) != "to" || !before || !after || *before <= 0) return false;
+        const auto told = percent_before(from);
+        const double points = std::abs(*after - *before);
+        const bool other = told && is_other(*told, points, from - 2) &&
+                           is_other(*told, 100 * points / *before, from - 2);
+        if (other) tell<messages::other_change>(from - 2, to + 1, findings);
+        return true;
+    }
+
     // A share is rounded as it is told: `nearly 40%`, and to the next five without a word.
     bool is_other(double told, double change, std::size_t at) const {
+        return is_other(told, change, at, std::max(5.0, change / 12));
+    }
+    bool is_other(double told, double change, std::size_t at, double plain) const {
         constexpr std::array<std::string_view, 9> rounding{
             "nearly", "about", "almost", "roughly", "over", "than", "some", "least", "around"};
         const bool rounded = (at > 0 && is_one_of(word(at - 1), rounding)) ||
                              (at > 1 && is_one_of(word(at - 2), rounding));
-        const double tolerance = rounded ? 12 : std::max(5.0, change / 12);
+        const double tolerance = rounded ? 12 : plain;
         return std::abs(told - change) > tolerance;
     }
 

@@ -120,6 +120,10 @@ inline constexpr Message keep_courses = "keep the {} or fewer that the employer 
 
 // --- dates
 
+inline constexpr Message dates_within =
+    "its dates stand in '{}': give them a line of their own, 'dates: {}'";
+inline constexpr Message graduation_within =
+    "it stands in the line of the degree: give it one of its own, 'graduation: {}'";
 inline constexpr FindingRow no_dates{"{} has no dates",
                                      "add a line such as 'dates: Jun 2026 - Aug 2026'"};
 inline constexpr FindingRow ends_before_start{"this ends in {}, before it starts in {}",
@@ -213,6 +217,7 @@ inline constexpr FindingRow upside_down{"{} runs from the greater figure down to
                                         see_figure};
 inline constexpr FindingRow wrong_way{"{} runs the other way than its verb", see_figure};
 inline constexpr FindingRow more_than_whole{"{} is more than the whole", see_figure};
+inline constexpr FindingRow other_share{"{} does not come to the share that is told", see_figure};
 inline constexpr FindingRow other_change{"{} does not come to the change that is told", see_figure};
 inline constexpr FindingRow longer_than_dates{"{} is longer than the dates of the entry",
                                               "see which of the two has the slip"};

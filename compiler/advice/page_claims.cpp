@@ -1,7 +1,8 @@
 // Checks of what the page says in two places: a figure in the summary and in a bullet, a bullet and
-// another, a degree that is claimed and still to come; and of what was to be filled in.
+// another; and of what was to be filled in.
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/date_order.hpp"
+#include "compiler/advice/degree_claims.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
@@ -22,11 +23,6 @@ namespace quoin::advice {
 namespace {
 
 using trade::FieldName;
-
-bool is_claim(const TextInResume& part) { // headline, summary
-    return part.field && (part.field->name == FieldName::headline ||
-                          (part.field->name == FieldName::text && !part.in_heading));
-}
 
 // --- what is said twice
 
@@ -194,76 +190,6 @@ void figures_differ(const ProofContext& context, std::vector<Finding>& findings)
     });
 }
 
-// --- degrees and licences that are still to come
-
-// The degree that is to come, where none has been earned.
-const model::Entry* degree_ahead(const ProofContext& context) {
-    const model::Entry* ahead = nullptr;
-    for (const Position& position : positions(context.resume, {trade::Holds::education})) {
-        if (is_before_college(*position.entry)) continue;
-        const model::DateRange* range = dates_in(position.entry->find(FieldName::graduation));
-        if (!range || !range->end) return nullptr;
-        if (!range->expected && !surely_before(context.today, *range->end)) return nullptr;
-        ahead = position.entry;
-    }
-    return ahead;
-}
-
-// `biology graduate`; but `graduate student`, `to graduate`, `graduate in May 2027`.
-std::optional<WordAt> graduate_in(const std::vector<WordAt>& words) {
-    constexpr std::array<std::string_view, 11> before{
-        "to",   "will",          "school", "post",  "soon",       "future",
-        "upon", "undergraduate", "before", "until", "prospective"};
-    constexpr std::array<std::string_view, 20> after{
-        "student", "students",  "school", "program", "programs",   "research",  "researcher",
-        "level",   "teaching",  "study",  "studies", "work",       "in",        "fellow",
-        "seminar", "assistant", "degree", "course",  "coursework", "admissions"};
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (words[i].word != "graduate" && words[i].word != "graduated") continue;
-        const std::string_view next = i + 1 < words.size() ? words[i + 1].word : "";
-        if (i == 0 || is_one_of(words[i - 1].word, before) || is_one_of(next, after)) continue;
-        return words[i];
-    }
-    return std::nullopt;
-}
-
-// `Professional Engineer`: a title that the law gives to those who hold a degree and a licence.
-std::optional<WordAt> title_of_licence(std::string_view lower) {
-    constexpr std::array<std::string_view, 11> not_yet{
-        "future",   "aspiring", "candidate", "student of", "exam",       "eligible",
-        "training", "become",   "toward",    "pre",        "prospective"};
-    if (std::ranges::any_of(not_yet, [&](auto one) { return has_phrase(lower, one); }))
-        return std::nullopt;
-    for (const std::string_view title : listed(List::licensed_titles))
-        if (const std::size_t at = find_phrase(lower, title); at != lower.npos)
-            return WordAt{title, at};
-    return std::nullopt;
-}
-
-bool holds_credential(const model::Resume& resume, std::string_view title) {
-    for (const Position& position : positions(resume, {trade::Holds::credentials}))
-        for (const model::Field& field : position.entry->fields)
-            if (has_phrase(lower_case(plain_in(&field)), title)) return true;
-    return false;
-}
-
-void degree_claimed(const ProofContext& context, std::vector<Finding>& findings) {
-    const model::Entry* ahead = degree_ahead(context);
-    if (!ahead) return;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_claim(part)) return;
-        const std::string text = part.text.plain(), lower = lower_case(text);
-        auto claimed = graduate_in(words_in(lower));
-        if (const auto title = title_of_licence(lower);
-            !claimed && title && !holds_credential(context.resume, title->word))
-            claimed = title;
-        if (!claimed) return;
-        report<messages::degree_claimed>(
-            findings, part.text.place(claimed->offset, claimed->word.size()),
-            in_quotes(text.substr(claimed->offset, claimed->word.size())), called(*ahead));
-    });
-}
-
 // --- what was to be filled in
 
 // XX%, $XXX, X.X, TBD; not a century, nor a size.
@@ -278,6 +204,8 @@ bool is_blank(std::string_view word, std::string_view next) {
             return c == 'X' || c == 'x' || c == '.' || c == ',';
         });
     if (!crosses) return false;
+    if (letters.size() > 2 && std::ranges::all_of(letters, [](char c) { return c == 'x'; }))
+        return true;
     return signed_one || letters.find('.') != letters.npos ||
            (letters.front() == 'X' && !next.empty() && is_small_letter(next.front()));
 }
@@ -334,7 +262,20 @@ std::optional<english::Extent> letter_for_number(std::string_view text) {
     return std::nullopt;
 }
 
+// `(ask Bram if he minds??)`: a note to oneself, in parentheses alone.
+bool is_note_to_self(std::string_view text) {
+    if (text.size() < 3 || text.front() != '(' || text.back() != ')') return false;
+    const std::string inner = ' ' + lower_case(text.substr(1, text.size() - 2));
+    if (inner.find('?') != inner.npos) return true;
+    constexpr std::array<std::string_view, 9> asides{" ask ",     " check ",    " fix ",
+                                                     " add ",     " remember ", " find out ",
+                                                     " look up ", " maybe ",    " not sure "};
+    return std::ranges::any_of(asides,
+                               [&](std::string_view aside) { return inner.starts_with(aside); });
+}
+
 std::optional<english::Extent> blank_in(std::string_view text) {
+    if (is_note_to_self(text)) return english::Extent{0, text.size()};
     if (const std::size_t at = text.find("___"); at != text.npos) return english::Extent{at, 3};
     const std::string lower = lower_case(text);
     constexpr std::array<std::string_view, 16> blanks{

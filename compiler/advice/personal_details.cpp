@@ -74,11 +74,11 @@ bool is_certificate(std::string_view value) {
 
 // Where a line is there for the label alone, its value need not be known: Health: mild asthma.
 bool tells_in_pair(const Labelled& labelled, std::string_view value) {
-    if (labelled.label == "born") return has_digit(value);
     return labelled.value == ToldValue::words && !value.empty() && !is_certificate(value);
 }
 
 bool tells(const Labelled& labelled, std::string_view value, bool is_list) {
+    if (labelled.label == "born") return has_digit(value); // March 4, 2008
     switch (labelled.value) {
     case ToldValue::any:
         return !value.empty();
@@ -383,7 +383,14 @@ std::optional<std::string_view> personal_detail_in(std::string_view lower, Where
         if (const auto what = told_alone(value);
             what && (closes || !prose || has_digit(value.text)))
             return what;
-        if (from == WhereFrom::field) continue;
+        if (from == WhereFrom::field) {
+            if (const auto what = opened_by(clause.text, lines_of(List::told_by_bullets)))
+                return what;
+            continue;
+        }
+        if (tells_rating(value.text)) return "your health";
+        if (from == WhereFrom::group)
+            if (const auto what = told_at_opening(value.text)) return what;
         if (from == WhereFrom::text || from == WhereFrom::heading || from == WhereFrom::pair)
             if (const auto what = told_at_opening(clause.text)) return what;
         if (tells_birth(value.rest)) return "your date of birth";

@@ -123,6 +123,22 @@ bool swaps_kind(std::string_view one, std::string_view other) {
            one.substr(kind + 1, 4) != other.substr(its + 1, 4);
 }
 
+std::string without_gaps(std::string_view lower) {
+    std::string letters(lower);
+    std::erase_if(letters, [](char c) { return c == ' ' || c == '-'; });
+    return letters;
+}
+
+// `Harborlight Shelter Coat Drive` and `Harbor Light Shelter`: parted otherwise, or as far as the
+// shorter goes.
+bool is_parted_otherwise(const std::string& one, const std::string& other) {
+    const std::string &longer = one.size() < other.size() ? other : one,
+                      &shorter = one.size() < other.size() ? one : other;
+    const std::string letters = without_gaps(longer);
+    return words_in(shorter).size() > 1 && letters.starts_with(without_gaps(shorter)) &&
+           !longer.starts_with(shorter);
+}
+
 // Two spellings of one name: other capitals, a letter or two, or University for College.
 bool are_one_name(std::string_view a, std::string_view b) {
     constexpr std::size_t long_enough = 12;
@@ -131,7 +147,7 @@ bool are_one_name(std::string_view a, std::string_view b) {
     const std::string one = lower_case(a), other = lower_case(b);
     if (one == other) return true;
     if (has_digit(a) || has_digit(b)) return false;
-    if (swaps_kind(one, other)) return true;
+    if (swaps_kind(one, other) || is_parted_otherwise(one, other)) return true;
     return words_in(a).size() == words_in(b).size() && english::slip_cost(one, other, most) <= most;
 }
 

@@ -55,6 +55,9 @@ inline constexpr Message write_instead = "write '{}'";
 inline constexpr FindingRow degree_claimed{
     "{} claims what {} is still to bring",
     "say 'student' or 'candidate', and leave the title until it is awarded"};
+inline constexpr FindingRow other_degree{
+    "{} is spoken of, and no degree of that kind stands in the page's education",
+    "name the degree that you study for, in both places alike"};
 inline constexpr FindingRow figures_differ{"{} stands here, and {} in line {}",
                                            "see which of the two has the slip"};
 inline constexpr FindingRow left_blank{"{} was to be filled in",

@@ -61,11 +61,6 @@ bool has_capital(std::string_view word) {
     return std::ranges::any_of(word, is_capital_letter);
 }
 
-bool has_inner_capital(std::string_view word) {
-    return std::ranges::any_of(word.substr(std::min<std::size_t>(1, word.size())),
-                               is_capital_letter);
-}
-
 struct SpelledWord {
     std::string word;
     std::size_t offset = 0;
@@ -80,20 +75,6 @@ bool has_title_capitals(const TextInResume& part) {
     if (!part.field) return true; // of a section
     constexpr std::array fields{degree, major, minor, courses, course, role, credential, headline};
     return std::ranges::find(fields, part.field->name) != fields.end();
-}
-
-bool is_address(std::string_view text, const WordAt& word) {
-    constexpr std::size_t longest = 254; // RFC 5321, section 4.5.3.1: an address with its path
-    const std::size_t earliest = word.offset - std::min(word.offset, longest);
-    const std::string_view around = text.substr(earliest, 2 * longest);
-    const std::size_t begin = around.rfind(' ', word.offset - earliest);
-    const std::size_t from = begin == std::string_view::npos ? 0 : begin + 1;
-    const std::string_view token = around.substr(from, around.find(' ', from) - from);
-    if (token.find_first_of("@\\_#=+<>") != std::string_view::npos) return true;
-    if (token.find("://") != std::string_view::npos || token.starts_with("www.")) return true;
-    const std::size_t point = token.find('.');
-    return point != std::string_view::npos && point + 1 < token.size() &&
-           is_ascii_letter(token[point + 1]); // ellerystate.example, Node.js
 }
 
 bool has_far_letter(std::string_view word) { // beyond ASCII; a typographic apostrophe is none
@@ -227,6 +208,13 @@ bool check_word(const SpelledWord& spelled, const model::Text& text, const Known
                 const english::Language& language, std::vector<Finding>& findings) {
     const std::string word = possessed(spelled.word);
     if (is_right(spelled, word, known, language)) return false;
+    if (is_known_slip(word)) return true; // told by its own name
+    if (const std::string two = parted_words(word, language); !two.empty()) {
+        report<messages::run_together>(findings, text.place(spelled.offset, word.size()),
+                                       in_quotes(word))
+            .suggestion = fill<messages::write>(in_quotes(two));
+        return true;
+    }
     if (!may_be_slip(spelled, word)) return true;
     constexpr double of_titles = 1.5; // a name may stand there after all: Fourier
     constexpr double of_names = 4;    // venus: a name with a small letter is a slip of another kind
@@ -394,6 +382,7 @@ void misspelt_names(const ProofContext& context, std::vector<Finding>& findings)
 void spelling(const ProofContext& context, std::vector<Finding>& findings) {
     const KnownWords known(context);
     if (is_american(context.resume)) misspelt_names(context, findings);
+    if (is_american(context.resume)) known_slips(context, findings);
     if (is_american(context.resume))
         return each_word(context, &context.language, findings,
                          [&](const SpelledWord& word, const model::Text& text) {

@@ -29,6 +29,16 @@ std::string institution_meant(std::string_view word);
 
 bool is_spelled(const TextInResume& part); // worded by the writer, no name or contact
 
+bool is_address(std::string_view text, const WordAt& word); // of mail, a page or a file
+bool has_inner_capital(std::string_view word);
+
+// known_slips.cpp: slips that need no dictionary.
+// `onthe`, `inChemistry`: the two words; empty where it is no such slip.
+std::string parted_words(const std::string& word, const english::Language& language);
+// HIPPA, SafeServ, mise in place: in names too, which dictionaries pass over.
+void known_slips(const ProofContext& context, std::vector<Finding>& findings);
+bool is_known_slip(std::string_view word);
+
 void word_slips(const ProofContext& context, std::vector<Finding>& findings); // word_slips.cpp
 
 }

@@ -7,6 +7,8 @@
 namespace quoin::advice::messages {
 
 inline constexpr FindingRow misspelt{"{} is not in the dictionary of US English"};
+inline constexpr FindingRow known_slip{"{} is a slip that is often made"};
+inline constexpr FindingRow run_together{"{} is two words without the blank between"};
 inline constexpr FindingRow misspelt_elsewhere{"{} is not in the dictionary of {}"};
 inline constexpr FindingRow spelled_to_here{
     "no word from {} on is looked at: {} different ones before it are in no dictionary",

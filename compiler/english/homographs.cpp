@@ -4,6 +4,10 @@
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/reading.hpp"
 
+#include <algorithm>
+#include <array>
+#include <string_view>
+
 namespace quoin::english {
 namespace {
 
@@ -67,10 +71,20 @@ bool is_joined_to_past(const Sentence& sentence, std::size_t i) {
     return sentence.starts_object(last + 1) && !sentence.forms(last).none();
 }
 
+// `Sort and palletize 2 tons`: a verb by its ending, that no list has.
+bool is_new_verb(const Sentence& sentence, std::size_t i) {
+    constexpr std::array<std::string_view, 2> endings{"ize", "ify"};
+    return sentence.forms(i).none() && sentence.starts_object(i + 1) &&
+           std::ranges::any_of(endings, [&](std::string_view ending) {
+               return sentence.word(i).ends_with(ending);
+           });
+}
+
 Homograph by_conjunction(const Sentence& sentence, std::size_t i) {
     const std::size_t last = last_joined(sentence, i);
     const VerbForms& forms = sentence.forms(last);
     const VerbEntry& verb = *sentence.forms(i).verb;
+    if (is_new_verb(sentence, i + 2)) return Homograph::verb;
     if (last == i && is_joined_to_past(sentence, i)) return Homograph::verb;
     if (last == i && is_joined_to_noun(sentence, i)) return Homograph::noun;
     if (last == i || forms.third != sentence.forms(i).third) {

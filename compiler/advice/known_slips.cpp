@@ -1,0 +1,92 @@
+// Slips that need no dictionary: names of the trades that are often misspelt, forms that are no
+// words, and two words run together.
+#include "compiler/advice/spelling_checks.hpp"
+
+#include "compiler/advice/lists.hpp"
+#include "compiler/advice/spelling_messages.hpp"
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+#include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
+#include "compiler/english/spelling.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace quoin::advice {
+
+bool is_known_slip(std::string_view word) {
+    return is_one_of(lower_case(word), List::known_slips);
+}
+
+bool has_inner_capital(std::string_view word) {
+    return std::ranges::any_of(word.substr(std::min<std::size_t>(1, word.size())),
+                               is_capital_letter);
+}
+
+bool is_address(std::string_view text, const WordAt& word) {
+    constexpr std::size_t longest = 254; // RFC 5321, section 4.5.3.1: an address with its path
+    const std::size_t earliest = word.offset - std::min(word.offset, longest);
+    const std::string_view around = text.substr(earliest, 2 * longest);
+    const std::size_t begin = around.rfind(' ', word.offset - earliest);
+    const std::size_t from = begin == std::string_view::npos ? 0 : begin + 1;
+    const std::string_view token = around.substr(from, around.find(' ', from) - from);
+    if (token.find_first_of("@\\_#=+<>") != std::string_view::npos) return true;
+    if (token.find("://") != std::string_view::npos || token.starts_with("www.")) return true;
+    const std::size_t point = token.find('.');
+    return point != std::string_view::npos && point + 1 < token.size() &&
+           is_ascii_letter(token[point + 1]); // ellerystate.example, Node.js
+}
+
+// `onthe`, `ofthe`, `inChemistry`: two words without the blank between. One of them is of the
+// little words, so that no compound is taken apart.
+std::string parted_words(const std::string& word, const english::Language& language) {
+    constexpr std::array<std::string_view, 10> before{"of",   "and",  "for", "the", "with",
+                                                      "from", "into", "at",  "in",  "that"};
+    constexpr std::array<std::string_view, 4> behind{"the", "of", "and", "with"};
+    constexpr std::size_t shortest = 2;
+    const auto is_word = [&](const std::string& one) {
+        return one.size() >= shortest && one != "s" && language.in_use(lower_case(one));
+    };
+    if (has_inner_capital(word)) {
+        const std::size_t at =
+            static_cast<std::size_t>(std::ranges::find_if(word, is_capital_letter) - word.begin());
+        const std::string first = word.substr(0, at), rest = word.substr(at);
+        const bool name = has_inner_capital(rest) || english::is_technical_name(capitalised(word));
+        return is_one_of(first, before) && rest.size() > 3 && !name && is_word(rest)
+                   ? first + ' ' + rest
+                   : std::string();
+    }
+    for (const std::string_view little : behind) {
+        const std::string first =
+            word.substr(0, word.size() - std::min(word.size(), little.size()));
+        const bool short_word = first.size() > shortest || is_one_of(first, List::function_words);
+        if (word.ends_with(little) && short_word && is_word(first))
+            return first + ' ' + std::string(little);
+    }
+    return {};
+}
+
+void known_slips(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (part.in_heading) return;
+        const std::string text = part.text.plain(), lower = lower_case(text);
+        for (const std::string_view phrase : listed(List::known_phrase_slips))
+            if (const std::size_t at = find_phrase(lower, phrase); at != lower.npos)
+                report<messages::known_slip>(findings, part.text.place(at, phrase.size()),
+                                             in_quotes(text.substr(at, phrase.size())))
+                    .suggestion = fill<messages::write>(
+                    in_quotes(*said_of(phrase, lines_of(List::known_phrase_slips))));
+        for (const WordAt& word : words_in(text)) {
+            const std::string small = lower_case(word.word);
+            const auto right = said_of(small, lines_of(List::known_slips));
+            if (!right || is_address(text, word) || is_one_of(small, context.resume.settings.words))
+                continue;
+            report<messages::known_slip>(findings, part.text.place(word.offset, word.word.size()),
+                                         in_quotes(word.word))
+                .suggestion = fill<messages::write>(in_quotes(*right));
+        }
+    });
+}
+
+}
