@@ -148,7 +148,8 @@ struct date : pegtl::sor<iso_day, day_slash, slash_day, dot_day, dot_month, year
                          month_two, name_day, day_name, name_year, season_year, any_year> {};
 
 // Between the dates of a range
-struct dash : pegtl::sor<pegtl::two<'-'>, hyphen, pegtl::one<'~'>,
+struct dash : pegtl::sor<pegtl::string<'-', '>'>, pegtl::utf8::one<U'\u2192'>, pegtl::two<'-'>,
+                         hyphen, pegtl::one<'~'>,
                          pegtl::utf8::one<0x2010, 0x2011, 0x2012, 0x2013, 0x2014, 0x2015, 0x2212>> {
 };
 struct until : pegtl::sor<word<'u', 'n', 't', 'i', 'l'>, word<'t', 'i', 'l', 'l'>> {};

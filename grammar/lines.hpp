@@ -131,7 +131,7 @@ struct nothing_tagged
 template<char Sign>
 struct ruler : pegtl::seq<pegtl::rep<3, pegtl::one<Sign>>, pegtl::star<pegtl::one<Sign>>> {};
 struct line_of_dashes
-    : pegtl::seq<pegtl::sor<ruler<'-'>, ruler<'='>, ruler<'_'>, ruler<'*'>, ruler<'~'>,
+    : pegtl::seq<pegtl::sor<ruler<'-'>, ruler<'='>, ruler<'_'>, ruler<'*'>, ruler<'~'>, ruler<'`'>,
                             pegtl::plus<pegtl::utf8::one<U'—', U'–'>>>,
                  pegtl::at<value_end>> {};
 struct bullet_too_deep : pegtl::seq<pegtl::string<'-', '-', '-'>, pegtl::star<pegtl::one<'-'>>> {};

@@ -77,6 +77,7 @@ inline constexpr FindingRow saying{"{} tells nothing of your work",
                                    "use the line for something that you did"};
 inline constexpr FindingRow unlawful_preference{"{} tells of a choice that the law forbids",
                                                 "say how many you hired, and for what work"};
+inline constexpr Message under_a_year = "less than a year";
 inline constexpr FindingRow class_differs{"{} is said here, and the degree is {} of study away",
                                           "see which of the two has the slip"};
 inline constexpr FindingRow goals_differ{"{} is sought here, and {} in the headline",

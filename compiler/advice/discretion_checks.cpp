@@ -54,6 +54,17 @@ void leaving_reason(const ProofContext& context, std::vector<Finding>& findings)
 
 // --- what is told in confidence
 
+// `the confidential Dorsett settlement`
+std::optional<english::Extent> confidential_name(std::string_view text) {
+    const auto words = words_in(text);
+    for (std::size_t i = 0; i + 1 < words.size(); ++i)
+        if (lower_case(words[i].word) == "confidential" && is_capitalised(words[i + 1].word) &&
+            words[i + 1].word.size() > 2)
+            return english::Extent{words[i].offset, words[i + 1].offset + words[i + 1].word.size() -
+                                                        words[i].offset};
+    return std::nullopt;
+}
+
 void confidences(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets) {
         if (const auto name = name_in_care(bullet, context.language))
@@ -61,6 +72,9 @@ void confidences(const ProofContext& context, std::vector<Finding>& findings) {
                                              in_quotes(bullet.words(*name)));
         const std::string lower = lower_case(bullet.text);
         const Phrased phrased(lower);
+        if (const auto secret = confidential_name(bullet.text); secret && secret->offset > 0)
+            report<messages::employers_secret>(findings, bullet.place(*secret),
+                                               in_quotes(bullet.words(*secret)));
         for (const std::string_view phrase : listed(List::not_public)) {
             const std::size_t at = phrased.find(phrase);
             if (at == lower.npos) continue;

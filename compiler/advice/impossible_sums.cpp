@@ -46,12 +46,13 @@ public:
             if (word(i) == "including") look_at_parts(i, findings);
             if (word(i) == "from") look_at_change(i, findings);
             if (is_one_of(word(i), span_words)) look_at_span(i, context, findings);
-            if (is(i, TokenKind::comma) || word(i) == ":") look_at_named_parts(i, findings);
+            if (is(i, TokenKind::comma) || is_colon(i)) look_at_named_parts(i, findings);
             if (is_one_of(word(i), ages)) look_at_ages(i, findings);
             look_at_place_won(i, findings);
             look_at_those(i, findings);
             look_at_rise(i, findings);
             look_at_ratio(i, findings);
+            look_at_all(i, findings);
             if (word(i) == "hours") look_at_hours(i, context, findings);
         }
         look_at_shares(findings);
@@ -68,6 +69,10 @@ private:
     }
     bool is(std::size_t i, TokenKind kind) const {
         return i < tokens_.size() && tokens_[i].kind == kind;
+    }
+
+    bool is_colon(std::size_t i) const { // signs have no letters
+        return is(i, TokenKind::stop) && bullet_.text[tokens_[i].extent.offset] == ':';
     }
 
     // `19 from Ellery`, `31 others`: what follows says that it is some of the whole.
@@ -106,7 +111,7 @@ private:
     void look_at_named_parts(std::size_t at, std::vector<Finding>& findings) const {
         const std::size_t whole = at > 2 ? at - 2 : 0;
         const auto all = value_at(whole);
-        const bool colon = word(at) == ":";
+        const bool colon = is_colon(at);
         if (at < 2 || !all || !is(at - 1, TokenKind::word)) return;
         double sum = 0;
         std::size_t parts = 0, last = at;
@@ -239,7 +244,9 @@ private:
 
     // A share is rounded as it is told: `nearly 40%`, and to the next five without a word.
     bool is_other(double told, double change, std::size_t at) const {
-        return is_other(told, change, at, std::max(5.0, change / 12));
+        constexpr double close = 0.01;
+        const bool whole = std::abs(change - std::round(change)) < close; // and not rounded
+        return is_other(told, change, at, std::max(whole ? 2.5 : 5.0, change / 12));
     }
     bool is_other(double told, double change, std::size_t at, double plain) const {
         constexpr std::array<std::string_view, 9> rounding{
@@ -306,11 +313,44 @@ private:
         return std::nullopt;
     }
 
+    // `400 invoices: 70% agreed, 25% lacked a receipt, and 15% were posted twice`
+    void look_at_named_shares(std::vector<Finding>& findings) const {
+        double sum = 0;
+        std::size_t first = 0, last = 0, shares = 0;
+        for (std::size_t i = 1; i < tokens_.size(); ++i) {
+            const auto share = share_at(i);
+            if (!share) continue;
+            const bool opens = is_colon(i - 1);
+            const bool listed = is(i - 1, TokenKind::comma) || word(i - 1) == "and";
+            if (shares == 0 ? !opens : !listed) return;
+            if (shares++ == 0) first = i;
+            sum += *share;
+            last = i;
+        }
+        if (shares > 2 && sum > 100 && word(last - 1) == "and")
+            tell<messages::more_than_whole>(first, last, findings);
+    }
+
+    // `Taught 12 beginners to float, and all 15 passed`
+    void look_at_all(std::size_t i, std::vector<Finding>& findings) const {
+        const auto all = word(i) == "all" ? count_of(word(i + 1)) : std::nullopt;
+        if (!all || !word(i + 2).ends_with("ed")) return;
+        std::size_t most_at = i;
+        double most = 0;
+        for (std::size_t k = 0; k < i; ++k)
+            if (const auto count = count_of(word(k)); count && *count > most) {
+                most = *count;
+                most_at = k;
+            }
+        if (most > 1 && most < *all) tell<messages::more_than_whole>(most_at, i + 1, findings);
+    }
+
     // `Split time 60% counting, 30% entry and 40% mapping`
     void look_at_shares(std::vector<Finding>& findings) const {
         constexpr std::array<std::string_view, 10> splits{
             "split",   "divided", "divide",    "spent",     "balanced",
             "balance", "spend",   "allocated", "splitting", "shared"};
+        look_at_named_shares(findings);
         if (!is_one_of(word(0), splits)) return;
         double sum = 0;
         std::size_t first = 0, last = 0, shares = 0;

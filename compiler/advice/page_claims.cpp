@@ -171,6 +171,7 @@ void compare_clause(std::string_view clause, std::size_t offset, const model::Te
 }
 
 void figures_differ(const ProofContext& context, std::vector<Finding>& findings) {
+    gpa_differs(context, findings);
     if (context.bullets.size() > most_bullets) return;
     visit_texts(context.resume, [&](const TextInResume& part) {
         const std::string text = part.text.plain();
@@ -222,6 +223,7 @@ std::optional<english::Extent> blank_in_brackets(std::string_view text) {
             return is_small_letter(c) || c == ' ' || c == '-' || c == '#' || c == '/' || c == '_';
         });
         const char before = at == 0 ? ' ' : text[at - 1];
+        if (text.substr(end + 1).starts_with('(')) continue; // a link of other markup
         if (words && (before == ' ' || before == '$' || before == '(') && inner != "sic" &&
             inner != "we" && inner != "i" && inner != "the")
             return english::Extent{at, end - at + 1};

@@ -109,11 +109,19 @@ void identity_number(const ProofContext& context, std::vector<Finding>& findings
     });
 }
 
+// The clause that tells it by itself; the whole line, if it takes several.
+Place telling_place(const LineInResume& line) {
+    if (line.from != WhereFrom::text) return line.whole();
+    for (const Clause& clause : clauses_in(line.lower))
+        if (personal_detail_in(clause.text, line.from)) return line.place(clause.extent);
+    return line.whole();
+}
+
 void personal_details(const ProofContext& context, std::vector<Finding>& findings) {
     visit_lines(context.resume, [&](const LineInResume& line) {
         if (!may_tell_of_person(line.part)) return;
         if (const auto what = personal_detail_in(line.lower, line.from))
-            report<messages::personal_detail>(findings, line.whole(), *what);
+            report<messages::personal_detail>(findings, telling_place(line), *what);
     });
 }
 

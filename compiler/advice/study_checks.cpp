@@ -88,8 +88,8 @@ void childhood(const ProofContext& context, std::vector<Finding>& findings) {
 std::optional<std::pair<WordAt, int>> class_in(std::string_view lower) {
     constexpr std::array<std::pair<std::string_view, int>, 5> classes{
         {{"freshman", 3}, {"first-year", 3}, {"sophomore", 2}, {"junior", 1}, {"senior", 0}}};
-    constexpr std::array<std::string_view, 5> students{"student", "major", "at", "in",
-                                                       "undergraduate"};
+    constexpr std::array<std::string_view, 6> students{"student", "major",         "at",
+                                                       "in",      "undergraduate", "and"};
     const auto words = words_in(lower);
     for (std::size_t i = 0; i < words.size(); ++i)
         for (const auto& [name, years] : classes) {
@@ -102,37 +102,44 @@ std::optional<std::pair<WordAt, int>> class_in(std::string_view lower) {
 }
 
 // The academic years that end after this day, up to the one in which the degree is earned.
-std::optional<int> years_to_degree(const ProofContext& context) {
+struct YearsToDegree {
+    int years = 0;
+    bool fixed = false; // at high school, where a year more is rare
+};
+std::optional<YearsToDegree> years_to_degree(const ProofContext& context) {
     constexpr int summer = 7; // from July on the next year has begun
     for (const Position& position : positions(context.resume, {education})) {
         const model::DateRange* range = dates_in(position.entry->find(FieldName::graduation));
         const std::string degree = lower_case(plain_in(position.entry->find(FieldName::degree)));
-        if (!range || !range->end || !range->end->month || !has_phrase(degree, "bachelor"))
-            continue;
+        const bool counted = has_phrase(degree, "bachelor") || is_before_college(*position.entry);
+        if (!range || !range->end || !range->end->month || !counted) continue;
         if (!surely_before(day_of_reading(context), *range->end)) continue;
         const auto year_of = [&](const model::Date& date) {
             return date.year + (date.month.value_or(1) >= summer ? 1 : 0);
         };
-        return year_of(*range->end) - year_of(day_of_reading(context));
+        return YearsToDegree{year_of(*range->end) - year_of(day_of_reading(context)),
+                             is_before_college(*position.entry)};
     }
     return std::nullopt;
 }
 
 // A year apart may be a year that took longer; two are a slip.
 void class_year(const ProofContext& context, std::vector<Finding>& findings) {
-    const auto years = years_to_degree(context);
-    if (!years) return;
+    const auto ahead = years_to_degree(context);
+    if (!ahead) return;
+    const int years = ahead->years, least_apart = ahead->fixed ? 1 : 2;
     visit_texts(context.resume, [&](const TextInResume& part) {
         const bool claim = part.field && (part.field->name == FieldName::headline ||
                                           part.field->name == FieldName::text);
         if (!claim) return;
         const std::string plain = part.text.plain();
         const auto told = class_in(lower_case(plain));
-        if (!told || std::abs(told->second - *years) < 2) return;
+        if (!told || std::abs(told->second - years) < least_apart) return;
         report<messages::class_differs>(
             findings, part.text.place(told->first.offset, told->first.word.size()),
             in_quotes(plain.substr(told->first.offset, told->first.word.size())),
-            counted(static_cast<std::size_t>(*years), "year", "years"));
+            years == 0 ? fill<messages::under_a_year>()
+                       : counted(static_cast<std::size_t>(years), "year", "years"));
     });
 }
 

@@ -37,6 +37,7 @@ void report_slip(const english::WordSlip& slip, const TextInResume& part, std::s
     finding.suggestion =
         one_word ? fill<messages::write_word_or_keep>(meant) : fill<messages::write_word>(meant);
     finding.safe_mend = std::move(mend);
+    if (slip.by_context) finding.weight = Weight::should;
 }
 
 }

@@ -81,7 +81,8 @@ struct BulletReading {
 struct WordSlip {
     Extent extent;
     std::string meant;
-    bool certain = false; // it may be mended unasked
+    bool certain = false;    // it may be mended unasked
+    bool by_context = false; // likely by the words around it, and told by no row of the table
 };
 
 class Language {

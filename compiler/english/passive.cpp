@@ -34,7 +34,9 @@ struct Passive {
 std::optional<Passive> of_subject(const Sentence& s, std::size_t first) {
     bool clause = false;
     for (std::size_t i = first; i < s.size(); ++i) {
-        clause |= s.is(i, w::relative) && i > first;
+        // `before they were energized`
+        clause |= i > first && (s.is(i, w::relative) || s.is_word(i, {"before", "after", "once",
+                                                                      "until", "while", "when"}));
         if (s.token(i).kind == TokenKind::stop && i > first) return std::nullopt; // another clause
         if (s.is_word(i, {"to"}) && s.is_word(i + 1, {"be"})) return std::nullopt;
         if (!carries_passive(s, i) && !s.is_word(i, {"got", "gets", "get"})) continue;

@@ -190,7 +190,7 @@ private:
             most = odds;
         }
         if (!best.empty())
-            slips.push_back({sentence_.extent(i, i), as_typed(std::string(best), i), false});
+            slips.push_back({sentence_.extent(i, i), as_typed(std::string(best), i), false, true});
     }
 
     // Of the verb that opens a bullet another form: its tense is judged by itself.

@@ -146,6 +146,14 @@ TEST_CASE("newcomer: lines of another form") {
         {"section: “Skills”\n\nTools: R\n",
          "2:10: warning: the quotes around the value are printed: write 'Skills' without them",
          "section: Skills\n\nTools: R\n"},
+        {"\n```\n",
+         "3:1: error: a line that only rules off is no part of the markup: a blank line ends "
+         "an entry, and 'section: TITLE' opens a section",
+         "\n\n"},
+        {"section: Experience\n\nrole: A\n- See [the code](git.brandt.example/a)\n",
+         "5:7: warning: this is no link here and is set as typed: write 'the code "
+         "<git.brandt.example/a>'",
+         "section: Experience\n\nrole: A\n- See the code <git.brandt.example/a>\n"},
         {"make it 1 page please\n",
          "2:1: error: 'make it 1 page please' is no line of the markup: write 'pages: 1'",
          "pages: 1\n"},
@@ -311,6 +319,7 @@ TEST_CASE("newcomer: dates that life has") {
         {"Fall 2024 semester", "2024-23"},
         {"Class of 2027", "2027"},
         {"Graduating May 2027", "2027-05"},
+        {"2025 -> present", "2025/.."},
         {"2024 (6 weeks)", "2024"},
         {"01/02/2025", "2025-01-02"}, // month first, as the United States have it
     };
@@ -325,6 +334,13 @@ TEST_CASE("newcomer: dates that life has") {
                                          "dates: 01/02/2025 - 15/08/2025\n");
     CHECK(reading.messages() == "draft.resume:6:8: error: '01/02/2025' can be read month first or "
                                 "day first: write '2025-01' or '2025-02', whichever is meant");
+}
+
+TEST_CASE("newcomer: a name without its colon is a name all the same") {
+    CHECK(
+        fixtures::read_resume("Name - Ottoline Brandt\nPort Ellery WA\n").messages() ==
+        "draft.resume:1:1: error: 'Name' needs a colon after it, as in 'name: value'\n"
+        "draft.resume:2:1: error: 'Port Ellery WA' has no label: write 'address: Port Ellery WA'");
 }
 
 TEST_CASE("newcomer: what needs the writer's own hand") {

@@ -65,7 +65,14 @@ std::optional<Advice> advise_colon(const syntax::Node& node, const auto& fits) {
     const Place after{line.place.file, line.place.line,
                       line.place.column + static_cast<std::uint32_t>(label.size()),
                       static_cast<std::uint32_t>(first.size() - label.size())};
-    return Advice{fill<messages::colon_forgotten>(label, word->label), {{after, ":"}}};
+    // `Name - Ottoline Brandt`
+    const std::size_t value = line.text.find_first_not_of("- ", end);
+    const bool dash = value != line.text.npos && line.text.find('-', end) < value;
+    Place between = after;
+    if (dash) between.length = static_cast<std::uint32_t>(value - label.size());
+    return Advice{fill<messages::colon_forgotten>(label, word->label),
+                  {{between, dash ? ": " : ":"}},
+                  word->label};
 }
 
 bool reads_as_dates(const std::string& text) {
@@ -218,6 +225,14 @@ bool is_address_of_web(std::string_view text) {
     return text.find(' ') == std::string::npos && text.find('.') != std::string::npos;
 }
 
+// `Port Ellery WA`, its comma forgotten
+bool reads_as_town(std::string_view text) {
+    constexpr std::size_t most_words = 4;
+    const std::size_t space = text.rfind(' ');
+    return space != text.npos && text.size() == space + 3 && is_capital_letter(text[space + 1]) &&
+           is_capital_letter(text[space + 2]) && word_count(text) <= most_words && !has_digit(text);
+}
+
 // And no sentence above it, as `Here is a page that you can use!`.
 bool may_be_name(std::string_view text) {
     constexpr std::size_t most_words = 6;
@@ -232,6 +247,7 @@ std::optional<std::string_view> contact_label(const std::string& text, bool has_
     if (phone_uri(text)) return "phone";
     if (is_address_of_web(text)) return "link";
     if (text.find(", ") != std::string::npos && text.size() < longest_address) return "address";
+    if (has_name && reads_as_town(text)) return "address";
     if (!has_name && may_be_name(text)) return "name";
     return std::nullopt;
 }

@@ -1,6 +1,7 @@
 // The heading block: contact fields, settings, and files whose sections come first.
 #include "compiler/stages/model/build_steps.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/stages/model/bare_advice.hpp"
 #include "compiler/stages/model/guesses.hpp"
 #include "compiler/stages/model/messages.hpp"
@@ -40,6 +41,16 @@ void add_contact(const trade::Word& word, const syntax::Node& node, Build& build
         build.resume.heading.push_back(*std::move(field));
 }
 
+// `name; Ottoline Brandt`, `Name - Ottoline Brandt`
+void take_label_off(std::string_view label, syntax::Slice& slice) {
+    if (!lower_case(slice.text).starts_with(label)) return;
+    const std::size_t value = slice.text.find_first_not_of(";,.-: ", label.size());
+    if (value == std::string::npos || value == label.size()) return;
+    slice.text.erase(0, value);
+    slice.place.column += static_cast<std::uint32_t>(value);
+    slice.place.length -= static_cast<std::uint32_t>(value);
+}
+
 void add_node(const syntax::Node& node, Build& build) {
     if (node.kind == syntax::Node::Kind::comment) return;
     if (node.kind == syntax::Node::Kind::bullet)
@@ -48,8 +59,10 @@ void add_node(const syntax::Node& node, Build& build) {
         const bool has_name = build.resume.find(trade::FieldName::name) != nullptr;
         if (const auto label = report_bare_line_in_heading(node, has_name, build.diagnostics)) {
             syntax::Node mended = node;
+            mended.label.place = node.value.place();
             for (syntax::Slice& slice : mended.value.slices)
                 slice.text = std::string(unmarked(slice.text));
+            take_label_off(*label, mended.value.slices.front());
             add_contact(*trade::find_word(*label), mended, build);
         }
         return;

@@ -112,7 +112,7 @@ inline constexpr Message bare_field = "{} has no label: write '{}: {}'";
 inline constexpr Message colon_forgotten = "'{}' needs a colon after it, as in '{}: value'";
 inline constexpr Message bare_group =
     "{} has no label, and the other groups have one: write 'Label: {}', or begin the line with a "
-    "space if it goes on with the one above";
+    "space if it goes on with the one above, or take it out";
 inline constexpr Message fold_not_indented =
     "{} goes on with the line above: begin it with a space, or with '- ' if it is a bullet of its "
     "own";

@@ -117,8 +117,9 @@ private:
         if (middle == std::string::npos) return;
         const std::size_t open = text_.rfind('[', middle), close = text_.find(')', middle);
         const std::string_view address = std::string_view{text_}.substr(middle + 2);
-        if (open == std::string::npos || close == std::string::npos || !address.starts_with("http"))
-            return;
+        const std::string_view inner = address.substr(0, address.find(')'));
+        const bool of_web = inner.find('.') != inner.npos && inner.find(' ') == inner.npos;
+        if (open == std::string::npos || close == std::string::npos || !of_web) return;
         const std::string right = text_.substr(open + 1, middle - open - 1) + " <" +
                                   text_.substr(middle + 2, close - middle - 2) + '>';
         const Place place = value_.place(open, close + 1 - open);

@@ -138,7 +138,7 @@ TEST_CASE("faults in entries") {
          "before its text"},
         {"section: Skills\n\nLaboratory: A\n- B",
          "5:3: error: 'B' has no label, and the other groups have one: write 'Label: B', or begin "
-         "the line with a space if it goes on with the one above"},
+         "the line with a space if it goes on with the one above, or take it out"},
         {"section: Summary\n\ntext: A\n- B",
          "5:1: error: a 'prose' section has no bullets: write 'text: B'"},
         {"section: Licenses\n\ncredential: A\n- B",

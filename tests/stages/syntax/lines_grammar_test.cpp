@@ -59,6 +59,7 @@ constexpr std::string_view corpus = "\xEF\xBB\xBF# comment\n"
                                     "- x {a} {b}\n"
                                     "- x {a}.\n"
                                     "**x:** y\n"
+                                    "```\n"
                                     "10:30 x\n"
                                     "  ";
 
