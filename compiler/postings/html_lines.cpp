@@ -87,10 +87,7 @@ private:
     const Element* top() const { return elements_.empty() ? nullptr : &elements_.back(); }
 
     void start(std::string_view name, const xmlChar** attributes) {
-        if (is_one_of(name, List::line_ends_of_html)) {
-            close_line();
-            return;
-        }
+        if (name == "br" || name == "hr") return close_line();
         Element element = top() ? *top() : Element{};
         const bool block = is_one_of(name, List::blocks_of_html);
         if (block) close_line();

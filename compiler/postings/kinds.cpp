@@ -89,7 +89,7 @@ bool is_quality(const Phrase& phrase, const Statement& statement) {
 
 // Diesel technology program, animal science degree.
 bool is_studied(const Phrase& phrase, const Statement& statement) {
-    if (phrase.after_field || is_one_of(phrase.lower.back(), List::ends_of_fields)) return true;
+    if (phrase.after_field || phrase.lower.back() == "studies") return true;
     if (statement.standing > Standing::preferred) return false;
     const bool program = phrase.lower.back() == "program" || phrase.lower.back() == "major";
     const std::vector<std::string> after = words_after(phrase, statement.text);
