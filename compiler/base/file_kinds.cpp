@@ -9,12 +9,27 @@
 
 namespace quoin {
 
+namespace {
+
+constexpr std::string_view pdf_header = "%PDF-";
+
+}
+
+bool begins_as_pdf(std::string_view bytes) {
+    return bytes.starts_with(pdf_header);
+}
+
+bool has_pdf_header(std::string_view bytes) {
+    constexpr std::size_t within = 1024;
+    return bytes.substr(0, within).find(pdf_header) != bytes.npos;
+}
+
 std::string other_kind(std::string_view bytes) {
     using namespace std::string_view_literals;
     constexpr std::size_t looked_at = 4096;
     const std::string_view start = bytes.substr(0, looked_at);
     const auto holds = [&](std::string_view words) { return start.find(words) != start.npos; };
-    if (start.starts_with("%PDF-")) return fill<messages::is_pdf>();
+    if (begins_as_pdf(start)) return fill<messages::is_pdf>();
     if (start.starts_with("PK\x03\x04"sv)) {
         const bool text =
             holds("[Content_Types].xml") || holds("word/") || holds("opendocument.text");

@@ -11,4 +11,6 @@ namespace quoin {
 // U+FFFD.
 std::string json_text(const nlohmann::ordered_json& json);
 
+double in_thousandths(double value); // rounded so, for a reader
+
 }

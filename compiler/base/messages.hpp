@@ -89,6 +89,15 @@ inline constexpr Message separating_sign =
     "a space; 'quoin mend' makes it one";
 inline constexpr Message more_invisible = "{} invisible signs more";
 
+// A file that is named is not what is wanted
+inline constexpr Message given_no_file = "there is no such file";
+inline constexpr Message given_folder = "it is a folder; name {}";
+inline constexpr Message given_device = "it is not a regular file; name {}";
+inline constexpr Message given_unreadable = "it cannot be read: {}";
+inline constexpr Message given_closed = "it cannot be read; see its permissions";
+inline constexpr Message given_empty = "it is empty";
+inline constexpr Message given_too_large = "it has {} MiB; at most {} MiB are read";
+
 // Parts of the program
 inline constexpr Message module_missing =
     "quoin's module '{}', which this needs, cannot be opened; install quoin anew and whole: {}";

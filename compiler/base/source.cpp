@@ -8,6 +8,7 @@
 #include "compiler/base/printable.hpp"
 #include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/base/whole_file_place.hpp"
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -121,7 +122,7 @@ std::string plain_lines(std::string_view text, std::uint32_t file, TextOf of,
         text.remove_prefix(own.size() + 1);
     }
     if (told > most_told)
-        diagnostics.warning({file, 0, 0, 0}, fill<messages::more_invisible>(told - most_told));
+        diagnostics.warning(whole_file(file), fill<messages::more_invisible>(told - most_told));
     return plain;
 }
 

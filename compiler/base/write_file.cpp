@@ -2,6 +2,7 @@
 #include "compiler/base/write_file.hpp"
 
 #include "compiler/base/descriptor.hpp"
+#include "compiler/base/file_kinds.hpp"
 #include "compiler/base/folder.hpp"
 #include "compiler/base/messages.hpp"
 #include "compiler/base/part_file.hpp"
@@ -121,10 +122,6 @@ std::optional<std::string> closed(const std::string& target) {
     if (S_ISDIR(there.st_mode)) return fault(target, reason(EISDIR, target));
     if (!is_replaceable(target) || ::access(target.c_str(), W_OK) == 0) return std::nullopt;
     return fault(target, errno == EROFS ? reason(EROFS, target) : fill<messages::file_closed>());
-}
-
-bool begins_as_pdf(std::string_view bytes) {
-    return bytes.starts_with("%PDF-");
 }
 
 // `/dev/stdout` may be one, too.

@@ -2,6 +2,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/numbers.hpp"
 #include "compiler/interview/choices.hpp"
 #include "compiler/interview/messages.hpp"
 #include "compiler/trade/vocabulary.hpp"
@@ -9,7 +10,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <map>
 #include <utility>
 
@@ -27,10 +27,8 @@ std::string spot_text(const Plan& plan, const Spot& spot) {
 // From 1; none if it is no such number.
 std::optional<std::size_t> number_in(std::string_view text) {
     constexpr std::size_t most = 100000; // what is kept has fewer lines
-    std::size_t number = 0;
-    const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);
-    const bool all = fault == std::errc{} && end == text.data() + text.size();
-    return all && number > 0 && number <= most ? std::optional(number - 1) : std::nullopt;
+    const std::size_t number = number_from<std::size_t>(text).value_or(0);
+    return number > 0 && number <= most ? std::optional(number - 1) : std::nullopt;
 }
 
 std::optional<Spot> spot_in(std::string_view text, const Plan& plan) {

@@ -6,6 +6,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/base/xml_text.hpp"
 #include "compiler/postings/headings.hpp"
 #include "compiler/postings/hidden_styles.hpp"
 #include "compiler/postings/lists.hpp"
@@ -35,10 +36,6 @@ struct Element {
     bool bold = false;
 };
 
-std::string_view view(const xmlChar* text) {
-    return text == nullptr ? std::string_view{} : reinterpret_cast<const char*>(text);
-}
-
 // An attribute that says so, or a style that shows nothing.
 bool is_hidden_by(std::string_view name, std::string_view value) {
     if (name == "hidden") return true;
@@ -60,14 +57,14 @@ public:
     std::vector<Line> read(std::string_view html) {
         htmlSAXHandler calls{};
         calls.startElement = [](void* self, const xmlChar* name, const xmlChar** attributes) {
-            static_cast<PageReader*>(self)->start(view(name), attributes);
+            static_cast<PageReader*>(self)->start(view_of(name), attributes);
         };
         calls.endElement = [](void* self, const xmlChar* name) {
-            static_cast<PageReader*>(self)->end(view(name));
+            static_cast<PageReader*>(self)->end(view_of(name));
         };
         calls.characters = [](void* self, const xmlChar* text, int length) {
             static_cast<PageReader*>(self)->add(
-                view(text).substr(0, static_cast<std::size_t>(length)));
+                view_of(text).substr(0, static_cast<std::size_t>(length)));
         };
         calls.ignorableWhitespace = calls.cdataBlock = calls.characters;
         const std::unique_ptr<htmlParserCtxt, void (*)(htmlParserCtxtPtr)> parser(
@@ -97,7 +94,7 @@ private:
             element.item =
                 name == "li" || name == "dd" || name == "tr" || (element.item && name == "p");
         for (; attributes != nullptr && *attributes != nullptr; attributes += 2)
-            see(view(attributes[0]), view(attributes[1]), block, element);
+            see(view_of(attributes[0]), view_of(attributes[1]), block, element);
         if (is_one_of(name, List::headings_of_html)) element.heading = true;
         if (name == "dt" || name == "th") element.heading = element.minor = true;
         element.bold = element.bold || name == "b" || name == "strong";

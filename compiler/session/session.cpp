@@ -1,6 +1,8 @@
 #include "compiler/session/session.hpp"
 
+#include "compiler/base/data_places.hpp"
 #include "compiler/base/folder.hpp"
+#include "compiler/base/whole_file_place.hpp"
 #include "compiler/session/takers.hpp"
 #include "compiler/stages/overflow_report.hpp"
 #include "compiler/stages/syntax/parse.hpp"
@@ -22,7 +24,7 @@ void add_overflow(State& state) {
     const stages::Typeset& typeset = *state.read.typeset;
     const auto* overflow = std::get_if<fit::Overflow>(&typeset.fit);
     if (!overflow) return;
-    state.cuts = fit::cheapest_cuts(typeset.composition, typeset.theme, typeset.resume.settings);
+    state.cuts = stages::cheapest_cuts_of(typeset);
     state.overflow = stages::overflow_report(overflow->lines_too_many, *state.cuts, typeset,
                                              *state.read.file, false);
 }
@@ -62,7 +64,7 @@ std::optional<std::uint32_t> State::file_at(const fs::path& path) const {
 
 Session::Session(const Means& means)
     : means_(means),
-      offices_(std::make_unique<advice::Offices>(means.data / "themes", means.office)) {}
+      offices_(std::make_unique<advice::Offices>(themes_in(means.data), means.office)) {}
 
 void Session::open(const fs::path& path, std::string text, std::int64_t version) {
     documents_[path] = {std::move(text), version};
@@ -118,7 +120,7 @@ void Session::disk_changed() {
         if (root.whole) root.whole->read.office = nullptr;
         root.stale = true;
     }
-    offices_ = std::make_unique<advice::Offices>(means_.data / "themes", means_.office);
+    offices_ = std::make_unique<advice::Offices>(themes_in(means_.data), means_.office);
 }
 
 // Of two that take in each other, the first by its path.
@@ -146,14 +148,14 @@ std::unique_ptr<State> Session::read(const fs::path& path, const stages::Choices
     read.file = read.sources.read(path, read.diagnostics);
     state->written = written_in(path);
     if (state->written != Written::resume) {
-        if (read.file) read_by_itself(*state, means_.data / "themes");
+        if (read.file) read_by_itself(*state, themes_in(means_.data));
         read.diagnostics.sort();
         return state;
     }
     read.office = offices_->of(path);
     if (read.file && offices_->diagnostics().has_errors())
         read.diagnostics.warning(
-            {*read.file, 0, 0, 0},
+            whole_file(*read.file),
             format(offices_->diagnostics().all().front(), offices_->sources()));
     proofread(read, choices,
               {means_.data, means_.fonts, means_.language, means_.read_on, offices_.get()});

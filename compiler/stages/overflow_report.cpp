@@ -2,6 +2,7 @@
 #include "compiler/stages/overflow_report.hpp"
 
 #include "compiler/base/utf8.hpp"
+#include "compiler/base/whole_file_place.hpp"
 #include "compiler/stages/fit/comfort.hpp"
 #include "compiler/stages/messages.hpp"
 
@@ -98,6 +99,13 @@ std::string sum_text(const fit::Cuts& cuts, std::size_t shown, int pages) {
     return text + fill<messages::cheapest_follow>(shown);
 }
 
+void note_limits(const fit::Cuts& cuts, const Place& whole, Diagnostics& report) {
+    if (!cuts.all_tried)
+        report.note(whole, fill<messages::not_all_tried>());
+    else if (!cuts.enough)
+        report.note(whole, fill<messages::words_will_not_do>());
+}
+
 }
 
 std::string saved_by(std::size_t characters, int lines) {
@@ -109,28 +117,29 @@ std::string saved_by(std::size_t characters, int lines) {
 Diagnostics overflow_report(int lines_too_many, const fit::Cuts& cuts, const Typeset& typeset,
                             std::uint32_t file, bool draft) {
     Diagnostics report;
-    const Place whole_file{file, 0, 0, 0};
+    const Place whole = whole_file(file);
     const std::string text = too_long(lines_too_many, typeset, draft);
     if (draft)
-        report.warning(whole_file, text);
+        report.warning(whole, text);
     else
-        report.error(whole_file, text);
+        report.error(whole, text);
     const auto& paragraphs = typeset.composition.paragraphs;
     const std::size_t pieces = std::min(cuts.pieces.size(), most_notes);
     for (const fit::Cut& cut : std::span(cuts.pieces).first(pieces))
         report.note(cut.places.front(), piece_text(cut, paragraphs[cut.paragraph]));
     if (cuts.pieces.size() > pieces)
-        report.note(whole_file, fill<messages::more_like_these>(cuts.pieces.size() - pieces));
+        report.note(whole, fill<messages::more_like_these>(cuts.pieces.size() - pieces));
     const std::size_t words = std::min(cuts.words.size(), most_notes - pieces);
     if (!cuts.words.empty() && cuts.words.size() + pieces > 1)
-        report.note(whole_file, sum_text(cuts, words, *typeset.resume.settings.pages));
+        report.note(whole, sum_text(cuts, words, *typeset.resume.settings.pages));
     for (const fit::Cut& cut : std::span(cuts.words).first(words))
         report.note(cut.places.front(), words_text(cut));
-    if (!cuts.all_tried)
-        report.note(whole_file, fill<messages::not_all_tried>());
-    else if (!cuts.enough)
-        report.note(whole_file, fill<messages::words_will_not_do>());
+    note_limits(cuts, whole, report);
     return report;
+}
+
+fit::Cuts cheapest_cuts_of(const Typeset& typeset) {
+    return fit::cheapest_cuts(typeset.composition, typeset.theme, typeset.resume.settings);
 }
 
 }

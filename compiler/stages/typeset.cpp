@@ -1,6 +1,8 @@
 #include "compiler/stages/typeset.hpp"
 
+#include "compiler/base/data_places.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/whole_file_place.hpp"
 #include "compiler/stages/composition/hyphenation.hpp"
 #include "compiler/stages/fit/side_choice.hpp"
 #include "compiler/stages/messages.hpp"
@@ -23,7 +25,7 @@ void warn_of_unused_tags(const model::Resume& resume, const Choices& choices, st
     const std::vector<std::string_view> candidates(used.begin(), used.end());
     for (const std::string& tag : choices.tags) {
         if (is_one_of(tag, used)) continue;
-        diagnostics.warning(Place{file, 0, 0, 0},
+        diagnostics.warning(whole_file(file),
                             fill<messages::nothing_tagged>(tag, did_you_mean(tag, candidates)));
     }
 }
@@ -110,7 +112,7 @@ std::optional<model::Resume> selected_resume(Sources& sources, std::uint32_t fil
                                              const Choices& choices,
                                              const std::filesystem::path& folder,
                                              Diagnostics& diagnostics) {
-    auto resume = model::build_resume(sources, file, folder / "themes" / "words", diagnostics);
+    auto resume = model::build_resume(sources, file, page_words_in(folder), diagnostics);
     if (!resume) return std::nullopt;
     warn_of_unused_tags(*resume, choices, file, diagnostics);
     if (choices.paper) resume->settings.paper.value = *choices.paper;
@@ -121,9 +123,10 @@ std::optional<theme::Theme> theme_for(const model::Resume& resume, const Choices
                                       Sources& sources, std::uint32_t file,
                                       const std::filesystem::path& folder,
                                       Diagnostics& diagnostics) {
-    const std::filesystem::path themes = folder / "themes";
+    const std::filesystem::path themes = themes_in(folder);
     if (choices.theme)
-        return theme::read_theme(sources, themes, *choices.theme, "", {file, 0, 0, 0}, diagnostics);
+        return theme::read_theme(sources, themes, *choices.theme, "", whole_file(file),
+                                 diagnostics);
     const auto& setting = resume.settings.theme;
     return theme::read_theme(sources, themes, setting->empty() ? theme::house_theme : *setting,
                              sources.file(file).path.parent_path(), setting.place, diagnostics);

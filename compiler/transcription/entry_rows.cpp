@@ -58,12 +58,6 @@ bool is_list_of_lines(trade::Holds holds) {
            holds == trade::Holds::publications;
 }
 
-bool same_look(const OldRow& a, const OldRow& b) {
-    const OldWord &first = a.words.front(), &second = b.words.front();
-    return first.strong == second.strong && first.slanted == second.slanted &&
-           first.font == second.font;
-}
-
 class EntryParter {
 public:
     EntryParter(const std::vector<OldRow>& rows, trade::Holds holds,
@@ -177,7 +171,7 @@ private:
         if (holds_ != trade::Holds::activities || dated_at_ != none || facts_[at].dated)
             return false;
         const std::vector<OldRow>& heads = entries_.back().heads;
-        return heads.size() == 1 && same_look(heads.front(), rows_[at]) &&
+        return heads.size() == 1 && heads.front().looks_like(rows_[at]) &&
                comma_parts(heads.front().text()).size() > 1;
     }
 
@@ -202,7 +196,7 @@ private:
     // Little is known of the entry yet, and this row has what is missing.
     bool awaits_more(std::size_t at) const {
         const RowsOfEntry& entry = entries_.back();
-        const bool looks_otherwise = !same_look(entry.heads.front(), rows_[at]);
+        const bool looks_otherwise = !entry.heads.front().looks_like(rows_[at]);
         return dated_at_ == none && facts_[at].dated && entry.heads.size() == 1 &&
                looks_otherwise && rows_[at].gap < usual_gap_ + 1;
     }
@@ -213,7 +207,7 @@ private:
         if (entry.heads.front().item) return true;
         const bool goes_on = facts_[at].left > margin_ + set_in ||
                              (dated_at_ == none && facts_[at].dated && entry.heads.size() == 1 &&
-                              !same_look(entry.heads.front(), rows_[at]));
+                              !entry.heads.front().looks_like(rows_[at]));
         return !goes_on || is_apart(at);
     }
 

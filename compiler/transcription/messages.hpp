@@ -7,13 +7,6 @@
 namespace quoin::transcription::messages {
 
 // What is given cannot be read
-inline constexpr Message no_file = "there is no such file";
-inline constexpr Message is_folder = "it is a folder; name one document";
-inline constexpr Message no_regular_file = "it is not a regular file; name a document";
-inline constexpr Message unreadable = "it cannot be read; see its permissions";
-inline constexpr Message broken_reading = "it cannot be read: {}";
-inline constexpr Message empty_file = "it is empty";
-inline constexpr Message too_large = "it has {} MiB; at most {} MiB are read";
 inline constexpr Message old_binary =
     "it is a word processor's file of the old binary kind (.doc); open it there and save it as "
     ".docx or .odt";

@@ -3,31 +3,16 @@
 
 #include "compiler/base/encoding.hpp"
 #include "compiler/base/file_kinds.hpp"
-#include "compiler/base/whole_file.hpp"
+#include "compiler/base/given_file.hpp"
 #include "compiler/transcription/messages.hpp"
 
 #include <algorithm>
-#include <cerrno>
-#include <system_error>
 
 namespace quoin::transcription {
 
 namespace {
 
 namespace fs = std::filesystem;
-
-std::optional<std::string> read_bytes(const fs::path& file, std::string& bytes) {
-    std::error_code error;
-    if (fs::is_directory(file, error)) return fill<messages::is_folder>();
-    if (!fs::exists(file, error)) return fill<messages::no_file>();
-    if (!fs::is_regular_file(file, error)) return fill<messages::no_regular_file>();
-    const std::uintmax_t most = portal::most_pdf_bytes, size = fs::file_size(file, error);
-    if (!error && size > most) return fill<messages::too_large>(size >> 20, most >> 20);
-    const int fault = read_whole_file(file, bytes);
-    if (fault == EACCES) return fill<messages::unreadable>();
-    if (fault != 0) return fill<messages::broken_reading>(std::generic_category().message(fault));
-    return bytes.empty() ? std::optional(fill<messages::empty_file>()) : std::nullopt;
-}
 
 bool has_text(const OldDocument& document) {
     return std::ranges::any_of(document.lines, [](const OldLine& line) {
@@ -91,9 +76,7 @@ OldOrFault read_text(std::string_view bytes, const OldReaders& readers) {
 
 OldOrFault read_old_bytes(std::string_view bytes, const OldReaders& readers) {
     using namespace std::string_view_literals;
-    constexpr std::size_t header_within = 1024;
-    if (bytes.substr(0, header_within).find("%PDF-") != bytes.npos)
-        return read_pdf_bytes(bytes, readers);
+    if (has_pdf_header(bytes)) return read_pdf_bytes(bytes, readers);
     if (bytes.starts_with("PK\x03\x04"sv)) return read_package(bytes, readers);
     if (bytes.starts_with("\xD0\xCF\x11\xE0"sv)) return fill<messages::old_binary>();
     if (bytes.starts_with("{\\rtf")) return fill<messages::is_rtf>();
@@ -105,7 +88,9 @@ OldOrFault read_old_bytes(std::string_view bytes, const OldReaders& readers) {
 
 OldOrFault read_old(const fs::path& file, const OldReaders& readers) {
     std::string bytes;
-    if (auto fault = read_bytes(file, bytes)) return *fault;
+    if (auto fault =
+            fault_reading({file, portal::most_pdf_bytes, "one document", "a document"}, bytes))
+        return *fault;
     return read_old_bytes(bytes, readers);
 }
 

@@ -21,6 +21,11 @@ struct OldRow {
     bool begins_column = false;
 
     std::string text() const { return joined_words(words, 0, words.size()); }
+    bool looks_like(const OldRow& other) const { // as each begins
+        const OldWord &first = words.front(), &second = other.words.front();
+        return first.strong == second.strong && first.slanted == second.slanted &&
+               first.font == second.font;
+    }
 };
 
 using IsWord = std::function<bool(std::string_view)>; // of the language, in small letters

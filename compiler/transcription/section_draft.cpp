@@ -100,12 +100,6 @@ bool follow_each_other(DraftEntry& later, DraftEntry& earlier) {
     return gap >= -1 && gap <= 1;
 }
 
-bool look_alike(const OldRow& a, const OldRow& b) {
-    const OldWord &first = a.words.front(), &second = b.words.front();
-    return first.strong == second.strong && first.slanted == second.slanted &&
-           first.font == second.font;
-}
-
 // A position without an employer below one that has one is at the same, where its dates go on from
 // there, or where employers stand on a row above positions and this has none.
 void mark_further(std::vector<DraftEntry>& entries, const std::vector<RowsOfEntry>& rows) {
@@ -117,7 +111,7 @@ void mark_further(std::vector<DraftEntry>& entries, const std::vector<RowsOfEntr
         }
         const auto &above = rows[*first].heads, &heads = rows[i].heads;
         const bool lacks_row = !heads.empty() && heads.size() < above.size() &&
-                               !look_alike(above.front(), heads.front());
+                               !above.front().looks_like(heads.front());
         entries[i].further = lacks_row || (!entries[i].find("place") &&
                                            follow_each_other(entries[i - 1], entries[i]));
     }

@@ -1,5 +1,7 @@
 #include "compiler/transcription/xml_events.hpp"
 
+#include "compiler/base/xml_text.hpp"
+
 #include <libxml/parser.h>
 
 #include <memory>
@@ -10,10 +12,6 @@ namespace quoin::transcription {
 namespace {
 
 constexpr std::size_t deepest_element = 200;
-
-std::string_view text_of(const xmlChar* text) {
-    return text == nullptr ? std::string_view{} : reinterpret_cast<const char*>(text);
-}
 
 struct XmlReading {
     XmlHandler& handler;
@@ -34,9 +32,9 @@ XmlReading& reading_of(void* self) {
 void start_element(void* self, const xmlChar* name, const xmlChar** attributes) {
     XmlReading& reading = reading_of(self);
     if (++reading.depth > deepest_element) return reading.stop();
-    XmlTag tag{text_of(name), {}};
+    XmlTag tag{view_of(name), {}};
     for (; attributes != nullptr && *attributes != nullptr; attributes += 2)
-        tag.attributes.emplace_back(text_of(attributes[0]), text_of(attributes[1]));
+        tag.attributes.emplace_back(view_of(attributes[0]), view_of(attributes[1]));
     reading.handler.open(tag);
 }
 
@@ -45,10 +43,10 @@ xmlSAXHandler callbacks() {
     calls.startElement = start_element;
     calls.endElement = [](void* self, const xmlChar* name) {
         --reading_of(self).depth;
-        reading_of(self).handler.close(text_of(name));
+        reading_of(self).handler.close(view_of(name));
     };
     calls.characters = [](void* self, const xmlChar* text, int length) {
-        reading_of(self).handler.text(text_of(text).substr(0, static_cast<std::size_t>(length)));
+        reading_of(self).handler.text(view_of(text).substr(0, static_cast<std::size_t>(length)));
     };
     calls.ignorableWhitespace = calls.characters;
     calls.cdataBlock = calls.characters;

@@ -144,8 +144,9 @@ TEST_CASE("files of other kinds, each with its mend") {
         CHECK(fault_of(one.bytes) == one.message);
     }
     CHECK(std::get<std::string>(read_old("/nowhere/old.pdf", test::old_readers())) ==
-          messages::no_file.text);
-    CHECK(std::get<std::string>(read_old("/", test::old_readers())) == messages::is_folder.text);
+          "there is no such file");
+    CHECK(std::get<std::string>(read_old("/", test::old_readers())) ==
+          "it is a folder; name one document");
 }
 
 TEST_CASE("an archive within an archive is left packed, and macros are told of") {

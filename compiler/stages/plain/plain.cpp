@@ -2,13 +2,12 @@
 #include "compiler/stages/plain/plain.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/numbers.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <string_view>
-#include <system_error>
 #include <vector>
 
 namespace quoin::plain {
@@ -149,12 +148,9 @@ std::string plain_text(const composition::Composition& composition) {
 std::optional<std::string> entry_text(const composition::Composition& composition,
                                       const std::string& which) {
     const auto entries = entries_of(composition);
-    std::size_t number = 0;
-    const char* const end = which.data() + which.size();
-    const auto read = std::from_chars(which.data(), end, number);
-    if (read.ec == std::errc{} && read.ptr == end) {
-        if (number < 1 || number > entries.size()) return std::nullopt;
-        return text_of(composition, entries[number - 1]);
+    if (const auto number = number_from<std::size_t>(which)) {
+        if (*number < 1 || *number > entries.size()) return std::nullopt;
+        return text_of(composition, entries[*number - 1]);
     }
     for (const Paragraphs& entry : entries) {
         std::string text = text_of(composition, entry);

@@ -2,13 +2,13 @@
 #include "compiler/stages/theme/icons.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/numbers.hpp"
 #include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/read_by_grammar.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <string_view>
 #include <vector>
 
@@ -39,9 +39,7 @@ template<>
 struct PathAction<rules::coordinate> {
     template<typename Input>
     static void apply(const Input& in, PathState& state) {
-        const std::string_view text = in.string_view();
-        double value = 0;
-        std::from_chars(text.data(), text.data() + text.size(), value);
+        const double value = number_from<double>(in.string_view()).value_or(0);
         state.beyond = state.beyond || value > side_of_square;
         state.at.push_back(value);
     }

@@ -1,6 +1,7 @@
 // Reads a theme file, and before it the file it is based on.
 #include "compiler/stages/theme/theme.hpp"
 
+#include "compiler/base/whole_file_place.hpp"
 #include "compiler/stages/syntax/parse.hpp"
 #include "compiler/stages/theme/checks.hpp"
 #include "compiler/stages/theme/forms.hpp"
@@ -341,7 +342,7 @@ void ThemeReader::check_settings() {
     };
     for (const auto& [label, given] : needed)
         if (!given && !settings_.contains(label))
-            diagnostics_.error({file_, 0, 0, 0}, fill<messages::theme_lacks>(theme_.name, label));
+            diagnostics_.error(whole_file(file_), fill<messages::theme_lacks>(theme_.name, label));
 }
 
 void ThemeReader::check_forms() {
@@ -354,7 +355,7 @@ void ThemeReader::check_forms() {
         if (place != form_places_.end())
             check_form(form_of(name), name, theme_.ways, place->second, diagnostics_);
         else if (name.holds)
-            diagnostics_.error({file_, 0, 0, 0},
+            diagnostics_.error(whole_file(file_),
                                fill<messages::theme_lacks>(
                                    theme_.name, fmt::format("form: {}", name_of(*name.holds))));
     }

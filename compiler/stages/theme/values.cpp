@@ -1,13 +1,13 @@
 // Numbers, colours and words out of their text, and the contrast of a colour.
 #include "compiler/stages/theme/values.hpp"
 
+#include "compiler/base/numbers.hpp"
 #include "compiler/stages/theme/messages.hpp"
 #include "compiler/stages/theme/read_by_grammar.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <vector>
 
@@ -18,9 +18,7 @@ namespace {
 namespace rules = grammar::theme;
 
 double to_number(std::string_view text) {
-    double value = 0;
-    std::from_chars(text.data(), text.data() + text.size(), value);
-    return value;
+    return number_from<double>(text).value_or(0);
 }
 
 template<typename Rule>
@@ -55,9 +53,7 @@ struct ColourAction<rules::channels> {
     static void apply(const Input& in, Colour& colour) {
         const std::string_view digits = in.string_view();
         const auto channel = [&](std::size_t at) {
-            std::uint8_t value = 0;
-            std::from_chars(digits.data() + at, digits.data() + at + 2, value, 16);
-            return value;
+            return number_from<std::uint8_t>(digits.substr(at, 2), 16).value_or(0);
         };
         colour = {channel(0), channel(2), channel(4)};
     }
