@@ -41,9 +41,11 @@ struct SourceReading {
 };
 using ReadingOwner = std::unique_ptr<SourceReading>;
 
+using MendsMade = std::map<std::filesystem::path, std::size_t>; // how many, in each file
+
 struct AllMended {
     ReadingOwner last; // null if nothing was changed
-    std::map<std::filesystem::path, std::size_t> made;
+    MendsMade made;
     Diagnostics left; // at their places in the last reading, else in the first
 };
 AllMended mend_all(const SourceReading& first, const MendMeans& means);

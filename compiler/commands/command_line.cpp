@@ -18,25 +18,27 @@ namespace quoin::commands {
 
 namespace {
 
-int read_and_run(int argc, char** argv) {
+ExitCode print_asked(std::string_view option, const std::string& text) {
+    return print_output(option, text) ? ExitCode::done : ExitCode::errors;
+}
+
+ExitCode read_and_run(int argc, char** argv) {
     CommandLine line(argc > 1 ? argv[1] : "");
-    Asked asked = line.read({argv + std::min(argc, 1), argv + argc});
+    const Asked asked = line.read({argv + std::min(argc, 1), argv + argc});
     switch (asked.what) {
     case Asked::What::help:
-    case Asked::What::version: {
-        const bool help = asked.what == Asked::What::help;
-        const bool said = print_output(help ? "--help" : "--version", std::move(asked.text));
-        return static_cast<int>(said ? ExitCode::done : ExitCode::errors);
-    }
+        return print_asked("--help", asked.text);
+    case Asked::What::version:
+        return print_asked("--version", asked.text);
     case Asked::What::nothing_right:
         print_messages(asked.text);
-        return static_cast<int>(ExitCode::wrong_use);
+        return ExitCode::wrong_use;
     case Asked::What::verb:
         break;
     }
     choose_colours(line.given().text("color"));
-    return static_cast<int>(asked.text.empty() ? asked.verb->run(line.given())
-                                               : wrong_use(asked.verb->name, asked.text));
+    return asked.text.empty() ? asked.verb->run(line.given())
+                              : wrong_use(asked.verb->name, asked.text);
 }
 
 }
@@ -47,7 +49,7 @@ std::string help_on(std::string_view verb) {
 
 int run_command_line(int argc, char** argv) {
     try {
-        return read_and_run(argc, argv);
+        return static_cast<int>(read_and_run(argc, argv));
     } catch (const ModuleFault& fault) {
         print_messages(fmt::format("quoin: {}\n", fault.what()));
     } catch (const std::system_error& fault) { // the system refused what a run needs

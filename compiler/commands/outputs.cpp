@@ -3,6 +3,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/printing.hpp"
 #include "compiler/office/find.hpp"
 
 #include <fmt/format.h>
@@ -33,11 +34,6 @@ std::string output_place(const std::string& given, const std::string& input, con
         .string();
 }
 
-bool same_file(const std::string& a, const std::string& b) {
-    std::error_code fault;
-    return a == b || (std::filesystem::equivalent(a, b, fault) && !fault);
-}
-
 // What tells a file from all others, under whichever of its names: a hard link, a way round.
 std::string identity_of(const std::string& target) {
     struct stat there {};
@@ -49,7 +45,7 @@ std::string identity_of(const std::string& target) {
     return fault ? std::filesystem::path(target).lexically_normal().string() : whole.string();
 }
 
-bool is_file(const std::string& target) {
+bool is_named(const std::string& target) {
     return !target.empty() && target != "-";
 }
 
@@ -64,26 +60,30 @@ std::optional<std::string> check_folders(const SetRequest& request) {
     return std::nullopt;
 }
 
+// What is read and would be written over: an input, or the posting.
+std::optional<std::string> check_spared(const SetRequest& request, const Outputs& one,
+                                        const std::string& target) {
+    const bool spoils_input = std::ranges::any_of(request.inputs, [&](const std::string& input) {
+        return input != "-" && is_same_file(input, target);
+    });
+    if (spoils_input && request.output.empty() && target == one.pdf)
+        return fill<messages::source_is_pdf>(target);
+    if (spoils_input || (is_named(request.posting) && is_same_file(request.posting, target)))
+        return fill<messages::source_overwritten>(target);
+    return std::nullopt;
+}
+
 std::optional<std::string> check_targets(const SetRequest& request,
                                          const std::vector<Outputs>& outputs) {
     std::set<std::string> taken;
     for (const Outputs& one : outputs) {
-        if (!one.deps.empty() && !is_file(one.pdf) && !is_file(one.plain))
+        if (!one.deps.empty() && !is_named(one.pdf) && !is_named(one.plain))
             return fill<messages::deps_without_file>();
         for (const std::string& target : {one.pdf, one.plain, one.deps}) {
             if (target.empty()) continue;
             if (is_replaceable(target) && !taken.insert(identity_of(target)).second)
                 return fill<messages::one_target_for_two>(target);
-            const auto overwritten =
-                std::ranges::find_if(request.inputs, [&](const std::string& input) {
-                    return input != "-" && same_file(input, target);
-                });
-            if (overwritten != request.inputs.end())
-                return request.output.empty() && target == one.pdf
-                           ? fill<messages::source_is_pdf>(target)
-                           : fill<messages::source_overwritten>(target);
-            if (is_file(request.posting) && same_file(request.posting, target))
-                return fill<messages::source_overwritten>(target);
+            if (auto fault = check_spared(request, one, target)) return fault;
         }
     }
     return std::nullopt;
@@ -100,11 +100,16 @@ Outputs outputs_of(const SetRequest& request, const std::string& input, bool sev
 
 }
 
+bool is_same_file(const std::string& a, const std::string& b) {
+    std::error_code fault;
+    return a == b || (std::filesystem::equivalent(a, b, fault) && !fault);
+}
+
 bool would_write_over(const std::string& output, const Sources& sources) {
     if (!is_replaceable(output)) return false;
     for (std::uint32_t file = 0; file < sources.size(); ++file) {
         const std::filesystem::path& path = sources.file(file).path;
-        if (!path.empty() && same_file(path.string(), output)) return true;
+        if (!path.empty() && is_same_file(path.string(), output)) return true;
     }
     return false;
 }
@@ -119,6 +124,14 @@ bool is_source(const std::string& output) {
 
 bool would_spoil(const std::string& output, const Sources& sources) {
     return is_source(output) || would_write_over(output, sources);
+}
+
+bool write_beside(const Sources& sources, const std::string& output, const std::string& bytes,
+                  std::string_view verb) {
+    const auto fault = would_spoil(output, sources) ? fill<messages::source_overwritten>(output)
+                                                    : write_file(output, bytes);
+    if (fault) tell_of(verb, *fault);
+    return !fault;
 }
 
 std::optional<std::string> plan_outputs(const SetRequest& request, std::vector<Outputs>& outputs) {

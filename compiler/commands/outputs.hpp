@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace quoin::commands {
@@ -14,6 +15,8 @@ struct Outputs { // of one input; empty: not written; `-`: standard output
     std::string pdf, plain, deps;
 };
 
+bool is_same_file(const std::string& a, const std::string& b); // by whichever names
+
 // Whether one of the files that were read is written over; devices and pipes are not.
 bool would_write_over(const std::string& output, const Sources& sources);
 
@@ -21,6 +24,10 @@ bool would_write_over(const std::string& output, const Sources& sources);
 // source: a résumé, a theme, an office's rules.
 bool would_spoil(const std::string& output, const Sources& sources);
 bool is_source(const std::string& output); // by its name, and it is there
+
+// False if it would, or could not be written, which is said for the verb.
+bool write_beside(const Sources& sources, const std::string& output, const std::string& bytes,
+                  std::string_view verb);
 
 // One Outputs for each input, or what is wrong with the request: several inputs and no folder, two
 // outputs of one name, an output that would overwrite a source.

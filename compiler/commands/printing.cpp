@@ -19,7 +19,7 @@ namespace {
 
 bool put(std::string_view verb, std::string_view text) {
     const auto fault = write_file("-", text);
-    if (fault) print_messages(fmt::format("quoin {}: {}\n", verb, *fault));
+    if (fault) tell_of(verb, *fault);
     return !fault;
 }
 
@@ -42,6 +42,18 @@ void print_messages(std::string_view messages) {
     std::fwrite(text.data(), 1, text.size(), stderr);
 }
 
+bool shows_excerpts() {
+    return ::isatty(STDERR_FILENO) == 1;
+}
+
+void print_all(const Diagnostics& diagnostics, const Sources& sources) {
+    print_messages(all_messages(diagnostics, sources, shows_excerpts()));
+}
+
+void tell_of(std::string_view verb, std::string_view text) {
+    print_messages(fmt::format("quoin {}: {}\n", verb, text));
+}
+
 bool print_output(std::string_view verb, std::string_view text) {
     return ::isatty(STDOUT_FILENO) == 1 ? put(verb, printable(text)) : put(verb, text);
 }
@@ -51,7 +63,7 @@ bool print_report(std::string_view verb, std::string_view text) {
 }
 
 ExitCode wrong_use(std::string_view verb, std::string_view text) {
-    print_messages(fmt::format("quoin {}: {}\n", verb, text));
+    tell_of(verb, text);
     return ExitCode::wrong_use;
 }
 

@@ -1,6 +1,7 @@
 #include "compiler/commands/begin/from.hpp"
 
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/data_places.hpp"
 #include "compiler/base/module.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
@@ -56,25 +57,22 @@ std::string told(const std::string& old, const std::string& output,
 }
 
 ExitCode begin_from(const std::string& old, const std::string& output) {
-    const auto words_folder = data_folder() / "themes" / "words";
+    const auto words_folder = page_words_in(data_folder());
     const auto languages = portal::page_languages(words_folder);
     const auto document = read(old, languages);
     if (const auto* fault = std::get_if<std::string>(&document)) {
         print_messages(fmt::format("{}: error: {}\n", old, *fault));
         return ExitCode::errors;
     }
-    const english::WordList words(data_folder() / "dictionaries" / "en_US.words");
+    const english::WordList words(word_list_in(data_folder()));
     const auto is_word = [&](std::string_view word) {
         return words.class_of(word) != english::WordList::is_none;
     };
     const auto made = transcription::transcribe(std::get<transcription::OldDocument>(document),
                                                 {languages, is_word, words_folder});
-    if (const auto fault = write_file(output, made.source)) {
-        print_messages(fmt::format("quoin begin: {}\n", *fault));
-        return ExitCode::errors;
-    }
-    if (output != "-") print_messages(fmt::format("quoin begin: {}\n", told(old, output, made)));
-    return ExitCode::done;
+    const auto fault = write_file(output, made.source);
+    if (fault || output != "-") tell_of("begin", fault ? *fault : told(old, output, made));
+    return fault ? ExitCode::errors : ExitCode::done;
 }
 
 }

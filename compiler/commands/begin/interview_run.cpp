@@ -1,5 +1,6 @@
 #include "compiler/commands/begin/interview_run.hpp"
 
+#include "compiler/base/data_places.hpp"
 #include "compiler/base/module.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/base/wrapped.hpp"
@@ -66,18 +67,25 @@ public:
             const interview::TypedLine line = reader_->read(interview.prompt());
             if (line.ended != interview::TypedLine::Ended::no) return leave(interview, line.ended);
             reader_->remember(line.text);
-            const interview::Spot last = interview.spot();
-            const interview::Reply reply = interview.take(line.text);
-            if (!say(reply.says)) return ExitCode::errors;
-            if (reply.then == interview::Then::leave) return leave(interview, line.ended);
-            moved = reply.moved;
-            if (moved && !save({interview.draft(), interview.is_done() ? last : interview.spot()}))
-                return ExitCode::errors;
+            if (const auto ended = take(line, interview, moved)) return *ended;
         }
         return finish(interview);
     }
 
 private:
+    // How it ends, if it does.
+    std::optional<ExitCode> take(const interview::TypedLine& line, interview::Interview& interview,
+                                 bool& moved) {
+        const interview::Spot last = interview.spot();
+        const interview::Reply reply = interview.take(line.text);
+        if (!say(reply.says)) return ExitCode::errors;
+        if (reply.then == interview::Then::leave) return leave(interview, line.ended);
+        moved = reply.moved;
+        if (moved && !save({interview.draft(), interview.is_done() ? last : interview.spot()}))
+            return ExitCode::errors;
+        return std::nullopt;
+    }
+
     static bool say(std::string_view lines) { return print_report("begin", wrapped_lines(lines)); }
 
     // What was typed in an earlier run can be brought back as well.
@@ -116,7 +124,7 @@ private:
         Diagnostics diagnostics;
         const auto file = sources.read(file_.path(), diagnostics, TextOf::elsewhere);
         auto kept = file ? interview::read_kept(sources, *file, diagnostics) : std::nullopt;
-        print_messages(all_messages(diagnostics, sources, isatty(STDERR_FILENO) == 1));
+        print_all(diagnostics, sources);
         if (!kept) say_fault(fill<messages::kept_not_read>(file_.path().string()));
         return kept;
     }
@@ -168,7 +176,7 @@ ExitCode run_interview(const std::string& output, interview::Draft draft) {
     if (!read_epoch(epoch)) return wrong_use("begin", fill<messages::epoch>());
     const std::filesystem::path data = data_folder();
     const english::Language language(data);
-    advice::Offices offices(data / "themes", {});
+    advice::Offices offices(themes_in(data), {});
     if (!read_offices(offices, {output}, "begin")) return ExitCode::wrong_use;
     const interview::Judge judge(data, language, reading_day(epoch), office_of(&offices, output));
     return InterviewRun(output, judge).run(std::move(draft));

@@ -3,29 +3,25 @@
 #include "compiler/advice/proof.hpp"
 #include "compiler/advice/repository.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/base/write_file.hpp"
+#include "compiler/base/numbers.hpp"
 #include "compiler/caseload/asked.hpp"
 #include "compiler/caseload/discretion.hpp"
 #include "compiler/caseload/messages.hpp"
 #include "compiler/caseload/report.hpp"
 #include "compiler/commands/caseload/appraise.hpp"
-#include "compiler/commands/progress.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
-#include "compiler/commands/office_rules.hpp"
 #include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
+#include "compiler/commands/progress.hpp"
+#include "compiler/commands/proof/proof_means.hpp"
 #include "compiler/commands/set/source_date.hpp"
 #include "compiler/office/find.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <charconv>
 #include <iostream>
 #include <memory>
 #include <set>
-#include <system_error>
 
 namespace quoin::commands {
 
@@ -37,10 +33,22 @@ namespace said = caseload::messages;
 constexpr std::string_view this_verb = "caseload";
 
 void tell(const std::string& text) {
-    print_messages(fmt::format("quoin {}: {}\n", this_verb, text));
+    tell_of(this_verb, text);
+}
+
+void tell_notes(const std::vector<std::string>& notes) {
+    for (const std::string& note : notes)
+        tell("note: " + note);
 }
 
 // --- what was asked for
+
+std::string no_such_check(const std::string& name) {
+    std::vector<std::string_view> names;
+    for (const advice::Check* check : advice::all_checks())
+        names.push_back(check->name);
+    return fill<messages::no_check>(in_quotes(name), did_you_mean(name, names));
+}
 
 std::optional<std::string> read_asked(const CaseloadRequest& request, caseload::Asked& asked) {
     if (request.cohort && request.terms) return fill<messages::cohort_or_terms>();
@@ -50,34 +58,30 @@ std::optional<std::string> read_asked(const CaseloadRequest& request, caseload::
                                           std::tuple("until", &request.until, &asked.until)})
         if (!text->empty() && !(*day = caseload::day_of(*text)))
             return fill<messages::no_day>(name, in_quotes(*text));
-    if (const std::string& first = request.first; !first.empty()) {
-        const auto [end, fault] =
-            std::from_chars(first.data(), first.data() + first.size(), asked.first);
-        if (fault != std::errc() || end != first.data() + first.size() || asked.first == 0)
-            return fill<messages::no_count>(in_quotes(first));
+    asked.first = number_from<std::size_t>(request.first).value_or(0);
+    if (!request.first.empty() && asked.first == 0)
+        return fill<messages::no_count>(in_quotes(request.first));
+    const bool is_known = request.check.empty() || advice::find_check(request.check);
+    return is_known ? std::nullopt : std::optional(no_such_check(request.check));
+}
+
+void read_places(std::vector<std::string>& places, std::size_t most) {
+    for (std::string line; places.size() < most && std::getline(std::cin, line);) {
+        if (line.ends_with('\r')) line.pop_back();
+        if (!line.empty()) places.push_back(line);
     }
-    if (request.check.empty() || advice::find_check(request.check)) return std::nullopt;
-    std::vector<std::string_view> names;
-    for (const advice::Check* check : advice::all_checks())
-        names.push_back(check->name);
-    return fill<messages::no_check>(in_quotes(request.check), did_you_mean(request.check, names));
+    if (places.size() >= most) tell(fill<messages::list_is_long>(most));
 }
 
 // The list on standard input, in the place of `-`.
 std::vector<std::string> all_places(const std::vector<std::string>& given) {
     constexpr std::size_t most = 1'000'000;
     std::vector<std::string> places;
-    for (const std::string& place : given) {
-        if (place != "-") {
+    for (const std::string& place : given)
+        if (place == "-")
+            read_places(places, most);
+        else
             places.push_back(place);
-            continue;
-        }
-        for (std::string line; places.size() < most && std::getline(std::cin, line);) {
-            if (line.ends_with('\r')) line.pop_back();
-            if (!line.empty()) places.push_back(line);
-        }
-        if (places.size() >= most) tell(fill<messages::list_is_long>(most));
-    }
     return places;
 }
 
@@ -135,22 +139,19 @@ caseload::View view_of(const CaseloadRequest& request) {
     return request.cohort ? caseload::View::cohort : caseload::View::students;
 }
 
-ExitCode write_report(const caseload::Report& report, const CaseloadRequest& request) {
-    if (is_source(request.report)) {
-        tell(fill<messages::source_overwritten>(request.report));
-        return ExitCode::errors;
-    }
-    if (!request.report.empty())
-        if (const auto fault = write_file(request.report, as_html(report))) {
-            tell(*fault);
-            return ExitCode::errors;
-        }
-    if (request.report == "-") return ExitCode::done;
+bool print_asked(const caseload::Report& report, const CaseloadRequest& request) {
     const caseload::View view = view_of(request);
-    if (request.format == "text")
-        return print_report(this_verb, as_text(report, view)) ? ExitCode::done : ExitCode::errors;
-    const std::string text = request.format == "json" ? as_json(report) : as_csv(report, view);
-    return print_output(this_verb, text) ? ExitCode::done : ExitCode::errors;
+    if (request.format == "text") return print_report(this_verb, as_text(report, view));
+    return print_output(this_verb,
+                        request.format == "json" ? as_json(report) : as_csv(report, view));
+}
+
+ExitCode write_report(const caseload::Report& report, const CaseloadRequest& request) {
+    if (!request.report.empty() &&
+        !write_beside(Sources{}, request.report, as_html(report), this_verb))
+        return ExitCode::errors;
+    const bool is_told = request.report == "-" || print_asked(report, request);
+    return is_told ? ExitCode::done : ExitCode::errors;
 }
 
 // Names are hidden before anybody is left out: who has which number hangs on no filter.
@@ -173,8 +174,7 @@ caseload::Caseload followed(const std::vector<caseload::Found>& resumes,
     const Interrupt interrupt;
     std::vector<std::string> notes;
     const auto drafts = caseload::drafts_of(resumes, notes);
-    for (const std::string& note : notes)
-        tell("note: " + note);
+    tell_notes(notes);
     auto found =
         read_caseload(resumes, means, *drafts, wanted,
                       {.progress = [&](std::size_t done, std::size_t all,
@@ -190,11 +190,15 @@ void end_by_interrupt(const caseload::Caseload& found, bool kept) {
     Interrupt::pass_on();
 }
 
+std::unique_ptr<caseload::Cache> cache_for(const CaseloadRequest& request) {
+    const auto folder = caseload::cache_folder();
+    if (!folder || request.no_cache) return nullptr;
+    return std::make_unique<caseload::Cache>(*folder);
+}
+
 ExitCode report_on(const std::vector<caseload::Found>& resumes, const CaseloadRequest& request,
                    const caseload::Asked& asked, const ProofTools& tools) {
-    std::unique_ptr<caseload::Cache> cache;
-    if (const auto folder = caseload::cache_folder(); folder && !request.no_cache)
-        cache = std::make_unique<caseload::Cache>(*folder);
+    const std::unique_ptr<caseload::Cache> cache = cache_for(request);
     const bool texts = !request.report.empty() || request.format == "json";
     auto found = followed(resumes, means_of(tools, request.office, cache.get()),
                           {.terms = request.terms, .texts = texts, .examples = request.cohort});
@@ -210,6 +214,16 @@ ExitCode report_on(const std::vector<caseload::Found>& resumes, const CaseloadRe
     return code;
 }
 
+caseload::Search searched(const CaseloadRequest& request) {
+    caseload::Search search = caseload::find_resumes(all_places(request.places));
+    for (const std::string& fault : search.faults)
+        tell(fault);
+    tell_notes(search.notes);
+    if (search.resumes.empty() && search.faults.empty())
+        tell(fill<said::no_resume_there>(search.looked_at));
+    return search;
+}
+
 }
 
 ExitCode run_caseload(const CaseloadRequest& request) {
@@ -217,24 +231,15 @@ ExitCode run_caseload(const CaseloadRequest& request) {
     if (const auto fault = read_asked(request, asked)) return wrong_use(this_verb, *fault);
     std::optional<std::int64_t> epoch;
     if (!read_epoch(epoch)) return wrong_use(this_verb, fill<messages::epoch>());
-    const caseload::Search search = caseload::find_resumes(all_places(request.places));
-    for (const std::string& fault : search.faults)
-        tell(fault);
-    for (const std::string& note : search.notes)
-        tell("note: " + note);
-    if (search.resumes.empty() && search.faults.empty())
-        tell(fill<said::no_resume_there>(search.looked_at));
-    const fs::path data = data_folder();
-    const auto fonts = open_fonts(data);
-    if (!fonts || search.resumes.empty()) return ExitCode::errors;
-    const english::Language language(data);
-    advice::Offices offices(data / "themes", request.office);
+    const caseload::Search search = searched(request);
+    if (search.resumes.empty()) return ExitCode::errors;
     std::vector<std::string> paths;
     for (const caseload::Found& found : search.resumes)
         paths.push_back(found.path.string());
-    if (!read_offices(offices, paths, this_verb)) return ExitCode::wrong_use;
-    const ProofTools tools{data, *fonts, language, reading_day(epoch), &offices};
-    const ExitCode code = report_on(search.resumes, request, asked, tools);
+    ProofMeans means(request.office);
+    if (const ExitCode opened = means.open(paths, this_verb); opened != ExitCode::done)
+        return opened;
+    const ExitCode code = report_on(search.resumes, request, asked, means.tools(epoch));
     return search.faults.empty() ? code : ExitCode::errors;
 }
 

@@ -2,6 +2,7 @@
 #include "compiler/commands/checks/checks.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/data_places.hpp"
 #include "compiler/commands/checks/office_effect.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
@@ -94,7 +95,7 @@ std::string reference_page() {
 }
 
 ExitCode run_checks(const ChecksRequest& request) {
-    advice::Offices offices(data_folder() / "themes", request.office);
+    advice::Offices offices(themes_in(data_folder()), request.office);
     if (!request.reference && !read_offices(offices, {"-"}, "checks")) return ExitCode::wrong_use;
     const office::Office* office = request.reference ? nullptr : offices.of({});
     std::string text = request.reference       ? reference_page()

@@ -19,24 +19,28 @@ using office::Office;
 using office::Rules;
 using TextAt = std::function<std::string(const Rules&)>; // empty: nothing there
 
+struct StagesTold { // of which the same is said
+    std::string text;
+    std::vector<std::string_view> stages;
+};
+
+std::string with_stages(const StagesTold& told) {
+    if (told.stages.size() == office::stage_count) return told.text;
+    return fmt::format("{}, for {}", told.text, joined(told.stages, " and "));
+}
+
 // What differs by stage is told with the stages that it holds at; alike at all, without.
 std::vector<std::string> by_stage(const Office& office, const TextAt& text_at) {
-    std::vector<std::pair<std::string, std::vector<std::string_view>>> told;
+    std::vector<StagesTold> told;
     for (const std::string_view name : trade::names_of<trade::Stage>()) {
         const std::string text = text_at(office.at(*trade::named<trade::Stage>(name)));
-        const auto same =
-            std::ranges::find_if(told, [&](const auto& one) { return one.first == text; });
-        if (same == told.end())
-            told.push_back({text, {name}});
-        else
-            same->second.push_back(name);
+        auto same = std::ranges::find(told, text, &StagesTold::text);
+        if (same == told.end()) same = told.insert(told.end(), {text, {}});
+        same->stages.push_back(name);
     }
     std::vector<std::string> texts;
-    for (const auto& [text, stages] : told)
-        if (!text.empty())
-            texts.push_back(stages.size() == office::stage_count
-                                ? text
-                                : fmt::format("{}, for {}", text, joined(stages, " and ")));
+    for (const StagesTold& one : told)
+        if (!one.text.empty()) texts.push_back(with_stages(one));
     return texts;
 }
 

@@ -3,7 +3,6 @@
 #include "compiler/advice/first_look.hpp"
 #include "compiler/base/json_text.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/marked_targets.hpp"
 #include "compiler/commands/messages.hpp"
@@ -56,7 +55,7 @@ std::unique_ptr<Glance> glance_at(const std::string& input, const GlanceRequest&
                                           tools.fonts, diagnostics)
                         : std::nullopt;
     diagnostics.sort();
-    print_messages(all_messages(diagnostics, one->sources, isatty(STDERR_FILENO) == 1));
+    print_all(diagnostics, one->sources);
     if (!typeset) return nullptr;
     one->typeset = *std::move(typeset);
     one->pages = make_pages(one->typeset, fit_or_draft(one->typeset));
@@ -120,29 +119,17 @@ bool write_glance(const Glance& one, const std::string& target, const GlanceTool
     const pages::Pages pages =
         glance::greyed(one.looks, composition, one.pages, glance::first_look);
     const auto time = document_time(tools.epoch, one.typeset.resume.settings);
-    const auto fault = would_spoil(target, one.sources)
-                           ? fill<messages::source_overwritten>(target)
-                           : write_file(target, pdf::write_pdf(composition, pages, time));
-    if (fault) print_messages(fmt::format("quoin glance: {}\n", *fault));
-    return !fault;
+    return write_beside(one.sources, target, pdf::write_pdf(composition, pages, time), "glance");
 }
 
+// --- of all
+
+bool print_glances(const nlohmann::ordered_json& files) {
+    return print_output("glance", json_text({{"version", 1}, {"files", files}}));
 }
 
-ExitCode run_glance(const GlanceRequest& request) {
-    if (std::ranges::count(request.inputs, "-") > 1)
-        return wrong_use("glance", fill<messages::dash_twice>());
-    std::vector<std::string> targets;
-    const MarkedRequest marked{request.inputs, request.marked, ".glance.pdf",
-                               request.format != "text"};
-    if (const auto fault = plan_marked(marked, targets)) return wrong_use("glance", *fault);
-    std::optional<std::int64_t> epoch;
-    if (!read_epoch(epoch)) return wrong_use("glance", fill<messages::epoch>());
-    const std::filesystem::path data = data_folder();
-    const auto fonts = open_fonts(data);
-    if (!fonts) return ExitCode::errors;
-    const GlanceTools tools{data, *fonts, epoch};
-
+ExitCode glance_at_all(const GlanceRequest& request, const std::vector<std::string>& targets,
+                       const GlanceTools& tools) {
     ExitCode code = ExitCode::done;
     Json files = Json::array();
     for (std::size_t i = 0; i < request.inputs.size(); ++i) {
@@ -155,10 +142,26 @@ ExitCode run_glance(const GlanceRequest& request) {
         else if (!print_report("glance", (i == 0 ? "" : "\n") + glance_text(*one)))
             return ExitCode::errors;
     }
-    if (request.format == "json" &&
-        !print_output("glance", json_text({{"version", 1}, {"files", files}})))
-        return ExitCode::errors;
-    return code;
+    return request.format == "json" && !print_glances(files) ? ExitCode::errors : code;
+}
+
+std::optional<std::string> wrong_in(const GlanceRequest& request,
+                                    std::vector<std::string>& targets) {
+    if (std::ranges::count(request.inputs, "-") > 1) return fill<messages::dash_twice>();
+    return plan_marked({request.inputs, request.marked, ".glance.pdf", request.format != "text"},
+                       targets);
+}
+
+}
+
+ExitCode run_glance(const GlanceRequest& request) {
+    std::vector<std::string> targets;
+    if (const auto fault = wrong_in(request, targets)) return wrong_use("glance", *fault);
+    std::optional<std::int64_t> epoch;
+    if (!read_epoch(epoch)) return wrong_use("glance", fill<messages::epoch>());
+    const std::filesystem::path data = data_folder();
+    const auto fonts = open_fonts(data);
+    return fonts ? glance_at_all(request, targets, {data, *fonts, epoch}) : ExitCode::errors;
 }
 
 }

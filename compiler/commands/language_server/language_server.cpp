@@ -52,6 +52,14 @@ private:
     std::array<char, 65536> buffer_{};
 };
 
+server::PostingPage page_of(const stages::Typeset& typeset,
+                            const std::optional<std::int64_t>& epoch) {
+    const auto* fit = std::get_if<fit::Fit>(&typeset.fit);
+    if (fit == nullptr) return {{}, fill<messages::kept_is_too_long>()};
+    const auto time = document_time(epoch, typeset.resume.settings);
+    return {pdf::write_pdf(typeset.composition, make_pages(typeset, *fit), time), {}};
+}
+
 server::PostingPage page_for_posting(const session::Session& session,
                                      const std::filesystem::path& resume,
                                      const std::filesystem::path& posting,
@@ -65,11 +73,21 @@ server::PostingPage page_for_posting(const session::Session& session,
                                           {choices, means.data, means.fonts}, diagnostics)
                             : nullptr;
     if (!found) return {{}, format(diagnostics.all().front(), sources)};
-    const stages::Typeset& typeset = found->tailored.typeset;
-    const auto* fit = std::get_if<fit::Fit>(&typeset.fit);
-    if (fit == nullptr) return {{}, fill<messages::kept_is_too_long>()};
-    const auto time = document_time(means.epoch, typeset.resume.settings);
-    return {pdf::write_pdf(typeset.composition, make_pages(typeset, *fit), time), {}};
+    return page_of(found->tailored.typeset, means.epoch);
+}
+
+server::PageMakers pages_of(const session::Session& session) {
+    const session::Means& means = session.means();
+    return {.marked =
+                [&](const advice::Proofread& read) {
+                    const auto time = document_time(means.epoch, read.typeset->resume.settings);
+                    return marked_proof(
+                        read, {means.data, means.fonts, means.language, means.read_on}, time);
+                },
+            .for_posting =
+                [&](const auto& resume, const auto& posting, const auto& choices) {
+                    return page_for_posting(session, resume, posting, choices);
+                }};
 }
 
 // All that has come is taken before one more thing is done.
@@ -107,15 +125,8 @@ ExitCode run_language_server(const LanguageServerRequest& request) {
     const english::Language language(data);
     session::Session session({data, *fonts, language, reading_day(epoch), request.office, epoch});
     Line line;
-    const auto marked = [&](const advice::Proofread& read) {
-        const auto time = document_time(epoch, read.typeset->resume.settings);
-        return marked_proof(read, {data, *fonts, language, reading_day(epoch)}, time);
-    };
-    const auto for_a_posting = [&](const auto& resume, const auto& posting, const auto& choices) {
-        return page_for_posting(session, resume, posting, choices);
-    };
-    server::Server server(session, version(), [&](std::string_view bytes) { line.write(bytes); },
-                          {.marked = marked, .for_posting = for_a_posting});
+    server::Server server(
+        session, version(), [&](std::string_view bytes) { line.write(bytes); }, pages_of(session));
     serve(server, session, line);
     return server.ended() == 0 ? ExitCode::done : ExitCode::errors;
 }

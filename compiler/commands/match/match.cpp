@@ -1,6 +1,6 @@
 #include "compiler/commands/match/match.hpp"
 
-#include "compiler/base/write_file.hpp"
+#include "compiler/base/data_places.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/match/match_report.hpp"
 #include "compiler/commands/messages.hpp"
@@ -55,42 +55,43 @@ std::unique_ptr<Match> make_match(const MatchRequest& request, Sources& sources,
     match->posting_name = request.inputs[1];
     match->resume = *std::move(resume);
     match->posting = *std::move(posting);
-    const english::WordList words(data_folder() / "dictionaries" / "en_US.words");
+    const english::WordList words(word_list_in(data_folder()));
     match->coverage = matching::cover(match->resume, match->posting, words);
     match->order = matching::rank(match->resume, match->coverage);
     match->groupings = matching::group(match->resume, match->order);
     return match;
 }
 
+std::optional<std::string> wrong_in(const MatchRequest& request) {
+    if (request.inputs.size() < 2) return fill<messages::no_posting>();
+    if (std::ranges::count(request.inputs, "-") > 1) return fill<messages::dash_twice>();
+    const std::string& resume = request.inputs.front();
+    const bool turned = holds_resume(request.inputs[1]) && !holds_resume(resume) && resume != "-";
+    if (turned || has_name_of_posting(resume)) return fill<messages::posting_first>(resume);
+    return std::nullopt;
+}
+
+bool print_match(const Match& match, const MatchRequest& request) {
+    return request.format == "json"
+               ? print_output("match", match_json(match))
+               : print_report("match", match_text(match, {shows_blocks(), request.explain}));
+}
+
 }
 
 ExitCode run_match(const MatchRequest& request) {
-    if (request.inputs.size() < 2) return wrong_use("match", fill<messages::no_posting>());
-    if (std::ranges::count(request.inputs, "-") > 1)
-        return wrong_use("match", fill<messages::dash_twice>());
-    const bool turned = holds_resume(request.inputs[1]) && !holds_resume(request.inputs[0]) &&
-                        request.inputs[0] != "-";
-    if (turned || has_name_of_posting(request.inputs.front()))
-        return wrong_use("match", fill<messages::posting_first>(request.inputs.front()));
+    if (const auto fault = wrong_in(request)) return wrong_use("match", *fault);
     Sources sources;
     Diagnostics diagnostics;
     const auto match = make_match(request, sources, diagnostics);
     diagnostics.sort();
-    print_messages(all_messages(diagnostics, sources, isatty(STDERR_FILENO) == 1));
+    print_all(diagnostics, sources);
     if (!match) return ExitCode::errors;
-    if (!request.report.empty())
-        if (const auto fault = would_spoil(request.report, sources)
-                                   ? fill<messages::source_overwritten>(request.report)
-                                   : write_file(request.report, match_html(*match))) {
-            print_messages("quoin match: " + *fault + '\n');
-            return ExitCode::errors;
-        }
-    if (request.report == "-") return ExitCode::done;
-    const bool is_printed =
-        request.format == "json"
-            ? print_output("match", match_json(*match))
-            : print_report("match", match_text(*match, {shows_blocks(), request.explain}));
-    return is_printed ? ExitCode::done : ExitCode::errors;
+    if (!request.report.empty() &&
+        !write_beside(sources, request.report, match_html(*match), "match"))
+        return ExitCode::errors;
+    const bool is_told = request.report == "-" || print_match(*match, request);
+    return is_told ? ExitCode::done : ExitCode::errors;
 }
 
 }

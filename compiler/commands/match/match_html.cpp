@@ -114,15 +114,11 @@ std::string terms_table(const Match& match) {
 
 std::string order_list(const Match& match) {
     std::string html;
-    for (const matching::RankedEntry& entry : match.order) {
-        if (!entry.reordered) continue;
-        std::vector<std::string> lines;
-        for (const matching::RankedBullet& bullet : entry.bullets)
-            lines.push_back(std::to_string(
-                entry_at(match.resume, entry.spot).bullets[bullet.bullet].place.line));
-        html += fmt::format("<li>{}: lines {}</li>\n",
-                            in_html(name_of_entry(match.resume, entry.spot)), joined(lines, ", "));
-    }
+    for (const matching::RankedEntry& entry : match.order)
+        if (entry.reordered)
+            html += fmt::format("<li>{}: lines {}</li>\n",
+                                in_html(name_of_entry(match.resume, entry.spot)),
+                                lines_in_order(match, entry));
     if (html.empty()) return html;
     return "<h2>Bullets in the order that serves this posting</h2>\n<ul>\n" + html + "</ul>\n";
 }

@@ -4,8 +4,6 @@
 
 #include <nlohmann/json.hpp>
 
-#include <cmath>
-
 namespace quoin::commands {
 
 namespace {
@@ -14,16 +12,12 @@ using Json = nlohmann::ordered_json;
 
 constexpr int match_json_version = 1; // goes up when a key changes its meaning
 
-double to_thousandths(double value) {
-    return std::round(value * 1000) / 1000;
-}
-
 Json share_json(const matching::Share& share) {
     return {{"terms", share.terms},
             {"missing", share.missing},
-            {"weight", to_thousandths(share.weight)},
-            {"shown", to_thousandths(share.shown)},
-            {"share", to_thousandths(share.of_one())}};
+            {"weight", in_thousandths(share.weight)},
+            {"shown", in_thousandths(share.shown)},
+            {"share", in_thousandths(share.of_one())}};
 }
 
 Json showing_json(const matching::Showing& showing) {
@@ -39,7 +33,7 @@ Json covered_json(const matching::TermCoverage& covered) {
                  {"other_form", covered.term->other_form},
                  {"kind", name_of(covered.term->kind)},
                  {"standing", name_of(covered.term->standing)},
-                 {"weight", to_thousandths(covered.term->weight)},
+                 {"weight", in_thousandths(covered.term->weight)},
                  {"verdict", name_of(covered.verdict)},
                  {"line", covered.term->place.line},
                  {"sentence", covered.term->sentence},
@@ -53,11 +47,11 @@ Json order_json(const Match& match, const matching::RankedEntry& entry) {
     const model::Entry& at = entry_at(match.resume, entry.spot);
     Json json = {{"entry", name_of_entry(match.resume, entry.spot)},
                  {"line", at.place.line},
-                 {"score", to_thousandths(entry.score)},
+                 {"score", in_thousandths(entry.score)},
                  {"bullets", Json::array()}};
     for (const matching::RankedBullet& bullet : entry.bullets)
         json["bullets"].push_back({{"line", at.bullets[bullet.bullet].place.line},
-                                   {"score", to_thousandths(bullet.score)}});
+                                   {"score", in_thousandths(bullet.score)}});
     return json;
 }
 
@@ -65,11 +59,11 @@ Json grouping_json(const Match& match, const matching::Grouping& grouping) {
     const model::Section& section = match.resume.sections[grouping.section];
     Json json = {{"section", section.title.plain()},
                  {"line", section.place.line},
-                 {"least", to_thousandths(grouping.least)},
+                 {"least", in_thousandths(grouping.least)},
                  {"entries", Json::array()}};
     for (const matching::GroupedEntry& entry : grouping.entries)
         json["entries"].push_back({{"line", section.entries[entry.entry].place.line},
-                                   {"score", to_thousandths(entry.score)},
+                                   {"score", in_thousandths(entry.score)},
                                    {"relevant", entry.relevant}});
     return json;
 }

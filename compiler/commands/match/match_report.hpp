@@ -45,6 +45,9 @@ inline std::span<const matching::TermCoverage> told_terms(const Match& match, st
 // "31 (bullet), 44 (list)"; lines of the source.
 std::string lines_of_showings(const matching::TermCoverage& covered);
 
+// "14, 12, 13": the lines of its bullets in the order that serves the posting.
+std::string lines_in_order(const Match& match, const matching::RankedEntry& entry);
+
 // What an entry is called: its role or whatever comes first.
 std::string name_of_entry(const model::Resume& resume, const matching::Spot& spot);
 

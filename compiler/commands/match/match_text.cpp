@@ -61,15 +61,11 @@ std::string terms_text(std::span<const TermCoverage> terms, matching::Verdict ve
 
 std::string order_text(const Match& match) {
     std::string text;
-    for (const matching::RankedEntry& entry : match.order) {
-        if (!entry.reordered) continue;
-        std::vector<std::string> lines;
-        const model::Entry& at = entry_at(match.resume, entry.spot);
-        for (const matching::RankedBullet& bullet : entry.bullets)
-            lines.push_back(std::to_string(at.bullets[bullet.bullet].place.line));
-        text += fmt::format("  {}: lines {}\n", in_quotes(name_of_entry(match.resume, entry.spot)),
-                            joined(lines, ", "));
-    }
+    for (const matching::RankedEntry& entry : match.order)
+        if (entry.reordered)
+            text +=
+                fmt::format("  {}: lines {}\n", in_quotes(name_of_entry(match.resume, entry.spot)),
+                            lines_in_order(match, entry));
     return text.empty() ? text : "Bullets in the order that serves this posting\n" + text;
 }
 
@@ -100,6 +96,14 @@ std::string grouping_arithmetic(const Match& match) {
     return text;
 }
 
+std::string bullet_arithmetic(const model::Entry& entry, const matching::RankedBullet& bullet) {
+    std::vector<std::string_view> shown;
+    for (const postings::Term* term : bullet.shows)
+        shown.push_back(term->words);
+    return fmt::format("  line {:3}  {:5.2f}  {}\n", entry.bullets[bullet.bullet].place.line,
+                       bullet.score, joined(shown, ", "));
+}
+
 std::string arithmetic(const Match& match) {
     const matching::Coverage& coverage = match.coverage;
     std::string text =
@@ -113,14 +117,8 @@ std::string arithmetic(const Match& match) {
     text +=
         "How bullets are ranked (BM25, k1 1.5, b 0.75; the sum over the terms that each shows)\n";
     for (const matching::RankedEntry& entry : match.order)
-        for (const matching::RankedBullet& bullet : entry.bullets) {
-            const auto& place = entry_at(match.resume, entry.spot).bullets[bullet.bullet].place;
-            std::vector<std::string_view> shown;
-            for (const postings::Term* term : bullet.shows)
-                shown.push_back(term->words);
-            text += fmt::format("  line {:3}  {:5.2f}  {}\n", place.line, bullet.score,
-                                joined(shown, ", "));
-        }
+        for (const matching::RankedBullet& bullet : entry.bullets)
+            text += bullet_arithmetic(entry_at(match.resume, entry.spot), bullet);
     return text + grouping_arithmetic(match);
 }
 
@@ -152,6 +150,14 @@ std::string lines_of_showings(const TermCoverage& covered) {
         lines.push_back(fmt::format("{} ({})", showing.place.line, name_of(showing.where)));
     constexpr std::size_t most = 4;
     return joined(lines, ", ", most);
+}
+
+std::string lines_in_order(const Match& match, const matching::RankedEntry& entry) {
+    std::vector<std::string> lines;
+    const model::Entry& at = entry_at(match.resume, entry.spot);
+    for (const matching::RankedBullet& bullet : entry.bullets)
+        lines.push_back(std::to_string(at.bullets[bullet.bullet].place.line));
+    return joined(lines, ", ");
 }
 
 std::string entries_of_group(const Match& match, const matching::Grouping& grouping,

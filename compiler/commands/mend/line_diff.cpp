@@ -136,21 +136,15 @@ std::string line_diff(const std::string& name, std::string_view before, std::str
     std::string out;
     std::size_t old_line = 1, new_line = 1, told = 0;
     for (std::size_t at = 0; at < steps.size(); ++at) {
-        if (steps[at].sign != ' ') {
+        if (steps[at].sign != ' ' && at >= told) {
             const std::size_t begin = std::max(told, at - std::min(at, context_lines));
-            const std::size_t end = end_of_hunk(all, at), lead = at - begin;
+            const std::size_t lead = at - begin;
+            told = end_of_hunk(all, at);
             if (out.empty()) out = fmt::format("--- {0}\n+++ {0}\n", patch_name(name));
-            put_hunk(out, all.subspan(begin, end - begin), old_line - lead, new_line - lead);
-            for (; at < end; ++at) {
-                old_line += steps[at].sign != '+';
-                new_line += steps[at].sign != '-';
-            }
-            told = end;
-            --at;
-            continue;
+            put_hunk(out, all.subspan(begin, told - begin), old_line - lead, new_line - lead);
         }
-        ++old_line;
-        ++new_line;
+        old_line += steps[at].sign != '+';
+        new_line += steps[at].sign != '-';
     }
     return out;
 }

@@ -2,6 +2,7 @@
 
 #include "compiler/advice/mend_all.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/data_places.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
@@ -17,6 +18,7 @@
 #include <filesystem>
 #include <map>
 #include <memory>
+#include <set>
 #include <unistd.h>
 
 namespace quoin::commands {
@@ -27,7 +29,7 @@ namespace fs = std::filesystem;
 
 advice::ReadingOwner first_reading(const std::string& input) {
     auto reading = std::make_unique<advice::SourceReading>();
-    reading->words = data_folder() / "themes" / "words";
+    reading->words = page_words_in(data_folder());
     reading->file = reading->sources.read_input(input, reading->diagnostics);
     reading->build();
     reading->diagnostics.sort();
@@ -38,9 +40,16 @@ std::string told(const std::string& name, std::size_t made) {
     return fmt::format("{}: {} made\n", name, advice::counted(made, "mend", "mends"));
 }
 
+void show_mended(const SourceFile& file, const std::string& bytes, MendOutcome& outcome) {
+    const std::string name = file.path.empty() ? file.name : file.path.string();
+    outcome.output += line_diff(name, file.bytes, bytes);
+}
+
 // Into its file; what is for standard output waits for who prints it.
-void write_mended(const SourceFile& file, const std::string& bytes, std::size_t made,
+void write_mended(const SourceFile& file, const std::string& bytes, const advice::MendsMade& mends,
                   MendOutcome& outcome) {
+    const auto of_file = mends.find(file.path);
+    const std::size_t made = of_file == mends.end() ? 0 : of_file->second;
     if (!is_replaceable(file.path.empty() ? "-" : file.path.string())) {
         outcome.output = bytes;
         if (made > 0) outcome.once_written = told(file.name, made);
@@ -60,7 +69,7 @@ void write_mended(const SourceFile& file, const std::string& bytes, std::size_t 
 
 MendOutcome mend_input(const std::string& input, const MendTools& tools, bool dry_run) {
     MendOutcome outcome;
-    const bool excerpts = isatty(STDERR_FILENO) == 1;
+    const bool excerpts = shows_excerpts();
     const advice::ReadingOwner first = first_reading(input);
     const advice::AllMended all =
         mend_all(*first, {tools.language, tools.read_on, office_of(tools.offices, input)});
@@ -69,17 +78,15 @@ MendOutcome mend_input(const std::string& input, const MendTools& tools, bool dr
     outcome.messages = all_messages(last.diagnostics, last.sources, excerpts);
     outcome.failed = !last.resume;
     const advice::Texts after = advice::texts_of(last.sources);
-    std::map<fs::path, bool> seen;
+    std::set<fs::path> seen;
     for (std::uint32_t index = 0; index < first->sources.size(); ++index) {
         const SourceFile& file = first->sources.file(index);
         const auto text = after.find(file.path);
-        if (!seen.try_emplace(file.path).second || text == after.end()) continue;
-        const auto made = all.made.find(file.path);
+        if (!seen.insert(file.path).second || text == after.end()) continue;
         if (dry_run)
-            outcome.output += line_diff(file.path.empty() ? file.name : file.path.string(),
-                                        file.bytes, text->second);
+            show_mended(file, text->second, outcome);
         else
-            write_mended(file, text->second, made == all.made.end() ? 0 : made->second, outcome);
+            write_mended(file, text->second, all.made, outcome);
     }
     outcome.messages += all_messages(all.left, last.sources, excerpts);
     return outcome;
@@ -92,7 +99,7 @@ ExitCode run_mend(const MendRequest& request) {
     if (!read_epoch(epoch)) return wrong_use("mend", fill<messages::epoch>());
 
     const english::Language language(data_folder());
-    advice::Offices offices(data_folder() / "themes", request.office);
+    advice::Offices offices(themes_in(data_folder()), request.office);
     if (!read_offices(offices, request.inputs, "mend")) return ExitCode::wrong_use;
     const MendTools tools{language, reading_day(epoch), &offices};
     ExitCode code = ExitCode::done;

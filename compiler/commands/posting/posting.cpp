@@ -11,8 +11,6 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <cmath>
-#include <unistd.h>
 
 namespace quoin::commands {
 
@@ -50,6 +48,14 @@ std::string term_text(const Term& term, bool explain) {
                               term.place.line, term.sentence, evidence_text(term));
 }
 
+std::string left_out_text(const Posting& posting) {
+    std::string text = posting.left_out.empty() ? "" : "Left out:\n";
+    for (const postings::Statement& statement : posting.left_out)
+        text += fmt::format("  line {}, {}: {}\n", statement.line, name_of(*statement.left_out),
+                            statement.text);
+    return text;
+}
+
 std::string posting_text(const std::string& name, const Posting& posting, bool explain) {
     std::string text = name + ": what the posting asks for\n";
     const auto listed =
@@ -61,17 +67,8 @@ std::string posting_text(const std::string& name, const Posting& posting, bool e
     }
     if (shown < posting.terms.size())
         text += fmt::format("  and {} that weigh less: --explain\n", posting.terms.size() - shown);
-    if (explain && !posting.left_out.empty()) {
-        text += "Left out:\n";
-        for (const postings::Statement& statement : posting.left_out)
-            text += fmt::format("  line {}, {}: {}\n", statement.line, name_of(*statement.left_out),
-                                statement.text);
-    }
+    if (explain) text += left_out_text(posting);
     return text + std::string(caution);
-}
-
-double rounded(double value) {
-    return std::round(value * 1000) / 1000;
 }
 
 Json evidence_json(const Term& term) {
@@ -86,7 +83,7 @@ Json term_json(const Term& term) {
             {"other_form", term.other_form},
             {"kind", name_of(term.kind)},
             {"standing", name_of(term.standing)},
-            {"weight", rounded(term.weight)},
+            {"weight", in_thousandths(term.weight)},
             {"times", term.times},
             {"listed", term.listed},
             {"line", term.place.line},
@@ -116,7 +113,7 @@ ExitCode run_posting(const PostingRequest& request) {
         Sources sources;
         Diagnostics diagnostics;
         const auto posting = read_posting_at(input, sources, diagnostics);
-        print_messages(all_messages(diagnostics, sources, isatty(STDERR_FILENO) == 1));
+        print_all(diagnostics, sources);
         const std::string name(input == "-" ? standard_input : input);
         if (!posting)
             code = ExitCode::errors;

@@ -2,6 +2,9 @@
 
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/data_places.hpp"
+#include "compiler/base/file_kinds.hpp"
+#include "compiler/base/whole_file_place.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/posting/posting_pdf.hpp"
@@ -18,11 +21,11 @@ namespace {
 
 constexpr std::size_t fewest_words = 12; // of a posting
 
-bool begins_as_pdf(const std::string& named) {
+bool is_pdf_file(const std::string& named) {
     std::array<char, 5> start{};
     std::ifstream file(named, std::ios::binary);
     return named != "-" && file.read(start.data(), start.size()) &&
-           std::string_view(start.data(), start.size()) == "%PDF-";
+           begins_as_pdf({start.data(), start.size()});
 }
 
 // The text of a PDF as a portal's reader has it, or why there is none.
@@ -44,11 +47,11 @@ std::string text_of_pdf(const std::string& named, std::string& fault) {
 
 std::optional<std::uint32_t> source_of(const std::string& named, Sources& sources,
                                        Diagnostics& diagnostics) {
-    if (!begins_as_pdf(named)) return sources.read_input(named, diagnostics, TextOf::elsewhere);
+    if (!is_pdf_file(named)) return sources.read_input(named, diagnostics, TextOf::elsewhere);
     std::string fault;
     const auto file = sources.add(named, text_of_pdf(named, fault), diagnostics);
     if (!fault.empty() && file) {
-        diagnostics.error({*file, 0, 0, 0}, fault);
+        diagnostics.error(whole_file(*file), fault);
         return std::nullopt;
     }
     return file;
@@ -71,11 +74,11 @@ std::optional<postings::Posting> read_posting_at(const std::string& named, Sourc
     if (!file) return std::nullopt;
     const std::string& text = sources.file(*file).text;
     const auto refuse = [&](std::string fault) {
-        diagnostics.error({*file, 0, 0, 0}, std::move(fault));
+        diagnostics.error(whole_file(*file), std::move(fault));
         return std::nullopt;
     };
     if (is_resume(text)) return refuse(fill<messages::posting_is_resume>());
-    const english::WordList words(data_folder() / "dictionaries" / "en_US.words");
+    const english::WordList words(word_list_in(data_folder()));
     const auto lines =
         postings::is_html(text) ? postings::html_lines(text) : postings::text_lines(text);
     auto posting = postings::read_posting(lines, *file, words);

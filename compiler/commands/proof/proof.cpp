@@ -1,18 +1,15 @@
 #include "compiler/commands/proof/proof.hpp"
 
 #include "compiler/base/json_text.hpp"
-#include "compiler/base/write_file.hpp"
-#include "compiler/commands/installation.hpp"
 #include "compiler/commands/marked_targets.hpp"
 #include "compiler/commands/messages.hpp"
-#include "compiler/commands/office_rules.hpp"
 #include "compiler/commands/outputs.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/commands/progress.hpp"
+#include "compiler/commands/proof/proof_means.hpp"
 #include "compiler/commands/proof/proof_report.hpp"
 #include "compiler/commands/set/source_date.hpp"
 
-#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -37,11 +34,7 @@ bool write_marked(const Proofread& one, const std::string& target, const ProofTo
                   const std::optional<std::int64_t>& epoch) {
     if (!one.typeset) return false; // and its errors are said
     const auto time = document_time(epoch, one.typeset->resume.settings);
-    const auto fault = would_spoil(target, one.sources)
-                           ? fill<messages::source_overwritten>(target)
-                           : write_file(target, marked_proof(one, tools, time));
-    if (fault) print_messages(fmt::format("quoin proof: {}\n", *fault));
-    return !fault;
+    return write_beside(one.sources, target, marked_proof(one, tools, time), "proof");
 }
 
 std::string text_for(const Proofread& one, const ProofRequest& request) {
@@ -58,8 +51,7 @@ std::unique_ptr<Proofread> proofread_for(const std::string& input, const ProofRe
                                          const ProofTools& tools, ProgressLine& progress) {
     auto one = proofread(input, request.choices, tools);
     if (request.ignore_accept) take_back_set_aside(one->proof);
-    const std::string messages =
-        all_messages(one->diagnostics, one->sources, isatty(STDERR_FILENO) == 1);
+    const std::string messages = all_messages(one->diagnostics, one->sources, shows_excerpts());
     if (!messages.empty()) progress.clear();
     print_messages(messages);
     return one;
@@ -89,33 +81,27 @@ ExitCode report_all(const ProofRequest& request, const std::vector<std::string>&
     return code;
 }
 
-// What of the request does not go together.
-std::optional<std::string> wrong_together(const ProofRequest& request) {
+// What of the request does not go together; nothing, and where the marked pages go.
+std::optional<std::string> wrong_in(const ProofRequest& request, std::vector<std::string>& marked) {
     if (request.summary && request.format == "sarif") return fill<messages::summary_no_sarif>();
     if (request.summary && request.roster) return fill<messages::summary_or_roster>();
     if (std::ranges::count(request.inputs, "-") > 1) return fill<messages::dash_twice>();
-    return std::nullopt;
+    const bool prints_more = request.format != "text" || request.summary || request.roster;
+    return plan_marked({request.inputs, request.marked, ".marked.pdf", prints_more}, marked);
 }
 
 }
 
 ExitCode run_proof_command(const ProofRequest& request) {
     std::vector<std::string> marked;
-    if (const auto fault = wrong_together(request)) return wrong_use("proof", *fault);
-    const bool prints_more = request.format != "text" || request.summary || request.roster;
-    const MarkedRequest pages{request.inputs, request.marked, ".marked.pdf", prints_more};
-    if (const auto fault = plan_marked(pages, marked)) return wrong_use("proof", *fault);
+    if (const auto fault = wrong_in(request, marked)) return wrong_use("proof", *fault);
     std::optional<std::int64_t> epoch;
     if (!read_epoch(epoch)) return wrong_use("proof", fill<messages::epoch>());
 
-    const std::filesystem::path data = data_folder();
-    advice::Offices offices(data / "themes", request.office);
-    if (!read_offices(offices, request.inputs, "proof")) return ExitCode::wrong_use;
-    const auto fonts = open_fonts(data);
-    if (!fonts) return ExitCode::errors;
-    const english::Language language(data);
-    const ProofTools tools{data, *fonts, language, reading_day(epoch), &offices};
-    return report_all(request, marked, tools, epoch);
+    ProofMeans means(request.office);
+    const ExitCode opened = means.open(request.inputs, "proof");
+    return opened == ExitCode::done ? report_all(request, marked, means.tools(epoch), epoch)
+                                    : opened;
 }
 
 }

@@ -1,5 +1,6 @@
 #include "compiler/commands/scan/scan.hpp"
 
+#include "compiler/base/data_places.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/printing.hpp"
@@ -16,8 +17,9 @@ namespace quoin::commands {
 
 namespace {
 
-std::variant<portal::Scan, std::string> scan_input(const std::string& input,
-                                                   const portal::PageLanguages& languages) {
+using ScanOrFault = std::variant<portal::Scan, std::string>;
+
+ScanOrFault scan_input(const std::string& input, const portal::PageLanguages& languages) {
     try {
         return portal::scan_pdf(input, font_configuration(data_folder()), languages);
     } catch (const std::exception& fault) { // of the system: no process, no memory
@@ -25,7 +27,14 @@ std::variant<portal::Scan, std::string> scan_input(const std::string& input,
     }
 }
 
-bool has_faults(const std::variant<portal::Scan, std::string>& result) {
+// Null after a fault, which is said.
+const portal::Scan* scan_in(const std::string& input, const ScanOrFault& result) {
+    if (const auto* fault = std::get_if<std::string>(&result))
+        print_messages(fmt::format("{}: error: {}\n", input, *fault));
+    return std::get_if<portal::Scan>(&result);
+}
+
+bool has_faults(const ScanOrFault& result) {
     const auto* scan = std::get_if<portal::Scan>(&result);
     return !scan || std::ranges::any_of(scan->faults, [](const portal::ScanFault& fault) {
         return fault.weight != trade::Weight::consider;
@@ -38,16 +47,14 @@ ExitCode run_scan(const ScanRequest& request) {
     if (std::ranges::count(request.inputs, "-") > 0)
         return wrong_use("scan", fill<messages::no_scan_of_input>());
     const bool json = request.format == "json";
-    const auto languages = portal::page_languages(data_folder() / "themes" / "words");
+    const auto languages = portal::page_languages(page_words_in(data_folder()));
     portal::JsonReport report;
     ExitCode code = ExitCode::done;
     bool first = true;
     for (const std::string& input : request.inputs) {
-        const auto result = scan_input(input, languages);
+        const ScanOrFault result = scan_input(input, languages);
         if (has_faults(result)) code = ExitCode::errors;
-        const auto* scan = std::get_if<portal::Scan>(&result);
-        if (!scan)
-            print_messages(fmt::format("{}: error: {}\n", input, std::get<std::string>(result)));
+        const auto* scan = scan_in(input, result);
         if (json)
             report.add(input, result);
         else if (scan && !print_report("scan", (first ? "" : "\n") + report_text(input, *scan)))

@@ -1,5 +1,6 @@
 #include "compiler/commands/set/explain_report.hpp"
 
+#include "compiler/base/whole_file_place.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/stages/fit/page_breaks.hpp"
 
@@ -148,7 +149,7 @@ void warn_of_thin_page(const stages::Typeset& typeset, const fit::Fit& fit, std:
     const std::vector<double> fullness = page_fullness(typeset.composition, fit);
     if (fullness.size() < 2 || fullness.back() >= fit::least_fullness) return;
     const std::size_t pages = fullness.size();
-    diagnostics.warning({file, 0, 0, 0},
+    diagnostics.warning(whole_file(file),
                         fill<messages::thin_page>(pages == 2 ? "second" : "last",
                                                   percent(fullness.back()), pages - 1));
 }

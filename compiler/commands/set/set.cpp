@@ -2,6 +2,7 @@
 
 #include "compiler/base/hands.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/whole_file_place.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/caseload/cache.hpp"
 #include "compiler/commands/installation.hpp"
@@ -17,7 +18,6 @@
 #include "compiler/commands/set/watch.hpp"
 #include "compiler/commands/tailor/for_posting.hpp"
 #include "compiler/portal/verify.hpp"
-#include "compiler/stages/fit/cuts.hpp"
 #include "compiler/stages/fonts/fonts.hpp"
 #include "compiler/stages/overflow_report.hpp"
 #include "compiler/stages/page_state.hpp"
@@ -56,29 +56,41 @@ struct Written { // what one input's outputs hold
     std::optional<std::string> pdf, plain, deps;
 };
 
+// What the PDF is made from, as make is to know it.
+std::vector<std::filesystem::path> prerequisites_of(const stages::Typeset& typeset,
+                                                    const SetRequest& request) {
+    std::vector<std::filesystem::path> all = typeset.resume.files;
+    if (request.posting != "-") all.emplace_back(request.posting);
+    for (const auto* files :
+         {&typeset.theme.files, &typeset.theme.family_files, &typeset.resume.words.files})
+        all.insert(all.end(), files->begin(), files->end());
+    std::erase_if(all, [](const auto& path) { return path.empty(); });
+    return all;
+}
+
+// A name that make cannot read.
+std::optional<std::string> odd_name(const std::string& name) {
+    const std::string_view sign = unholdable(name);
+    if (sign.empty()) return std::nullopt;
+    return fill<messages::deps_cannot_hold>(in_quotes(name), in_quotes(sign));
+}
+
 // What depends, and on what; an error for a name that make cannot read.
 std::optional<std::string> deps_of(const stages::Typeset& typeset, const Outputs& outputs,
                                    const SetRequest& request, std::uint32_t file,
                                    Diagnostics& diagnostics) {
-    std::vector<std::filesystem::path> prerequisites = typeset.resume.files;
-    if (request.posting != "-") prerequisites.emplace_back(request.posting);
-    for (const auto* files :
-         {&typeset.theme.files, &typeset.theme.family_files, &typeset.resume.words.files})
-        prerequisites.insert(prerequisites.end(), files->begin(), files->end());
-    std::erase_if(prerequisites, [](const auto& path) { return path.empty(); });
+    const auto prerequisites = prerequisites_of(typeset, request);
     std::vector<std::string> targets;
     for (const std::string& target : {outputs.pdf, outputs.plain})
         if (!target.empty() && target != "-") targets.push_back(target);
     std::vector<std::string> names = targets;
     for (const auto& path : prerequisites)
         names.push_back(path.string());
-    for (const std::string& name : names) {
-        const std::string_view sign = unholdable(name);
-        if (sign.empty()) continue;
-        diagnostics.error({file, 0, 0, 0},
-                          fill<messages::deps_cannot_hold>(in_quotes(name), in_quotes(sign)));
-        return std::nullopt;
-    }
+    for (const std::string& name : names)
+        if (const auto fault = odd_name(name)) {
+            diagnostics.error(whole_file(file), *fault);
+            return std::nullopt;
+        }
     return depfile(targets, prerequisites);
 }
 
@@ -90,23 +102,6 @@ std::optional<std::string> write_all(const Written& written, const Outputs& outp
           std::tie(written.deps, outputs.deps)})
         if (bytes) all.push_back({target, *bytes});
     return write_files(all);
-}
-
-// The text for a form and the depfile, as far as they are asked for; false after an error.
-bool write_texts(const stages::Typeset& typeset, const Outputs& outputs, const SetRequest& request,
-                 std::uint32_t file, Written& written, Diagnostics& diagnostics) {
-    if (!outputs.plain.empty()) {
-        written.plain = request.entry.empty()
-                            ? plain::plain_text(typeset.composition)
-                            : plain::entry_text(typeset.composition, request.entry);
-        if (!written.plain) {
-            diagnostics.error({file, 0, 0, 0}, fill<messages::no_entry>(in_quotes(request.entry)));
-            return false;
-        }
-        if (request.ascii) written.plain = plain::in_ascii(*written.plain);
-    }
-    if (!outputs.deps.empty()) written.deps = deps_of(typeset, outputs, request, file, diagnostics);
-    return outputs.deps.empty() || written.deps;
 }
 
 // As it is or, for a posting, what of it serves that best.
@@ -129,17 +124,6 @@ pages::Pages pages_of(const stages::Typeset& typeset, const SetRequest& request)
         fit::preferred_fit(typeset.composition, typeset.theme, typeset.resume.settings));
 }
 
-// False, and an error, if an output would be written over what was read.
-bool spares_sources(const Outputs& outputs, const Sources& sources, std::uint32_t file,
-                    Diagnostics& diagnostics) {
-    for (const std::string& target : {outputs.pdf, outputs.plain, outputs.deps}) {
-        if (!would_spoil(target, sources)) continue;
-        diagnostics.error({file, 0, 0, 0}, fill<messages::source_overwritten>(target));
-        return false;
-    }
-    return true;
-}
-
 // "draft.pdf: 1 page, 10.7 pt, 4 lines free"
 std::string done_line(const stages::Typeset& typeset, const Outputs& outputs,
                       const SetRequest& request) {
@@ -147,58 +131,6 @@ std::string done_line(const stages::Typeset& typeset, const Outputs& outputs,
     const std::string and_text = outputs.plain.empty() ? "" : " and " + outputs.plain;
     return outputs.pdf + and_text + ": " +
            (request.at_preferred ? "a specimen" : page_state(typeset)) + '\n';
-}
-
-// The page's bytes; without them, the code says why there are none.
-ExitCode write_page(const stages::Typeset& typeset, const Sources& sources, std::uint32_t file,
-                    const Context& context, Written& written, Diagnostics& diagnostics,
-                    Diagnostics& cuts_report, SetOutcome& outcome) {
-    const SetRequest& request = context.request;
-    const auto* overflow = std::get_if<fit::Overflow>(&typeset.fit);
-    if (overflow != nullptr && !request.at_preferred) {
-        const fit::Cuts cuts =
-            fit::cheapest_cuts(typeset.composition, typeset.theme, typeset.resume.settings);
-        cuts_report = overflow_report(overflow->lines_too_many, cuts, typeset, file, request.draft);
-        if (request.format == "json")
-            outcome.cuts = cuts_json(overflow->lines_too_many, cuts, typeset, sources);
-        if (!request.draft) return ExitCode::does_not_fit;
-    }
-    written.pdf = pdf::write_pdf(typeset.composition, pages_of(typeset, request),
-                                 document_time(context.epoch, typeset.resume.settings));
-    const bool is_whole = !request.verify || portal::verify_pdf(typeset.composition, *written.pdf,
-                                                                {file, 0, 0, 0}, diagnostics);
-    return is_whole ? ExitCode::done : ExitCode::errors;
-}
-
-ExitCode set_source(Sources& sources, std::uint32_t file, const Context& context,
-                    const Outputs& outputs, Diagnostics& diagnostics, Diagnostics& cuts_report,
-                    SetOutcome& outcome) {
-    const auto typeset = typeset_of(sources, file, context, diagnostics);
-    if (!typeset) return ExitCode::errors;
-    if (context.request.watch) outcome.state = page_state(*typeset);
-    if (context.request.format == "json") outcome.fit = fit_json(*typeset);
-    const auto& of_system = typeset->theme.family_files;
-    outcome.read.insert(of_system.begin(), of_system.end());
-    if (!spares_sources(outputs, sources, file, diagnostics)) return ExitCode::errors;
-    Written written;
-    if (!outputs.pdf.empty())
-        if (const ExitCode code = write_page(*typeset, sources, file, context, written, diagnostics,
-                                             cuts_report, outcome);
-            code != ExitCode::done)
-            return code;
-    if (!write_texts(*typeset, outputs, context.request, file, written, diagnostics))
-        return ExitCode::errors;
-    if (auto fault = write_all(written, outputs)) {
-        diagnostics.error({file, 0, 0, 0}, *fault);
-        return ExitCode::errors;
-    }
-    if (context.tells) outcome.state = done_line(*typeset, outputs, context.request);
-    if (const auto* fit = std::get_if<fit::Fit>(&typeset->fit)) {
-        warn_of_thin_page(*typeset, *fit, file, diagnostics);
-        if (context.request.explain)
-            outcome.explanation = explain_report(*typeset, *fit, sources, file);
-    }
-    return ExitCode::done;
 }
 
 // Of what kept the file from being read, what `quoin mend` can do.
@@ -238,30 +170,127 @@ std::set<std::filesystem::path> files_of(const SetOutcome& outcome, const Output
     return files;
 }
 
-SetOutcome set_anew(const std::string& input, const Outputs& outputs, const Context& context) {
-    Sources sources;
-    Diagnostics diagnostics;
-    const auto file = sources.read_input(input, diagnostics);
-    Diagnostics cuts_report; // in an order of its own
-    SetOutcome outcome;
-    outcome.code =
-        file ? set_source(sources, *file, context, outputs, diagnostics, cuts_report, outcome)
-             : ExitCode::errors;
-    for (std::uint32_t i = 0; i < sources.size(); ++i)
-        outcome.read.insert(sources.file(i).path);
-    if (context.request.watch) note_state(input, diagnostics, outcome);
-    diagnostics.sort();
-    outcome.messages = all_messages(diagnostics, sources, context.excerpts) +
-                       all_messages(cuts_report, sources, context.excerpts) +
-                       mends_offered(diagnostics, input);
-    return outcome;
-}
+// One input on its way to its outputs.
+class SetRun {
+public:
+    SetRun(const std::string& input, const Outputs& outputs, const Context& context)
+        : input_(input), outputs_(outputs), context_(context), request_(context.request) {}
+
+    SetOutcome run() {
+        const auto file = sources_.read_input(input_, diagnostics_);
+        file_ = file.value_or(0);
+        outcome_.code = file ? set() : ExitCode::errors;
+        for (std::uint32_t i = 0; i < sources_.size(); ++i)
+            outcome_.read.insert(sources_.file(i).path);
+        if (request_.watch) note_state(input_, diagnostics_, outcome_);
+        diagnostics_.sort();
+        outcome_.messages = all_messages(diagnostics_, sources_, context_.excerpts) +
+                            all_messages(cuts_report_, sources_, context_.excerpts) +
+                            mends_offered(diagnostics_, input_);
+        return std::move(outcome_);
+    }
+
+private:
+    ExitCode set() {
+        const auto typeset = typeset_of(sources_, file_, context_, diagnostics_);
+        if (!typeset) return ExitCode::errors;
+        note_setting(*typeset);
+        if (!spares_sources()) return ExitCode::errors;
+        if (!outputs_.pdf.empty())
+            if (const ExitCode code = make_page(*typeset); code != ExitCode::done) return code;
+        if (!make_text(*typeset) || !make_deps(*typeset)) return ExitCode::errors;
+        if (const auto fault = write_all(written_, outputs_)) return fail(*fault);
+        note_done(*typeset);
+        return ExitCode::done;
+    }
+
+    ExitCode fail(const std::string& fault) {
+        diagnostics_.error(whole_file(file_), fault);
+        return ExitCode::errors;
+    }
+
+    void note_setting(const stages::Typeset& typeset) {
+        if (request_.watch) outcome_.state = page_state(typeset);
+        if (request_.format == "json") outcome_.fit = fit_json(typeset);
+        const auto& of_system = typeset.theme.family_files;
+        outcome_.read.insert(of_system.begin(), of_system.end());
+    }
+
+    // False, and an error, if an output would be written over what was read.
+    bool spares_sources() {
+        for (const std::string& target : {outputs_.pdf, outputs_.plain, outputs_.deps}) {
+            if (!would_spoil(target, sources_)) continue;
+            fail(fill<messages::source_overwritten>(target));
+            return false;
+        }
+        return true;
+    }
+
+    // The page's bytes; without them, the code says why there are none.
+    ExitCode make_page(const stages::Typeset& typeset) {
+        const auto* overflow = std::get_if<fit::Overflow>(&typeset.fit);
+        if (overflow != nullptr && !request_.at_preferred) {
+            note_overflow(*overflow, typeset);
+            if (!request_.draft) return ExitCode::does_not_fit;
+        }
+        written_.pdf = pdf::write_pdf(typeset.composition, pages_of(typeset, request_),
+                                      document_time(context_.epoch, typeset.resume.settings));
+        const bool is_whole =
+            !request_.verify ||
+            portal::verify_pdf(typeset.composition, *written_.pdf, whole_file(file_), diagnostics_);
+        return is_whole ? ExitCode::done : ExitCode::errors;
+    }
+
+    void note_overflow(const fit::Overflow& overflow, const stages::Typeset& typeset) {
+        const int lines = overflow.lines_too_many;
+        const fit::Cuts cuts = stages::cheapest_cuts_of(typeset);
+        cuts_report_ = overflow_report(lines, cuts, typeset, file_, request_.draft);
+        if (request_.format == "json") outcome_.cuts = cuts_json(lines, cuts, typeset, sources_);
+    }
+
+    // The text for a form, as far as it is asked for; false after an error.
+    bool make_text(const stages::Typeset& typeset) {
+        if (outputs_.plain.empty()) return true;
+        written_.plain = request_.entry.empty()
+                             ? plain::plain_text(typeset.composition)
+                             : plain::entry_text(typeset.composition, request_.entry);
+        if (!written_.plain)
+            fail(fill<messages::no_entry>(in_quotes(request_.entry)));
+        else if (request_.ascii)
+            written_.plain = plain::in_ascii(*written_.plain);
+        return written_.plain.has_value();
+    }
+
+    bool make_deps(const stages::Typeset& typeset) {
+        if (outputs_.deps.empty()) return true;
+        written_.deps = deps_of(typeset, outputs_, request_, file_, diagnostics_);
+        return written_.deps.has_value();
+    }
+
+    void note_done(const stages::Typeset& typeset) {
+        if (context_.tells) outcome_.state = done_line(typeset, outputs_, request_);
+        const auto* fit = std::get_if<fit::Fit>(&typeset.fit);
+        if (fit == nullptr) return;
+        warn_of_thin_page(typeset, *fit, file_, diagnostics_);
+        if (request_.explain) outcome_.explanation = explain_report(typeset, *fit, sources_, file_);
+    }
+
+    const std::string& input_;
+    const Outputs& outputs_;
+    const Context& context_;
+    const SetRequest& request_;
+    Sources sources_;
+    std::uint32_t file_ = 0;
+    Diagnostics diagnostics_, cuts_report_; // the latter in an order of its own
+    Written written_;
+    SetOutcome outcome_;
+};
 
 SetOutcome set_one(const std::string& input, const Outputs& outputs, const Context& context) {
     const auto last = last_set_of(input, outputs, context);
     if (last && last->still_stands())
         return {ExitCode::done, fill<messages::nothing_changed>(input) + '\n'};
-    SetOutcome outcome = set_anew(input, outputs, context);
+    SetOutcome outcome = SetRun(input, outputs, context).run();
     // what was warned of is warned of again
     if (last && outcome.code == ExitCode::done && outcome.messages.empty())
         last->keep(files_of(outcome, outputs));
@@ -338,16 +367,30 @@ ExitCode worst_of(const std::vector<SetOutcome>& outcomes) {
     return worst;
 }
 
+ExitCode set_and_tell(const std::vector<Outputs>& outputs, const Context& context) {
+    const SetRequest& request = context.request;
+    const std::vector<SetOutcome> outcomes = set_all(request.inputs, outputs, context);
+    if (!print_outcomes(outcomes, takes_standard_output(outputs))) return ExitCode::errors;
+    if (request.format == "json" &&
+        !print_output("set", set_json(request.inputs, outputs, outcomes)))
+        return ExitCode::errors;
+    return worst_of(outcomes);
+}
+
+// What of the request does not go together; nothing, and where the outputs go.
+std::optional<std::string> wrong_in(const SetRequest& request, std::vector<Outputs>& outputs) {
+    if (auto fault = plan_outputs(request, outputs)) return fault;
+    if (request.watch && is_one_of("-", request.inputs)) return fill<messages::watch_input>();
+    if (takes_standard_output(outputs) && request.format == "json")
+        return fill<messages::json_and_output>();
+    return std::nullopt;
+}
+
 }
 
 ExitCode run_set(const SetRequest& request) {
     std::vector<Outputs> outputs;
-    if (const auto fault = plan_outputs(request, outputs)) return wrong_use("set", *fault);
-    if (request.watch && is_one_of("-", request.inputs))
-        return wrong_use("set", fill<messages::watch_input>());
-    const bool is_taken = takes_standard_output(outputs),
-               is_for_programs = request.format == "json";
-    if (is_taken && is_for_programs) return wrong_use("set", fill<messages::json_and_output>());
+    if (const auto fault = wrong_in(request, outputs)) return wrong_use("set", *fault);
     std::optional<std::int64_t> epoch;
     if (!read_epoch(epoch)) return wrong_use("set", fill<messages::epoch>());
 
@@ -355,15 +398,11 @@ ExitCode run_set(const SetRequest& request) {
     const auto fonts = open_fonts(data);
     if (!fonts) return ExitCode::errors;
 
-    const bool tells =
-        !is_for_programs && !is_taken && !request.watch && isatty(STDOUT_FILENO) == 1;
-    const Context context{request, data, *fonts, epoch, isatty(STDERR_FILENO) == 1, tells};
-    if (request.watch) return watch_all(request.inputs, outputs, context);
-    const std::vector<SetOutcome> outcomes = set_all(request.inputs, outputs, context);
-    if (!print_outcomes(outcomes, is_taken)) return ExitCode::errors;
-    if (is_for_programs && !print_output("set", set_json(request.inputs, outputs, outcomes)))
-        return ExitCode::errors;
-    return worst_of(outcomes);
+    const bool tells = request.format != "json" && !takes_standard_output(outputs) &&
+                       !request.watch && isatty(STDOUT_FILENO) == 1;
+    const Context context{request, data, *fonts, epoch, shows_excerpts(), tells};
+    return request.watch ? watch_all(request.inputs, outputs, context)
+                         : set_and_tell(outputs, context);
 }
 
 }

@@ -5,7 +5,6 @@
 
 #include <nlohmann/json.hpp>
 
-#include <cmath>
 #include <variant>
 
 namespace quoin::commands {
@@ -15,10 +14,6 @@ namespace {
 using SetJson = nlohmann::ordered_json;
 
 constexpr int set_json_version = 1; // goes up when a key changes its meaning
-
-double in_thousandths(double value) {
-    return std::round(value * 1000) / 1000;
-}
 
 SetJson chosen_json(const fit::Explanation& explanation) {
     constexpr const char* names[fit::quantity_count] = {

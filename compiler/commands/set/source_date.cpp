@@ -1,10 +1,9 @@
 #include "compiler/commands/set/source_date.hpp"
 
-#include <charconv>
+#include "compiler/base/numbers.hpp"
+
 #include <chrono>
 #include <cstdlib>
-#include <string_view>
-#include <system_error>
 
 namespace quoin::commands {
 
@@ -13,14 +12,8 @@ bool read_epoch(std::optional<std::int64_t>& epoch) {
     if (given == nullptr || *given == '\0') return true;
     constexpr std::int64_t end_of_year_9999 =
         253402300799; // PDF dates have four figures for a year
-    const std::string_view text = given;
-    std::int64_t seconds = 0;
-    const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), seconds);
-    if (fault != std::errc() || end != text.data() + text.size() || seconds < 0 ||
-        seconds > end_of_year_9999)
-        return false;
-    epoch = seconds;
-    return true;
+    epoch = number_from<std::int64_t>(given);
+    return epoch && *epoch >= 0 && *epoch <= end_of_year_9999;
 }
 
 model::Date reading_day(const std::optional<std::int64_t>& epoch) {

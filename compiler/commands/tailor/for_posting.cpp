@@ -1,5 +1,6 @@
 #include "compiler/commands/tailor/for_posting.hpp"
 
+#include "compiler/base/data_places.hpp"
 #include "compiler/commands/posting/posting_source.hpp"
 #include "compiler/english/word_list.hpp"
 #include "compiler/matching/coverage.hpp"
@@ -18,7 +19,7 @@ std::unique_ptr<ForPosting> for_posting(Sources& sources, std::uint32_t file,
     const auto theme =
         stages::theme_for(*resume, tools.choices, sources, file, tools.data, diagnostics);
     if (!theme) return nullptr;
-    const english::WordList words(tools.data / "dictionaries" / "en_US.words");
+    const english::WordList words(word_list_in(tools.data));
     tailoring::Demand demand = tailoring::asked_of(matching::cover(*resume, *asked, words));
     auto tailored =
         tailoring::tailor(*resume, demand, {*theme, tools.data, tools.fonts}, diagnostics);

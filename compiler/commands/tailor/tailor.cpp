@@ -1,6 +1,8 @@
 #include "compiler/commands/tailor/tailor.hpp"
 
+#include "compiler/base/data_places.hpp"
 #include "compiler/base/folder.hpp"
+#include "compiler/base/whole_file_place.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
@@ -49,9 +51,8 @@ public:
         const auto file = sources_.read_input(request_.operands[0], diagnostics_);
         const ExitCode code = file ? tailor(*file) : ExitCode::errors;
         diagnostics_.sort();
-        const bool excerpts = isatty(STDERR_FILENO) == 1;
-        print_messages(all_messages(diagnostics_, sources_, excerpts));
-        print_messages(all_messages(too_long_, sources_, excerpts));
+        print_all(diagnostics_, sources_);
+        print_all(too_long_, sources_);
         if (request_.output == "-")
             print_messages(explanation_);
         else if (!explanation_.empty() && !print_report("tailor", explanation_))
@@ -63,33 +64,44 @@ private:
     ExitCode tailor(std::uint32_t file) {
         const auto found = for_posting(sources_, file, request_.operands[1], tools_, diagnostics_);
         if (!found) return ExitCode::errors;
-        const Place whole_file{file, 0, 0, 0};
         if (would_write_over(request_.output, sources_)) {
-            diagnostics_.error(whole_file, fill<messages::source_overwritten>(request_.output));
+            diagnostics_.error(whole_file(file),
+                               fill<messages::source_overwritten>(request_.output));
             return ExitCode::wrong_use;
         }
         const stages::Typeset& typeset = found->tailored.typeset;
-        if (const auto* overflow = std::get_if<fit::Overflow>(&typeset.fit)) {
-            diagnostics_.note(whole_file, fill<messages::kept_is_too_long>());
-            const fit::Cuts cuts =
-                fit::cheapest_cuts(typeset.composition, typeset.theme, typeset.resume.settings);
-            too_long_ = overflow_report(overflow->lines_too_many, cuts, typeset, file, false);
-            return ExitCode::does_not_fit;
-        }
-        const fs::path folder = folder_for(request_.output, sources_.file(file));
-        const fs::path words = tools_.data / "themes" / "words";
-        const std::string source = tailoring::tailored_source(
-            found->resume, found->demand, found->tailored,
-            {.sources = sources_, .file = file, .folder = folder, .words = words});
-        if (const auto fault = write_file(request_.output, source)) {
-            diagnostics_.error(whole_file, *fault);
+        if (const auto* overflow = std::get_if<fit::Overflow>(&typeset.fit))
+            return report_overflow(*overflow, typeset, file);
+        if (const auto fault = write_file(request_.output, source_of(*found, file))) {
+            diagnostics_.error(whole_file(file), *fault);
             return ExitCode::errors;
         }
-        if (request_.explain)
-            explanation_ = tailor_report(*found, sources_);
-        else if (request_.output != "-" && isatty(STDOUT_FILENO) == 1)
-            explanation_ = fmt::format("{}: {}\n", request_.output, page_state(typeset));
+        explain(*found);
         return ExitCode::done;
+    }
+
+    ExitCode report_overflow(const fit::Overflow& overflow, const stages::Typeset& typeset,
+                             std::uint32_t file) {
+        diagnostics_.note(whole_file(file), fill<messages::kept_is_too_long>());
+        too_long_ = overflow_report(overflow.lines_too_many, stages::cheapest_cuts_of(typeset),
+                                    typeset, file, false);
+        return ExitCode::does_not_fit;
+    }
+
+    std::string source_of(const ForPosting& found, std::uint32_t file) const {
+        const fs::path folder = folder_for(request_.output, sources_.file(file));
+        const fs::path words = page_words_in(tools_.data);
+        return tailoring::tailored_source(
+            found.resume, found.demand, found.tailored,
+            {.sources = sources_, .file = file, .folder = folder, .words = words});
+    }
+
+    void explain(const ForPosting& found) {
+        if (request_.explain)
+            explanation_ = tailor_report(found, sources_);
+        else if (request_.output != "-" && isatty(STDOUT_FILENO) == 1)
+            explanation_ =
+                fmt::format("{}: {}\n", request_.output, page_state(found.tailored.typeset));
     }
 
     const TailorRequest& request_;

@@ -1,5 +1,6 @@
 #include "compiler/commands/themes/themes.hpp"
 
+#include "compiler/base/data_places.hpp"
 #include "compiler/base/json_text.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/printing.hpp"
@@ -78,7 +79,7 @@ ExitCode set_specimen(const ThemesRequest& request, const std::filesystem::path&
 
 ExitCode run_themes(const ThemesRequest& request) {
     const std::filesystem::path data = data_folder();
-    if (request.specimen.empty()) return list_themes(data / "themes", request.format == "json");
+    if (request.specimen.empty()) return list_themes(themes_in(data), request.format == "json");
     return set_specimen(request, data);
 }
 
