@@ -47,19 +47,21 @@ struct AllSeen {
     Seen ligatures, private_letters, private_signs, replacements;
 };
 
+void look_at(const std::string& word, AllSeen& seen) {
+    const std::size_t characters = count_of(word, [](char32_t) { return true; });
+    const std::size_t hidden = count_of(word, is_private);
+    // alone it is a bullet or an icon, whose loss costs nothing but itself
+    (characters == hidden && characters <= 2 ? seen.private_signs : seen.private_letters)
+        .add(word, hidden);
+    seen.ligatures.add(word, count_of(word, is_ligature));
+    seen.replacements.add(word, count_of(word, is_replacement));
+}
+
 AllSeen look(const Reading& reading) {
     AllSeen seen;
     for (const ReadLine& line : reading.lines)
-        for (const ReadWord& word : line.words) {
-            if (all_ascii(word.text)) continue;
-            const std::size_t characters = count_of(word.text, [](char32_t) { return true; });
-            const std::size_t hidden = count_of(word.text, is_private);
-            // alone it is a bullet or an icon, whose loss costs nothing but itself
-            (characters == hidden && characters <= 2 ? seen.private_signs : seen.private_letters)
-                .add(word.text, hidden);
-            seen.ligatures.add(word.text, count_of(word.text, is_ligature));
-            seen.replacements.add(word.text, count_of(word.text, is_replacement));
-        }
+        for (const ReadWord& word : line.words)
+            if (!all_ascii(word.text)) look_at(word.text, seen);
     return seen;
 }
 

@@ -26,6 +26,11 @@ bool has_year(const ReadLine& line) {
     return find_dates(line.text()).has_value();
 }
 
+bool holds_prose(std::size_t lines, std::size_t words) {
+    return lines >= least_lines &&
+           static_cast<double>(words) >= least_words * static_cast<double>(lines);
+}
+
 // A stretch of the page that no line crosses at the gutter, if it holds two columns of prose.
 std::optional<TwoColumns> columns_in(const Lines& stretch, double gutter) {
     TwoColumns columns{stretch.front()->page, gutter, stretch.front()->box.top, 0, 0, 0};
@@ -37,14 +42,14 @@ std::optional<TwoColumns> columns_in(const Lines& stretch, double gutter) {
         dates += right && has_year(*line);
         columns.bottom = std::max(columns.bottom, line->box.bottom);
     }
-    const auto holds = [](std::size_t lines, std::size_t of_words) {
-        return lines >= least_lines &&
-               static_cast<double>(of_words) >= least_words * static_cast<double>(lines);
-    };
-    if (!holds(columns.left_lines, words[0]) || !holds(columns.right_lines, words[1]) ||
-        2 * dates > columns.right_lines)
-        return std::nullopt;
-    return columns;
+    const bool are_columns = holds_prose(columns.left_lines, words[0]) &&
+                             holds_prose(columns.right_lines, words[1]) &&
+                             2 * dates <= columns.right_lines;
+    return are_columns ? std::optional(columns) : std::nullopt;
+}
+
+bool crosses(const ReadLine& line, double gutter) {
+    return line.box.left < gutter - gutter_slack && line.box.right > gutter - gutter_slack;
 }
 
 std::optional<TwoColumns> columns_at(const Lines& by_height, double gutter) {
@@ -57,14 +62,11 @@ std::optional<TwoColumns> columns_at(const Lines& by_height, double gutter) {
                 best = found;
         stretch.clear();
     };
-    for (const ReadLine* line : by_height) {
-        const bool crosses =
-            line->box.left < gutter - gutter_slack && line->box.right > gutter - gutter_slack;
-        if (crosses)
+    for (const ReadLine* line : by_height)
+        if (crosses(*line, gutter))
             end_stretch();
         else
             stretch.push_back(line);
-    }
     end_stretch();
     return best;
 }
@@ -98,14 +100,17 @@ std::optional<TwoColumns> columns_on(const Reading& reading, std::size_t page) {
     return best;
 }
 
+bool stands_in(const ReadLine& line, const TwoColumns& columns) {
+    return line.page == columns.page && line.box.top >= columns.top - gutter_slack &&
+           line.box.bottom <= columns.bottom + gutter_slack;
+}
+
 // How often the reading goes from one column to the other.
 std::size_t crossings(const Reading& reading, const TwoColumns& columns) {
     std::size_t count = 0;
     std::optional<bool> before;
     for (const ReadLine& line : reading.lines) {
-        if (line.page != columns.page || line.box.top < columns.top - gutter_slack ||
-            line.box.bottom > columns.bottom + gutter_slack)
-            continue;
+        if (!stands_in(line, columns)) continue;
         for (const ReadWord& word : line.words) {
             const bool right = word.box.left > columns.gutter - gutter_slack;
             count += before && *before != right;

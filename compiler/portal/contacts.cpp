@@ -38,18 +38,21 @@ std::string_view without_start(std::string_view local) {
     return local;
 }
 
+bool is_host_label(std::string_view label) {
+    constexpr std::size_t most = 63;
+    return !label.empty() && label.size() <= most && label.front() != '-' && label.back() != '-' &&
+           std::ranges::all_of(label, [](char c) { return is_alphanumeric(c) || c == '-'; });
+}
+
 // RFC 1123: labels of letters, digits and inner hyphens; the last has letters and at least two.
 bool is_host_name(std::string_view host) {
-    constexpr std::size_t most = 253, most_of_label = 63;
+    constexpr std::size_t most = 253;
     if (host.size() > most || host.find('.') == std::string_view::npos) return false;
     std::string_view label;
     while (!host.empty()) {
         const std::size_t end = std::min(host.find('.'), host.size());
         label = host.substr(0, end);
-        if (label.empty() || label.size() > most_of_label || label.front() == '-' ||
-            label.back() == '-' ||
-            !std::ranges::all_of(label, [](char c) { return is_alphanumeric(c) || c == '-'; }))
-            return false;
+        if (!is_host_label(label)) return false;
         host.remove_prefix(std::min(end + 1, host.size()));
     }
     return label.size() >= 2 && std::ranges::none_of(label, is_figure);

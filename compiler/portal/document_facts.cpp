@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <span>
 
 namespace quoin::portal {
 
@@ -50,6 +51,16 @@ constexpr std::array<std::string_view, 11> font_types = {
     "CID TrueType",     "Type 1C (OT)", "Type 1C",    "Type 1",
     "TrueType (OT)",    "TrueType",     "Type 3"};
 
+std::string_view type_at_end(std::string_view text) {
+    const auto type =
+        std::ranges::find_if(font_types, [&](std::string_view one) { return text.ends_with(one); });
+    return type == font_types.end() ? std::string_view{} : *type;
+}
+
+bool is_yes_or_no(std::string_view field) {
+    return field == "yes" || field == "no";
+}
+
 // From the right, for a long name pushes the columns along: object and generation or `[none]`,
 // three words of yes or no, the encoding, the type.
 std::optional<FontFact> read_font(std::string_view line) {
@@ -57,17 +68,15 @@ std::optional<FontFact> read_font(std::string_view line) {
     const std::size_t id = !fields.empty() && fields.back() == "[none]" ? 1 : 2;
     if (fields.size() < id + 5) return std::nullopt;
     const std::size_t flags = fields.size() - id - 3;
-    for (std::size_t i = flags; i < flags + 3; ++i)
-        if (fields[i] != "yes" && fields[i] != "no") return std::nullopt;
+    if (!std::ranges::all_of(std::span(fields).subspan(flags, 3), is_yes_or_no))
+        return std::nullopt;
     FontFact font;
     font.embedded = fields[flags] == "yes";
     font.unicode = fields[flags + 2] == "yes";
     font.encoding = clean_text(fields[flags - 1], false);
     const auto before = trimmed(
         line.substr(0, static_cast<std::size_t>(fields[flags - 1].data() - line.data())), blanks);
-    const auto type = std::ranges::find_if(
-        font_types, [&](std::string_view one) { return before.ends_with(one); });
-    if (type != font_types.end()) font.type = *type;
+    font.type = type_at_end(before);
     font.name =
         clean_text(trimmed(before.substr(0, before.size() - font.type.size()), blanks), false);
     return font;

@@ -60,17 +60,19 @@ Lines by_baseline(const Reading& reading, std::size_t page) {
 }
 
 // Those that white parts from what stands left of them, by whole points of their right edges.
+// A line of its own that stands beside another.
+bool is_apart(const EdgeDate& date, const ReadLine& line, const ReadLine& before) {
+    return line.box.middle() - before.box.middle() <= same_baseline &&
+           date.left - before.box.right > least_white * date.height;
+}
+
 std::map<long, std::vector<std::string>> dates_by_edge(const Lines& lines) {
     std::map<long, std::vector<std::string>> edges;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const auto date = date_at_end(*lines[i]);
         if (!date) continue;
-        const ReadLine* const before = i > 0 ? lines[i - 1] : nullptr;
-        const bool apart =
-            !date->is_whole_line ||
-            (before && lines[i]->box.middle() - before->box.middle() <= same_baseline &&
-             date->left - before->box.right > least_white * date->height);
-        if (apart) edges[std::lround(date->right)].push_back(date->text);
+        if (!date->is_whole_line || (i > 0 && is_apart(*date, *lines[i], *lines[i - 1])))
+            edges[std::lround(date->right)].push_back(date->text);
     }
     return edges;
 }

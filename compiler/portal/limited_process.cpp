@@ -138,13 +138,7 @@ public:
         process_ = ::fork();
         if (process_ < 0) refuse("cannot start a process");
         if (process_ == 0) become(call, output.write.number(), messages.write.number());
-        ::setpgid(process_, process_); // here too: whichever of the two comes first
-        // by its number, for glibc 2.36 declares it as C does not link from C++
-        handle_ = Descriptor(static_cast<int>(::syscall(SYS_pidfd_open, process_, 0)));
-        if (handle_.number() < 0) {
-            kill_group();
-            refuse("cannot watch a process");
-        }
+        watch();
         output_ = std::move(output.read);
         messages_ = std::move(messages.read);
     }
@@ -211,21 +205,30 @@ private:
         reap();
     }
 
+    void watch() {
+        ::setpgid(process_, process_); // here too: whichever of the two comes first
+        // by its number, for glibc 2.36 declares it as C does not link from C++
+        handle_ = Descriptor(static_cast<int>(::syscall(SYS_pidfd_open, process_, 0)));
+        if (handle_.number() < 0) {
+            kill_group();
+            refuse("cannot watch a process");
+        }
+    }
+
     void finish() {
         ::kill(-process_, SIGKILL); // what it may have left behind, while the group's number holds
         const int status = reap();
         const bool exited = WIFEXITED(status);
         result_.code = exited ? WEXITSTATUS(status) : WTERMSIG(status);
-        if (exited && result_.code == exec_failed)
-            result_.end = ToolEnd::missing;
-        else if (exited && result_.code == setup_failed)
-            result_.end = ToolEnd::unlimited;
-        else if (!exited && result_.code == SIGXCPU)
-            result_.end = ToolEnd::too_long;
-        else if (result_.code != 0 && ran_out_of_memory())
-            result_.end = ToolEnd::no_memory;
-        else
-            result_.end = exited ? ToolEnd::done : ToolEnd::broken;
+        result_.end = end_by(exited);
+    }
+
+    ToolEnd end_by(bool exited) const {
+        if (exited && result_.code == exec_failed) return ToolEnd::missing;
+        if (exited && result_.code == setup_failed) return ToolEnd::unlimited;
+        if (!exited && result_.code == SIGXCPU) return ToolEnd::too_long;
+        if (result_.code != 0 && ran_out_of_memory()) return ToolEnd::no_memory;
+        return exited ? ToolEnd::done : ToolEnd::broken;
     }
 
     // Poppler's own words, and those of the C++ library; the system has no signal for it.
@@ -259,6 +262,10 @@ void wait_for_any(std::vector<std::unique_ptr<Running>>& running) {
     });
 }
 
+bool is_well(const ToolResult& result) {
+    return result.end == ToolEnd::done || result.end == ToolEnd::not_run;
+}
+
 }
 
 std::vector<ToolResult> run_limited(std::span<const Tool> tools, const ToolLimits& limits) {
@@ -268,10 +275,7 @@ std::vector<ToolResult> run_limited(std::span<const Tool> tools, const ToolLimit
     while (next < tools.size() || !running.empty()) {
         if (next == tools.size() || running.size() == at_once) {
             wait_for_any(running);
-            const bool all_well = std::ranges::all_of(results, [](const ToolResult& result) {
-                return result.end == ToolEnd::done || result.end == ToolEnd::not_run;
-            });
-            if (!all_well) next = tools.size();
+            if (!std::ranges::all_of(results, is_well)) next = tools.size();
             continue;
         }
         std::string program = program_of(tools[next].name);

@@ -25,26 +25,27 @@ void check_sizes(const Evidence& evidence, ScanFaults& faults) {
         report<messages::small_text>(faults, small_letters, small);
 }
 
+std::size_t dot_at(double at, std::size_t most) {
+    return static_cast<std::size_t>(std::clamp(at, 0.0, static_cast<double>(most)));
+}
+
 // One tone all over: nothing can be seen there.
 bool is_blank(const PagePicture& picture, const ReadBox& box, const ReadPage& page) {
     constexpr int one_tone = 10; // of 255; rounding at edges gives a few
     const double across = static_cast<double>(picture.width) / page.width;
     const double down = static_cast<double>(picture.height) / page.height;
-    const auto dot = [](double at, std::size_t most) {
-        return static_cast<std::size_t>(std::clamp(at, 0.0, static_cast<double>(most)));
-    };
-    const std::size_t left = dot(std::ceil(box.left * across), picture.width);
-    const std::size_t right = dot(std::floor(box.right * across), picture.width);
-    const std::size_t top = dot(std::ceil(box.top * down), picture.height);
-    const std::size_t bottom = dot(std::floor(box.bottom * down), picture.height);
+    const std::size_t left = dot_at(std::ceil(box.left * across), picture.width);
+    const std::size_t right = dot_at(std::floor(box.right * across), picture.width);
+    const std::size_t top = dot_at(std::ceil(box.top * down), picture.height);
+    const std::size_t bottom = dot_at(std::floor(box.bottom * down), picture.height);
     // too small a part of the picture shows nothing either way
     if (right < left + 6 || bottom < top + 4) return false;
     int darkest = 255, lightest = 0;
     for (std::size_t y = top; y < bottom; ++y)
-        for (std::size_t x = left; x < right; ++x) {
-            const int grey = static_cast<unsigned char>(picture.greys[y * picture.width + x]);
-            darkest = std::min(darkest, grey);
-            lightest = std::max(lightest, grey);
+        for (const char dot :
+             std::string_view(picture.greys).substr(y * picture.width + left, right - left)) {
+            darkest = std::min(darkest, int{static_cast<unsigned char>(dot)});
+            lightest = std::max(lightest, int{static_cast<unsigned char>(dot)});
         }
     return lightest - darkest < one_tone;
 }

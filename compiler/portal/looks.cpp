@@ -1,9 +1,9 @@
 #include "compiler/portal/looks.hpp"
 
+#include "compiler/base/numbers.hpp"
 #include "compiler/portal/markup.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <map>
 
 namespace quoin::portal {
@@ -13,9 +13,7 @@ namespace {
 constexpr double zoom = 3; // the most pdftohtml takes; it rounds sizes to whole numbers
 
 double channel(std::string_view hex) {
-    unsigned value = 0;
-    std::from_chars(hex.data(), hex.data() + hex.size(), value, 16);
-    return value / 255.0;
+    return number_from<unsigned>(hex, 16).value_or(0) / 255.0;
 }
 
 // Of `#rrggbb`; weights as luma has them (Rec. 709), enough to tell white from the rest.
@@ -33,39 +31,64 @@ std::size_t letters_in(std::string_view written) {
     }));
 }
 
+class LookReader {
+public:
+    void take(const MarkupTag& tag) {
+        if (tag.name == "fontspec")
+            add_style(tag);
+        else if (tag.name == "text")
+            open_ = style_named(attribute_of(tag, "font").value_or(""));
+        else if (tag.name == "/text")
+            open_ = nullptr;
+        else if (tag.name == "a")
+            add_address(tag);
+        if (open_) count(letters_in(tag.text));
+    }
+
+    Looks result() {
+        for (const auto& [number, style] : styles_)
+            if (style.letters > 0) looks_.texts.push_back(style);
+        std::ranges::sort(looks_.addresses);
+        const auto again = std::unique(looks_.addresses.begin(), looks_.addresses.end());
+        looks_.addresses.erase(again, looks_.addresses.end());
+        return std::move(looks_);
+    }
+
+private:
+    void add_style(const MarkupTag& tag) {
+        styles_[std::string(attribute_of(tag, "id").value_or(""))] = {
+            number_in(tag, "size") / zoom, lightness_of(attribute_of(tag, "color").value_or("")),
+            0};
+    }
+
+    LookOfText* style_named(std::string_view number) {
+        const auto style = styles_.find(number);
+        return style == styles_.end() ? nullptr : &style->second;
+    }
+
+    void add_address(const MarkupTag& tag) {
+        if (const auto address = attribute_of(tag, "href"))
+            looks_.addresses.push_back(clean_text(*address));
+    }
+
+    void count(std::size_t letters) {
+        open_->letters += letters;
+        looks_.letters += letters;
+    }
+
+    Looks looks_;
+    std::map<std::string, LookOfText, std::less<>> styles_; // by number
+    LookOfText* open_ = nullptr;
+};
+
 }
 
 Looks read_looks(std::string_view xml) {
-    Looks looks;
-    std::map<std::string, LookOfText, std::less<>> styles; // by number
-    LookOfText* open = nullptr;
+    LookReader reader;
     TagReader tags(xml);
-    while (const auto tag = tags.next()) {
-        if (tag->name == "fontspec") {
-            styles[std::string(attribute_of(*tag, "id").value_or(""))] = {
-                number_in(*tag, "size") / zoom,
-                lightness_of(attribute_of(*tag, "color").value_or("")), 0};
-        } else if (tag->name == "text") {
-            const auto style = styles.find(attribute_of(*tag, "font").value_or(""));
-            open = style == styles.end() ? nullptr : &style->second;
-        } else if (tag->name == "/text") {
-            open = nullptr;
-            continue;
-        } else if (tag->name == "a") {
-            if (const auto address = attribute_of(*tag, "href"))
-                looks.addresses.push_back(clean_text(*address));
-        }
-        if (!open) continue;
-        const std::size_t letters = letters_in(tag->text);
-        open->letters += letters;
-        looks.letters += letters;
-    }
-    for (const auto& [number, style] : styles)
-        if (style.letters > 0) looks.texts.push_back(style);
-    std::ranges::sort(looks.addresses);
-    looks.addresses.erase(std::unique(looks.addresses.begin(), looks.addresses.end()),
-                          looks.addresses.end());
-    return looks;
+    while (const auto tag = tags.next())
+        reader.take(*tag);
+    return reader.result();
 }
 
 }

@@ -1,5 +1,6 @@
 #include "compiler/portal/markup.hpp"
 
+#include "compiler/base/numbers.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <algorithm>
@@ -38,11 +39,8 @@ std::optional<std::string> numbered(std::string_view entity) {
     std::string_view figures = entity.substr(2, entity.size() - 3);
     const bool hex = figures.starts_with('x');
     if (hex) figures.remove_prefix(1);
-    unsigned long code = 0;
-    const char* end = figures.data() + figures.size();
-    const auto read = std::from_chars(figures.data(), end, code, hex ? 16 : 10);
-    if (read.ec != std::errc() || read.ptr != end || code > 0x10FFFF) return std::nullopt;
-    return utf8_of(code);
+    const auto code = number_from<unsigned long>(figures, hex ? 16 : 10);
+    return code && *code <= 0x10FFFF ? std::optional(utf8_of(*code)) : std::nullopt;
 }
 
 std::string without_entities(std::string_view written) {

@@ -150,13 +150,6 @@ inline constexpr Message found_nowhere = "found";
 inline constexpr Message only_a_link = "written out; there is only a link to one";
 
 // What is given is no PDF that can be read
-inline constexpr Message no_file = "there is no such file";
-inline constexpr Message is_folder = "it is a folder; name a PDF file";
-inline constexpr Message no_regular_file = "it is not a regular file; name a PDF file";
-inline constexpr Message unreadable = "it cannot be read: {}";
-inline constexpr Message no_permission = "it cannot be read; see its permissions";
-inline constexpr Message empty = "it is empty";
-inline constexpr Message too_large = "it has {} MiB; at most {} MiB are read";
 inline constexpr Message no_pdf = "it is not a PDF: it does not begin with '%PDF-'";
 inline constexpr Message other_format =
     "it is not a PDF but perhaps a word processor's file; export it as PDF first";

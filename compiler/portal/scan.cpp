@@ -1,6 +1,7 @@
 #include "compiler/portal/scan.hpp"
 
-#include "compiler/base/whole_file.hpp"
+#include "compiler/base/file_kinds.hpp"
+#include "compiler/base/given_file.hpp"
 #include "compiler/portal/faults.hpp"
 #include "compiler/portal/limited_process.hpp"
 
@@ -22,27 +23,12 @@ namespace fs = std::filesystem;
 constexpr double white = 0.8;                 // lightness
 constexpr const char* no_fonts = "/dev/null"; // for a PDF of ours, which carries its own
 
-// A file given by mistake gets the message for the mistake; its bytes otherwise.
 std::optional<std::string> read_whole(const fs::path& file, std::string& bytes) {
-    std::error_code error;
-    const fs::file_status status = fs::status(file, error);
-    if (!fs::exists(status)) return fill<messages::no_file>();
-    if (fs::is_directory(status)) return fill<messages::is_folder>();
-    if (!fs::is_regular_file(status)) return fill<messages::no_regular_file>();
-    const std::uintmax_t size = fs::file_size(file, error);
-    if (error) return fill<messages::unreadable>(error.message());
-    if (size == 0) return fill<messages::empty>();
-    if (size > most_pdf_bytes) return fill<messages::too_large>(size >> 20, most_pdf_bytes >> 20);
-    const int fault = read_whole_file(file, bytes);
-    if (fault == EACCES) return fill<messages::no_permission>();
-    if (fault != 0) return fill<messages::unreadable>(std::generic_category().message(fault));
-    return std::nullopt;
+    return fault_reading({file, most_pdf_bytes, "a PDF file", "a PDF file"}, bytes);
 }
 
-// Readers look for the header in the first 1024 bytes (ISO 32000-1, annex H, note 13).
 std::optional<std::string> not_a_pdf(std::string_view bytes) {
-    constexpr std::size_t header_within = 1024;
-    if (bytes.substr(0, header_within).find("%PDF-") != std::string_view::npos) return std::nullopt;
+    if (has_pdf_header(bytes)) return std::nullopt;
     const bool zip = bytes.starts_with("PK\x03\x04");
     const bool old = bytes.starts_with("\xD0\xCF\x11\xE0");
     if (zip || old) return fill<messages::other_format>();

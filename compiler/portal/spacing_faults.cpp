@@ -52,24 +52,34 @@ std::vector<std::string> spread_words(const ReadLine& line) {
     return found;
 }
 
+struct LettersOfWord {
+    std::size_t letters = 0, inner_capitals = 0; // the latter behind a small letter
+    bool ascii = true;
+};
+
+LettersOfWord letters_of(std::string_view word) {
+    LettersOfWord all;
+    for (bool small_before = false; !word.empty();) {
+        const Character character = take_character(word);
+        const bool capital = is_capital(character.code);
+        all.inner_capitals += capital && small_before;
+        small_before = is_letter(character.code) && !capital;
+        all.letters += is_letter(character.code);
+        all.ascii = all.ascii && character.code < 0x80;
+    }
+    return all;
+}
+
 bool is_glued(std::string_view word) {
     if (word.size() <= longest_word ||
         word.find_first_of("@/\\:._=&-#%+<>(){}[]") != std::string_view::npos)
         return false;
-    bool small_before = false, ascii = true;
-    std::size_t inner_capitals = 0, letters = 0;
-    for (std::string_view left = word; !left.empty();) {
-        const Character character = take_character(left);
-        const bool capital = is_capital(character.code);
-        inner_capitals += capital && small_before;
-        small_before = is_letter(character.code) && !capital;
-        letters += is_letter(character.code);
-        ascii = ascii && character.code < 0x80;
-    }
+    const LettersOfWord all = letters_of(word);
     // one inner capital may be a name, as in `McNaughton`; other scripts do not space words
-    return letters > longest_word && ascii &&
-           (inner_capitals >= 2 || (letters > longest_small_word && inner_capitals == 0 &&
-                                    count_letters(word).capitals < 2));
+    return all.letters > longest_word && all.ascii &&
+           (all.inner_capitals >= 2 ||
+            (all.letters > longest_small_word && all.inner_capitals == 0 &&
+             count_letters(word).capitals < 2));
 }
 
 }

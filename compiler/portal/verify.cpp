@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <span>
 #include <unordered_set>
 
 namespace quoin::portal {
@@ -90,6 +91,42 @@ std::vector<std::string> whole_words(const std::vector<ReadPiece>& pieces,
     return words;
 }
 
+// The longest common subsequence, by the textbook's table.
+class WordsInCommon {
+public:
+    WordsInCommon(std::span<const std::string> rows, std::span<const std::string> columns)
+        : rows_(rows), columns_(columns), length_((rows.size() + 1) * (columns.size() + 1), 0) {
+        for (std::size_t i = rows.size(); i-- > 0;)
+            for (std::size_t j = columns.size(); j-- > 0;)
+                at(i, j) = rows[i] == columns[j] ? length(i + 1, j + 1) + 1
+                                                 : std::max(length(i + 1, j), length(i, j + 1));
+    }
+
+    std::vector<std::size_t> rows_without() const {
+        std::vector<std::size_t> missing;
+        for (std::size_t i = 0, j = 0; i < rows_.size();)
+            if (j < columns_.size() && rows_[i] == columns_[j])
+                ++i, ++j;
+            else if (j < columns_.size() && length(i, j + 1) >= length(i + 1, j))
+                ++j;
+            else
+                missing.push_back(i++);
+        return missing;
+    }
+
+private:
+    // Of what follows row i and column j.
+    std::uint32_t length(std::size_t i, std::size_t j) const {
+        return length_[i * (columns_.size() + 1) + j];
+    }
+    std::uint32_t& at(std::size_t i, std::size_t j) {
+        return length_[i * (columns_.size() + 1) + j];
+    }
+
+    std::span<const std::string> rows_, columns_;
+    std::vector<std::uint32_t> length_;
+};
+
 // Longest common subsequence by dynamic programming over what the common beginning and end leave;
 // gives the indices of `a` that are not in it.
 std::vector<std::size_t> not_in_common(const std::vector<std::string>& a,
@@ -107,22 +144,10 @@ std::vector<std::size_t> not_in_common(const std::vector<std::string>& a,
             missing.push_back(i);
         return missing;
     }
-    // length[i][j]: of the common subsequence of what follows row i and column j
-    std::vector<std::uint32_t> length((rows + 1) * (columns + 1), 0);
-    const auto at = [&](std::size_t i, std::size_t j) -> std::uint32_t& {
-        return length[i * (columns + 1) + j];
-    };
-    for (std::size_t i = rows; i-- > 0;)
-        for (std::size_t j = columns; j-- > 0;)
-            at(i, j) = a[begin + i] == b[begin + j] ? at(i + 1, j + 1) + 1
-                                                    : std::max(at(i + 1, j), at(i, j + 1));
-    for (std::size_t i = 0, j = 0; i < rows;)
-        if (j < columns && a[begin + i] == b[begin + j])
-            ++i, ++j;
-        else if (j < columns && at(i, j + 1) >= at(i + 1, j))
-            ++j;
-        else
-            missing.push_back(begin + i++);
+    const std::span<const std::string> all_rows(a), all_columns(b);
+    const WordsInCommon common(all_rows.subspan(begin, rows), all_columns.subspan(begin, columns));
+    for (const std::size_t row : common.rows_without())
+        missing.push_back(begin + row);
     return missing;
 }
 
@@ -226,6 +251,23 @@ std::vector<ExpectedWord> lost_but_at_edge(const std::vector<ExpectedWord>& expe
     return lost;
 }
 
+// False, and errors, where words are lost to a reader in one order.
+bool holds_all(const std::vector<ExpectedWord>& expected, const Readings& readings, bool by_place,
+               const Place& file, Diagnostics& diagnostics) {
+    const Reading& reading = by_place ? readings.by_place : readings.by_file;
+    WordSet words;
+    for (const ReadPiece& piece : pieces_of(reading))
+        words.insert(piece.text);
+    const std::vector<ExpectedWord> lost =
+        by_place ? lost_but_at_edge(expected, reading, words) : lost_words(expected, reading);
+    if (lost.empty()) return true;
+    if (reading.pages.size() >= std::size_t{most_pages_read}) // what is beyond was not looked at
+        diagnostics.error(file, fill<messages::not_verified>(fill<messages::pages_unread>()));
+    else
+        report_lost(lost, words, by_place ? "the page" : "the file", diagnostics);
+    return false;
+}
+
 }
 
 bool verify_pdf(const composition::Composition& composition, std::string_view pdf, Place file,
@@ -237,24 +279,8 @@ bool verify_pdf(const composition::Composition& composition, std::string_view pd
     }
     const std::vector<ExpectedWord> expected = expected_words(composition);
     const auto& readings = std::get<Readings>(read);
-    const std::pair<const Reading&, std::string_view> orders[] = {{readings.by_file, "the file"},
-                                                                  {readings.by_place, "the page"}};
-    for (const auto& [reading, order] : orders) {
-        WordSet words;
-        for (const ReadPiece& piece : pieces_of(reading))
-            words.insert(piece.text);
-        const bool by_place = &reading == &readings.by_place;
-        const std::vector<ExpectedWord> lost =
-            by_place ? lost_but_at_edge(expected, reading, words) : lost_words(expected, reading);
-        if (lost.empty()) continue;
-        if (reading.pages.size() >=
-            std::size_t{most_pages_read}) { // what is beyond them was not looked at
-            diagnostics.error(file, fill<messages::not_verified>(fill<messages::pages_unread>()));
-            return false;
-        }
-        report_lost(lost, words, order, diagnostics);
-        return false; // one order's faults are enough to act on
-    }
+    for (const bool by_place : {false, true}) // one order's faults are enough to act on
+        if (!holds_all(expected, readings, by_place, file, diagnostics)) return false;
     if (const auto loose = loose_pieces(expected, readings.by_place); !loose.empty())
         diagnostics.warning(file, fill<messages::read_loose>(loose.size(), list_of(loose)));
     if (const std::string_view what = side_by_side(composition); !what.empty())
