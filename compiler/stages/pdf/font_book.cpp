@@ -76,17 +76,18 @@ FontBook::Shown& FontBook::shown(const fonts::Face& face) {
 FontBook::FontBook(const composition::Composition& composition, const pages::Pages& pages,
                    PdfFile& file) {
     for (const pages::Page& page : pages.pages)
-        for (const pages::PlacedRun& placed : page.runs) {
-            const composition::Paragraph& paragraph = paragraph_of(composition, placed);
-            Shown& face = shown(*paragraph.runs.at(placed.run).face);
-            for (const ShownGlyph& glyph : shown_glyphs(paragraph, placed)) {
-                auto& texts = face.glyphs[glyph.id].texts;
-                if (std::ranges::find(texts, glyph.text) == texts.end())
-                    texts.push_back(glyph.text);
-            }
-        }
+        for (const pages::PlacedRun& placed : page.runs)
+            note(paragraph_of(composition, placed), placed);
     for (Shown& face : faces_)
         embed(face, file);
+}
+
+void FontBook::note(const composition::Paragraph& paragraph, const pages::PlacedRun& placed) {
+    Shown& face = shown(*paragraph.runs.at(placed.run).face);
+    for (const ShownGlyph& glyph : shown_glyphs(paragraph, placed)) {
+        auto& texts = face.glyphs[glyph.id].texts;
+        if (std::ranges::find(texts, glyph.text) == texts.end()) texts.push_back(glyph.text);
+    }
 }
 
 void FontBook::embed(Shown& shown, PdfFile& file) {

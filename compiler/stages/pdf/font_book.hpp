@@ -46,6 +46,7 @@ private:
     };
 
     Shown& shown(const fonts::Face& face);
+    void note(const composition::Paragraph& paragraph, const pages::PlacedRun& placed);
     void embed(Shown& shown, PdfFile& file);
 
     std::vector<Shown> faces_; // in order of first use

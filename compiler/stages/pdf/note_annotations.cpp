@@ -2,11 +2,11 @@
 
 #include "compiler/stages/fonts/shape.hpp"
 #include "compiler/stages/pdf/content_stream.hpp"
+#include "compiler/stages/pdf/glyph_outline.hpp"
 
 #include <hb.h>
 
 #include <algorithm>
-#include <memory>
 #include <string>
 #include <vector>
 
@@ -62,47 +62,23 @@ struct Pen { // where a glyph's outline is drawn
     double x = 0, y = 0; // pt, of the glyph's origin
     double scale = 0;    // pt a font unit
 
-    double at_x(float units) const { return x + scale * static_cast<double>(units); }
-    double at_y(float units) const { return y + scale * static_cast<double>(units); }
+    void move_to(double to_x, double to_y) { stream.path_move(at_x(to_x), at_y(to_y)); }
+    void line_to(double to_x, double to_y) { stream.path_line(at_x(to_x), at_y(to_y)); }
+    void curve_to(double x1, double y1, double x2, double y2, double x3, double y3) {
+        stream.path_curve(at_x(x1), at_y(y1), at_x(x2), at_y(y2), at_x(x3), at_y(y3));
+    }
+    void close_path() { stream.path_close(); }
+
+private:
+    double at_x(double units) const { return x + scale * units; }
+    double at_y(double units) const { return y + scale * units; }
 };
 
-Pen& pen(void* data) {
-    return *static_cast<Pen*>(data);
-}
-
-using DrawFunctions = std::unique_ptr<hb_draw_funcs_t, decltype(&hb_draw_funcs_destroy)>;
-
-// Curves of the second degree come as curves of the third.
-DrawFunctions draw_functions() {
-    DrawFunctions draw(hb_draw_funcs_create(), hb_draw_funcs_destroy);
-    hb_draw_funcs_set_move_to_func(
-        draw.get(),
-        [](hb_draw_funcs_t*, void* data, hb_draw_state_t*, float x, float y, void*) {
-            pen(data).stream.path_move(pen(data).at_x(x), pen(data).at_y(y));
-        },
-        nullptr, nullptr);
-    hb_draw_funcs_set_line_to_func(
-        draw.get(),
-        [](hb_draw_funcs_t*, void* data, hb_draw_state_t*, float x, float y, void*) {
-            pen(data).stream.path_line(pen(data).at_x(x), pen(data).at_y(y));
-        },
-        nullptr, nullptr);
-    hb_draw_funcs_set_cubic_to_func(
-        draw.get(),
-        [](hb_draw_funcs_t*, void* data, hb_draw_state_t*, float x1, float y1, float x2, float y2,
-           float x3, float y3, void*) {
-            const Pen& to = pen(data);
-            to.stream.path_curve(to.at_x(x1), to.at_y(y1), to.at_x(x2), to.at_y(y2), to.at_x(x3),
-                                 to.at_y(y3));
-        },
-        nullptr, nullptr);
-    hb_draw_funcs_set_close_path_func(
-        draw.get(),
-        [](hb_draw_funcs_t*, void* data, hb_draw_state_t*, void*) {
-            pen(data).stream.path_close();
-        },
-        nullptr, nullptr);
-    return draw;
+double width_of(const std::vector<fonts::Glyph>& glyphs, double scale) {
+    double width = 0;
+    for (const fonts::Glyph& glyph : glyphs)
+        width += scale * glyph.advance;
+    return width;
 }
 
 // Centred on a point, the lining figures of `face`.
@@ -111,17 +87,14 @@ void draw_figures(ContentStream& stream, const fonts::Face& face, const std::str
     constexpr double size = pages::flag_figures;
     const double scale = size / face.units_per_em();
     const std::vector<fonts::Glyph> glyphs = shape(face, figures, {});
-    double width = 0;
-    for (const fonts::Glyph& glyph : glyphs)
-        width += scale * glyph.advance;
     hb_glyph_extents_t extents{};
     hb_font_get_glyph_extents(face.hb_font(), glyphs.front().id, &extents);
     const double height = scale * extents.y_bearing; // lining figures are of one height
 
-    const DrawFunctions draw = draw_functions();
-    Pen to{stream, middle_x - width / 2, middle_y - height / 2, scale};
+    const GlyphOutline<Pen> outline;
+    Pen to{stream, middle_x - width_of(glyphs, scale) / 2, middle_y - height / 2, scale};
     for (const fonts::Glyph& glyph : glyphs) {
-        hb_font_get_glyph_shape(face.hb_font(), glyph.id, draw.get(), &to);
+        outline.draw(face.hb_font(), glyph.id, to);
         to.x += scale * glyph.advance;
     }
     stream.path_fill();

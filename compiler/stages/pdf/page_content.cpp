@@ -185,6 +185,19 @@ std::optional<std::uint32_t> link_of(const std::vector<composition::Element>& el
     return element != 0 ? std::optional(element) : std::nullopt;
 }
 
+LinkArea area_of(std::uint32_t link, const composition::Composition& composition,
+                 const pages::PlacedRun& placed) {
+    const fonts::Face& face = *paragraph_of(composition, placed).runs.at(placed.run).face;
+    return {link, placed.x, placed.y - em(face, face.descent()) * placed.size,
+            placed.x + placed.width, placed.y + em(face, face.ascent()) * placed.size};
+}
+
+void extend(LinkArea& area, const LinkArea& further) {
+    area.right = further.right;
+    area.bottom = std::min(area.bottom, further.bottom);
+    area.top = std::max(area.top, further.top);
+}
+
 }
 
 std::vector<LinkArea> link_areas(const composition::Composition& composition,
@@ -196,23 +209,16 @@ std::vector<LinkArea> link_areas(const composition::Composition& composition,
         const std::uint32_t element = element_of(composition, placed);
         if (element == not_in_tree) continue;
         const auto link = link_of(composition.elements, element);
-        const fonts::Face& face = *paragraph_of(composition, placed).runs.at(placed.run).face;
-        if (!link) {
-            previous = nullptr;
-            continue;
+        if (link) {
+            const LinkArea area = area_of(*link, composition, placed);
+            const bool goes_on = previous != nullptr && areas.back().element == *link &&
+                                 std::abs(previous->y - placed.y) < same_line;
+            if (goes_on)
+                extend(areas.back(), area);
+            else
+                areas.push_back(area);
         }
-        const LinkArea area{*link, placed.x, placed.y - em(face, face.descent()) * placed.size,
-                            placed.x + placed.width,
-                            placed.y + em(face, face.ascent()) * placed.size};
-        if (previous != nullptr && areas.back().element == *link &&
-            std::abs(previous->y - placed.y) < same_line) {
-            areas.back().right = area.right;
-            areas.back().bottom = std::min(areas.back().bottom, area.bottom);
-            areas.back().top = std::max(areas.back().top, area.top);
-        } else {
-            areas.push_back(area);
-        }
-        previous = &placed;
+        previous = link ? &placed : nullptr;
     }
     return areas;
 }

@@ -25,11 +25,13 @@ public:
 
 private:
     PdfArray write_links(std::size_t number);
+    NoteObjects objects_for(const pages::Note& note, std::size_t page);
     PdfArray write_notes(std::size_t number);
     void write_page(std::size_t number, PdfReference parent, PdfReference resources);
     PdfReference write_pages();
     PdfDictionary bookmark(const composition::Outline& outline, std::size_t page,
                            const pages::PlacedRun& heading) const;
+    std::vector<PdfDictionary> bookmarks() const;
     PdfReference write_outlines(); // none if there is nothing to mark
 
     const composition::Composition& composition_;
@@ -42,7 +44,7 @@ private:
     NoteWriter note_writer_;
 };
 
-std::vector<PdfReference> reserve_pages(std::size_t count, PdfFile& file) {
+std::vector<PdfReference> reserve_all(std::size_t count, PdfFile& file) {
     std::vector<PdfReference> objects(count);
     for (PdfReference& object : objects)
         object = file.reserve();
@@ -52,7 +54,7 @@ std::vector<PdfReference> reserve_pages(std::size_t count, PdfFile& file) {
 DocumentWriter::DocumentWriter(const composition::Composition& composition,
                                const pages::Pages& pages, std::span<const pages::Note> notes)
     : composition_(composition), pages_(pages), notes_(notes),
-      page_objects_(reserve_pages(pages.pages.size(), file_)), fonts_(composition, pages, file_),
+      page_objects_(reserve_all(pages.pages.size(), file_)), fonts_(composition, pages, file_),
       structure_(composition, page_objects_, file_), note_writer_(file_) {}
 
 PdfArray DocumentWriter::write_links(std::size_t number) {
@@ -76,6 +78,16 @@ PdfArray DocumentWriter::write_links(std::size_t number) {
     return annotations;
 }
 
+NoteObjects DocumentWriter::objects_for(const pages::Note& note, std::size_t page) {
+    NoteObjects objects{file_.reserve(), {}, 0, 0};
+    if (!note.words.empty()) {
+        objects.words = file_.reserve();
+        objects.words_key = structure_.annotate_apart(note.element, page, objects.words);
+    }
+    objects.flag_key = structure_.annotate_apart(note.element, page, objects.flag);
+    return objects;
+}
+
 // The words of a note before its flag, so that it is read where it stands.
 PdfArray DocumentWriter::write_notes(std::size_t number) {
     PdfArray annotations;
@@ -86,13 +98,8 @@ PdfArray DocumentWriter::write_notes(std::size_t number) {
     const PdfReference page = page_objects_[number];
     for (const pages::Note& note : notes_) {
         if (note.page != number) continue;
-        NoteObjects objects{file_.reserve(), {}, 0, 0};
-        if (!note.words.empty()) {
-            objects.words = file_.reserve();
-            objects.words_key = structure_.annotate_apart(note.element, number, objects.words);
-            annotations.push_back(objects.words);
-        }
-        objects.flag_key = structure_.annotate_apart(note.element, number, objects.flag);
+        const NoteObjects objects = objects_for(note, number);
+        if (!note.words.empty()) annotations.push_back(objects.words);
         annotations.push_back(objects.flag);
         if (!note.words.empty()) note_writer_.write_words(note, objects, page);
         note_writer_.write_flag(note, objects, page, face);
@@ -161,18 +168,21 @@ PdfDictionary DocumentWriter::bookmark(const composition::Outline& outline, std:
     return item;
 }
 
-PdfReference DocumentWriter::write_outlines() {
+std::vector<PdfDictionary> DocumentWriter::bookmarks() const {
     std::vector<PdfDictionary> items;
     const std::vector<Landing> places = landings(composition_, pages_);
     for (const composition::Outline& outline : composition_.outlines) {
         const Landing& place = places.at(outline.paragraph);
         if (place.run != nullptr) items.push_back(bookmark(outline, place.page, *place.run));
     }
+    return items;
+}
+
+PdfReference DocumentWriter::write_outlines() {
+    std::vector<PdfDictionary> items = bookmarks();
     if (items.empty()) return {};
     const PdfReference root = file_.reserve();
-    std::vector<PdfReference> objects(items.size());
-    for (PdfReference& object : objects)
-        object = file_.reserve();
+    const std::vector<PdfReference> objects = reserve_all(items.size(), file_);
     for (std::size_t i = 0; i < items.size(); ++i) {
         items[i].push_back({"Parent", root});
         if (i > 0) items[i].push_back({"Prev", objects[i - 1]});

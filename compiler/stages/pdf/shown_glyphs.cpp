@@ -58,6 +58,13 @@ ShownGlyph show_hyphen(std::uint32_t id, const fonts::Face& face) {
     return hyphen;
 }
 
+std::size_t end_of_cluster(const composition::Run& run, std::size_t at, std::size_t end) {
+    do
+        ++at;
+    while (at < end && run.glyphs[at].text_length == 0);
+    return at;
+}
+
 }
 
 std::vector<ShownGlyph> shown_glyphs(const composition::Paragraph& paragraph,
@@ -69,9 +76,7 @@ std::vector<ShownGlyph> shown_glyphs(const composition::Paragraph& paragraph,
     for (std::size_t i = placed.begin; i < end; ++i)
         shown.push_back(show(run.glyphs[i], run.face->units_per_em()));
     for (std::size_t i = placed.begin; i < end;) {
-        std::size_t next = i + 1;
-        while (next < end && run.glyphs[next].text_length == 0)
-            ++next;
+        const std::size_t next = end_of_cluster(run, i, end);
         const std::string_view text =
             std::string_view(run.text).substr(run.glyphs[i].text_begin, run.glyphs[i].text_length);
         ShownGlyph* const first = shown.data() + (i - placed.begin);

@@ -5,13 +5,18 @@
 #include "compiler/base/ascii.hpp"
 
 #include <algorithm>
-#include <stdexcept>
+#include <array>
 
 namespace quoin::pdf {
 
 namespace {
 
 constexpr std::size_t no_page = static_cast<std::size_t>(-1);
+
+// In the order of composition::StructureType.
+constexpr std::array structure_names{"Document", "Sect", "H1",    "H2",  "H3",
+                                     "P",        "L",    "LI",    "Lbl", "LBody",
+                                     "Link",     "Span", "Annot", "Ins", "Del"};
 
 // Table 347: what stands before the items. `None` is right for a dash: there is no name for it.
 const char* list_numbering(std::string_view label) {
@@ -20,6 +25,10 @@ const char* list_numbering(std::string_view label) {
     if (label.starts_with("▪") || label.starts_with("■")) return "Square";
     if (!label.empty() && is_figure(label.front())) return "Decimal";
     return "None";
+}
+
+PdfDictionary list_attributes(std::string_view label) {
+    return {{"O", PdfName{"List"}}, {"ListNumbering", PdfName{list_numbering(label)}}};
 }
 
 bool is_revision(composition::StructureType type) {
@@ -44,39 +53,7 @@ std::vector<std::string_view> first_labels(const composition::Composition& compo
 }
 
 const char* structure_name(composition::StructureType type) {
-    switch (type) {
-    case composition::StructureType::document:
-        return "Document";
-    case composition::StructureType::sect:
-        return "Sect";
-    case composition::StructureType::h1:
-        return "H1";
-    case composition::StructureType::h2:
-        return "H2";
-    case composition::StructureType::h3:
-        return "H3";
-    case composition::StructureType::p:
-        return "P";
-    case composition::StructureType::l:
-        return "L";
-    case composition::StructureType::li:
-        return "LI";
-    case composition::StructureType::lbl:
-        return "Lbl";
-    case composition::StructureType::lbody:
-        return "LBody";
-    case composition::StructureType::link:
-        return "Link";
-    case composition::StructureType::span:
-        return "Span";
-    case composition::StructureType::annot:
-        return "Annot";
-    case composition::StructureType::inserted:
-        return "Ins";
-    case composition::StructureType::deleted:
-        return "Del";
-    }
-    throw std::logic_error("a structure type without a name");
+    return structure_names.at(static_cast<std::size_t>(type));
 }
 
 StructureTree::StructureTree(const composition::Composition& composition,
@@ -184,22 +161,24 @@ void StructureTree::write_element(std::uint32_t element, PdfReference root) {
     if (!node.language.empty()) value.push_back({"Lang", PdfText{std::string(node.language)}});
     if (!node.expansion.empty()) value.push_back({"E", PdfText{std::string(node.expansion)}});
     if (node.type == composition::StructureType::l)
-        value.push_back(
-            {"A", PdfDictionary{{"O", PdfName{"List"}},
-                                {"ListNumbering", PdfName{list_numbering(labels_[element])}}}});
+        value.push_back({"A", list_attributes(labels_[element])});
     if (is_revision(node.type)) add_revision(value, node);
     file_.set(node.object, value);
+}
+
+PdfArray StructureTree::elements_on(std::size_t page) const {
+    PdfArray elements;
+    for (const std::uint32_t element : contents_[page])
+        elements.push_back(nodes_[element].object);
+    return elements;
 }
 
 // A page's key has the elements of its content, by MCID; an annotation's has its element.
 PdfArray StructureTree::parent_tree() const {
     PdfArray numbers;
     for (std::size_t page = 0; page < contents_.size(); ++page) {
-        PdfArray elements;
-        for (const std::uint32_t element : contents_[page])
-            elements.push_back(nodes_[element].object);
         numbers.push_back(static_cast<std::int64_t>(page));
-        numbers.push_back(elements);
+        numbers.push_back(elements_on(page));
     }
     for (std::size_t i = 0; i < annotations_.size(); ++i) {
         numbers.push_back(static_cast<std::int64_t>(pages_.size() + i));

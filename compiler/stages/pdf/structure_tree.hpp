@@ -53,6 +53,7 @@ private:
     void write_element(std::uint32_t element, PdfReference root);
     PdfValue child_value(const Child& child, std::size_t page) const;
     std::size_t first_page(const Node& node) const;
+    PdfArray elements_on(std::size_t page) const;
     PdfArray parent_tree() const;
 
     const std::vector<PdfReference>& pages_;

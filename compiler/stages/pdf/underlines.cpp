@@ -2,13 +2,13 @@
 #include "compiler/stages/pdf/underlines.hpp"
 
 #include "compiler/stages/lines/paragraph_lines.hpp"
+#include "compiler/stages/pdf/glyph_outline.hpp"
 
 #include <hb-ot.h>
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <memory>
 
 namespace quoin::pdf {
 
@@ -28,7 +28,13 @@ struct BandInk { // of one glyph's outline, in font units
         left = std::min(left, at);
         right = std::max(right, at);
     }
+    void move_to(double to_x, double to_y) {
+        x = to_x;
+        y = to_y;
+    }
     void line_to(double to_x, double to_y);
+    void curve_to(double x1, double y1, double x2, double y2, double x3, double y3);
+    void close_path() {}
     bool any() const { return left <= right; }
 };
 
@@ -44,53 +50,19 @@ void BandInk::line_to(double to_x, double to_y) {
         take(at(high));
         if (y == to_y) take(to_x);
     }
-    x = to_x;
-    y = to_y;
+    move_to(to_x, to_y);
 }
 
-void curve_to(BandInk& ink, double x1, double y1, double x2, double y2, double x3, double y3) {
+void BandInk::curve_to(double x1, double y1, double x2, double y2, double x3, double y3) {
     constexpr int steps = 12;
-    const double x0 = ink.x, y0 = ink.y;
+    const double x0 = x, y0 = y;
     for (int step = 1; step <= steps; ++step) {
         const double t = static_cast<double>(step) / steps, u = 1 - t;
         const auto at = [&](double a, double b, double c, double d) {
             return u * u * u * a + 3 * u * u * t * b + 3 * u * t * t * c + t * t * t * d;
         };
-        ink.line_to(at(x0, x1, x2, x3), at(y0, y1, y2, y3));
+        line_to(at(x0, x1, x2, x3), at(y0, y1, y2, y3));
     }
-}
-
-BandInk& band_ink(void* data) {
-    return *static_cast<BandInk*>(data);
-}
-
-// Curves of the second degree come as curves of the third.
-std::unique_ptr<hb_draw_funcs_t, decltype(&hb_draw_funcs_destroy)> ink_functions() {
-    std::unique_ptr<hb_draw_funcs_t, decltype(&hb_draw_funcs_destroy)> draw(hb_draw_funcs_create(),
-                                                                            hb_draw_funcs_destroy);
-    hb_draw_funcs_set_move_to_func(
-        draw.get(),
-        [](hb_draw_funcs_t*, void* data, hb_draw_state_t*, float x, float y, void*) {
-            band_ink(data).x = static_cast<double>(x);
-            band_ink(data).y = static_cast<double>(y);
-        },
-        nullptr, nullptr);
-    hb_draw_funcs_set_line_to_func(
-        draw.get(),
-        [](hb_draw_funcs_t*, void* data, hb_draw_state_t*, float x, float y, void*) {
-            band_ink(data).line_to(static_cast<double>(x), static_cast<double>(y));
-        },
-        nullptr, nullptr);
-    hb_draw_funcs_set_cubic_to_func(
-        draw.get(),
-        [](hb_draw_funcs_t*, void* data, hb_draw_state_t*, float x1, float y1, float x2, float y2,
-           float x3, float y3, void*) {
-            curve_to(band_ink(data), static_cast<double>(x1), static_cast<double>(y1),
-                     static_cast<double>(x2), static_cast<double>(y2), static_cast<double>(x3),
-                     static_cast<double>(y3));
-        },
-        nullptr, nullptr);
-    return draw;
 }
 
 double units_in(const composition::Run& run, hb_ot_metrics_tag_t tag) {
@@ -106,23 +78,34 @@ void part_last(std::vector<Stretch>& stretches, double from, double to) {
     stretches.push_back({std::clamp(to, last.begin, last.end), last.end});
 }
 
+BandInk band_of(const Underline& line, double units) {
+    BandInk ink;
+    ink.bottom = (line.middle - line.thickness / 2 - air / 2) * units;
+    ink.top = (line.middle + line.thickness / 2) * units;
+    return ink;
 }
 
-Underline underline_of(const composition::Run& run, const pages::PlacedRun& placed) {
+// As the font has it, but neither far off nor thick.
+Underline unbroken(const composition::Run& run, double width) {
     Underline line;
     line.thickness = std::min(units_in(run, HB_OT_METRICS_TAG_UNDERLINE_SIZE), thickest);
     line.middle = std::clamp(units_in(run, HB_OT_METRICS_TAG_UNDERLINE_OFFSET),
                              line.thickness / 2 - farthest, -nearest - line.thickness / 2);
-    line.stretches.push_back({0, placed.width});
-    const auto draw = ink_functions();
+    line.stretches.push_back({0, width});
+    return line;
+}
+
+}
+
+Underline underline_of(const composition::Run& run, const pages::PlacedRun& placed) {
+    Underline line = unbroken(run, placed.width);
+    const GlyphOutline<BandInk> outline;
     const double units = run.face->units_per_em();
     double x = 0; // pt
     for (std::uint32_t g = placed.begin; g < placed.end; ++g) {
         const fonts::Glyph& glyph = run.glyphs[g];
-        BandInk ink;
-        ink.bottom = (line.middle - line.thickness / 2 - air / 2) * units;
-        ink.top = (line.middle + line.thickness / 2) * units;
-        hb_font_get_glyph_shape(run.face->hb_font(), glyph.id, draw.get(), &ink);
+        BandInk ink = band_of(line, units);
+        outline.draw(run.face->hb_font(), glyph.id, ink);
         const double scale = placed.size / units, start = x + scale * glyph.x_offset;
         if (ink.any())
             part_last(line.stretches, start + scale * ink.left - air * placed.size,
