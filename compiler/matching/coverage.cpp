@@ -30,6 +30,19 @@ bool is_at_home_in_list(const postings::Term& term) {
     return term.kind == postings::Kind::language || term.kind == postings::Kind::credential;
 }
 
+TermCoverage covered_by(const postings::Term& term, std::vector<Showing> showings) {
+    std::ranges::stable_sort(showings, {}, &Showing::how);
+    const Verdict verdict = verdict_of(showings);
+    const bool is_shown = verdict == Verdict::list_only && is_at_home_in_list(term);
+    return {&term, std::move(showings), is_shown ? Verdict::shown : verdict};
+}
+
+Share& share_of(Coverage& coverage, postings::Standing standing) {
+    if (standing == postings::Standing::required) return coverage.required;
+    if (standing == postings::Standing::preferred) return coverage.preferred;
+    return coverage.rest;
+}
+
 }
 
 std::string_view name_of(Nearness nearness) {
@@ -52,15 +65,8 @@ Coverage cover(const model::Resume& resume, const postings::Posting& posting,
     Coverage coverage;
     for (const postings::Term& term : posting.terms) {
         if (!term.listed || coverage.terms.size() == most_terms) break;
-        TermCoverage covered{&term, search.showings(term), {}};
-        std::ranges::stable_sort(covered.showings, {}, &Showing::how);
-        covered.verdict = verdict_of(covered.showings);
-        if (covered.verdict == Verdict::list_only && is_at_home_in_list(term))
-            covered.verdict = Verdict::shown;
-        Share& share = term.standing == postings::Standing::required    ? coverage.required
-                       : term.standing == postings::Standing::preferred ? coverage.preferred
-                                                                        : coverage.rest;
-        add_to(share, covered);
+        TermCoverage covered = covered_by(term, search.showings(term));
+        add_to(share_of(coverage, term.standing), covered);
         coverage.terms.push_back(std::move(covered));
     }
     return coverage;

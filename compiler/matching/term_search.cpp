@@ -106,6 +106,23 @@ std::vector<Words> near_forms(const Words& lower) {
     return near;
 }
 
+// Where the last of `missing` stands when all do, in any order, from `first` to before `end`.
+std::optional<std::size_t> last_of(Words missing, const TextOfResume& text, std::size_t first,
+                                   std::size_t end) {
+    for (std::size_t i = first; i < end; ++i) {
+        const auto found = std::ranges::find(missing, text.words[i].stem);
+        if (found == missing.end()) continue;
+        missing.erase(found);
+        if (missing.empty()) return i;
+    }
+    return std::nullopt;
+}
+
+bool stands_at(const Words& words, const TextOfResume& text, std::size_t first) {
+    return std::ranges::equal(words, std::span(text.words).subspan(first, words.size()), {}, {},
+                              &WordOfText::lower);
+}
+
 }
 
 TermSearch::TermSearch(const model::Resume& resume, const std::vector<TextOfResume>& texts,
@@ -158,21 +175,11 @@ std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
     for (std::size_t first = 0; first < all; ++first) {
         if (!is_one_of(text.words[first].stem, form.stems)) continue;
         const std::size_t window = size == 1 ? 1 : size + words_between;
-        std::size_t last = first, left = size;
-        Words missing = form.stems;
-        for (std::size_t i = first; i < std::min(all, first + window) && left > 0; ++i) {
-            const auto found = std::ranges::find(missing, text.words[i].stem);
-            if (found == missing.end()) continue;
-            missing.erase(found);
-            last = i;
-            --left;
-        }
-        if (left > 0) continue;
-        bool same = last - first + 1 == size;
-        for (std::size_t i = 0; same && i < size; ++i)
-            same = text.words[first + i].lower == form.lower[i];
+        const auto last = last_of(form.stems, text, first, std::min(all, first + window));
+        if (!last) continue;
+        const bool same = *last - first + 1 == size && stands_at(form.lower, text, first);
         const Nearness how = same ? Nearness::exact : Nearness::form;
-        return Found{first, last, std::max(how, form.best)};
+        return Found{first, *last, std::max(how, form.best)};
     }
     return std::nullopt;
 }

@@ -73,6 +73,14 @@ private:
     Match match_;
 };
 
+void mark_out_of_order(Match& match, const Indices& news) {
+    Indices olds;
+    for (const std::size_t j : news)
+        olds.push_back(*match.of_new[j]);
+    for (const std::size_t out : out_of_order(olds))
+        match.moved[news[out]] = true;
+}
+
 // Those of one parent that a longest run in the old order leaves out, and those of another.
 void find_moved(Match& match, const Match& parents, const Indices& old_parents,
                 const Indices& new_parents) {
@@ -84,13 +92,8 @@ void find_moved(Match& match, const Match& parents, const Indices& old_parents,
         else
             match.moved[j] = true;
     }
-    for (const auto& [parent, news] : stayed) {
-        Indices olds;
-        for (const std::size_t j : news)
-            olds.push_back(*match.of_new[j]);
-        for (const std::size_t out : out_of_order(olds))
-            match.moved[news[out]] = true;
-    }
+    for (const auto& [parent, news] : stayed)
+        mark_out_of_order(match, news);
 }
 
 Indices sections_of(const Flat& flat) {

@@ -194,6 +194,13 @@ Item item_of(std::string text) {
     return {std::move(text), std::move(words)};
 }
 
+std::vector<Item> items_of(const std::vector<model::Text>& texts) {
+    std::vector<Item> items;
+    for (const model::Text& text : texts)
+        items.push_back(item_of(text.plain()));
+    return items;
+}
+
 using Indices = std::vector<std::size_t>;
 
 std::map<std::string, Indices> by_label(const Fields& fields) {
@@ -282,11 +289,7 @@ std::vector<Change> field_changes(const Fields& before, const Fields& after, Wha
 
 FieldMatch match_items(const std::vector<model::Text>& before,
                        const std::vector<model::Text>& after) {
-    std::vector<Item> old_items, new_items;
-    for (const model::Text& item : before)
-        old_items.push_back(item_of(item.plain()));
-    for (const model::Text& item : after)
-        new_items.push_back(item_of(item.plain()));
+    const std::vector<Item> old_items = items_of(before), new_items = items_of(after);
     FieldMatch match(after.size());
     const auto alike = [&](std::size_t i, std::size_t j) {
         return likeness(old_items[i].words, new_items[j].words);

@@ -59,26 +59,30 @@ std::string thing_at(const Place& place, const std::vector<Landmark>& landmarks)
 
 using Findings = std::vector<const advice::Finding*>;
 
+using Counts = std::map<std::string, std::size_t>;
+
+bool take_one(Counts& from, const std::string& key) {
+    const auto found = from.find(key);
+    if (found == from.end() || found->second == 0) return false;
+    --found->second;
+    return true;
+}
+
 // Takes out of both what has one key.
 template<typename OldKey, typename NewKey>
 void take_equals(Findings& olds, Findings& news, const OldKey& old_key, const NewKey& new_key) {
-    std::map<std::string, std::size_t> waiting;
+    Counts waiting;
     for (const advice::Finding* finding : olds)
         ++waiting[old_key(*finding)];
-    std::map<std::string, std::size_t> both;
+    Counts both;
     std::erase_if(news, [&](const advice::Finding* finding) {
-        const auto found = waiting.find(new_key(*finding));
-        if (found == waiting.end() || found->second == 0) return false;
-        --found->second;
-        ++both[found->first];
-        return true;
+        const std::string key = new_key(*finding);
+        const bool is_old = take_one(waiting, key);
+        if (is_old) ++both[key];
+        return is_old;
     });
-    std::erase_if(olds, [&](const advice::Finding* finding) {
-        const auto found = both.find(old_key(*finding));
-        if (found == both.end() || found->second == 0) return false;
-        --found->second;
-        return true;
-    });
+    std::erase_if(
+        olds, [&](const advice::Finding* finding) { return take_one(both, old_key(*finding)); });
 }
 
 Findings pointers(const std::vector<advice::Finding>& findings) {

@@ -1,6 +1,7 @@
 #include "compiler/redlining/flat.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/utf8.hpp"
 #include "compiler/redlining/word_changes.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
@@ -11,7 +12,6 @@ namespace quoin::redlining {
 namespace {
 
 std::string breaking(std::string text) { // with spaces as others are
-    constexpr std::string_view no_break_space = "\u00A0";
     for (std::size_t at = text.find(no_break_space); at != text.npos;
          at = text.find(no_break_space, at))
         text.replace(at, no_break_space.size(), " ");

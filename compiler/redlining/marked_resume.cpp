@@ -51,6 +51,8 @@ private:
     model::Section gone_section(std::size_t s) const;
     model::Entry entry(std::size_t e) const;
     model::Entry gone_entry(std::size_t e) const;
+    model::Bullet bullet(std::size_t b) const;
+    model::Bullet gone_bullet(std::size_t b) const;
     static void add(model::Entry entry, bool further, std::vector<model::Entry>& entries);
     static bool is_further(const FlatEntry& entry) { return entry.entry != entry.head; }
 
@@ -106,17 +108,23 @@ model::Entry ResumeMarker::entry(std::size_t e) const {
             field = marker_.marked(field, Revised::inserted);
     const Indices& news = after_.bullets_of[e];
     const Indices olds = old_one ? before_.bullets_of[*old_one] : Indices{};
-    for (const Slot& slot : merged_order(places(olds, news, of_.bullets), news.size())) {
-        model::Bullet bullet = slot.old_one ? *before_.bullets[olds[slot.index]].bullet
-                                            : *after_.bullets[news[slot.index]].bullet;
-        const auto was = slot.old_one ? std::nullopt : of_.bullets.of_new[news[slot.index]];
-        if (was)
-            bullet.text = marker_.merged(before_.bullets[*was].bullet->text, bullet.text);
-        else
-            bullet.text =
-                marker_.marked(bullet.text, slot.old_one ? Revised::deleted : Revised::inserted);
-        all.bullets.push_back(std::move(bullet));
-    }
+    for (const Slot& slot : merged_order(places(olds, news, of_.bullets), news.size()))
+        all.bullets.push_back(slot.old_one ? gone_bullet(olds[slot.index])
+                                           : bullet(news[slot.index]));
+    return all;
+}
+
+model::Bullet ResumeMarker::bullet(std::size_t b) const {
+    model::Bullet all = *after_.bullets[b].bullet;
+    const auto old_one = of_.bullets.of_new[b];
+    all.text = old_one ? marker_.merged(before_.bullets[*old_one].bullet->text, all.text)
+                       : marker_.marked(all.text, Revised::inserted);
+    return all;
+}
+
+model::Bullet ResumeMarker::gone_bullet(std::size_t b) const {
+    model::Bullet all = *before_.bullets[b].bullet;
+    all.text = marker_.marked(all.text, Revised::deleted);
     return all;
 }
 
@@ -127,11 +135,7 @@ model::Entry ResumeMarker::gone_entry(std::size_t e) const {
     for (model::Field& field : all.fields)
         field = marker_.marked(field, Revised::deleted);
     for (const std::size_t b : before_.bullets_of[e])
-        if (!of_.bullets.of_old[b]) {
-            model::Bullet bullet = *before_.bullets[b].bullet;
-            bullet.text = marker_.marked(bullet.text, Revised::deleted);
-            all.bullets.push_back(std::move(bullet));
-        }
+        if (!of_.bullets.of_old[b]) all.bullets.push_back(gone_bullet(b));
     return all;
 }
 

@@ -79,6 +79,13 @@ std::vector<Slot> merged_order(const std::vector<std::optional<std::size_t>>& ne
     return order;
 }
 
+void Marker::mark(model::Span& span, Revised revised) const {
+    span.marks.revised = revised;
+    if (revised != Revised::deleted) return;
+    span.link.reset();
+    span.place.file += old_files_;
+}
+
 model::Text Marker::slice(const model::Text& text, std::size_t begin, std::size_t end,
                           Revised revised) const {
     model::Text part{{}, text.links};
@@ -88,12 +95,8 @@ model::Text Marker::slice(const model::Text& text, std::size_t begin, std::size_
         if (from < to) part.spans.push_back(cut(span, from - at, to - at));
         at += span.text.size();
     }
-    for (model::Span& span : part.spans) {
-        span.marks.revised = revised;
-        if (revised != Revised::deleted) continue;
-        span.link.reset();
-        span.place.file += old_files_;
-    }
+    for (model::Span& span : part.spans)
+        mark(span, revised);
     if (revised == Revised::deleted) part.links.clear();
     return part;
 }
@@ -161,6 +164,14 @@ std::vector<T> Marker::merged_lists(const std::vector<T>& was, const std::vector
     return all;
 }
 
+model::Text Marker::merged_dates(const model::Field& was, const model::Field& is) const {
+    model::Text both = dates_text(was, Revised::deleted);
+    model::Text fresh = dates_text(is, Revised::inserted);
+    append_space(both, fresh);
+    append(both, std::move(fresh));
+    return both;
+}
+
 model::Field Marker::merged(const model::Field& was, const model::Field& is) const {
     model::Field all = is;
     all.label = merged(was.label, is.label);
@@ -174,13 +185,8 @@ model::Field Marker::merged(const model::Field& was, const model::Field& is) con
         all.value = merged(*old_text, *new_text);
     else if (old_items != nullptr && new_items != nullptr)
         all.value = merged_lists(*old_items, *new_items, match_items(*old_items, *new_items));
-    else if (old_dates != nullptr && new_dates != nullptr && !(*old_dates == *new_dates)) {
-        model::Text both = dates_text(was, Revised::deleted);
-        model::Text fresh = dates_text(is, Revised::inserted);
-        append_space(both, fresh);
-        append(both, std::move(fresh));
-        all.value = std::move(both);
-    }
+    else if (old_dates != nullptr && new_dates != nullptr && !(*old_dates == *new_dates))
+        all.value = merged_dates(was, is);
     return all;
 }
 

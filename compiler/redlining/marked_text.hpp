@@ -38,6 +38,8 @@ private:
     model::Text slice(const model::Text& text, std::size_t begin, std::size_t end,
                       model::Revised revised) const;
     model::Text dates_text(const model::Field& field, model::Revised revised) const;
+    model::Text merged_dates(const model::Field& was, const model::Field& is) const;
+    void mark(model::Span& span, model::Revised revised) const;
     template<typename T>
     std::vector<T> merged_lists(const std::vector<T>& was, const std::vector<T>& is,
                                 const std::vector<std::optional<std::size_t>>& match) const;

@@ -22,6 +22,13 @@ std::string text_of(const model::Entry& entry, trade::Trait trait) {
     return text == nullptr ? std::string{} : text->plain();
 }
 
+// Of sections, entries or bullets.
+template<typename Thing>
+void set_places(Change& change, const Thing& was, const Thing& is) {
+    change.old_place = was.place;
+    change.new_place = is.place;
+}
+
 class Redliner {
 public:
     explicit Redliner(const Alignment& alignment)
@@ -98,11 +105,8 @@ void Redliner::go_through_section(std::size_t s) {
         add(Kind::added, What::section, {}, section_).new_place = section.place;
     } else {
         const model::Section& was = before_.resume->sections[*old_one];
-        if (of_.sections.moved[s]) {
-            Change& change = add(Kind::moved, What::section, section_, section_);
-            change.old_place = was.place;
-            change.new_place = section.place;
-        }
+        if (of_.sections.moved[s])
+            set_places(add(Kind::moved, What::section, section_, section_), was, section);
         compare_sections(was, section);
     }
     for (const std::size_t e : after_.entries_of[s])
@@ -133,9 +137,7 @@ void Redliner::go_through_entry(std::size_t e, bool told) {
         const FlatEntry& was = before_.entries[*old_one];
         if (of_.entries.moved[e]) {
             const std::string from = before_.resume->sections[was.section].title.plain();
-            Change& change = add(Kind::moved, What::entry, from, section_);
-            change.old_place = was.entry->place;
-            change.new_place = entry.entry->place;
+            set_places(add(Kind::moved, What::entry, from, section_), *was.entry, *entry.entry);
         }
         compare_entries(was, entry);
     }
@@ -180,11 +182,9 @@ void Redliner::go_through_bullet(std::size_t b, bool told) {
     }
     const model::Bullet& was = *before_.bullets[*old_one].bullet;
     if (of_.bullets.moved[b]) {
-        Change& change = add(Kind::moved, What::bullet,
-                             name_of_entry(before_.entries[before_.bullets[*old_one].entry]),
-                             bullet.text.plain());
-        change.old_place = was.place;
-        change.new_place = bullet.place;
+        const FlatEntry& from = before_.entries[before_.bullets[*old_one].entry];
+        set_places(add(Kind::moved, What::bullet, name_of_entry(from), bullet.text.plain()), was,
+                   bullet);
     }
     compare_bullets(was, bullet);
 }
@@ -193,13 +193,11 @@ void Redliner::compare_bullets(const model::Bullet& was, const model::Bullet& is
     const auto note = [&](Nature nature, std::string before, std::string after) {
         Change& change = add(Kind::changed, What::bullet, std::move(before), std::move(after));
         change.nature = nature;
-        change.old_place = was.place;
-        change.new_place = is.place;
+        set_places(change, was, is);
     };
     if (auto change = text_change(was.text, is.text)) {
         change->what = What::bullet;
-        change->old_place = was.place;
-        change->new_place = is.place;
+        set_places(*change, was, is);
         add({*std::move(change)});
     }
     if (was.level != is.level)
