@@ -1,9 +1,10 @@
 #include "compiler/caseload/appraisal.hpp"
 
+#include "compiler/base/numbers.hpp"
+
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-#include <charconv>
 #include <exception>
 
 namespace quoin::caseload {
@@ -15,13 +16,6 @@ using nlohmann::json;
 json json_of(const Remark& remark) {
     return json::array({remark.check, static_cast<unsigned>(remark.weight), remark.line,
                         remark.text, remark.quoted, remark.personal});
-}
-
-std::optional<int> two_figures(std::string_view text) {
-    int value = 0;
-    const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), value);
-    return fault == std::errc() && end == text.data() + text.size() ? std::optional(value)
-                                                                    : std::nullopt;
 }
 
 Remark remark_from(const json& kept) {
@@ -65,8 +59,8 @@ std::string iso(Day day) {
 std::optional<Day> day_of(std::string_view iso) {
     constexpr std::string_view form = "2026-11-29";
     if (iso.size() != form.size() || iso[4] != '-' || iso[7] != '-') return std::nullopt;
-    const auto year = two_figures(iso.substr(0, 4)), month = two_figures(iso.substr(5, 2)),
-               day = two_figures(iso.substr(8));
+    const auto year = number_from<int>(iso.substr(0, 4)),
+               month = number_from<int>(iso.substr(5, 2)), day = number_from<int>(iso.substr(8));
     if (!year || !month || !day || *month < 0 || *day < 0) return std::nullopt;
     const std::chrono::year_month_day date{std::chrono::year(*year),
                                            std::chrono::month(static_cast<unsigned>(*month)),

@@ -108,20 +108,23 @@ void Cache::close() {
 void Cache::open() {
     const mode_t before = umask(S_IRWXG | S_IRWXO);
     constexpr int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_NOMUTEX;
-    int code = sqlite3_open_v2(file_.c_str(), &base_, flags, nullptr);
+    const int code = sqlite3_open_v2(file_.c_str(), &base_, flags, nullptr);
     umask(before);
     if (code == SQLITE_OK) {
         sqlite3_busy_timeout(base_, longest_wait);
         if (run(tables) || was_set_aside_) return;
     }
-    if (!note_.empty()) return; // it was damaged, and stands anew
+    if (note_.empty()) open_as_it_is(); // else it was damaged, and stands anew
+}
+
+// To be read alone.
+void Cache::open_as_it_is() {
     close();
     note_ = fill<messages::cache_unkept>(file_.string());
     read_only_ = true;
     const std::string as_it_is = "file:" + in_uri(file_.string()) + "?immutable=1";
-    code = sqlite3_open_v2(as_it_is.c_str(), &base_,
-                           SQLITE_OPEN_READONLY | SQLITE_OPEN_URI | SQLITE_OPEN_NOMUTEX, nullptr);
-    if (code != SQLITE_OK) close();
+    constexpr int flags = SQLITE_OPEN_READONLY | SQLITE_OPEN_URI | SQLITE_OPEN_NOMUTEX;
+    if (sqlite3_open_v2(as_it_is.c_str(), &base_, flags, nullptr) != SQLITE_OK) close();
 }
 
 // Whether it went well. What was damaged is set aside on the way.

@@ -52,6 +52,7 @@ private:
     enum class Outcome { done, no_row, row, busy, damaged, failed };
 
     void open();
+    void open_as_it_is();
     void close();
     bool run(const char* sql);
     Outcome judged(int code);

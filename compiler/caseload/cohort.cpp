@@ -18,6 +18,14 @@ bool is_plainer(std::string_view example, std::string_view than) {
     return std::tuple(example.size(), example) < std::tuple(than.size(), than);
 }
 
+void add_to(CommonFinding& common, const Remark& remark) {
+    common.check = remark.check;
+    common.weight = remark.weight;
+    ++common.findings;
+    const bool shows = !remark.personal && !remark.quoted.empty();
+    if (shows && is_plainer(remark.quoted, common.example)) common.example = remark.quoted;
+}
+
 }
 
 std::vector<CommonFinding> common_findings(const std::vector<Student>& students) {
@@ -26,12 +34,8 @@ std::vector<CommonFinding> common_findings(const std::vector<Student>& students)
     for (const Student& student : students)
         for (const Remark& remark : student.now.remarks) {
             CommonFinding& common = all[remark.check];
-            common.check = remark.check;
-            common.weight = remark.weight;
-            ++common.findings;
+            add_to(common, remark);
             if (std::exchange(last[remark.check], &student) != &student) ++common.students;
-            const bool shows = !remark.personal && !remark.quoted.empty();
-            if (shows && is_plainer(remark.quoted, common.example)) common.example = remark.quoted;
         }
     std::vector<CommonFinding> order;
     for (auto& [check, common] : all)

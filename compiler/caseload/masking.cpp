@@ -100,18 +100,16 @@ std::string Masking::masked(std::string_view text) const {
             text.remove_prefix(1);
             continue;
         }
-        const std::string_view word = text.substr(0, end);
-        if (word.find('@') != word.npos && word.size() > 1)
-            out += "[email]";
-        else if (hides_names_ && is_link(word))
-            out += "[link]";
-        else if (hides_names_ && is_name(word))
-            out += "[name]";
-        else
-            out += word;
+        out += masked_word(text.substr(0, end));
         text.remove_prefix(end);
     }
     return out;
+}
+
+std::string_view Masking::masked_word(std::string_view word) const {
+    if (word.find('@') != word.npos && word.size() > 1) return "[email]";
+    if (hides_names_ && is_link(word)) return "[link]";
+    return hides_names_ && is_name(word) ? "[name]" : word;
 }
 
 }

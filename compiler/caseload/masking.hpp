@@ -18,6 +18,7 @@ public:
     std::string masked(std::string_view text) const;
 
 private:
+    std::string_view masked_word(std::string_view word) const;
     bool is_name(std::string_view word) const;
 
     bool hides_names_ = false;

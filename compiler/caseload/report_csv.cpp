@@ -29,6 +29,11 @@ std::string line_of(const Cells& cells) {
     return line + "\r\n";
 }
 
+std::string trend_word(const std::optional<int>& trend) {
+    if (!trend) return "";
+    return *trend < 0 ? "better" : *trend > 0 ? "worse" : "same";
+}
+
 // Numbers, or nothing where there is none to be had.
 Cells cells_of(const Student& student) {
     const Appraisal& now = student.now;
@@ -36,7 +41,6 @@ Cells cells_of(const Student& student) {
     const auto figure = [&](bool there, std::size_t value) {
         return there ? std::to_string(value) : std::string();
     };
-    const auto trend = student.trend();
     return {student.called,
             student.place.path.string(),
             now.stage,
@@ -50,10 +54,7 @@ Cells cells_of(const Student& student) {
             figure(!student.drafts.empty(), student.drafts.size()),
             student.drafts.empty() ? "" : iso(student.drafts.back().day),
             student.days ? std::to_string(*student.days) : "",
-            !trend       ? ""
-            : *trend < 0 ? "better"
-            : *trend > 0 ? "worse"
-                         : "same",
+            trend_word(student.trend()),
             student.why};
 }
 

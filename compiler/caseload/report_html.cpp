@@ -55,9 +55,8 @@ std::string student_row(const Student& student, std::size_t at, bool linked) {
         return there ? number_cell(std::to_string(value), static_cast<double>(value))
                      : number_cell("\u2013", -1);
     };
-    const std::string state = student.now.ready()          ? "why ready"
-                              : counts[0] > 0 || !readable ? "why must"
-                                                           : "why";
+    const bool urgent = counts[0] > 0 || !readable;
+    const std::string state = student.now.ready() ? "why ready" : urgent ? "why must" : "why";
     std::string html =
         fmt::format("<tr data-stage=\"{}\" data-due=\"{}\">",
                     readable ? in_html(student.now.stage) : "", student.due() ? 1 : 0);
@@ -136,15 +135,17 @@ std::string remark_item(const Remark& remark) {
     return html + "</li>\n";
 }
 
+std::string how_it_fits(const Appraisal& now) {
+    const std::string pages = counted(now.pages, "page", "pages");
+    return now.fits ? fmt::format("{} at {:.1f} pt", pages, now.size)
+                    : fmt::format("too long: {} of {} allowed", pages, now.allowed);
+}
+
 std::string standing(const Student& student) {
     std::vector<std::string> said;
     const Appraisal& now = student.now;
     if (now.readable()) said.push_back(now.stage);
-    if (now.pages > 0)
-        said.push_back(
-            now.fits ? fmt::format("{} at {:.1f} pt", counted(now.pages, "page", "pages"), now.size)
-                     : fmt::format("too long: {} of {} allowed",
-                                   counted(now.pages, "page", "pages"), now.allowed));
+    if (now.pages > 0) said.push_back(how_it_fits(now));
     if (!student.drafts.empty())
         said.push_back(fmt::format("{}, the last of {}",
                                    counted(student.drafts.size(), "draft", "drafts"),
@@ -157,6 +158,18 @@ std::string standing(const Student& student) {
     return html;
 }
 
+std::string remark_list(const std::vector<Remark>& all) {
+    if (all.empty()) return {};
+    std::vector<const Remark*> remarks;
+    for (const Remark& remark : all)
+        remarks.push_back(&remark);
+    std::ranges::stable_sort(remarks, {}, [](const Remark* one) { return one->weight; });
+    std::string html = "<h3>To mend, the heaviest first</h3>\n<ol>\n";
+    for (const Remark* remark : remarks)
+        html += remark_item(*remark);
+    return html + "</ol>\n";
+}
+
 std::string student_sheet(const Student& student, std::size_t at) {
     std::string html =
         fmt::format("<section class=\"sheet\" id=\"student-{0}\" "
@@ -165,14 +178,7 @@ std::string student_sheet(const Student& student, std::size_t at) {
                     at + 1, in_html(student.called), standing(student), in_html(student.why));
     if (!student.now.good.empty())
         html += fmt::format("<h3>Good already</h3>\n<p>{}</p>\n", in_html(student.now.good));
-    std::vector<const Remark*> remarks;
-    for (const Remark& remark : student.now.remarks)
-        remarks.push_back(&remark);
-    std::ranges::stable_sort(remarks, {}, [](const Remark* one) { return one->weight; });
-    if (!remarks.empty()) html += "<h3>To mend, the heaviest first</h3>\n<ol>\n";
-    for (const Remark* remark : remarks)
-        html += remark_item(*remark);
-    if (!remarks.empty()) html += "</ol>\n";
+    html += remark_list(student.now.remarks);
     if (!student.now.advice.empty())
         html += fmt::format("<p>{}</p>\n", in_html(student.now.advice));
     return html + "<p class=\"back\"><a href=\"#students-title\">Back to all</a></p>\n</section>\n";

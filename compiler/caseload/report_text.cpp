@@ -21,6 +21,16 @@ std::size_t columns_of(std::string_view text) {
     return static_cast<std::size_t>(std::max(columns, 0));
 }
 
+std::string laid_out(const Cells& row, const std::vector<std::size_t>& widths,
+                     const std::vector<bool>& to_right) {
+    std::string line;
+    for (std::size_t i = 0; i < row.size(); ++i) {
+        const std::string room(widths[i] - columns_of(row[i]), ' ');
+        line += (to_right[i] ? room + row[i] : row[i] + room) + "  ";
+    }
+    return line.substr(0, line.find_last_not_of(' ') + 1);
+}
+
 // Figures stand to the right; what is last is as long as it is.
 std::string laid_out(const std::vector<Cells>& rows, const std::vector<bool>& to_right) {
     std::vector<std::size_t> widths(to_right.size());
@@ -28,16 +38,8 @@ std::string laid_out(const std::vector<Cells>& rows, const std::vector<bool>& to
         for (std::size_t i = 0; i < row.size(); ++i)
             widths[i] = std::max(widths[i], columns_of(row[i]));
     std::string text;
-    for (const Cells& row : rows) {
-        std::string line;
-        for (std::size_t i = 0; i < row.size(); ++i) {
-            const std::string room(widths[i] - columns_of(row[i]), ' ');
-            const bool is_last = i + 1 == row.size();
-            line += to_right[i] ? room + row[i] : is_last ? row[i] : row[i] + room;
-            if (!is_last) line += "  ";
-        }
-        text += line.substr(0, line.find_last_not_of(' ') + 1) + '\n';
-    }
+    for (const Cells& row : rows)
+        text += laid_out(row, widths, to_right) + '\n';
     return text;
 }
 

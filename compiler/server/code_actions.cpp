@@ -1,6 +1,7 @@
 // What can be done about what is told: mends, one by one, of a check, or all that are safe; a
 // finding set aside; a word added to the résumé's own; words cut that save a line.
 #include "compiler/advice/mend_all.hpp"
+#include "compiler/base/data_places.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/server/edits.hpp"
 #include "compiler/server/entry_order.hpp"
@@ -129,6 +130,15 @@ private:
               with_heading_line(desk_, *one_.state, ranges_, "words: " + word), finding.check);
     }
 
+    void offer_cut(const fit::Cut& cut, const Edits& edits) {
+        const auto asked = [&](const Place& place) { return is_asked(place); };
+        if (std::ranges::none_of(cut.places, asked)) return;
+        offer(fix_kind,
+              "Cut: " + stages::saved_by(cut.characters, cut.lines) + ", without " +
+                  in_quotes(cut.words),
+              book().add(*one_.state, ranges_, edits), "too-long");
+    }
+
     void offer_cuts() {
         if (!one_.state->cuts) return;
         EditBook together = book();
@@ -139,12 +149,7 @@ private:
             together.add(*one_.state, ranges_, edits);
             characters += cut.characters;
             ++count;
-            if (std::ranges::any_of(cut.places,
-                                    [&](const Place& place) { return is_asked(place); }))
-                offer(fix_kind,
-                      "Cut: " + stages::saved_by(cut.characters, cut.lines) + ", without " +
-                          in_quotes(cut.words),
-                      book().add(*one_.state, ranges_, edits), "too-long");
+            offer_cut(cut, edits);
         }
         if (count > 1)
             offer(fix_kind,
@@ -193,7 +198,7 @@ EditBook all_safe_mends(const Desk& desk, const session::State& state) {
     const session::Means& means = desk.session.means();
     const Sources& sources = state.read.sources;
     advice::SourceReading first;
-    first.words = means.data / "themes" / "words";
+    first.words = page_words_in(means.data);
     for (const auto& [path, bytes] : advice::texts_of(sources))
         first.sources.hold(path, bytes);
     first.file = first.sources.read(sources.file(*state.read.file).path, first.diagnostics);

@@ -38,15 +38,10 @@ bool may_stand(std::string_view label, const DocumentSpot& spot) {
     return !word || word->repeats || !is_one_of(label, spot.labels);
 }
 
-trade::Stage stage_of(const Completing& at) {
-    const bool known = at.last && at.last->read.resume;
-    return known ? *at.last->read.resume->settings.stage : trade::Stage::undergraduate;
-}
-
 // A whole entry of what the section holds, with an example at each label.
 void add_entry(const Completing& at, Candidates& candidates) {
     if (!at.desk.takes_snippets || !at.spot.labels.empty() || !at.spot.holds) return;
-    for (const interview::PlannedSection& section : interview::plan_for(stage_of(at), "any")) {
+    for (const interview::PlannedSection& section : interview::plan_for(at.stage(), "any")) {
         if (section.holds != at.spot.holds || !section.has_entries()) continue;
         std::string body;
         int stop = 0;

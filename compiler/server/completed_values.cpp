@@ -2,6 +2,7 @@
 #include "compiler/advice/language_levels.hpp"
 #include "compiler/advice/proof.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/data_places.hpp"
 #include "compiler/interview/plan.hpp"
 #include "compiler/server/completing.hpp"
 #include "compiler/server/markup_advice.hpp"
@@ -36,7 +37,7 @@ void named_values(const Completing&, Candidates& candidates) {
 }
 
 void add_themes(const Completing& at, Candidates& candidates) {
-    const fs::path folder = at.desk.session.means().data / "themes";
+    const fs::path folder = themes_in(at.desk.session.means().data);
     Sources sources;
     Diagnostics ignored;
     for (const std::string& name : theme::theme_names(folder))
@@ -47,7 +48,7 @@ void add_themes(const Completing& at, Candidates& candidates) {
 void add_languages(const Completing& at, Candidates& candidates) {
     std::error_code fault;
     for (const auto& file :
-         fs::directory_iterator(at.desk.session.means().data / "themes" / "words", fault))
+         fs::directory_iterator(page_words_in(at.desk.session.means().data), fault))
         candidates.all.push_back({file.path().filename().string(),
                                   CandidateKind::value,
                                   "the words that the page says by itself",
@@ -85,12 +86,9 @@ void add_includes(const Completing& at, Candidates& candidates) {
 }
 
 void add_titles(const Completing& at, Candidates& candidates) {
-    const bool known = at.last && at.last->read.resume;
-    const trade::Stage stage =
-        known ? *at.last->read.resume->settings.stage : trade::Stage::undergraduate;
     std::set<std::string> titles;
     for (const std::string_view field : interview::field_names())
-        for (const interview::PlannedSection& section : interview::plan_for(stage, field))
+        for (const interview::PlannedSection& section : interview::plan_for(at.stage(), field))
             if (section.holds && titles.emplace(section.title).second)
                 candidates.all.push_back(
                     {std::string(section.title),
@@ -103,26 +101,32 @@ void add_degrees(const Completing&, Candidates& candidates) {
     add_words(advice::usual_degrees(), candidates);
 }
 
+std::string date_text(std::size_t month, int year, trade::DateForm form) {
+    constexpr std::size_t short_name = 3; // letters
+    const std::string_view name = trade::month_names.at(month);
+    switch (form) {
+    case trade::DateForm::month_slash_year:
+        return fmt::format("{:02}/{}", month + 1, year);
+    case trade::DateForm::year_month:
+        return fmt::format("{}-{:02}", year, month + 1);
+    case trade::DateForm::long_month:
+        return fmt::format("{} {}", name, year);
+    case trade::DateForm::short_month:
+        return fmt::format("{} {}", name.substr(0, short_name), year);
+    }
+    return {};
+}
+
 // As the résumé's other dates are written.
 void add_dates(const Completing& at, Candidates& candidates) {
-    const bool known = at.last && at.last->read.resume;
     const trade::DateForm form =
-        known ? *at.last->read.resume->settings.dates_as : trade::DateForm::short_month;
-    constexpr std::size_t short_name = 3;                           // letters
+        at.settings() ? *at.settings()->dates_as : trade::DateForm::short_month;
     const std::size_t word = at.spot.value.find_last_of(" -(") + 1; // 0 if there is none
     candidates.typed = at.spot.value.size() - word;
     const int year = at.desk.session.means().read_on.year;
     for (std::size_t month = 0; month < trade::month_names.size(); ++month) {
-        const std::string_view name = trade::month_names.at(month);
-        std::string text =
-            form == trade::DateForm::month_slash_year ? fmt::format("{:02}/{}", month + 1, year)
-            : form == trade::DateForm::year_month
-                ? fmt::format("{}-{:02}", year, month + 1)
-                : fmt::format("{} {}",
-                              form == trade::DateForm::long_month ? name
-                                                                  : name.substr(0, short_name),
-                              year);
-        candidates.all.push_back({text, CandidateKind::value, std::string(name), {}});
+        const std::string name(trade::month_names.at(month));
+        candidates.all.push_back({date_text(month, year, form), CandidateKind::value, name, {}});
     }
     add_words(std::array{"present", "expected"}, candidates);
 }

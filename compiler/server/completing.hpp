@@ -36,6 +36,13 @@ struct Completing {
     const std::filesystem::path& path;
     const DocumentSpot& spot;
     const session::State* last; // may be null, and older than the text
+
+    const model::Settings* settings() const {
+        return last && last->read.resume ? &last->read.resume->settings : nullptr;
+    }
+    trade::Stage stage() const {
+        return settings() ? *settings()->stage : trade::Stage::undergraduate;
+    }
 };
 
 // completed_lines.cpp: labels that fit and do not stand there yet, and whole entries.

@@ -73,6 +73,13 @@ std::vector<DatedLines> most_recent_first(const std::vector<DatedLines>& entries
     return sorted;
 }
 
+std::string text_of(const DatedLines& entry, const session::TextLines& lines) {
+    std::string text;
+    for (std::uint32_t own = entry.first; own <= entry.last; ++own)
+        text += (text.empty() ? "" : "\n") + std::string(lines.line(own - 1));
+    return text;
+}
+
 }
 
 EditBook entries_by_date(const Desk& desk, const session::State& state, std::uint32_t file,
@@ -90,12 +97,10 @@ EditBook entries_by_date(const Desk& desk, const session::State& state, std::uin
     const session::TextLines lines(source.bytes);
     for (std::size_t i = 0; i < sorted.size(); ++i) {
         if (sorted[i] == (*entries)[i]) continue;
-        std::string text;
-        for (std::uint32_t own = sorted[i].first; own <= sorted[i].last; ++own)
-            text += (text.empty() ? "" : "\n") + std::string(lines.line(own - 1));
         const DatedLines& gone = (*entries)[i];
         const std::uint32_t end = session::units_in(lines.line(gone.last - 1), desk.units);
-        book.replace(source.path, {{gone.first - 1, 0}, {gone.last - 1, end}}, text);
+        book.replace(source.path, {{gone.first - 1, 0}, {gone.last - 1, end}},
+                     text_of(sorted[i], lines));
     }
     return book;
 }

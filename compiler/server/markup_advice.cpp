@@ -14,6 +14,17 @@ using Rows = std::map<std::string, std::string, std::less<>>;
 
 constexpr std::string_view row_indent = "  `", more_indent = "      ";
 
+std::vector<std::string> quoted_words(const std::string& line) {
+    std::vector<std::string> words;
+    for (std::size_t at = line.find('`'); at != line.npos; at = line.find('`', at)) {
+        const std::size_t end = line.find('`', ++at);
+        if (end == line.npos) break;
+        words.push_back(line.substr(at, end - at));
+        at = end + 1;
+    }
+    return words;
+}
+
 // The rows of the reference's tables, by each of the words in the first column.
 Rows rows_of(const std::filesystem::path& page) {
     Rows rows;
@@ -21,13 +32,7 @@ Rows rows_of(const std::filesystem::path& page) {
     std::ifstream in(page);
     for (std::string line; std::getline(in, line);) {
         if (line.starts_with(row_indent)) {
-            current.clear();
-            for (std::size_t at = line.find('`'); at != line.npos; at = line.find('`', at)) {
-                const std::size_t end = line.find('`', ++at);
-                if (end == line.npos) break;
-                current.push_back(line.substr(at, end - at));
-                at = end + 1;
-            }
+            current = quoted_words(line);
         } else if (line.starts_with(more_indent)) {
             for (const std::string& word : current)
                 if (std::string& row = rows[word]; true)

@@ -1,10 +1,10 @@
 #include "compiler/server/message_reader.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/numbers.hpp"
 #include "compiler/server/messages.hpp"
 
 #include <algorithm>
-#include <charconv>
 #include <utility>
 
 namespace quoin::server {
@@ -22,10 +22,7 @@ std::optional<std::size_t> content_length(std::string_view header) {
         header.remove_prefix(std::min(line.size() + 2, header.size()));
         if (!lower_case(line.substr(0, length_field.size())).starts_with(length_field)) continue;
         const std::string_view figures = trimmed(line.substr(length_field.size()));
-        std::size_t length = 0;
-        const char* end = figures.data() + figures.size();
-        const auto [stop, fault] = std::from_chars(figures.data(), end, length);
-        if (fault == std::errc{} && stop == end) return length;
+        if (const auto length = number_from<std::size_t>(figures)) return length;
     }
     return std::nullopt;
 }

@@ -135,6 +135,16 @@ std::vector<Range> around(const std::vector<Part>& parts, std::uint32_t line,
     return all;
 }
 
+Json chain_of(const std::vector<Range>& from_the_widest) {
+    Json chain;
+    for (const Range& range : from_the_widest) {
+        Json inner{{"range", to_json(range)}};
+        if (!chain.is_null()) inner["parent"] = std::move(chain);
+        chain = std::move(inner);
+    }
+    return chain;
+}
+
 Answer selection_ranges(Desk& desk, const Json& params) {
     const Addressed one = addressed_text(desk, params);
     if (!one.document) return one.refusal;
@@ -143,14 +153,8 @@ Answer selection_ranges(Desk& desk, const Json& params) {
     const std::uint32_t last = session::TextLines(one.document->text).count();
     Json answers = Json::array();
     for (const Json& asked : params.at("positions")) {
-        Json chain;
         const std::uint32_t line = std::min(position_from(asked).line, last - 1) + 1;
-        for (const Range& range : around(parts, line, ranges)) {
-            Json inner{{"range", to_json(range)}};
-            if (!chain.is_null()) inner["parent"] = std::move(chain);
-            chain = std::move(inner);
-        }
-        answers.push_back(std::move(chain));
+        answers.push_back(chain_of(around(parts, line, ranges)));
     }
     return answers;
 }

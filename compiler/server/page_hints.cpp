@@ -50,6 +50,11 @@ Json hint(session::Position position, std::string label, std::string more) {
             {"paddingLeft", true}};
 }
 
+session::Position end_of_line(Place place, Ranges& ranges) {
+    place.column = place.length = 0;
+    return ranges.of(place).end;
+}
+
 Answer inlay_hints(Desk& desk, const Json& params) {
     const Addressed one = addressed(desk, params);
     if (!one.document) return one.refusal;
@@ -64,9 +69,7 @@ Answer inlay_hints(Desk& desk, const Json& params) {
         hints.push_back(hint(name->end, *state, "the page as 'quoin set' makes it"));
     for (const LineSaving& saving : line_savings(*one.state)) {
         if (saving.place.line == 0 || saving.place.file != one.file) continue;
-        Place whole = saving.place;
-        whole.column = whole.length = 0;
-        const session::Position end = ranges.of(whole).end;
+        const session::Position end = end_of_line(saving.place, ranges);
         if (is_shown(end))
             hints.push_back(hint(end, fmt::format("−{}", saving.characters),
                                  stages::saved_by(saving.characters, 1)));

@@ -1,6 +1,7 @@
 // Tags: where one is named in all files of a résumé, and another name for it in all of them. Files
 // that are taken in, and themes: where they are.
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/data_places.hpp"
 #include "compiler/server/edits.hpp"
 #include "compiler/server/messages.hpp"
 #include "compiler/stages/theme/theme.hpp"
@@ -143,7 +144,7 @@ std::vector<NamedFile> named_files(const Desk& desk, const Addressed& one) {
         if (node.label.text != "theme") return;
         const bool is_path = value.find('/') != value.npos || value.ends_with(".theme");
         add(is_path ? one.path.parent_path() / value
-                    : desk.session.means().data / "themes" / (value + ".theme"),
+                    : themes_in(desk.session.means().data) / (value + ".theme"),
             node);
     };
     const syntax::Tree tree = session::tree_of(*one.state, one.file);

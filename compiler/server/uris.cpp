@@ -1,9 +1,9 @@
 #include "compiler/server/uris.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/numbers.hpp"
 
 #include <algorithm>
-#include <charconv>
 
 namespace quoin::server {
 
@@ -29,12 +29,9 @@ std::optional<std::string> percent_decoded(std::string_view text) {
             continue;
         }
         const std::string_view figures = text.substr(at + 1, 2);
-        unsigned byte = 0;
-        const char* end = figures.data() + figures.size();
-        const auto [stop, fault] = std::from_chars(figures.data(), end, byte, 16);
-        if (figures.size() < 2 || fault != std::errc{} || stop != end || byte == 0)
-            return std::nullopt;
-        decoded += static_cast<char>(byte);
+        const auto byte = number_from<unsigned>(figures, 16);
+        if (figures.size() < 2 || byte.value_or(0) == 0) return std::nullopt;
+        decoded += static_cast<char>(*byte);
         at += 2;
     }
     return decoded;

@@ -1,6 +1,7 @@
 #include "compiler/server/whole_signs.hpp"
 
-#include <charconv>
+#include "compiler/base/numbers.hpp"
+
 #include <cstddef>
 #include <optional>
 #include <string_view>
@@ -15,10 +16,7 @@ constexpr std::size_t escape_size = 6; // \uXXXX
 std::optional<unsigned> escaped_at(std::string_view json, std::size_t at) {
     const std::string_view text = json.substr(at < json.size() ? at : json.size(), escape_size);
     if (text.size() < escape_size || !text.starts_with("\\u")) return std::nullopt;
-    unsigned code = 0;
-    const auto [end, fault] = std::from_chars(text.data() + 2, text.data() + escape_size, code, 16);
-    if (fault != std::errc{} || end != text.data() + escape_size) return std::nullopt;
-    return code;
+    return number_from<unsigned>(text.substr(2), 16);
 }
 
 bool is_first_half(unsigned code) {
