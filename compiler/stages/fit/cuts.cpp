@@ -125,7 +125,7 @@ private:
         std::vector<double> heights;
         for (const Column& column : make_columns(rest_, counts)) {
             constexpr double trace = 1e-6; // pt: sums round unlike
-            const bool fit = page_begins(column, least_).size() <= pages_;
+            const bool fit = page_count(column, least_) <= pages_;
             heights.push_back(fit ? 0 : std::max(height_beyond(column, least_, pages_), trace));
         }
         return heights;

@@ -37,7 +37,7 @@ public:
         std::size_t pages = 0;
         double beyond = 0;
         for (const Column& column : road_.columns(least)) {
-            pages = std::max(pages, page_begins(column, least.setting).size());
+            pages = std::max(pages, page_count(column, least.setting));
             beyond = std::max(beyond, height_beyond(column, least.setting, allowed));
         }
         if (pages > allowed) return Overflow{lines_in(beyond, least.setting)};
@@ -106,8 +106,11 @@ private:
     // The roomiest place that so many pages hold, or a tighter one whose breaks make up for it.
     Fit on_pages(std::size_t pages) const {
         constexpr double precision = 1e-5, step = 0.05;
-        RoadPlace place = road_.roomiest_that(
-            precision, [&](const RoadPlace& at) { return cost_on(at, pages) < nowhere; });
+        RoadPlace place = road_.roomiest_that(precision, [&](const RoadPlace& at) {
+            return std::ranges::all_of(road_.columns(at), [&](const Column& column) {
+                return page_count(column, at.setting) <= pages;
+            });
+        });
         double least = place.tightness + cost_on(place, pages);
         for (double tightness = place.tightness + step; tightness < std::min(least, tightest);
              tightness += step) {

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <optional>
 #include <tuple>
 
 namespace quoin::fit {
@@ -30,6 +31,99 @@ bool leads_one(const Column& column, std::size_t line) {
            !is_body(column, first - 1);
 }
 
+double page_cost(const Column& column, const PageHeights& heights, std::size_t begin,
+                 std::size_t end) {
+    const double full = heights.height(begin, end) / heights.room();
+    if (end < column.lines.size()) {
+        const double left = std::max(0.0, 1 - full);
+        return foot_cost * left * left + break_cost(column, end);
+    }
+    return begin == 0 ? 0 : thin_cost * std::max(0.0, 1 - full / least_fullness);
+}
+
+// A line that may be a page's first.
+struct PageStart {
+    std::size_t line = 0;
+    std::size_t end = 0;  // the line after the last that its page holds
+    std::size_t page = 0; // counted from 0: no fewer pages lead to it
+    double cost = std::numeric_limits<double>::infinity();
+    std::size_t from = 0; // the page before begins at this start
+};
+
+// Of nothing cut that must stay together. What begins on page 0, 1, 2, … is one stretch of lines
+// after the other, for where a page ends at a line it may end at any legal break before. Of those
+// that stand on some way of fewest pages there are few where pages are full: they alone are
+// weighed.
+class FewestPages {
+public:
+    FewestPages(const Column& column, const PageHeights& heights, double more)
+        : column_(column), heights_(heights) {
+        const std::size_t size = column.lines.size();
+        std::size_t page = 0, reached = 0, with_one_more = 0;
+        for (std::size_t line = 0; line < size; ++line) {
+            if (line > 0 && !may_break_before(column, line)) continue;
+            if (line > with_one_more) return;
+            if (line > reached) {
+                ++page;
+                reached = with_one_more;
+            }
+            const std::size_t end = std::max(heights.lines_that_fit(line, more), line + 1);
+            starts_.push_back({line, end, page});
+            with_one_more = std::max(with_one_more, end);
+        }
+        if (with_one_more < size) return;
+        count_ = size > reached ? page + 1 : page;
+    }
+
+    // None if something must be cut.
+    std::optional<std::size_t> count() const { return count_; }
+
+    std::vector<std::size_t> begins() {
+        keep_those_on_the_way();
+        starts_.front().cost = 0;
+        for (std::size_t i = 0; i + 1 < starts_.size(); ++i)
+            try_pages(i);
+        std::vector<std::size_t> begins;
+        for (std::size_t at = starts_.size() - 1; at > 0; at = starts_[at].from)
+            begins.push_back(starts_[starts_[at].from].line);
+        std::ranges::reverse(begins);
+        return begins;
+    }
+
+private:
+    // The end of all stands behind them.
+    void keep_those_on_the_way() {
+        const std::size_t size = column_.lines.size(), nowhere = size + 1;
+        std::vector<std::size_t> first(*count_ + 1, nowhere); // of each page, on the way
+        first.back() = size;
+        for (auto start = starts_.rbegin(); start != starts_.rend(); ++start)
+            if (start->page < *count_ && start->end >= first[start->page + 1])
+                first[start->page] = start->line;
+            else
+                start->end = 0;
+        std::erase_if(starts_, [](const PageStart& start) { return start.end == 0; });
+        starts_.push_back({size, size, *count_});
+    }
+
+    void try_pages(std::size_t from) {
+        const PageStart& start = starts_[from];
+        const auto next = std::ranges::upper_bound(starts_, start.page, {}, &PageStart::page);
+        for (auto end = next; end != starts_.end() && end->line <= start.end; ++end) {
+            if (end->page > start.page + 1) break;
+            count_work(Work::page_ends, 1);
+            const double cost = start.cost + page_cost(column_, heights_, start.line, end->line);
+            if (cost >= end->cost) continue;
+            end->cost = cost;
+            end->from = from;
+        }
+    }
+
+    const Column& column_;
+    const PageHeights& heights_;
+    std::vector<PageStart> starts_; // in order
+    std::optional<std::size_t> count_;
+};
+
 struct PagePath {
     std::size_t cuts = 0; // of what must stay together
     std::size_t pages = std::numeric_limits<std::size_t>::max();
@@ -42,21 +136,11 @@ struct PagePath {
     }
 };
 
-double page_cost(const Column& column, const PageHeights& heights, std::size_t begin,
-                 std::size_t end) {
-    const double full = heights.height(begin, end) / heights.room();
-    if (end < column.lines.size()) {
-        const double left = std::max(0.0, 1 - full);
-        return foot_cost * left * left + break_cost(column, end);
-    }
-    return begin == 0 ? 0 : thin_cost * std::max(0.0, 1 - full / least_fullness);
-}
-
-class Paging {
+// Of as few cuts as there can be, then of as few pages: where something fills more than a page.
+class CutPages {
 public:
-    Paging(const Column& column, const PageSetting& setting, double more)
-        : column_(column), heights_(column, setting), more_(more), paths_(column.lines.size() + 1) {
-    }
+    CutPages(const Column& column, const PageHeights& heights, double more)
+        : column_(column), heights_(heights), more_(more), paths_(column.lines.size() + 1) {}
 
     std::vector<std::size_t> begins() {
         const std::size_t end = column_.lines.size();
@@ -93,7 +177,7 @@ private:
     }
 
     const Column& column_;
-    PageHeights heights_;
+    const PageHeights& heights_;
     double more_;
     std::vector<PagePath> paths_; // to each line as a page's first, and to the end
 };
@@ -115,12 +199,15 @@ PageHeights::PageHeights(const Column& column, const PageSetting& setting)
     first_.reserve(size);
     down_.reserve(size);
     below_.reserve(size);
+    lowest_.reserve(size);
     double down = 0;
     for (std::size_t i = 0; i < size; ++i) {
         if (i > 0) down += to_baseline(column, i).at(setting);
         first_.push_back(to_first_baseline(column, i, i > 0 ? 1 : 0).at(setting));
         down_.push_back(down);
         below_.push_back(below_baseline(column, i).at(setting));
+        lowest_.push_back(column.lines[i].beside ? std::max(lowest_.back(), below_.back())
+                                                 : below_.back());
     }
 }
 
@@ -134,9 +221,16 @@ bool PageHeights::holds(std::size_t begin, std::size_t end) const {
 }
 
 std::size_t PageHeights::lines_that_fit(std::size_t begin, double more) const {
-    std::size_t end = begin;
-    while (end < first_.size() && height(begin, end + 1) <= room_ + more + rounding_slack)
-        ++end;
+    const double room = room_ + more + rounding_slack;
+    std::size_t end = begin,
+                beyond = first_.size(); // lines before the one fit, from the other on none
+    while (end < beyond) {
+        const std::size_t line = end + (beyond - end) / 2;
+        if (first_[begin] + (down_[line] - down_[begin]) + lowest_[line] <= room)
+            end = line + 1;
+        else
+            beyond = line;
+    }
     return end;
 }
 
@@ -146,7 +240,15 @@ std::vector<std::size_t> page_begins(const Column& column, const PageSetting& se
 
 std::vector<std::size_t> page_begins(const Column& column, const PageSetting& setting,
                                      double more) {
-    return Paging(column, setting, more).begins();
+    const PageHeights heights(column, setting);
+    FewestPages pages(column, heights, more);
+    return pages.count() ? pages.begins() : CutPages(column, heights, more).begins();
+}
+
+std::size_t page_count(const Column& column, const PageSetting& setting) {
+    const PageHeights heights(column, setting);
+    const auto count = FewestPages(column, heights, 0).count();
+    return count ? *count : CutPages(column, heights, 0).begins().size();
 }
 
 double pages_cost(const Column& column, const PageSetting& setting,

@@ -40,7 +40,8 @@ public:
     double room() const { return room_; }                    // pt, between the margins
     double height(std::size_t begin, std::size_t end) const; // pt, of a page of these lines
     bool holds(std::size_t begin, std::size_t end) const;
-    // The line after the last that fits on a page from `begin` with so much more room.
+    // The line after the last that fits on a page from `begin` with so much more room, all before
+    // it with it.
     std::size_t lines_that_fit(std::size_t begin, double more = 0) const;
 
 private:
@@ -48,6 +49,7 @@ private:
     std::vector<double> first_; // to the baseline if the line is a page's first
     std::vector<double> down_;  // baselines in one long column
     std::vector<double> below_;
+    std::vector<double> lowest_; // the same of all that stand beside it up to it
 };
 
 // The first line of each page: as few pages as there can be and, of those, of least cost. What must
@@ -55,6 +57,9 @@ private:
 std::vector<std::size_t> page_begins(const Column& column, const PageSetting& setting);
 // With so many points more room on every page.
 std::vector<std::size_t> page_begins(const Column& column, const PageSetting& setting, double more);
+
+// How many those are: what takes no weighing of breaks.
+std::size_t page_count(const Column& column, const PageSetting& setting);
 
 // Every page as full as it can be, however bare the last: as a draft shows what is too much.
 std::vector<std::size_t> full_page_begins(const Column& column, const PageSetting& setting);

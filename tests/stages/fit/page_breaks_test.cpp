@@ -60,9 +60,9 @@ struct Document {
     }
 };
 
-Document random_document(std::mt19937& random) {
+Document random_document(std::mt19937& random, std::size_t lines_at_least = 13) {
     Document document;
-    while (document.lines().size() < 13) {
+    while (document.lines().size() < lines_at_least) {
         if (random() % 4 == 0) document.add(GapName::section, 1, true);
         std::vector<int> bullets(random() % 4);
         for (int& lines : bullets)
@@ -73,21 +73,23 @@ Document random_document(std::mt19937& random) {
     return document;
 }
 
-// What page_breaks.hpp states, of pages that hold their lines; infinite if one does not.
+// What page_breaks.hpp states, of a page of these lines; infinite if it does not hold them.
+double cost_of_page(const std::vector<PlainLine>& lines, std::size_t begin, std::size_t end,
+                    const PageSetting& setting) {
+    const double room = setting.paper_height - setting.top_margin - setting.bottom_margin;
+    const double left = left_at_foot(lines, begin, end, setting);
+    if (left < -1e-6) return quoin::fit_reference::nowhere;
+    if (end < lines.size())
+        return std::pow(left / room, 2) + quoin::fit_reference::cost_of_cut(lines, end);
+    return begin > 0 ? 0.5 * std::max(0.0, 1 - 3 * (1 - left / room)) : 0;
+}
+
 double cost_of_pages(const std::vector<PlainLine>& lines, const std::vector<std::size_t>& begins,
                      const PageSetting& setting) {
     double cost = 0;
-    const double room = setting.paper_height - setting.top_margin - setting.bottom_margin;
-    for (std::size_t i = 0; i < begins.size(); ++i) {
-        const bool last = i + 1 == begins.size();
-        const std::size_t end = last ? lines.size() : begins[i + 1];
-        const double left = left_at_foot(lines, begins[i], end, setting);
-        if (left < -1e-6) return quoin::fit_reference::nowhere;
-        if (!last)
-            cost += std::pow(left / room, 2) + quoin::fit_reference::cost_of_cut(lines, end);
-        else if (i > 0)
-            cost += 0.5 * std::max(0.0, 1 - 3 * (1 - left / room));
-    }
+    for (std::size_t i = 0; i < begins.size(); ++i)
+        cost += cost_of_page(lines, begins[i], i + 1 < begins.size() ? begins[i + 1] : lines.size(),
+                             setting);
     return cost;
 }
 
@@ -115,6 +117,25 @@ Best best_of_all(const std::vector<PlainLine>& lines, const PageSetting& setting
     return best;
 }
 
+// The same, by a table of the best ways to so many pages up to each line.
+Best best_of_table(const std::vector<PlainLine>& lines, const PageSetting& setting) {
+    const std::size_t end = lines.size();
+    std::vector<double> costs(end + 1, quoin::fit_reference::nowhere); // of so many pages
+    costs[0] = 0;
+    for (std::size_t pages = 1; pages <= end; ++pages) {
+        std::vector<double> next(end + 1, quoin::fit_reference::nowhere);
+        for (std::size_t to = 1; to <= end; ++to)
+            for (std::size_t from = 0; from < to; ++from)
+                if (costs[from] < quoin::fit_reference::nowhere &&
+                    (to == end || quoin::fit_reference::is_legal_cut(lines, to)))
+                    next[to] =
+                        std::min(next[to], costs[from] + cost_of_page(lines, from, to, setting));
+        costs = next;
+        if (costs[end] < quoin::fit_reference::nowhere) return {pages, costs[end]};
+    }
+    return {};
+}
+
 std::vector<std::size_t> begins(const Document& document, double paper_height) {
     return quoin::fit::page_begins(document.column(), plain_setting(paper_height));
 }
@@ -137,6 +158,7 @@ TEST_CASE("breaks: none cheaper among all sets of legal breaks") {
         const Column column = document.column();
         const std::vector<std::size_t> found = quoin::fit::page_begins(column, setting);
         CHECK(found.size() == best.pages);
+        CHECK(quoin::fit::page_count(column, setting) == best.pages);
         CHECK(cost_of_pages(lines, found, setting) == doctest::Approx(best.cost));
         CHECK(quoin::fit::pages_cost(column, setting, found) == doctest::Approx(best.cost));
         CHECK(quoin::fit::missing_height(column, setting, found.size()) == 0);
@@ -151,6 +173,24 @@ TEST_CASE("breaks: none cheaper among all sets of legal breaks") {
     }
     CHECK(several > 50);
     CHECK(none < 100);
+}
+
+TEST_CASE("breaks: none cheaper on many pages, full ones and such as have room") {
+    std::mt19937 random(7);
+    std::size_t pages = 0;
+    for (int round = 0; round < 60; ++round) {
+        CAPTURE(round);
+        const Document document = random_document(random, 90);
+        const PageSetting setting = plain_setting(200 + double(random() % 200));
+        const Best best = best_of_table(document.lines(), setting);
+        if (best.pages == 0) continue;
+        const std::vector<std::size_t> found = quoin::fit::page_begins(document.column(), setting);
+        CHECK(found.size() == best.pages);
+        CHECK(quoin::fit::page_count(document.column(), setting) == best.pages);
+        CHECK(cost_of_pages(document.lines(), found, setting) == doctest::Approx(best.cost));
+        pages = std::max(pages, best.pages);
+    }
+    CHECK(pages > 8);
 }
 
 TEST_CASE("what a page may not end on") {
