@@ -190,7 +190,10 @@ Column column_without(const composition::Composition& composition, std::span<con
         for (std::uint32_t line = 0; line < lines; ++line)
             column.lines.push_back({&paragraph, p, line, lines, gap, continued});
     }
-    column.lines = beside_headings(in_rows(column.lines, line_counts));
+    const auto any = [&](auto is_so) { return std::ranges::any_of(composition.paragraphs, is_so); };
+    if (any([](const composition::Paragraph& at) { return at.block > 0; }))
+        column.lines = in_rows(column.lines, line_counts);
+    if (any(&composition::Paragraph::in_margin)) column.lines = beside_headings(column.lines);
     if (!composition.running_head.runs.empty()) column.running_head = &composition.running_head;
     return column;
 }
