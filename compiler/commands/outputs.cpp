@@ -60,12 +60,38 @@ std::optional<std::string> check_folders(const SetRequest& request) {
     return std::nullopt;
 }
 
+// The inputs by their names and, as far as they are there, by what they are: each is looked up
+// once, not once for every output.
+class InputFiles {
+public:
+    explicit InputFiles(const std::vector<std::string>& inputs) {
+        for (const std::string& input : inputs) {
+            if (input == "-") continue;
+            names_.insert(input);
+            if (is_there(input)) identities_.insert(identity_of(input));
+        }
+    }
+
+    bool hold(const std::string& target) const {
+        return names_.contains(target) ||
+               (is_there(target) && identities_.contains(identity_of(target)));
+    }
+
+private:
+    // No device: a terminal is read and written to at once.
+    static bool is_there(const std::string& file) {
+        std::error_code fault;
+        const std::filesystem::file_status status = std::filesystem::status(file, fault);
+        return std::filesystem::exists(status) && !std::filesystem::is_other(status);
+    }
+
+    std::set<std::string> names_, identities_;
+};
+
 // What is read and would be written over: an input, or the posting.
-std::optional<std::string> check_spared(const SetRequest& request, const Outputs& one,
-                                        const std::string& target) {
-    const bool spoils_input = std::ranges::any_of(request.inputs, [&](const std::string& input) {
-        return input != "-" && is_same_file(input, target);
-    });
+std::optional<std::string> check_spared(const SetRequest& request, const InputFiles& inputs,
+                                        const Outputs& one, const std::string& target) {
+    const bool spoils_input = inputs.hold(target);
     if (spoils_input && request.output.empty() && target == one.pdf)
         return fill<messages::source_is_pdf>(target);
     if (spoils_input || (is_named(request.posting) && is_same_file(request.posting, target)))
@@ -76,6 +102,7 @@ std::optional<std::string> check_spared(const SetRequest& request, const Outputs
 std::optional<std::string> check_targets(const SetRequest& request,
                                          const std::vector<Outputs>& outputs) {
     std::set<std::string> taken;
+    const InputFiles inputs(request.inputs);
     for (const Outputs& one : outputs) {
         if (!one.deps.empty() && !is_named(one.pdf) && !is_named(one.plain))
             return fill<messages::deps_without_file>();
@@ -83,7 +110,7 @@ std::optional<std::string> check_targets(const SetRequest& request,
             if (target.empty()) continue;
             if (is_replaceable(target) && !taken.insert(identity_of(target)).second)
                 return fill<messages::one_target_for_two>(target);
-            if (auto fault = check_spared(request, one, target)) return fault;
+            if (auto fault = check_spared(request, inputs, one, target)) return fault;
         }
     }
     return std::nullopt;

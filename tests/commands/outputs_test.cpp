@@ -7,6 +7,7 @@
 
 #include <filesystem>
 #include <string>
+#include <vector>
 
 namespace quoin::commands {
 
@@ -38,6 +39,33 @@ TEST_CASE("outputs: a page or a report takes the place of no source, read or not
     CHECK_FALSE(would_spoil("-", sources));
     CHECK_FALSE(would_spoil("/dev/null", sources));
     CHECK_FALSE(would_write_over((folder.path() / "other.resume").string(), sources));
+}
+
+TEST_CASE("outputs: of several, none takes the place of any input, by whichever name") {
+    const fixtures::OwnFolder folder;
+    const auto path = [&](const std::string& name) { return (folder.path() / name).string(); };
+    for (const char* name : {"one.resume", "two.resume"})
+        folder.write(name, "name: Ottoline Brandt\n");
+    SetRequest request;
+    request.inputs = {path("one.resume"), path("two.resume"), path("gone.resume")};
+    request.output = path("out");
+    const auto fault = [&] {
+        std::vector<Outputs> outputs;
+        return plan_outputs(request, outputs);
+    };
+    std::filesystem::create_directory(request.output);
+    CHECK_FALSE(fault());
+    folder.write("out/one.pdf", "an old page");
+    CHECK_FALSE(fault());
+    std::filesystem::create_hard_link(path("two.resume"), path("out/gone.pdf"));
+    CHECK(fault() == "'" + path("out/gone.pdf") +
+                         "' is a source and would be overwritten; name another output with -o");
+    std::filesystem::remove(path("out/gone.pdf"));
+    std::filesystem::create_symlink(path("one.resume"), path("out/two.pdf"));
+    CHECK(fault());
+    request.inputs.pop_back();
+    request.inputs.back() = path("out/one.pdf");
+    CHECK(fault()); // by its own name
 }
 
 }
