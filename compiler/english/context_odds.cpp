@@ -21,24 +21,25 @@ constexpr double least_beside = -6, most_beside = 8, most_frequent = 6, most_nea
 }
 
 ContextOdds::ContextOdds(const Sentence& sentence, const WordContexts& contexts)
-    : sentence_(sentence), contexts_(contexts), number_(contexts.number_of("five")),
-      end_(contexts.number_of("</s>")) {
-    for (std::size_t i = 0; i < sentence.size(); ++i)
-        if (const auto word = contexts.number_of(sentence.word(i))) all_.push_back(*word);
+    : sentence_(sentence), contexts_(contexts) {
+    numbers_.reserve(sentence.size());
+    for (std::size_t i = 0; i < sentence.size(); ++i) {
+        numbers_.push_back(contexts.number_of(sentence.word(i)));
+        if (numbers_[i]) all_.push_back(*numbers_[i]);
+    }
     std::ranges::sort(all_);
     all_.erase(std::unique(all_.begin(), all_.end()), all_.end());
 }
 
 // Of a word with hyphens the part that stands next: four-week.
 std::optional<ContextOdds::Number> ContextOdds::number_at(std::size_t i, bool from_left) const {
-    if (sentence_.is_figure(i)) return number_;
-    if (sentence_.token(i).kind != TokenKind::word) return contexts_.number_of("and"); // &
-    std::string_view word = sentence_.word(i);
-    if (const auto whole = contexts_.number_of(word)) return whole;
+    if (sentence_.is_figure(i)) return contexts_.figure();
+    if (sentence_.token(i).kind != TokenKind::word) return contexts_.joint(); // &
+    if (numbers_[i]) return numbers_[i];
+    const std::string_view word = sentence_.word(i);
     const std::size_t hyphen = from_left ? word.rfind('-') : word.find('-');
     if (hyphen == word.npos) return std::nullopt;
-    word = from_left ? word.substr(hyphen + 1) : word.substr(0, hyphen);
-    return contexts_.number_of(word);
+    return contexts_.number_of(from_left ? word.substr(hyphen + 1) : word.substr(0, hyphen));
 }
 
 namespace {
@@ -69,7 +70,7 @@ ContextOdds::Beside ContextOdds::behind(std::size_t i) const {
     do
         ++i;
     while (is_passed_over(sentence_, i));
-    if (is_stop(sentence_, i)) return {end_, true};
+    if (is_stop(sentence_, i)) return {contexts_.end(), true};
     return {number_at(i, false), false};
 }
 
@@ -80,27 +81,31 @@ double ContextOdds::nearness(Number word) const {
     return std::min(sum, most_near);
 }
 
-double ContextOdds::of(std::size_t i, Number typed, Number meant, std::uint8_t why) const {
-    const double frequency = contexts_.likelihood(meant) - contexts_.likelihood(typed);
+// By how often it stands at all, and beside the words there.
+double ContextOdds::beside(const Spot& spot, Number meant) const {
+    const double frequency = contexts_.likelihood(meant) - contexts_.likelihood(spot.typed);
     double odds =
         weight::prior + weight::frequency * std::clamp(frequency, least_beside, most_frequent);
-    const Beside left = before(i), right = behind(i);
     const auto behind_word = [&](Number word, Number other) {
         return contexts_.likelihood_behind(word, other);
     };
-    if (left.word) {
-        const double more = behind_word(*left.word, meant) - behind_word(*left.word, typed);
+    if (const auto left = spot.left.word) {
+        const double more = behind_word(*left, meant) - behind_word(*left, spot.typed);
         odds += weight::word_before * std::clamp(more - frequency, least_beside, most_beside);
     }
-    if (right.word) {
-        const double more = behind_word(meant, *right.word) - behind_word(typed, *right.word);
+    if (const auto right = spot.right.word) {
+        const double more = behind_word(meant, *right) - behind_word(spot.typed, *right);
         odds += weight::word_behind * std::clamp(more, -most_beside, most_beside);
     }
-    odds += weight::near_meant * nearness(meant) + weight::near_typed * nearness(typed);
-    if (sentence_.word(i).size() < 4) odds += weight::short_word;
-    if (left.edge) odds += weight::opens;
-    if (right.edge) odds += weight::ends;
-    if (!left.edge && is_capital(sentence_.token(i))) odds += weight::capital;
+    return odds;
+}
+
+double ContextOdds::of(const Spot& spot, Number meant, std::uint8_t why, double near) const {
+    double odds = beside(spot, meant) + near;
+    if (sentence_.word(spot.i).size() < 4) odds += weight::short_word;
+    if (spot.left.edge) odds += weight::opens;
+    if (spot.right.edge) odds += weight::ends;
+    if (!spot.left.edge && is_capital(sentence_.token(spot.i))) odds += weight::capital;
     if (std::ranges::binary_search(all_, meant)) odds += weight::both;
     if ((why & WordContexts::is_listed) != 0) odds += weight::listed;
     if ((why & WordContexts::sounds_alike) != 0) odds += weight::alike;
@@ -108,14 +113,26 @@ double ContextOdds::of(std::size_t i, Number typed, Number meant, std::uint8_t w
     return odds;
 }
 
-std::vector<LikelyWord> ContextOdds::at(std::size_t i) const {
+// Of most the words beside them tell that they are not meant, however near the others are: these
+// are looked at only where they could turn the scale.
+std::vector<LikelyWord>
+ContextOdds::above(double least, std::size_t i,
+                   const std::function<double(std::string_view)>& further) const {
     std::vector<LikelyWord> likely;
-    const auto typed = contexts_.number_of(sentence_.word(i));
-    if (!typed) return likely;
-    const WordContexts::Meant meant = contexts_.meant_for(*typed);
-    for (std::size_t k = 0; k < meant.words.size(); ++k)
-        likely.push_back(
-            {contexts_.word(meant.words[k]), of(i, *typed, meant.words[k], meant.why[k])});
+    const WordContexts::Meant meant =
+        numbers_[i] ? contexts_.meant_for(*numbers_[i]) : WordContexts::Meant{};
+    if (meant.words.empty()) return likely;
+    const Spot spot{i, *numbers_[i], before(i), behind(i)};
+    for (std::size_t k = 0; k < meant.words.size(); ++k) {
+        const Number number = meant.words[k];
+        const std::string_view word = contexts_.word(number);
+        const double more = further(word);
+        const auto odds = [&](double near) { return of(spot, number, meant.why[k], near) + more; };
+        if (odds(weight::near_meant * most_near) <= least) continue;
+        const double near =
+            weight::near_meant * nearness(number) + weight::near_typed * nearness(spot.typed);
+        if (odds(near) > least) likely.push_back({word, odds(near)});
+    }
     return likely;
 }
 

@@ -6,6 +6,7 @@
 #include "compiler/english/word_contexts.hpp"
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -21,8 +22,10 @@ class ContextOdds {
 public:
     ContextOdds(const Sentence& sentence, const WordContexts& contexts);
 
-    // What the word at `i` may have been typed for, in no order.
-    std::vector<LikelyWord> at(std::size_t i) const;
+    // What the word at `i` may have been typed for, where its odds are above `least`, with those
+    // that `further` has for it; in no order.
+    std::vector<LikelyWord> above(double least, std::size_t i,
+                                  const std::function<double(std::string_view)>& further) const;
 
 private:
     using Number = WordContexts::Number;
@@ -30,17 +33,23 @@ private:
         std::optional<Number> word;
         bool edge = false;
     };
+    struct Spot { // of the word that was typed
+        std::size_t i = 0;
+        Number typed{};
+        Beside left, right;
+    };
 
     std::optional<Number> number_at(std::size_t i, bool from_left) const;
     Beside before(std::size_t i) const;
     Beside behind(std::size_t i) const;
-    double of(std::size_t i, Number typed, Number meant, std::uint8_t why) const;
+    double beside(const Spot& spot, Number meant) const;
+    double of(const Spot& spot, Number meant, std::uint8_t why, double near) const;
     double nearness(Number word) const;
 
     const Sentence& sentence_;
     const WordContexts& contexts_;
-    std::optional<Number> number_, end_; // how any figure is read, and the end of a sentence
-    std::vector<Number> all_;            // words of the sentence, each once
+    std::vector<std::optional<Number>> numbers_; // of each token
+    std::vector<Number> all_;                    // words of the sentence, each once
 };
 
 }

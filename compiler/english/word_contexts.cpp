@@ -49,6 +49,9 @@ WordContexts::WordContexts(const std::filesystem::path& file) : file_(file) {
     likelihood_ = tables.next<std::uint8_t>(head[0]);
     backoff_ = tables.next<std::uint8_t>(head[0]);
     letters_ = tables.letters(head[4]);
+    figure_ = number_of("five");
+    joint_ = number_of("and");
+    end_ = number_of("</s>");
 }
 
 WordContexts::Meant WordContexts::Group::of(Number key) const {

@@ -29,6 +29,9 @@ public:
     explicit WordContexts(const std::filesystem::path& file); // without words if there is none
 
     std::optional<Number> number_of(std::string_view word) const; // in small letters
+    std::optional<Number> figure() const { return figure_; }      // as any is read
+    std::optional<Number> joint() const { return joint_; }        // and
+    std::optional<Number> end() const { return end_; }            // of a sentence
     std::string_view word(Number number) const;
     Meant meant_for(Number typed) const;
 
@@ -53,6 +56,7 @@ private:
     Group meant_, behind_, near_;
     Counts likelihood_, backoff_;
     std::string_view letters_;
+    std::optional<Number> figure_, joint_, end_;
 };
 
 }

@@ -15,6 +15,7 @@
 #include <array>
 #include <charconv>
 #include <optional>
+#include <span>
 #include <stdexcept>
 #include <string>
 #include <unordered_map>
@@ -43,18 +44,55 @@ constexpr std::array<std::pair<std::string_view, Where>, 7> places{{
     {"joined:", Where::joined},
 }};
 
+using Words = std::span<const std::string_view>;
+
+struct Range { // of the table's words
+    std::size_t begin = 0, end = 0;
+};
+
 struct Evidence {
     Where where{};
-    std::vector<std::string_view> words;
+    Range words;
     Kinds kinds = 0;
     int weight = 0;
 };
 
 struct SlipPair {
-    std::vector<std::string_view> typed;
+    Range typed;
     std::string_view meant;
     int prior = 0; // how seldom a résumé means the word itself
     std::vector<Evidence> evidence;
+};
+
+// All that the rows say, in few allocations: it is read for a page of one line, too.
+class SlipTable {
+public:
+    SlipTable();
+
+    std::span<const SlipPair> pairs_of(std::string_view first_typed) const {
+        const auto found = by_first_.find(first_typed);
+        if (found == by_first_.end()) return {};
+        return std::span(pairs_).subspan(found->second.begin, found->second.size);
+    }
+    bool has(std::string_view first_typed) const { return by_first_.contains(first_typed); }
+    Words in(const Range& range) const {
+        return Words(words_).subspan(range.begin, range.end - range.begin);
+    }
+
+private:
+    struct Alike {
+        std::size_t begin = 0, size = 0; // of pairs
+    };
+
+    void add_pair(std::string_view key, std::string_view said);
+    void read(std::string_view word, SlipPair& pair);
+    void read_evidence(std::string_view word, Evidence& last);
+    Range add_words(std::string_view text);
+
+    std::vector<std::string_view> words_;
+    std::unordered_map<std::string_view, Range> groups_; // `%farm`: words that speak alike
+    std::vector<SlipPair> pairs_; // those of one first word side by side, as their lines are
+    std::unordered_map<std::string_view, Alike> by_first_;
 };
 
 struct Spot { // of the typed words, in tokens
@@ -73,72 +111,74 @@ std::optional<int> weight_in(std::string_view word) {
     throw std::logic_error("words/word_slips.txt: '" + std::string(word) + "' is out of place");
 }
 
-// `%farm = hay barn cows`: words that speak alike.
-using Groups = std::unordered_map<std::string_view, std::vector<std::string_view>>;
-
-class PairReader {
-public:
-    PairReader(SlipPair& pair, const Groups& groups) : pair_(pair), groups_(groups) {}
-
-    void read(std::string_view word) {
-        const auto place =
-            std::ranges::find(places, word, [](const auto& row) { return row.first; });
-        if (place != places.end())
-            pair_.evidence.push_back({place->second, {}, 0, 0});
-        else if (const auto weight = weight_in(word))
-            close(*weight);
-        else
-            add(word);
+void each_word(std::string_view text, const auto& visit) {
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find(' '), text.size());
+        if (end > 0) visit(text.substr(0, end));
+        text.remove_prefix(std::min(end + 1, text.size()));
     }
+}
 
-private:
-    bool open() const { return !pair_.evidence.empty() && pair_.evidence.back().weight == 0; }
+// Groups come first in the order of bytes.
+SlipTable::SlipTable() {
+    each_listed(lines_of(List::word_slips), [&](std::string_view key, std::string_view said) {
+        if (key.starts_with('%'))
+            groups_[key] = add_words(said);
+        else
+            add_pair(key, said);
+    });
+}
 
-    void close(int weight) { (open() ? pair_.evidence.back().weight : pair_.prior) += weight; }
+void SlipTable::add_pair(std::string_view key, std::string_view said) {
+    const std::size_t sign = key.find(" > ");
+    if (sign == key.npos) refuse(key);
+    SlipPair& pair =
+        pairs_.emplace_back(SlipPair{add_words(key.substr(0, sign)), key.substr(sign + 3), 0, {}});
+    each_word(said, [&](std::string_view word) { read(word, pair); });
+    Alike& alike = by_first_[words_[pair.typed.begin]];
+    if (alike.size++ == 0) alike.begin = pairs_.size() - 1;
+}
 
-    void add(std::string_view word) {
-        if (!open()) refuse(word);
-        Evidence& last = pair_.evidence.back();
-        if (word[0] == '%') return add_group(last, word);
-        if (word[0] != '@') return last.words.push_back(word);
+void SlipTable::read(std::string_view word, SlipPair& pair) {
+    const bool open = !pair.evidence.empty() && pair.evidence.back().weight == 0;
+    const auto place = word.ends_with(':')
+                           ? std::ranges::find(places, word, [](auto& row) { return row.first; })
+                           : places.end();
+    if (place != places.end())
+        pair.evidence.push_back({place->second, {words_.size(), words_.size()}, 0, 0});
+    else if (const auto weight = weight_in(word))
+        (open ? pair.evidence.back().weight : pair.prior) += *weight;
+    else if (open)
+        read_evidence(word, pair.evidence.back());
+    else
+        refuse(word);
+}
+
+void SlipTable::read_evidence(std::string_view word, Evidence& last) {
+    if (word[0] == '@') {
         const auto kind = kind_named(word.substr(1));
         if (!kind) refuse(word);
         last.kinds |= *kind;
+        return;
     }
+    const auto group = groups_.find(word);
+    if (word[0] == '%' && group == groups_.end()) refuse(word);
+    if (word[0] == '%')
+        for (std::size_t i = group->second.begin; i < group->second.end; ++i)
+            words_.push_back(std::string_view(words_[i]));
+    else
+        words_.push_back(word);
+    last.words.end = words_.size();
+}
 
-    void add_group(Evidence& last, std::string_view name) {
-        const auto group = groups_.find(name);
-        if (group == groups_.end()) refuse(name);
-        last.words.insert(last.words.end(), group->second.begin(), group->second.end());
-    }
-
-    SlipPair& pair_;
-    const Groups& groups_;
-};
-
-using SlipTable = std::unordered_map<std::string_view, std::vector<SlipPair>>; // by the first word
-
-SlipTable read_slip_table() {
-    SlipTable table;
-    Groups groups; // which come first in the order of bytes
-    each_listed(lines_of(List::word_slips), [&](std::string_view key, std::string_view said) {
-        if (key.starts_with('%')) {
-            groups[key] = pieces_of(said, " ");
-            return;
-        }
-        const std::size_t sign = key.find(" > ");
-        if (sign == key.npos) refuse(key);
-        SlipPair pair{pieces_of(key.substr(0, sign), " "), key.substr(sign + 3), 0, {}};
-        PairReader reader(pair, groups);
-        for (const std::string_view word : pieces_of(said, " "))
-            if (!word.empty()) reader.read(word);
-        table[pair.typed.front()].push_back(std::move(pair));
-    });
-    return table;
+Range SlipTable::add_words(std::string_view text) {
+    const std::size_t begin = words_.size();
+    each_word(text, [&](std::string_view word) { words_.push_back(word); });
+    return {begin, words_.size()};
 }
 
 const SlipTable& slip_table() {
-    static const SlipTable table = read_slip_table();
+    static const SlipTable table;
     return table;
 }
 
@@ -158,22 +198,21 @@ public:
 private:
     // Where to look next.
     std::size_t look_at(std::size_t i, std::vector<WordSlip>& slips) const {
-        const auto found = slip_table().find(bare(i));
         const SlipPair* best = nullptr;
         int most = told - 1;
-        if (found != slip_table().end())
-            for (const SlipPair& pair : found->second)
-                if (const int score = score_of(pair, i); score > most) {
-                    best = &pair;
-                    most = score;
-                }
+        for (const SlipPair& pair : table_.pairs_of(bare(i)))
+            if (const int score = score_of(pair, i); score > most) {
+                best = &pair;
+                most = score;
+            }
         if (!best) {
             tell_by_context(i, slips);
             return i + 1;
         }
-        const std::size_t last = i + best->typed.size() - 1;
+        const Words typed = table_.in(best->typed);
+        const std::size_t last = i + typed.size() - 1;
         std::string meant(best->meant);
-        if (best->typed.size() == 1) meant += sentence_.word(i).substr(best->typed[0].size());
+        if (typed.size() == 1) meant += sentence_.word(i).substr(typed[0].size());
         slips.push_back(
             {sentence_.extent(i, last), as_typed(std::move(meant), i), most >= certain});
         return last + 1;
@@ -183,11 +222,13 @@ private:
         if (!may_be_slip(i, 0)) return;
         std::string_view best;
         double most = told_by_context;
-        for (const LikelyWord& likely : odds_.at(i)) {
-            const double odds = likely.odds + table_share * table_score(likely.meant, i);
-            if (odds <= most || is_in_other_tense(likely.meant, i)) continue;
+        const auto of_table = [&](std::string_view meant) {
+            return table_share * table_score(meant, i);
+        };
+        for (const LikelyWord& likely : odds_.above(told_by_context, i, of_table)) {
+            if (likely.odds <= most || is_in_other_tense(likely.meant, i)) continue;
             best = likely.meant;
-            most = odds;
+            most = likely.odds;
         }
         if (!best.empty())
             slips.push_back({sentence_.extent(i, i), as_typed(std::string(best), i), false, true});
@@ -201,11 +242,9 @@ private:
 
     // What the table's rows have for the pair, and against it.
     double table_score(std::string_view meant, std::size_t i) const {
-        const auto found = slip_table().find(sentence_.word(i));
-        if (found == slip_table().end()) return 0;
         int most = 0, least = 0;
-        for (const SlipPair& pair : found->second) {
-            if (pair.meant != meant || pair.typed.size() != 1) continue;
+        for (const SlipPair& pair : table_.pairs_of(sentence_.word(i))) {
+            if (pair.meant != meant || table_.in(pair.typed).size() != 1) continue;
             most = std::max(most, score_of(pair, i));
             least = std::min(least, score_of(pair, i));
         }
@@ -213,10 +252,11 @@ private:
     }
 
     int score_of(const SlipPair& pair, std::size_t i) const {
-        for (std::size_t k = 0; k < pair.typed.size(); ++k)
-            if ((k == 0 ? bare(i) : sentence_.word(i + k)) != pair.typed[k] || !may_be_slip(i, k))
+        const Words typed = table_.in(pair.typed);
+        for (std::size_t k = 0; k < typed.size(); ++k)
+            if ((k == 0 ? bare(i) : sentence_.word(i + k)) != typed[k] || !may_be_slip(i, k))
                 return never;
-        const Spot spot{i, i + pair.typed.size() - 1};
+        const Spot spot{i, i + typed.size() - 1};
         int score = pair.prior + (may_be_name(i) ? name_weight : 0);
         if (sentence_.classes(i) == 0 && has_meant(pair, i)) score += both_weight;
         for (const Evidence& one : pair.evidence)
@@ -227,7 +267,7 @@ private:
     // The word, or without 's where it owns: manger's.
     std::string_view bare(std::size_t i) const {
         const std::string_view word = sentence_.word(i);
-        if (!word.ends_with("'s") || slip_table().contains(word)) return word;
+        if (!word.ends_with("'s") || table_.has(word)) return word;
         const std::string_view stem = word.substr(0, word.size() - 2);
         const bool owns =
             word_classes(stem, sentence_.lexicon()) == 0 && stem != "there" && stem != "here";
@@ -274,7 +314,7 @@ private:
     }
 
     bool is(const Evidence& one, std::size_t i) const {
-        return std::ranges::find(one.words, sentence_.word(i)) != one.words.end() ||
+        return is_one_of(sentence_.word(i), table_.in(one.words)) ||
                (one.kinds != 0 && (kinds_of(sentence_, i) & one.kinds) != 0);
     }
 
@@ -324,6 +364,7 @@ private:
     }
 
     const Sentence& sentence_;
+    const SlipTable& table_ = slip_table();
     ContextOdds odds_;
     bool headline_, shouted_;
 };

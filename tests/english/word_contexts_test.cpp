@@ -29,9 +29,11 @@ WordContexts::Number number(const std::string& word) {
 
 double odds(const std::string& line, std::size_t i, const std::string& meant) {
     const Sentence sentence(line, {}, {});
-    for (const LikelyWord& likely : ContextOdds(sentence, contexts()).at(i))
+    constexpr double least = -100;
+    const auto nothing = [](std::string_view) { return 0.0; };
+    for (const LikelyWord& likely : ContextOdds(sentence, contexts()).above(least, i, nothing))
         if (likely.meant == meant) return likely.odds;
-    return -100;
+    return least;
 }
 
 }
