@@ -173,7 +173,7 @@ bool Spelling::right(std::string_view word) const {
         return said_of(lower, lines_of(List::short_slips)).has_value();
     };
     if (listed(one) || parts_listed(word)) // publically
-        return words_.class_of(lower) != WordList::is_beside || !is_known_slip();
+        return !is_known_slip() || words_.class_of(lower) != WordList::is_beside;
     if (is_known_slip()) return false;
     const bool usual_capitals = one == lower || one == capitalised(lower);
     if (usual_capitals && (is_regular_form(lower) || is_agent_of_verb(lower))) return true;

@@ -2,6 +2,7 @@
 #include "compiler/english/word_list.hpp"
 
 #include <algorithm>
+#include <cstring> // memrchr
 
 namespace quoin::english {
 namespace {
@@ -20,9 +21,15 @@ ListLine line_at(std::string_view text, std::size_t begin) {
 }
 
 std::size_t line_begin(std::string_view text, std::size_t at, std::size_t low) {
-    while (at > low && text[at - 1] != '\n')
-        --at;
-    return at;
+    const void* before = memrchr(text.data() + low, '\n', at - low);
+    return before ? static_cast<std::size_t>(static_cast<const char*>(before) - text.data()) + 1
+                  : low;
+}
+
+// A tab comes before all that words are made of, so that lines are in the order of their words.
+bool is_before(std::string_view line, std::string_view word) {
+    const int order = line.compare(0, word.size(), word);
+    return order < 0 || (order == 0 && line.size() < word.size());
 }
 
 }
@@ -33,9 +40,8 @@ std::size_t WordList::first_not_before(std::string_view word) const {
     std::size_t low = 0, high = text_.size();
     while (low < high) {
         const std::size_t begin = line_begin(text_, low + (high - low) / 2, low);
-        const ListLine line = line_at(text_, begin);
-        if (line.word < word)
-            low = line.next;
+        if (is_before(text_.substr(begin), word))
+            low = std::min(text_.find('\n', begin), text_.size() - 1) + 1;
         else
             high = begin;
     }
