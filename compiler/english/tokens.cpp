@@ -44,6 +44,16 @@ TokenKind kind_of_sign(char32_t c) {
     return stops.find(c) != stops.npos ? TokenKind::stop : TokenKind::sign;
 }
 
+std::string with_plain_signs(std::string_view word) {
+    std::string plain;
+    while (!word.empty()) {
+        const Character c = take_character(word);
+        const bool joins = is_hyphen(c.code) || c.code == U'\u2013';
+        plain += is_apostrophe(c.code) ? "'" : joins ? "-" : c.bytes;
+    }
+    return plain;
+}
+
 class TokenReader {
 public:
     explicit TokenReader(std::string_view text) : text_(text) {}
@@ -56,7 +66,9 @@ public:
 
 private:
     Character character(std::size_t at) const {
-        return at < text_.size() ? first_character(text_.substr(at)) : Character{U' ', 0, false};
+        if (at >= text_.size()) return {U' ', 0, false};
+        const auto byte = static_cast<unsigned char>(text_[at]); // of ASCII, nearly always
+        return byte < 0x80 ? Character{byte, 1, true} : first_character(text_.substr(at));
     }
 
     void read_one() {
@@ -121,19 +133,9 @@ private:
     }
 
     void spell(Token& token) const {
-        for (std::size_t i = token.extent.offset; i < token.extent.offset + token.extent.length;) {
-            const Character c = character(i);
-            if (is_apostrophe(c.code))
-                token.text += '\'';
-            else if (is_hyphen(c.code) || c.code == U'\u2013')
-                token.text += '-';
-            else
-                token.text += text_.substr(i, c.length);
-            i += c.length;
-        }
-        token.lower = token.text;
-        for (char& c : token.lower)
-            if (is_upper(static_cast<unsigned char>(c))) c = static_cast<char>(c - 'A' + 'a');
+        const std::string_view typed = text_.substr(token.extent.offset, token.extent.length);
+        token.text = all_ascii(typed) ? std::string(typed) : with_plain_signs(typed);
+        token.lower = lower_case(token.text);
     }
 
     std::string_view text_;
