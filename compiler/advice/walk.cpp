@@ -33,6 +33,16 @@ std::size_t sign_at(std::string_view text, std::size_t at) {
     return 0;
 }
 
+// Bytes at `at` that go on with the word before them; 0 if it is over.
+std::size_t bytes_going_on(std::string_view text, std::size_t at) {
+    if (at == text.size()) return 0;
+    if (is_letter_or_figure(text[at])) return 1;
+    const std::size_t next = at + apostrophe_at(text, at);
+    if (next > at && next < text.size() && is_word_byte(text[next]) && sign_at(text, next) == 0)
+        return next - at;
+    return is_word_byte(text[at]) && sign_at(text, at) == 0 ? 1 : 0;
+}
+
 void visit_field(const model::Field& field, bool in_heading,
                  const std::function<void(const TextInResume&)>& visit) {
     if (!field.label.empty()) visit({field.label, &field, nullptr, in_heading});
@@ -120,25 +130,17 @@ void visit_texts(const model::Resume& resume,
 }
 
 std::vector<WordAt> words_in(std::string_view text) {
+    constexpr std::size_t usual_length = 6; // of a word with the blank behind it
     std::vector<WordAt> words;
-    std::size_t at = 0;
-    while (at < text.size()) {
+    words.reserve(text.size() / usual_length + 1);
+    for (std::size_t at = 0; at < text.size();) {
         if (const std::size_t sign = sign_at(text, at); sign > 0 || !is_word_byte(text[at])) {
             at += std::max<std::size_t>(sign, 1);
             continue;
         }
         std::size_t end = at;
-        while (end < text.size()) {
-            const std::size_t inner = apostrophe_at(text, end);
-            const bool joins = inner > 0 && end + inner < text.size() &&
-                               is_word_byte(text[end + inner]) && sign_at(text, end + inner) == 0;
-            if (joins)
-                end += inner;
-            else if (is_word_byte(text[end]) && sign_at(text, end) == 0)
-                ++end;
-            else
-                break;
-        }
+        while (const std::size_t more = bytes_going_on(text, end))
+            end += more;
         words.push_back({text.substr(at, end - at), at});
         at = end;
     }
