@@ -118,13 +118,6 @@ int cost_by_table(std::string_view typed, std::string_view meant, int most) {
 
 }
 
-std::uint32_t letter_set(std::string_view word) {
-    std::uint32_t set = 0;
-    for (const char c : word)
-        set |= 1U << (static_cast<unsigned char>(c) & 31U);
-    return set;
-}
-
 int slip_cost(const Compared& typed, const Compared& meant, int most) {
     if (surely_over(typed, meant, most) || typed.word.size() >= longest_compared ||
         meant.word.size() >= longest_compared)

@@ -8,7 +8,12 @@
 namespace quoin::english {
 
 // Which letters a word in small letters has: most pairs are told apart by that.
-std::uint32_t letter_set(std::string_view word);
+constexpr std::uint32_t letter_set(std::string_view word) {
+    std::uint32_t set = 0;
+    for (const char c : word)
+        set |= 1U << (static_cast<unsigned char>(c) & 31U);
+    return set;
+}
 
 struct Compared {
     std::string_view word;

@@ -1,7 +1,11 @@
 // Pairs of spellings: common practice, written down from memory.
 #include "compiler/english/sound_spellings.hpp"
 
+#include "compiler/english/slips.hpp"
+
 #include <array>
+#include <cstddef>
+#include <cstdint>
 #include <utility>
 
 namespace quoin::english {
@@ -40,10 +44,21 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 146> typed_a
     {"an", "ain"},
 }};
 
+// A spelling whose letters the word has not all is not looked for: most are none of its.
+constexpr auto letters_of_typed = [] {
+    std::array<std::uint32_t, typed_and_meant.size()> letters{};
+    for (std::size_t i = 0; i < letters.size(); ++i)
+        letters[i] = letter_set(typed_and_meant[i].first);
+    return letters;
+}();
+
 }
 
 void each_by_sound(std::string_view typed, const std::function<void(const std::string&)>& each) {
-    for (const auto& [wrong, right] : typed_and_meant)
+    const std::uint32_t letters = letter_set(typed);
+    for (std::size_t i = 0; i < typed_and_meant.size(); ++i) {
+        if ((letters_of_typed[i] & ~letters) != 0) continue;
+        const auto& [wrong, right] = typed_and_meant[i];
         for (std::size_t at = typed.find(wrong); at != std::string_view::npos;
              at = typed.find(wrong, at + 1)) {
             std::string meant(typed.substr(0, at));
@@ -51,6 +66,7 @@ void each_by_sound(std::string_view typed, const std::function<void(const std::s
             meant += typed.substr(at + wrong.size());
             if (meant != typed) each(meant);
         }
+    }
 }
 
 }

@@ -1,7 +1,9 @@
-// The list is searched where it lies: lines of text, halved again and again.
+// The list is searched where it lies: lines of text, halved again and again, and by an index of
+// hashes once many have been asked for.
 #include "compiler/english/word_list.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <cstring> // memrchr
 
 namespace quoin::english {
@@ -48,7 +50,38 @@ std::size_t WordList::first_not_before(std::string_view word) const {
     return low;
 }
 
+// At most half of it is filled, so that a word that is not there is soon known.
+void WordList::make_index() const {
+    const auto lines = static_cast<std::size_t>(std::ranges::count(text_, '\n')) + 1;
+    index_.resize(std::bit_ceil(2 * lines));
+    const std::size_t last = index_.size() - 1;
+    for (std::size_t at = 0; at < text_.size();) {
+        const ListLine line = line_at(text_, at);
+        std::size_t slot = std::hash<std::string_view>{}(line.word) & last;
+        while (index_[slot] != 0)
+            slot = (slot + 1) & last;
+        index_[slot] = static_cast<std::uint32_t>(at + 1);
+        at = line.next;
+    }
+}
+
+char WordList::class_by_index(std::string_view word) const {
+    const std::size_t last = index_.size() - 1;
+    std::size_t slot = std::hash<std::string_view>{}(word)&last;
+    for (; index_[slot] != 0; slot = (slot + 1) & last) {
+        const ListLine line = line_at(text_, index_[slot] - 1);
+        if (line.word == word) return line.rank;
+    }
+    return is_none;
+}
+
 char WordList::class_of(std::string_view word) const {
+    constexpr std::uint32_t most_by_halves = 5000;
+    if (asked_.load(std::memory_order_relaxed) > most_by_halves) {
+        std::call_once(indexed_, [this] { make_index(); });
+        return class_by_index(word);
+    }
+    asked_.fetch_add(1, std::memory_order_relaxed);
     const std::size_t at = first_not_before(word);
     if (word.empty() || at == text_.size()) return is_none;
     const ListLine line = line_at(text_, at);

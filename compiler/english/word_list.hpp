@@ -3,9 +3,14 @@
 
 #include "compiler/english/mapped_file.hpp"
 
+#include <atomic>
+#include <cstddef>
+#include <cstdint>
 #include <filesystem>
 #include <functional>
+#include <mutex>
 #include <string_view>
+#include <vector>
 
 namespace quoin::english {
 
@@ -27,9 +32,16 @@ public:
 
 private:
     std::size_t first_not_before(std::string_view word) const; // the offset of a line
+    void make_index() const;
+    char class_by_index(std::string_view word) const;
 
     MappedFile file_;
     std::string_view text_; // lines in the order of their bytes: a word, a tab, its class
+    // Where a word's line begins, and 1; 0 where none has that hash. Made once so many words have
+    // been asked for that it pays: a page alone asks for few.
+    mutable std::vector<std::uint32_t> index_;
+    mutable std::atomic<std::uint32_t> asked_ = 0;
+    mutable std::once_flag indexed_;
 };
 
 constexpr bool is_in_use(char rank) { // and no rare word
