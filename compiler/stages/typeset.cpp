@@ -61,6 +61,25 @@ private:
     }
 };
 
+// Of each at least a line: bullets, groups of skills, entries.
+std::size_t fewest_lines(const model::Resume& resume) {
+    std::size_t lines = 0;
+    for (const model::Section& section : resume.sections)
+        for (const model::Entry& entry : section.entries)
+            lines += 1 + entry.bullets.size() +
+                     static_cast<std::size_t>(std::ranges::count(
+                         entry.fields, trade::FieldName::group, &model::Field::name));
+    return lines;
+}
+
+// No page holds so many, in columns of the smallest text either: what serves it best need not be
+// looked for.
+bool is_far_too_long(const model::Resume& resume) {
+    constexpr std::size_t most_on_a_page = 1000;
+    const auto pages = static_cast<std::size_t>(std::max(*resume.settings.pages, 1));
+    return fewest_lines(resume) > most_on_a_page * pages;
+}
+
 using Compose =
     std::function<std::optional<composition::Composition>(const composition::SidePlan* plan)>;
 
@@ -68,7 +87,8 @@ using Compose =
 std::optional<composition::Composition>
 with_best_side(const model::Resume& resume, const theme::Theme& theme, const Compose& compose_by) {
     const composition::SidePlan widest = composition::widest_plan(resume, theme);
-    if (std::ranges::find(widest.at_side, true) == widest.at_side.end()) return compose_by(nullptr);
+    if (std::ranges::find(widest.at_side, true) == widest.at_side.end() || is_far_too_long(resume))
+        return compose_by(nullptr);
     const composition::SidePlan none{std::vector<bool>(widest.at_side.size()), widest.width};
     const auto main = compose_by(&none), side = compose_by(&widest);
     if (!main || !side) return std::nullopt;
@@ -97,7 +117,8 @@ std::optional<Arranged> in_best_way(const model::Resume& resume, const theme::Th
                                     const std::filesystem::path& folder, fonts::Fonts& fonts,
                                     Diagnostics& diagnostics) {
     std::optional<Arranged> best;
-    for (std::size_t way = std::max<std::size_t>(theme.ways.size(), 1); way-- > 0;) {
+    const std::size_t ways = is_far_too_long(resume) ? 1 : theme.ways.size();
+    for (std::size_t way = std::max<std::size_t>(ways, 1); way-- > 0;) {
         auto arranged = in_way(way, resume, theme, folder, fonts, diagnostics);
         if (!arranged) return std::nullopt;
         if (arranged->is_comfortable() && arranged->pages() == 1) return arranged;
