@@ -1,10 +1,11 @@
 #!/usr/bin/python3 -B
 """Processor time of set and proof against size, for each thing that a file can hold many of, up to 1 MiB:
 it is to be linear and 2 s at most. `bench_growth.py [--all] [KIND...]` prints a line each, with the growth
-from 128 KiB to 1 MiB, which is 8 where it is linear; with --all for the other verbs too. A redline's
-two drafts have the size together.
+from 128 KiB to 1 MiB, which is 8 where it is linear; with --all for the other verbs too, and for postings
+and old documents of that size. A redline's two drafts have the size together.
 """
 
+import json
 import os
 import pathlib
 import shutil
@@ -83,50 +84,154 @@ KINDS = {
 }
 
 
+# Postings of 1 MiB, which `posting` and `match` read.
+POSTINGS = {
+    "posting of one line": lambda n: filled(n, "Requirements: ", lambda i: word(i) + ", ", "x\n"),
+    "posting of lines": lambda n: filled(n, "Requirements\n",
+                                         lambda i: f"- Experience with {word(i)} and {word(i + 7)}\n"),
+    "posting of headings": lambda n: filled(n, "", lambda i: f"\nWhat {word(i)} is\n\n- {word(i * 3)}\n"),
+    "posting of names": lambda n: filled(n, "About\n", lambda i: f"{word(i).title()} {word(i + 1).title()} works with "
+                                                               f"{word(i + 2).title()}. "),
+    "posting of sentences": lambda n: filled(n, "You will\n", lambda i: f"You bring experience in {word(i)} and the "
+                                                                       f"analysis of {word(i + 3)} data. "),
+    "posting of the same word": lambda n: filled(n, "Requirements\n- ", lambda _: "titration ", "\n"),
+    "page of nested parts": lambda n: "<!DOCTYPE html><html><body>" + "<div>" * ((n - 80) // 11) + "Python" +
+                                      "</div>" * ((n - 80) // 11),
+    "page of lists": lambda n: filled(n, "<!DOCTYPE html><html><body><h2>Requirements</h2><ul>",
+                                      lambda i: f"<li><b>{word(i)}</b> and {word(i + 9)}</li>", "</ul></body></html>"),
+    "page of styles": lambda n: filled(n // 2, "<!DOCTYPE html><html><head><style>",
+                                       lambda i: f".c{i}{{display:none}}", "</style></head><body>") +
+                                filled(n // 2, "", lambda i: f"<p class=\"c{i} d\">{word(i)}</p>", "</body></html>"),
+}
+
+# Old documents of 1 MiB, which `begin --from` reads.
+OLD_HEAD = "Juniper Castellane\njuniper.castellane@ellerystate.example\n\nEXPERIENCE\n"
+OLD = {
+    "old entries": lambda n: filled(n, OLD_HEAD, lambda i: (
+        f"\nAssistant {i}, Ellery {i}, Port Ellery, WA        Sep 2025 - present\n- Counted {i} quadrats\n")),
+    "old bullets": lambda n: filled(n, OLD_HEAD, bullet),
+    "old sections": lambda n: filled(n, OLD_HEAD, lambda i: f"\nSKILLS\nTools: {word(i)}\n"),
+    "old words in one line": lambda n: filled(n, OLD_HEAD, lambda i: word(i) + " ", "\n"),
+    "old blank lines": lambda n: filled(n, OLD_HEAD, lambda _: "\n", "x\n"),
+    "old columns": lambda n: filled(n, OLD_HEAD, lambda i: f"{word(i)}            {word(i + 1)}          2024\n"),
+    "old contacts": lambda n: filled(n, "Juniper Castellane\n", lambda i: f"{word(i)}@a{i}.example | (360) 555-0142\n"),
+    "old dates": lambda n: filled(n, OLD_HEAD, lambda i: f"Jan {1990 + i % 30} - Mar {1990 + i % 31}\n"),
+    "old paragraphs": lambda n: filled(n, OLD_HEAD, lambda i: f"{word(i).title()} {word(i + 1)} and {word(i + 2)} "
+                                                              f"{word(i + 3)}\n" + "\n" * (i % 5 == 0)),
+}
+
+POSTING = ("posting.txt",)
 VERBS = {
     "set": ("set", "draft.resume", "-o", "draft.pdf"),
     "proof": ("proof", "draft.resume"),
 }
 OTHER_VERBS = {
     "draft": ("set", "draft.resume", "--draft", "--plain", "draft.txt", "-o", "draft.pdf"),
+    "scan": ("scan", "draft.pdf"),  # what `draft` made
+    "marked": ("proof", "draft.resume", "--marked", "marked.pdf"),
+    "glance": ("glance", "draft.resume"),
     "mend": ("mend", "--dry-run", "draft.resume"),
     "redline": ("redline", "old.resume", "half.resume"),
     "match": ("match", "draft.resume", "posting.txt"),
     "tailor": ("tailor", "draft.resume", "posting.txt", "-o", "tailored.resume"),
+    "caseload": ("caseload", "students", "--no-cache"),
+    "server": ("language-server",),
 }
+POSTING_VERBS = {
+    "posting": ("posting", "given"),
+    "match": ("match", "sample.resume", "given"),
+    "tailor": ("tailor", "sample.resume", "given", "-o", "tailored.resume"),
+}
+OLD_VERBS = {"begin": ("begin", "--from", "given", "-o", "begun.resume")}
 
 
 def write_drafts(folder, kind, size):
     """The whole draft; half of it, and the same with every seventh bullet another."""
-    (folder / "draft.resume").write_text(KINDS[kind](size))
+    (folder / "students").mkdir(exist_ok=True)
+    for draft in (folder / "draft.resume", folder / "students" / "draft.resume"):
+        draft.write_text(KINDS[kind](size))
     half = KINDS[kind](size // 2)
     (folder / "half.resume").write_text(half)
     (folder / "old.resume").write_text("\n".join(
         line + " again" if i % 7 == 0 and line.startswith("- ") else line for i, line in enumerate(half.split("\n"))))
-    (folder / "tailored.resume").unlink(missing_ok=True)
+
+
+def message(method, params, number=None):
+    body = {"jsonrpc": "2.0", "method": method, "params": params} | ({} if number is None else {"id": number})
+    encoded = json.dumps(body).encode()
+    return b"Content-Length: %d\r\n\r\n%s" % (len(encoded), encoded)
+
+
+def open_in_server(folder):
+    """A draft opened, and its findings waited for."""
+    uri = (folder / "draft.resume").as_uri()
+    server = subprocess.Popen([QUOIN, "language-server"], stdin=subprocess.PIPE, stdout=subprocess.PIPE)
+
+    def say(*words):
+        server.stdin.write(message(*words))
+        server.stdin.flush()
+
+    def hear(wanted):
+        while True:
+            length = int(server.stdout.readline().split(b":")[1])
+            server.stdout.readline()
+            if wanted in server.stdout.read(length):
+                return
+    say("initialize", {"processId": None, "rootUri": folder.as_uri(), "capabilities": {}}, 1)
+    hear(b'"id":1')
+    say("initialized", {})
+    say("textDocument/didOpen", {"textDocument": {"uri": uri, "languageId": "quoin", "version": 1,
+                                                  "text": (folder / "draft.resume").read_text()}})
+    hear(b"publishDiagnostics")
+    say("shutdown", None, 2)
+    hear(b'"id":2')
+    say("exit", None)
+    server.wait()
 
 
 def seconds(words, folder):
     before = os.times()
-    subprocess.run([QUOIN, *words], cwd=folder, capture_output=True, check=False)
+    if words == ("language-server",):
+        open_in_server(folder)
+    else:
+        subprocess.run([QUOIN, *words], cwd=folder, capture_output=True, check=False)
     after = os.times()
     return after.children_user + after.children_system - before.children_user - before.children_system
 
 
+def told(kind, name, times):
+    print(f"{kind:24} {name:8} {times[0]:6.2f} s {times[1]:6.2f} s  x {times[1] / max(times[0], 0.01):.1f}", flush=True)
+
+
+def time_verbs(folder, kind, verbs, write):
+    times = {name: [] for name in verbs}
+    for size in SIZES:
+        write(size)
+        for name, verb in verbs.items():
+            for made in ("tailored.resume", "begun.resume"):
+                (folder / made).unlink(missing_ok=True)
+            times[name].append(seconds(verb, folder))
+    for name in verbs:
+        told(kind, name, times[name])
+
+
 def main():
     require_quoin()
+    every = "--all" in sys.argv[1:]
+    asked = [kind for kind in sys.argv[1:] if kind != "--all"]
     with tempfile.TemporaryDirectory(prefix="growth-") as made:
         folder = pathlib.Path(made)
         shutil.copy(sorted((ROOT / "samples" / "postings").glob("*.txt"))[0], folder / "posting.txt")
-        verbs = VERBS | (OTHER_VERBS if "--all" in sys.argv[1:] else {})
-        kinds = [kind for kind in sys.argv[1:] if kind != "--all"] or KINDS
-        for kind in kinds:
-            for name, verb in verbs.items():
-                times = []
-                for size in SIZES:
-                    write_drafts(folder, kind, size)
-                    times.append(seconds(verb, folder))
-                print(f"{kind:22} {name:7} {times[0]:6.2f} s {times[1]:6.2f} s  x {times[1] / times[0]:.1f}", flush=True)
+        shutil.copy(ROOT / "samples" / "nursing.resume", folder / "sample.resume")
+        for kind in asked or KINDS:
+            if kind in KINDS:
+                verbs = VERBS | (OTHER_VERBS if every else {})
+                time_verbs(folder, kind, verbs, lambda size, kind=kind: write_drafts(folder, kind, size))
+        for texts, verbs in ((POSTINGS, POSTING_VERBS), (OLD, OLD_VERBS)):
+            for kind in asked or (texts if every else ()):
+                if kind in texts:
+                    time_verbs(folder, kind, verbs, lambda size, kind=kind, texts=texts: (
+                        folder / "given").write_text(texts[kind](size)))
 
 
 if __name__ == "__main__":
