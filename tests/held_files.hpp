@@ -5,6 +5,7 @@
 #include "compiler/base/source.hpp"
 
 #include <algorithm>
+#include <cstddef>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -27,10 +28,28 @@ inline HeldFiles files_in(const std::filesystem::path& folder) {
     return files;
 }
 
+// Without its comments, which would be read again for each input.
+inline std::string lines_that_say(const std::string& text) {
+    std::string kept;
+    for (std::size_t begin = 0; begin < text.size();) {
+        const std::size_t end = std::min(text.find('\n', begin), text.size() - 1) + 1;
+        if (text[begin] != '#' && text[begin] != '\n') kept.append(text, begin, end - begin);
+        begin = end;
+    }
+    return kept;
+}
+
+inline HeldFiles words_of_pages() {
+    HeldFiles words = files_in(QUOIN_DATA_FOLDER "/themes/words");
+    for (auto& [path, text] : words)
+        text = lines_that_say(text);
+    return words;
+}
+
 // The words of pages are found, and at `part.resume` what stands behind a form feed in the input,
 // for it to be taken in. What stands before it is given back.
 inline std::string hold_words_and_part(Sources& sources, std::string input) {
-    static const HeldFiles words = files_in(QUOIN_DATA_FOLDER "/themes/words");
+    static const HeldFiles words = words_of_pages();
     const std::size_t end = std::min(input.find('\f'), input.size());
     std::optional<std::string> part;
     if (end < input.size()) part = input.substr(end + 1);
