@@ -213,11 +213,25 @@ private:
     std::vector<Found> found_;
 };
 
+// As it is quoted: of one longer than anybody reads what stands around the byte `at`. Each of its
+// terms has its own, and of a file that is one sentence the memory would grow with the square.
+std::string quoted_sentence(std::string_view text, std::size_t at) {
+    constexpr std::size_t longest = 600;
+    if (text.size() <= longest) return std::string(text);
+    std::size_t begin = at - std::min(at, longest / 2);
+    std::size_t end = std::min(begin + longest, text.size());
+    while (begin < end && continues_character(text[begin]))
+        ++begin;
+    while (end < text.size() && end > begin && continues_character(text[end]))
+        --end;
+    return std::string(text.substr(begin, end - begin));
+}
+
 // What postings say of the term where it stands strongest is what it is judged by.
 void strengthen(Term& term, const Found& found, std::uint32_t file) {
     if (term.times == 0 || found.statement->standing < term.standing) {
         term.standing = found.statement->standing;
-        term.sentence = found.statement->text;
+        term.sentence = quoted_sentence(found.statement->text, found.phrase.extent.offset);
         term.place = {file, found.statement->line, 0, 0};
         term.signs = found.signs;
     }

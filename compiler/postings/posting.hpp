@@ -29,7 +29,7 @@ struct Term {
     Standing standing{}; // the strongest of where it stands
     double weight = 0;
     int times = 0;
-    std::string sentence; // that it comes from
+    std::string sentence; // that it comes from, or of a very long one what stands around it
     Place place;          // of that sentence's line
     bool likely = true;   // to be what is asked for, rather than not
     bool listed = true;   // likely enough to be looked for; else it is only said

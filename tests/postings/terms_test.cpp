@@ -113,3 +113,17 @@ TEST_CASE("postings: what stands around a phrase is looked for no farther than i
         names += "Aa/";
     CHECK(posting_of("Requirements: " + names + ".\n").terms.size() < 10);
 }
+
+TEST_CASE("postings: of a sentence without an end each term quotes what stands around it") {
+    std::string text = "Requirements:\n\n- Experience with ";
+    for (int i = 0; i < 400; ++i)
+        text += "gel" + std::string(1, static_cast<char>('a' + i % 26)) +
+                std::string(1, static_cast<char>('a' + i / 26)) + " crème, ";
+    const Posting posting = posting_of(text + "titration\n");
+    REQUIRE(posting.terms.size() > 100);
+    constexpr std::size_t longest = 600;
+    for (const Term& term : posting.terms) {
+        CHECK(term.sentence.size() <= longest);
+        CHECK(term.sentence.find(term.words) != std::string::npos);
+    }
+}
