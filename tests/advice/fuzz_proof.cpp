@@ -1,7 +1,7 @@
 // Whole files proofread and mended: nothing crashes or hangs, every place is within its line, and
 // the mends that are taken, as `quoin mend` takes them, leave a file that reads as a résumé
-// again, with the same words on the page but for those that were mended. What is read twice is
-// judged and mended to the same bytes.
+// again, with the same words on the page but for those that were mended. What is read twice, one
+// input in eight, is judged and mended to the same bytes.
 #include "compiler/advice/mend.hpp"
 #include "compiler/advice/proof.hpp"
 #include "compiler/advice/walk.hpp"
@@ -14,6 +14,7 @@
 #include <cstdint>
 #include <cstdlib>
 #include <filesystem>
+#include <functional>
 #include <iterator>
 #include <optional>
 #include <set>
@@ -99,6 +100,11 @@ void require_same_again(const Read& first, const std::string& bytes) {
         }));
 }
 
+// It takes as long as all else, and what hangs on more than the input does so for many.
+bool is_read_twice(const std::string& bytes) {
+    return std::hash<std::string>{}(bytes) % 8 == 0;
+}
+
 std::vector<Edit> check_findings(const Read& read) {
     std::vector<Edit> edits;
     for (const Finding& finding : read.proof.findings) {
@@ -126,7 +132,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
             return 0;
         }
         if (before) require_words_kept(*before, now, made);
-        if (round == 0) require_same_again(now, bytes);
+        if (round == 0 && is_read_twice(bytes)) require_same_again(now, bytes);
         constexpr std::size_t most_questions = 40;
         const SourceFile& file = now.sources.file(0);
         const std::vector<Edit> edits =
