@@ -33,7 +33,7 @@ import columns
 import expected_words
 import readers
 from align import Aligner
-from common import ROOT, THEMES, Tally, builds, quoin_set, require_quoin, run
+from common import MARGIN, THEMES, Tally, builds, quoin_set, require_quoin, run
 from theme_literals import HOUSE_THEME, WORDS, ThemeLiterals
 
 
@@ -116,9 +116,6 @@ class Case:
 
 
 DOES_NOT_FIT = 3  # exit status: right to say of a theme that has little room, if not of every sample
-
-
-MARGIN = ROOT / "tests" / "fixtures" / "margin.theme"
 
 
 def theme_file(name):

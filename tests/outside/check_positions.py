@@ -1,5 +1,6 @@
 #!/usr/bin/python3 -B
-"""That equal things are equal on the page, within 0.01 pt: every sample in every theme.
+"""That equal things are equal on the page, within 0.01 pt: every sample in every theme, and in one of
+tests/fixtures with headings in the margin and columns of skills.
 
 The positions are read back from the PDF: the content stream's text operators (ISO 32000-1, section
 9.4) give each line its place and size, the structure tree says what it is. Of one PDF and one column:
@@ -22,7 +23,7 @@ from dataclasses import dataclass
 
 import pikepdf
 
-from common import QUOIN, ROOT, SAMPLES, THEMES, Tally, quoin_set, require_quoin, run
+from common import MARGIN, QUOIN, ROOT, SAMPLES, THEMES, Tally, quoin_set, require_quoin, run
 from theme_literals import ThemeLiterals
 
 GOLDENS = ROOT / "tests" / "goldens"
@@ -156,11 +157,26 @@ def left_edges(lines):
                 yield line.kind, line.x - first
 
 
-def distances(lines):
+def feet(lines):
+    """Of each line, the lowest that comes before it on its page, or None: what stands side by side may
+    end higher than what it stands beside."""
+    lowest = None
+    for line in lines:
+        if lowest and lowest.page != line.page:
+            lowest = None
+        yield lowest
+        if not lowest or line.y < lowest.y:
+            lowest = line
+
+
+def distances(lines, beside):
     """From each baseline to the next, by the pair of kinds, where one distance is meant."""
+    foot = dict(zip(map(id, lines), feet(lines)))
     for column in columns(lines):
         rows = [line for line in column if not line.kind.startswith(("sign", "number "))]
         for above, line in zip(rows, rows[1:]):
+            if beside and line.kind == "section" and line.is_first:
+                above = foot[id(line)]
             down = above.y - line.y
             if down < SAME:
                 continue  # the same line
@@ -201,14 +217,14 @@ def check_golden(tally, case, name, text, renew):
                 differing[0] if differing else "a different number of lines")
 
 
-def check_pdf(tally, case, name, path, renew):
+def check_pdf(tally, case, name, path, beside, renew):
     with pikepdf.open(path) as pdf:
         lines = with_firsts(list(lines_of(pdf)))
         sizes = group((line.kind, line.size) for line in lines if line.kind in ("section", "title")
                       or line.kind.startswith(("sign", "bullet")))
         check_one(tally, case, "the size", sizes)
         check_one(tally, case, "the left edge", group(left_edges(lines)))
-        check_one(tally, case, "the distance", group(distances(lines)))
+        check_one(tally, case, "the distance", group(distances(lines, beside)))
         check_bounds(tally, case, pdf, lines)
         check_golden(tally, case, name, positions(lines), renew)
 
@@ -236,14 +252,16 @@ def main():
     tally = Tally()
     sources = [*sorted(SAMPLES.glob("*.resume")), THEMES / "specimen.resume"]
     with tempfile.TemporaryDirectory(prefix="positions-") as folder:
-        for theme in sorted(path.stem for path in THEMES.glob("*.theme")):
-            check_specimen(tally, theme, pathlib.Path(folder) / "specimen.pdf")
+        for theme in [*sorted(THEMES.glob("*.theme")), MARGIN]:
+            if theme != MARGIN:
+                check_specimen(tally, theme.stem, pathlib.Path(folder) / "specimen.pdf")
+            beside = ThemeLiterals(theme).beside
             for source in sources:
-                case = f"{source.stem} in {theme}"
+                case = f"{source.stem} in {theme.stem}"
                 pdf = pathlib.Path(folder) / "page.pdf"
                 done = quoin_set(source, pdf, options=("--theme", theme), text=True)
                 if tally.check(done.returncode == 0, f"set {case}", done.stderr.strip()):
-                    check_pdf(tally, case, f"{theme}/{source.stem}", pdf, renew)
+                    check_pdf(tally, case, f"{theme.stem}/{source.stem}", pdf, beside, renew)
     tally.finish()
 
 

@@ -21,6 +21,7 @@ import tempfile
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 SAMPLES = ROOT / "samples"
 THEMES = ROOT / "themes"
+MARGIN = ROOT / "tests" / "fixtures" / "margin.theme"  # has what stands side by side without two columns
 QUOIN = pathlib.Path(os.environ.get("QUOIN", ROOT / "build" / "bin" / "quoin")).resolve()
 
 # The variants of samples/Makefile: a résumé and the tags one build asks for.
