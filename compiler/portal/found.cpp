@@ -2,7 +2,8 @@
 
 namespace quoin::portal {
 
-Found find_all(const Reading& reading, const PageLanguages& languages) {
+Found find_all(const Reading& reading, const PageLanguages& languages,
+               const std::vector<StyledText>& styles) {
     Found found;
     std::string text;
     for (const ReadLine& line : reading.lines)
@@ -11,7 +12,7 @@ Found find_all(const Reading& reading, const PageLanguages& languages) {
     found.emails = find_emails(text);
     found.phones = find_phones(text);
     found.links = find_links(text);
-    found.sections = find_sections(reading, found.name, languages);
+    found.sections = find_sections(reading, found.name, languages, styles);
     found.entries = find_entries(reading, found.sections, found.name, languages);
     return found;
 }

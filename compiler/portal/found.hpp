@@ -4,6 +4,7 @@
 
 #include "compiler/portal/languages.hpp"
 #include "compiler/portal/reading.hpp"
+#include "compiler/portal/styles.hpp"
 #include "compiler/stages/model/resume.hpp"
 
 #include <cstddef>
@@ -36,7 +37,9 @@ struct Found {
     std::vector<FoundEntry> entries;
 };
 
-Found find_all(const Reading& reading, const PageLanguages& languages = {});
+// How the words look tells titles that no list has.
+Found find_all(const Reading& reading, const PageLanguages& languages = {},
+               const std::vector<StyledText>& styles = {});
 
 // contacts.cpp: each in the order it is read, without repetition
 std::vector<std::string> find_emails(std::string_view text);
@@ -49,7 +52,8 @@ std::string find_name(const Reading& reading);
 // sections.cpp
 bool is_usual_title(std::string_view title);
 std::vector<FoundSection> find_sections(const Reading& reading, std::string_view name,
-                                        const PageLanguages& languages = {});
+                                        const PageLanguages& languages = {},
+                                        const std::vector<StyledText>& styles = {});
 // Its title again, at the head of a page, with the word for it.
 bool is_continued(std::string_view line, const FoundSection& section,
                   const PageLanguages& languages);

@@ -207,6 +207,7 @@ Evidence gather(std::string_view bytes, const Readers& readers) {
     evidence.by_place = read_boxes(results[1].output);
     evidence.by_file = read_boxes(results[2].output);
     evidence.looks = read_looks(results[3].output);
+    evidence.styles = read_styles(results[3].output);
     evidence.fonts = read_fonts(results[4].output);
     look_closer(readers, evidence);
     return evidence;
@@ -249,7 +250,7 @@ std::variant<Scan, std::string> scan_pdf(const fs::path& file, const fs::path& f
     try {
         Scan scan;
         scan.evidence = gather(bytes, Readers(bytes, font_configuration));
-        scan.found = find_all(scan.evidence.by_place, languages);
+        scan.found = find_all(scan.evidence.by_place, languages, scan.evidence.styles);
         scan.faults = find_faults(scan.evidence, scan.found);
         return scan;
     } catch (const Fault& fault) {

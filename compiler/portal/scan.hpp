@@ -39,6 +39,7 @@ struct Evidence {
     std::vector<FontFact> fonts;
     RawNames names;
     Looks looks;
+    std::vector<StyledText> styles;
     Reading by_place;                  // as poppler orders it by where it stands
     Reading by_file;                   // in the order of the file
     std::string tagged_text;           // of the structure tree, if there is one

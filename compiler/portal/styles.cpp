@@ -2,7 +2,8 @@
 
 #include "compiler/portal/markup.hpp"
 
-#include <map>
+#include <algorithm>
+#include <cmath>
 #include <string>
 
 namespace quoin::portal {
@@ -69,6 +70,14 @@ private:
     bool open_ = false;
 };
 
+long cell_of(double y) {
+    return static_cast<long>(y / 8);
+}
+
+double distance_to(const StyledText& style, const ReadBox& word) {
+    return std::abs(style.box.middle() - word.middle());
+}
+
 }
 
 std::vector<StyledText> read_styles(std::string_view xml) {
@@ -77,6 +86,28 @@ std::vector<StyledText> read_styles(std::string_view xml) {
     while (const auto tag = tags.next())
         reader.take(*tag);
     return reader.result();
+}
+
+StylesOfPages::StylesOfPages(const std::vector<StyledText>& styles) {
+    constexpr std::size_t most = 400; // in one cell; who has more is no résumé
+    for (const StyledText& style : styles) {
+        auto& cell = cells_[{style.page, cell_of(style.box.middle())}];
+        if (cell.size() < most) cell.push_back(&style);
+    }
+}
+
+const StyledText* StylesOfPages::at(std::size_t page, const ReadBox& word) const {
+    const double x = word.left + std::min(2.0, word.width() / 4);
+    const StyledText* nearest = nullptr;
+    for (long cell = cell_of(word.middle()) - 1; cell <= cell_of(word.middle()) + 1; ++cell) {
+        const auto found = cells_.find({page, cell});
+        if (found == cells_.end()) continue;
+        for (const StyledText* style : found->second)
+            if (style->box.left - 1 <= x && x <= style->box.right &&
+                (!nearest || distance_to(*style, word) < distance_to(*nearest, word)))
+                nearest = style;
+    }
+    return nearest;
 }
 
 }

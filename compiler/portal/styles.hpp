@@ -4,7 +4,9 @@
 #include "compiler/portal/reading.hpp"
 
 #include <cstddef>
+#include <map>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace quoin::portal {
@@ -18,5 +20,17 @@ struct StyledText { // a piece of a line in one font
 };
 
 std::vector<StyledText> read_styles(std::string_view xml); // in the order they are written
+
+// The pieces of text of each page by where they stand; they must outlive this.
+class StylesOfPages {
+public:
+    explicit StylesOfPages(const std::vector<StyledText>& styles);
+
+    // Null if there is none where the word begins.
+    const StyledText* at(std::size_t page, const ReadBox& word) const;
+
+private:
+    std::map<std::pair<std::size_t, long>, std::vector<const StyledText*>> cells_;
+};
 
 }

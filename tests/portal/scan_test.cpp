@@ -174,17 +174,6 @@ TEST_CASE("scan: dates on a line, as the markup reads them") {
     }
 }
 
-TEST_CASE("scan: usual titles of sections (common practice)") {
-    for (const char* title :
-         {"Education", "EXPERIENCE", "Relevant Experience", "Work & Research Experience:", "Skills",
-          "Technical Skills", "Honors and Awards", "Leadership and Service",
-          "Licenses / Certifications", "Areas of Expertise", "Additional Experience"})
-        CHECK_MESSAGE(is_usual_title(title), title);
-    for (const char* title : {"My Journey", "Ottoline Brandt", "Experience with eelgrass surveys",
-                              "Relevant", "Education at Ellery State College", "", "and"})
-        CHECK_MESSAGE(!is_usual_title(title), title);
-}
-
 TEST_CASE("scan: the name is the largest text at the top that looks like one") {
     struct Case {
         std::vector<std::pair<std::string, double>> lines; // text, height
@@ -211,41 +200,6 @@ TEST_CASE("scan: the name is the largest text at the top that looks like one") {
         CHECK_MESSAGE(find_name(page.reading) == c.name, c.lines.front().first);
     }
     CHECK(find_name({}).empty());
-}
-
-TEST_CASE("scan: sections and their entries") {
-    PageBuilder page;
-    page.line(72, 50, "Ottoline Brandt", 20)
-        .line(72, 100, "EDUCATION")
-        .line(72, 115, "Ellery State College, Port Ellery, WA")
-        .line(72, 130, "Bachelor of Science in Marine Biology, May 2027 (expected)")
-        .line(72, 160, "Relevant Experience", 14)
-        .line(72, 180, "Field Survey Intern, Salish Tidal Trust, Jun 2026 – Aug 2026")
-        .line(72, 195, "• Counted 212 quadrats at 9 sites in 2026 and cut entry time with a")
-        .line(90, 210, "barcoded datasheet")
-        .line(72, 225, "• Trained 4 volunteers")
-        .line(72, 250, "Lab Aide, Ellery State College, Sep 2025 – Present")
-        .line(72, 265, "• Kept the tanks")
-        .line(72, 290, "My Tidal Journey", 14)
-        .line(72, 305, "Volunteer, Port Ellery Aquarium, 2024")
-        .line(72, 330, "Skills", 14)
-        .line(72, 345, "Laboratory: titration, microscopy since 2024");
-    const Found found = find_all(page.reading);
-    REQUIRE(found.sections.size() == 4);
-    CHECK(found.sections[0].title == "EDUCATION");
-    CHECK(found.sections[0].holds == trade::Holds::education);
-    CHECK(found.sections[1].known);
-    CHECK(found.sections[2].title == "My Tidal Journey");
-    CHECK_FALSE(found.sections[2].known);
-    REQUIRE(found.entries.size() == 4);
-    CHECK(found.entries[0].title ==
-          "Ellery State College, Port Ellery, WA, Bachelor of Science in Marine Biology");
-    CHECK(found.entries[0].edtf == "2027-05");
-    CHECK(found.entries[1].title == "Field Survey Intern, Salish Tidal Trust");
-    CHECK(found.entries[1].dates == "Jun 2026 – Aug 2026");
-    CHECK(found.entries[1].bullets == 2);
-    CHECK(found.entries[2].edtf == "2025-09/..");
-    CHECK(found.entries[3].section == 2);
 }
 
 TEST_CASE("scan: what pdfinfo says") {
