@@ -367,7 +367,7 @@ private:
     void look_at_hours(std::size_t i, const ProofContext& context,
                        std::vector<Finding>& findings) const {
         constexpr double of_day = 16, days_of_month = 31;
-        constexpr std::array<std::string_view, 4> verbs{"worked", "completed", "served",
+        constexpr std::array<std::string_view, 5> verbs{"worked", "completed", "served", "logged",
                                                         "volunteered"};
         const auto count = i > 0 ? count_of(word(i - 1)) : std::nullopt;
         const int held = count && is_one_of(word(0), verbs) ? months_held(context) : 0;

@@ -257,21 +257,30 @@ void punctuation(const ProofContext& context, std::vector<Finding>& findings) {
                                                  has(part.field->name, trade::Trait::names));
         if (address) return;
         const std::string text = part.text.plain();
-        const auto tell = [&](std::size_t at, std::size_t length, std::string_view what) {
+        const auto tell = [&](std::size_t at, std::size_t length, std::string_view what,
+                              const std::string& mend) {
             if (at == text.npos) return;
-            report<messages::odd_sign>(findings, part.text.place(at, length), what);
+            report<messages::odd_sign>(findings, part.text.place(at, length), what).suggestion =
+                mend;
         };
-        tell(doubled_sign(text), 2, fill<messages::doubled_sign>());
-        tell(unspaced_comma(text), 1, fill<messages::unspaced_sign>());
-        tell(stray_comma(lower_case(text)), 4, fill<messages::stray_comma>());
-        tell(lone_bracket(text, '(', ')'), 1, fill<messages::lone_parenthesis>());
-        tell(lone_bracket(text, '[', ']'), 1, fill<messages::lone_bracket>());
-        tell(lone_quote(text), 1, fill<messages::lone_quote>());
+        tell(doubled_sign(text), 2, fill<messages::doubled_sign>(), fill<messages::one_sign>());
+        tell(unspaced_comma(text), 1, fill<messages::unspaced_sign>(),
+             fill<messages::space_behind>());
+        tell(stray_comma(lower_case(text)), 4, fill<messages::stray_comma>(),
+             fill<messages::sign_at_pause>());
+        tell(lone_bracket(text, '(', ')'), 1, fill<messages::lone_parenthesis>(),
+             fill<messages::other_half>());
+        tell(lone_bracket(text, '[', ']'), 1, fill<messages::lone_bracket>(),
+             fill<messages::other_half>());
+        tell(lone_quote(text), 1, fill<messages::lone_quote>(), fill<messages::other_half>());
         if (!is_prose(part)) return;
-        tell(comma_before_that(lower_case(text)), 6, fill<messages::comma_before_that>());
-        tell(comma_at_end(text), 1, fill<messages::comma_at_end>());
-        tell(misplaced_sign(text), 1, fill<messages::misplaced_sign>());
-        tell(misgrouped(text), 1, fill<messages::misgrouped>());
+        tell(comma_before_that(lower_case(text)), 6, fill<messages::comma_before_that>(),
+             fill<messages::sign_at_pause>());
+        tell(comma_at_end(text), 1, fill<messages::comma_at_end>(),
+             fill<messages::sign_at_pause>());
+        tell(misplaced_sign(text), 1, fill<messages::misplaced_sign>(),
+             fill<messages::sign_at_figure>());
+        tell(misgrouped(text), 1, fill<messages::misgrouped>(), fill<messages::see_number>());
     });
 }
 

@@ -12,7 +12,13 @@ namespace quoin::advice::messages {
 inline constexpr FindingRow run_on{
     "{} begins a second sentence, and no more than a comma joins it",
     "make it a bullet of its own, or join it with 'which', 'and' or 'so that'"};
-inline constexpr FindingRow odd_sign{"{}", "read the line aloud, and put the sign where you pause"};
+inline constexpr FindingRow odd_sign{"{}"};
+inline constexpr Message sign_at_pause = "read the line aloud, and put the sign where you pause";
+inline constexpr Message one_sign = "take one of them out";
+inline constexpr Message space_behind = "put a space behind it";
+inline constexpr Message other_half = "put it where it belongs, or take this one out";
+inline constexpr Message sign_at_figure = "write figure and sign as one, as in '34%' and '$640'";
+inline constexpr Message see_number = "see which figure has the slip";
 inline constexpr Message doubled_sign = "a sign stands twice";
 inline constexpr Message unspaced_sign = "no space behind this sign";
 inline constexpr Message stray_comma =

@@ -100,7 +100,7 @@ TEST_CASE("newcomer: lines of another form") {
         {"section: Experience\n\nrole = A\n",
          "4:1: error: 'role =' was found where a label and a colon were expected, as in 'label: "
          "value'",
-         "section: Experience\n\nrole : A\n"},
+         "section: Experience\n\nrole: A\n"},
         {"section: Experience\n\nRole Deckhand\n",
          "4:1: error: 'Role' needs a colon after it, as in 'role: value'",
          "section: Experience\n\nRole: Deckhand\n"},

@@ -124,7 +124,7 @@ private:
                                   text_.substr(middle + 2, close - middle - 2) + '>';
         const Place place = value_.place(open, close + 1 - open);
         const bool one_line = place.length == close + 1 - open;
-        diagnostics_.warning(place, fill<messages::other_link>(in_quotes(right)),
+        diagnostics_.warning(place, fill<messages::other_link>('\'' + right + '\''),
                              one_line ? Edits{{place, right}} : Edits{});
     }
 

@@ -43,7 +43,8 @@ Edits mend_colon(std::string_view line, const Place& found) {
     std::size_t sign = end - 1;
     while (sign > 0 && continues_character(line[sign]))
         --sign;
-    return {{part_of(found, sign, end - sign), ":"}};
+    const std::size_t label = line.find_last_not_of(" \t", sign - 1) + 1;
+    return {{part_of(found, label, end - label), ":"}};
 }
 
 Edits mend_marked_label(std::string_view line, const Place& found) {
