@@ -19,25 +19,6 @@ bool is_known_slip(std::string_view word) {
     return is_one_of(lower_case(word), List::known_slips);
 }
 
-bool has_inner_capital(std::string_view word) {
-    return std::ranges::any_of(word.substr(std::min<std::size_t>(1, word.size())),
-                               is_capital_letter);
-}
-
-bool is_address(std::string_view text, const WordAt& word) {
-    constexpr std::size_t longest = 254; // RFC 5321, section 4.5.3.1: an address with its path
-    const std::size_t earliest = word.offset - std::min(word.offset, longest);
-    const std::string_view around = text.substr(earliest, 2 * longest);
-    const std::size_t begin = around.rfind(' ', word.offset - earliest);
-    const std::size_t from = begin == std::string_view::npos ? 0 : begin + 1;
-    const std::string_view token = around.substr(from, around.find(' ', from) - from);
-    if (token.find_first_of("@\\_#=+<>") != std::string_view::npos) return true;
-    if (token.find("://") != std::string_view::npos || token.starts_with("www.")) return true;
-    const std::size_t point = token.find('.');
-    return point != std::string_view::npos && point + 1 < token.size() &&
-           is_ascii_letter(token[point + 1]); // ellerystate.example, Node.js
-}
-
 // `onthe`, `ofthe`, `inChemistry`: two words without the blank between. One of them is of the
 // little words, so that no compound is taken apart.
 std::string parted_words(const std::string& word, const english::Language& language) {
