@@ -68,9 +68,11 @@ class Typist:
         os.write(self.keys, keys.encode())
 
     def type(self, line, prompt):
-        """A line, and all that is shown until the next prompt stands."""
+        """A line, and all that is shown until the next prompt stands, which is below it: the one above
+        may be drawn once more."""
         self.press(line + "\r")
-        return self.wait_for(prompt)
+        return self.read_until(
+            lambda shown: "\n" in shown and shown.rstrip("\r").endswith(prompt))
 
     def end(self):
         """The exit status once it is over; negative for a signal."""
