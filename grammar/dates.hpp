@@ -91,7 +91,7 @@ struct present
                  word<'c', 'u', 'r', 'r', 'e', 'n', 't'>, word<'n', 'o', 'w'>,
                  pegtl::seq<word<'i', 'n'>, pegtl::plus<blank>,
                             word<'p', 'r', 'o', 'g', 'r', 'e', 's', 's'>>,
-                 word<'t', 'o', 'd', 'a', 'y'>, local<Local::present>> {};
+                 word<'t', 'o', 'd', 'a', 'y'>, word<'p', 'r', 'e', 's'>, local<Local::present>> {};
 
 struct expected_word
     : pegtl::seq<pegtl::sor<word<'e', 'x', 'p', 'e', 'c', 't', 'e', 'd'>,
@@ -118,7 +118,11 @@ struct ordinal : pegtl::sor<word<'s', 't'>, word<'n', 'd'>, word<'r', 'd'>, word
                             word<'e', 'r'>, pegtl::one<'.'>> {};
 struct named_day : pegtl::seq<day, pegtl::opt<ordinal>> {};
 struct wrong_year : pegtl::plus<pegtl::digit> {};
-struct any_year : pegtl::sor<year, short_year, wrong_year> {};
+struct letter_or_figure : pegtl::sor<pegtl::digit, pegtl::one<'O', 'o', 'I', 'l'>> {};
+struct letter_in_year // `2O27`
+    : pegtl::seq<pegtl::at<pegtl::digit>, pegtl::rep<4, letter_or_figure>, figures_end, word_end> {
+};
+struct any_year : pegtl::sor<year, short_year, letter_in_year, wrong_year> {};
 
 struct hyphen : pegtl::one<'-'> {};
 struct slash : pegtl::one<'/'> {};
@@ -126,7 +130,9 @@ struct slash : pegtl::one<'/'> {};
 // Single dates
 struct iso_day : pegtl::seq<year, hyphen, iso_month, hyphen, day> {}; // 2026-06-01
 struct slash_day : pegtl::seq<month, slash, day, slash, any_year> {}; // 06/01/2026
-struct past_months                                                    // a day that can be no month
+struct hyphen_day                                                     // 6-1-2026
+    : pegtl::seq<month, hyphen, day, hyphen, any_year> {};
+struct past_months // a day that can be no month
     : pegtl::seq<pegtl::sor<pegtl::seq<pegtl::one<'1'>, pegtl::range<'3', '9'>>,
                             pegtl::seq<pegtl::one<'2'>, pegtl::digit>,
                             pegtl::seq<pegtl::one<'3'>, pegtl::range<'0', '1'>>>,
@@ -144,8 +150,9 @@ struct day_name : pegtl::seq<named_day, gap, month_name, gap, any_year> {};     
 struct name_year : pegtl::seq<month_name, gap, any_year> {};                        // Jun 2026
 struct season_year                                                                  // Summer 2026
     : pegtl::seq<pegtl::opt<each, blanks>, season, gap, pegtl::opt<term, gap>, any_year> {};
-struct date : pegtl::sor<iso_day, day_slash, slash_day, dot_day, dot_month, year_month, month_year,
-                         month_two, name_day, day_name, name_year, season_year, any_year> {};
+struct date
+    : pegtl::sor<iso_day, day_slash, slash_day, hyphen_day, dot_day, dot_month, year_month,
+                 month_year, month_two, name_day, day_name, name_year, season_year, any_year> {};
 
 // Between the dates of a range
 struct dash : pegtl::sor<pegtl::string<'-', '>'>, pegtl::utf8::one<U'\u2192'>, pegtl::two<'-'>,
@@ -202,6 +209,7 @@ struct no_date : pegtl::plus<pegtl::any> {};
 struct wrong_date : pegtl::sor<words_within, vague_word, no_year, unknown_word, no_date> {};
 struct no_end : separator {};
 struct no_start : separator {};
+struct backwards : pegtl::seq<present, between, date> {};
 struct only_present : present {};
 struct nothing : pegtl::eof {};
 struct open_question : pegtl::one<'?'> {};
@@ -215,7 +223,7 @@ struct cut_off : pegtl::seq<blanks, no_end, blanks, pegtl::eof> {};
 struct range : pegtl::seq<date, pegtl::sor<cut_off, pegtl::seq<between, end>>> {};
 struct since_range : pegtl::seq<since, pegtl::sor<date, wrong_date>> {};
 struct from_range : pegtl::seq<from, pegtl::sor<one_month, one_year, range>> {};
-struct wrong_start : pegtl::sor<nothing, no_start, only_present, wrong_date> {};
+struct wrong_start : pegtl::sor<nothing, no_start, backwards, only_present, wrong_date> {};
 struct body : pegtl::sor<years, iso_interval, whole_years,
                          pegtl::seq<academic_year, pegtl::sor<years, whole_years>>, one_month,
                          one_year, from_range, since_range, range, date, wrong_start> {};

@@ -130,9 +130,11 @@ struct nothing_tagged
 // Bullets mistyped
 template<char Sign>
 struct ruler : pegtl::seq<pegtl::rep<3, pegtl::one<Sign>>, pegtl::star<pegtl::one<Sign>>> {};
+struct stars // `* * *`
+    : pegtl::seq<pegtl::one<'*'>, pegtl::rep<2, pegtl::plus<space>, pegtl::one<'*'>>> {};
 struct line_of_dashes
     : pegtl::seq<pegtl::sor<ruler<'-'>, ruler<'='>, ruler<'_'>, ruler<'*'>, ruler<'~'>, ruler<'`'>,
-                            pegtl::plus<pegtl::utf8::one<U'—', U'–'>>>,
+                            stars, pegtl::plus<pegtl::utf8::one<U'—', U'–'>>>,
                  pegtl::at<value_end>> {};
 struct bullet_too_deep : pegtl::seq<pegtl::string<'-', '-', '-'>, pegtl::star<pegtl::one<'-'>>> {};
 struct bullet_without_space
@@ -140,9 +142,13 @@ struct bullet_without_space
 struct numeral // `1.`, `2)`
     : pegtl::seq<pegtl::rep_min_max<1, 2, pegtl::digit>, pegtl::one<'.', ')'>> {};
 struct round_letter : pegtl::seq<pegtl::one<'o'>, pegtl::at<label_space, pegtl::upper>> {};
+struct check_box : pegtl::seq<pegtl::one<'['>, pegtl::one<' ', 'x', 'X'>, pegtl::one<']'>,
+                              pegtl::at<label_space>> {};
+struct item_command // `\item text`, as markups of commands have it
+    : pegtl::seq<pegtl::string<'\\', 'i', 't', 'e', 'm'>, pegtl::at<label_space>> {};
 struct foreign_bullet
     : pegtl::sor<
-          bullet_sign, pegtl::utf8::one<U'–', U'—'>, round_letter,
+          bullet_sign, pegtl::utf8::one<U'–', U'—'>, round_letter, check_box, item_command,
           pegtl::seq<pegtl::sor<pegtl::one<'*', '+', '>', '~'>, numeral>, pegtl::at<label_space>>> {
 };
 

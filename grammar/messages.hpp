@@ -100,6 +100,8 @@ inline constexpr std::tuple messages{
     Wrong<dates::month>{"{} is no month; expected 01 to 12"},
     Wrong<dates::short_end>{"{} is no month; expected 01 to 12, or a later year as in '2023-24'"},
     Wrong<dates::day_of_month>{"{} is no day of {}; expected 1 to {}"},
+    Wrong<dates::letter_in_year>{
+        "{} has a letter among its figures: write the figure 0 for 'O', and 1 for 'l'"},
     Wrong<dates::short_of_century>{"{} is no year of four figures: write '20{}' if it is the year"},
     Wrong<dates::vague_word>{"{} cannot stand in a date: leave it out, as in 'Jun 2026'"},
     Wrong<dates::words_within>{"{} is no date: leave out the word between the season and the year, "
@@ -116,6 +118,7 @@ inline constexpr std::tuple messages{
         "no date here; expected one such as 'Jun 2026', '06/2026', 'Summer 2026' or '2026'"},
     Wrong<dates::no_end>{"no date after {}; expected an end, or 'present' for what goes on"},
     Wrong<dates::no_start>{"no date before {}; expected a start, as in 'Jun 2026 - Aug 2026'"},
+    Wrong<dates::backwards>{"{} runs backwards: write the start first, as in 'Jun 2026 - present'"},
     Wrong<dates::only_present>{"no date before {}; expected a range, as in 'Jun 2026 - present'"},
     Wrong<dates::expected_present>{
         "{} cannot go with a range to the present; expected an end, as in 'May 2027 (expected)'"},

@@ -21,34 +21,6 @@ namespace {
 
 using enum trade::Holds;
 
-std::string_view usual_title(trade::Holds kind) {
-    switch (kind) {
-    case education:
-        return "Education";
-    case experience:
-        return "Experience";
-    case projects:
-        return "Projects";
-    case activities:
-        return "Activities";
-    case skills:
-        return "Skills";
-    case trade::Holds::honors:
-        return "Honors";
-    case credentials:
-        return "Certifications";
-    case languages:
-        return "Languages";
-    case publications:
-        return "Publications";
-    case prose:
-        return "Summary";
-    case other:
-        break;
-    }
-    return "";
-}
-
 Place place_for(const ProofContext& context) {
     if (!context.resume.sections.empty()) return context.resume.sections.front().place;
     const model::Field* name = context.resume.find(trade::FieldName::name);
@@ -143,7 +115,7 @@ void section_title(const ProofContext& context, std::vector<Finding>& findings) 
     std::optional<Company> company; // where a title asks for it
     for (const model::Section& section : context.resume.sections) {
         const std::string title = section.title.plain();
-        const std::string_view usual = usual_title(section.holds);
+        const std::string_view usual = trade::usual_title(section.holds);
         if (usual.empty() || trade::usual_holds(title) || is_empty(section)) continue;
         const std::string lower = lower_case(title);
         if (has_phrase(lower, "references")) continue; // for `references-line`

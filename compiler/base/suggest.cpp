@@ -55,4 +55,14 @@ std::optional<std::string_view> nearest(std::string_view word,
     return best;
 }
 
+std::optional<std::string_view> slip_of(std::string_view word,
+                                        std::span<const std::string_view> candidates) {
+    constexpr std::size_t least = 5;
+    const auto meant = nearest(word, candidates);
+    const bool sure = meant && word.size() >= least &&
+                      small_letter(word.front()) == small_letter(meant->front()) &&
+                      difference(word.size(), meant->size()) <= 1;
+    return sure ? meant : std::nullopt;
+}
+
 }

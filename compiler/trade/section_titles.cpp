@@ -139,6 +139,34 @@ std::optional<Holds> usual_holds(std::string_view title) {
     return std::nullopt;
 }
 
+std::string_view usual_title(Holds holds) {
+    switch (holds) {
+    case education:
+        return "Education";
+    case experience:
+        return "Experience";
+    case projects:
+        return "Projects";
+    case activities:
+        return "Activities";
+    case skills:
+        return "Skills";
+    case honors:
+        return "Honors";
+    case credentials:
+        return "Certifications";
+    case languages:
+        return "Languages";
+    case publications:
+        return "Publications";
+    case prose:
+        return "Summary";
+    case other:
+        break;
+    }
+    return "";
+}
+
 bool is_section_title(std::string_view line) {
     bool tells = false;
     std::string word;

@@ -170,6 +170,36 @@ TEST_CASE("newcomer: lines of another form") {
         {"address: A, WA\n\nMy jobs\n\nrole: Cook\nemployer: B\n",
          "4:1: error: 'My jobs' opens no section: write 'section: My jobs'",
          "address: A, WA\n\nsection: My jobs\n\nrole: Cook\nemployer: B\n"},
+        {"sections: Experience\n\nrole: Cook\nemployer: B\n",
+         "2:1: error: 'sections: Experience' opens no section: write 'section: Experience'",
+         "section: Experience\n\nrole: Cook\nemployer: B\n"},
+        {"\nrole: Cook\nemployer: B\n- Baked 9 pies\n\nrole: Clerk\nemployer: C\n",
+         "3:1: error: an entry stands in no section: write 'section: Experience' and a blank line "
+         "above it",
+         "\nsection: Experience\n\nrole: Cook\nemployer: B\n- Baked 9 pies\n\nrole: "
+         "Clerk\nemployer: C\n"},
+        {"\nschool: A\ndegree: B\n",
+         "3:1: error: an entry stands in no section: write 'section: Education' and a blank line "
+         "above it",
+         "\nsection: Education\n\nschool: A\ndegree: B\n"},
+        {"section: Experience\n\nrole: Cook\nemployeer: B\n",
+         "5:1: error: 'employeer' is 'employer' here",
+         "section: Experience\n\nrole: Cook\nemployer: B\n"},
+        {"address: address: A, WA\n",
+         "2:10: warning: 'address:' stands twice, and the second is printed: take it out",
+         "address: A, WA\n"},
+        {"section: Experience\n\nrole: A\n- - Sold 90 tickets\n- [x] Sold 9 pies\n",
+         "5:3: warning: '-' is printed before the bullet's text: the dash alone opens it; take it "
+         "out\ndraft.resume:6:3: warning: '[x]' is printed before the bullet's text: the dash alone "
+         "opens it; take it out",
+         "section: Experience\n\nrole: A\n- Sold 90 tickets\n- Sold 9 pies\n"},
+        {"section: Experience\n\nrole: A\n[x] Sold 90 tickets\n",
+         "5:1: error: '[x]' opens no bullet: write '- text'",
+         "section: Experience\n\nrole: A\n- Sold 90 tickets\n"},
+        {"address: A, WA\n* * *\n",
+         "3:1: error: a line that only rules off is no part of the markup: a blank line ends an "
+         "entry, and 'section: TITLE' opens a section",
+         "address: A, WA\n\n"},
         {"margins: 1 inch\n",
          "2:10: error: '1 inch' is not how the markup has it: write 'margins: 1'", "margins: 1\n"},
         {"link: [Maps](https://maps.example)\n",
@@ -320,6 +350,8 @@ TEST_CASE("newcomer: dates that life has") {
         {"Class of 2027", "2027"},
         {"Graduating May 2027", "2027-05"},
         {"2025 -> present", "2025/.."},
+        {"14JUN2025 - PRES", "2025-06-14/.."},
+        {"3-31-2028", "2028-03-31"},
         {"2024 (6 weeks)", "2024"},
         {"01/02/2025", "2025-01-02"}, // month first, as the United States have it
     };

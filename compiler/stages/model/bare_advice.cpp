@@ -22,7 +22,16 @@ struct Advice {
     std::string text;
     Edits mend;
     std::optional<std::string_view> label = {}; // that the line plainly wants
+    std::size_t value = 0;                      // where in the line that label's value begins
 };
+
+// `**Ellery State College**`, as other markup has it, without the signs around it: what the writer
+// means by them, a theme sets.
+std::string_view unmarked(std::string_view text) {
+    const std::string_view inner = trimmed(text, "*_");
+    const bool around = !inner.empty() && text.front() == text.back() && inner.size() < text.size();
+    return around && inner.find_first_of("*_") == inner.npos ? inner : text;
+}
 
 struct LabelledLine {
     std::string_view label;
@@ -72,7 +81,8 @@ std::optional<Advice> advise_colon(const syntax::Node& node, const auto& fits) {
     if (dash) between.length = static_cast<std::uint32_t>(value - label.size());
     return Advice{fill<messages::colon_forgotten>(label, word->label),
                   {{between, dash ? ": " : ":"}},
-                  word->label};
+                  word->label,
+                  std::min(value, line.text.size())};
 }
 
 bool reads_as_dates(const std::string& text) {
@@ -199,12 +209,28 @@ bool reads_as_bullet(const std::string& text) {
     return text.back() == '.' || word_count(text) > most_words_of_a_name;
 }
 
+// `References available upon request`
+bool offers_references(std::string_view text) {
+    return has_any(text,
+                   std::array<std::string_view, 3>{"available upon request", "available on request",
+                                                   "references available"});
+}
+
+// `Tools, multimeter, fish tape`, where a comma stands for the colon of the first word.
+std::string labelled_group(const std::string& text) {
+    const std::size_t comma = text.find(", ");
+    const bool label = comma != text.npos && is_capital_letter(text.front()) &&
+                       text.find(' ') > comma && is_small_letter(text[comma + 2]);
+    return label ? text.substr(0, comma) + ": " + text.substr(comma + 2) : "Label: " + text;
+}
+
 Advice advice_in_entry(const syntax::Node& node, const BarePlace& place) {
     const std::string text = node.value.joined();
+    if (offers_references(text)) return {fill<messages::references_offered>(in_quotes(text)), {}};
     const auto fits = [&](const trade::Word& word) { return word.kinds.has(place.holds); };
     if (auto advice = advise_colon(node, fits)) return *std::move(advice);
     if (trade::has_groups(place.holds))
-        return {fill<messages::bare_group>(in_quotes(text), text), {}};
+        return {fill<messages::bare_group>(in_quotes(text), labelled_group(text)), {}};
     if (goes_on(node, place.above))
         return {fill<messages::fold_not_indented>(in_quotes(text)), {{line_start(node), "  "}}};
     if (const auto label = label_by_form(text, place.holds); label && !place.stands(*label))
@@ -293,6 +319,7 @@ std::optional<Advice> advise_summary(const syntax::Node& node) {
 
 Advice advice_in_heading(const syntax::Node& node, bool has_name) {
     const std::string text = node.value.joined();
+    if (offers_references(text)) return {fill<messages::references_offered>(in_quotes(text)), {}};
     const auto fits = [](const trade::Word& word) {
         return word.heading || word.label == "section";
     };
@@ -304,28 +331,37 @@ Advice advice_in_heading(const syntax::Node& node, bool has_name) {
     return {fill<messages::bare_in_heading>(in_quotes(text), text), {}};
 }
 
-std::optional<std::string_view> report(const syntax::Node& node, Advice advice,
-                                       Diagnostics& diagnostics) {
-    diagnostics.error(node.value.place(), std::move(advice.text), std::move(advice.mend));
-    return advice.label;
+void report(const syntax::Node& node, const Advice& advice, Diagnostics& diagnostics) {
+    diagnostics.error(node.value.place(), advice.text, advice.mend);
 }
 
+void take_off_front(syntax::Slice& slice, std::size_t count) {
+    slice.text.erase(0, count);
+    slice.place.column += static_cast<std::uint32_t>(count);
+    slice.place.length -= static_cast<std::uint32_t>(count);
 }
 
-std::string_view unmarked(std::string_view text) {
-    const std::string_view inner = trimmed(text, "*_");
-    const bool around = !inner.empty() && text.front() == text.back() && inner.size() < text.size();
-    return around && inner.find_first_of("*_") == inner.npos ? inner : text;
 }
 
 std::optional<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
                                                  Diagnostics& diagnostics) {
-    return report(node, advice_in_entry(node, place), diagnostics);
+    const Advice advice = advice_in_entry(node, place);
+    report(node, advice, diagnostics);
+    return advice.label;
 }
 
-std::optional<std::string_view> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
-                                                            Diagnostics& diagnostics) {
-    return report(node, advice_in_heading(node, has_name), diagnostics);
+std::optional<syntax::Node> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
+                                                        Diagnostics& diagnostics) {
+    const Advice advice = advice_in_heading(node, has_name);
+    report(node, advice, diagnostics);
+    if (!advice.label) return std::nullopt;
+    syntax::Node meant = node;
+    meant.kind = syntax::Node::Kind::field;
+    meant.label = {std::string(*advice.label), node.value.place()};
+    take_off_front(meant.value.slices.front(), advice.value);
+    for (syntax::Slice& slice : meant.value.slices)
+        slice.text = std::string(unmarked(slice.text));
+    return meant;
 }
 
 }

@@ -17,16 +17,13 @@ struct BarePlace { // of a bare line in an entry
     std::function<bool(std::string_view label)> stands; // whether the entry has it already
 };
 
-// `**Ellery State College**`, as other markup has it, without the signs around it: what the writer
-// means by them, a theme sets.
-std::string_view unmarked(std::string_view text);
-
 // The label that the line is taken for, if it is plain which one.
 std::optional<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
                                                  Diagnostics& diagnostics);
 
-// In the heading, where the label that it surely wants is given back.
-std::optional<std::string_view> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
-                                                            Diagnostics& diagnostics);
+// In the heading, where the line is given back as the field that it surely was meant for:
+// `Name - Ottoline Brandt` as `name: Ottoline Brandt`.
+std::optional<syntax::Node> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
+                                                        Diagnostics& diagnostics);
 
 }

@@ -140,7 +140,7 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file,
                                    const std::filesystem::path& words, Diagnostics& diagnostics) {
     const std::size_t errors_before = diagnostics.count(Severity::error);
     syntax::Tree tree = syntax::parse(sources, file, diagnostics);
-    open_at_lone_titles(tree, diagnostics);
+    open_sections(tree, diagnostics);
     const bool heading_was_read = !heading_has_fault(diagnostics, tree);
     if (says_nothing(tree)) {
         if (diagnostics.count(Severity::error) == errors_before)

@@ -1,6 +1,7 @@
 // A block of lines as an entry: its fields, its bullets, its further positions.
 #include "compiler/stages/model/build_steps.hpp"
 
+#include "compiler/base/suggest.hpp"
 #include "compiler/stages/model/bare_advice.hpp"
 #include "compiler/stages/model/guesses.hpp"
 #include "compiler/stages/model/messages.hpp"
@@ -164,9 +165,15 @@ private:
     }
 
     void report_unknown(const syntax::Node& node) {
+        const auto candidates = labels_of(holds_);
+        const bool other = report_other_meaning(node, holds_, diagnostics_);
+        const auto meant = slip_of(node.label.text, candidates); // employeer
+        if (meant && !is_taken(*meant) && !other) {
+            report_guess(node, *meant, diagnostics_);
+            return add_field(*trade::find_word(*meant), node);
+        }
         faulty_ = true;
-        if (report_other_meaning(node, holds_, diagnostics_)) return;
-        auto candidates = labels_of(holds_);
+        if (other) return;
         std::string mend = did_you_mean(node.label.text, candidates);
         if (mend.empty()) mend = did_you_mean(node.label.text, other_labels);
         if (mend.empty() && report_own_label(node, holds_, diagnostics_)) return;

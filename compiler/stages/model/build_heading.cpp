@@ -41,30 +41,14 @@ void add_contact(const trade::Word& word, const syntax::Node& node, Build& build
         build.resume.heading.push_back(*std::move(field));
 }
 
-// `name; Ottoline Brandt`, `Name - Ottoline Brandt`
-void take_label_off(std::string_view label, syntax::Slice& slice) {
-    if (!lower_case(slice.text).starts_with(label)) return;
-    const std::size_t value = slice.text.find_first_not_of(";,.-: ", label.size());
-    if (value == std::string::npos || value == label.size()) return;
-    slice.text.erase(0, value);
-    slice.place.column += static_cast<std::uint32_t>(value);
-    slice.place.length -= static_cast<std::uint32_t>(value);
-}
-
 void add_node(const syntax::Node& node, Build& build) {
     if (node.kind == syntax::Node::Kind::comment) return;
     if (node.kind == syntax::Node::Kind::bullet)
         return build.diagnostics.error(node.place, fill<messages::bullet_in_heading>());
     if (node.kind == syntax::Node::Kind::bare) {
         const bool has_name = build.resume.find(trade::FieldName::name) != nullptr;
-        if (const auto label = report_bare_line_in_heading(node, has_name, build.diagnostics)) {
-            syntax::Node mended = node;
-            mended.label.place = node.value.place();
-            for (syntax::Slice& slice : mended.value.slices)
-                slice.text = std::string(unmarked(slice.text));
-            take_label_off(*label, mended.value.slices.front());
-            add_contact(*trade::find_word(*label), mended, build);
-        }
+        if (const auto meant = report_bare_line_in_heading(node, has_name, build.diagnostics))
+            add_contact(*trade::find_word(meant->label.text), *meant, build);
         return;
     }
     const trade::Word* word = trade::find_word(node.label.text);

@@ -8,6 +8,7 @@
 #include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
+#include <array>
 #include <string>
 #include <utility>
 #include <variant>
@@ -42,6 +43,17 @@ void report_gpa(const syntax::Node& node, Diagnostics& diagnostics) {
                       node.value.slices.size() == 1 ? std::move(mend) : Edits{});
 }
 
+// `expected graduation: May 2027`, whose label says what its date does not.
+bool says_expected(const syntax::Node& node, std::string_view meant) {
+    static constexpr std::array<std::string_view, 3> words{"expected", "anticipated", "projected"};
+    const auto stands_in = [](const std::string& text) {
+        return std::ranges::any_of(
+            words, [&](std::string_view word) { return text.find(word) != text.npos; });
+    };
+    return meant == "graduation" && stands_in(node.label.text) &&
+           !stands_in(lower_case(node.value.joined()));
+}
+
 // What a name is given with a colon after it: its dates, or more of it.
 void report_name(const syntax::Node& node, std::string_view label, Diagnostics& diagnostics) {
     const std::string text = node.value.joined(), prefix = std::string(label) + ": ";
@@ -63,6 +75,14 @@ void report_name(const syntax::Node& node, std::string_view label, Diagnostics& 
 }
 
 void report_guess(const syntax::Node& node, std::string_view meant, Diagnostics& diagnostics) {
+    if (says_expected(node, meant)) {
+        const std::string text = node.value.joined() + " (expected)";
+        const Edits mend{{node.label.place, std::string(meant)}, {node.value.place(), text}};
+        return diagnostics.error(
+            node.label.place,
+            fill<messages::guessed_field>(in_quotes(node.label.text), meant, meant, text),
+            node.value.slices.size() == 1 ? mend : Edits{});
+    }
     diagnostics.error(node.label.place,
                       fill<messages::guessed_label>(in_quotes(node.label.text), meant),
                       {{node.label.place, std::string(meant)}});

@@ -121,7 +121,7 @@ void read_file(const Include& include, const fs::path& path) {
         return;
     }
     syntax::Tree tree = syntax::parse(build.sources, *file, build.diagnostics);
-    open_at_lone_titles(tree, build.diagnostics);
+    open_sections(tree, build.diagnostics);
     build.open.push_back({*file, resolved(path)});
     build_included_heading(build, tree);
     build_sections(build, tree);

@@ -70,6 +70,9 @@ inline constexpr Message no_bullets = "{} has no bullets: write '{}'";
 inline constexpr Message second_level_alone = "a bullet of the second level has none of the first "
                                               "above it; expected '- ' before its text";
 
+inline constexpr Message entry_in_heading =
+    "an entry stands in no section: write 'section: {}' and a blank line above it";
+
 // Files taken in
 inline constexpr Message include_in_entry =
     "'include' takes in whole sections; expected a blank line above and below it";
@@ -96,6 +99,7 @@ inline constexpr Message included_too_much =
 
 // Labels that are guessed, and lines without one
 inline constexpr Message guessed_label = "{} is '{}' here";
+inline constexpr Message guessed_field = "{} is '{}' here: write '{}: {}'";
 inline constexpr Message guessed_below =
     "{} is '{}' here, a field of {}; expected a 'section:' line above it";
 inline constexpr Message guessed_address =
@@ -111,8 +115,10 @@ inline constexpr Message range_on_two_lines = "'{}' and '{}' are one line here: 
 inline constexpr Message bare_field = "{} has no label: write '{}: {}'";
 inline constexpr Message colon_forgotten = "'{}' needs a colon after it, as in '{}: value'";
 inline constexpr Message bare_group =
-    "{} has no label, and the other groups have one: write 'Label: {}', or begin the line with a "
+    "{} has no label, and the other groups have one: write '{}', or begin the line with a "
     "space if it goes on with the one above, or take it out";
+inline constexpr Message references_offered =
+    "{} says what every reader takes for granted: take the line out";
 inline constexpr Message fold_not_indented =
     "{} goes on with the line above: begin it with a space, or with '- ' if it is a bullet of its "
     "own";
@@ -138,6 +144,12 @@ inline constexpr Message either_order =
 inline constexpr Message ends_in_sign = "'{}' at the end of the value is printed: take it out";
 inline constexpr Message label_in_value =
     "'{}:' is printed within this value: a field has a line of its own";
+inline constexpr Message no_words =
+    "{} says nothing to a reader or a portal: write the words themselves";
+inline constexpr Message label_repeated =
+    "'{}:' stands twice, and the second is printed: take it out";
+inline constexpr Message dash_repeated =
+    "'{}' is printed before the bullet's text: the dash alone opens it; take it out";
 inline constexpr Message in_printed_quotes =
     "the quotes around the value are printed: write '{}' without them";
 inline constexpr Message comment_in_line =

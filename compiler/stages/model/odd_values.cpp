@@ -1,10 +1,12 @@
 #include "compiler/stages/model/odd_values.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
+#include <algorithm>
 #include <array>
 #include <string>
 #include <string_view>
@@ -82,6 +84,36 @@ public:
         return false;
     }
 
+    // `employer: "`, as in a list by hand
+    bool says_nothing() {
+        if (text_.empty() || std::ranges::any_of(text_, is_word_byte)) return false;
+        diagnostics_.error(value_.place(0, text_.size()),
+                           fill<messages::no_words>(in_quotes(text_)));
+        return true;
+    }
+
+    // `name: name: Ottoline Brandt`. What a mend takes out stands in one line.
+    bool repeats(std::string_view label) {
+        if (!lower_case(text_).starts_with(std::string(label) + ':')) return false;
+        const std::size_t end =
+            std::min(text_.find_first_not_of(' ', label.size() + 1), text_.size());
+        const Place twice = value_.place(0, end);
+        diagnostics_.warning(twice, fill<messages::label_repeated>(label), {{twice, ""}});
+        return true;
+    }
+
+    // `- - Sold`, `- [x] Restocked`
+    void second_dash() {
+        constexpr std::array<std::string_view, 7> signs{"- ",      "* ",   "+ ",  "\u2022",
+                                                        "\u2013 ", "[x] ", "[ ] "};
+        const auto* sign = std::ranges::find_if(
+            signs, [&](std::string_view one) { return text_.starts_with(one); });
+        if (sign == signs.end()) return;
+        const std::size_t end = std::min(text_.find_first_not_of(' ', sign->size()), text_.size());
+        const Place twice = value_.place(0, end);
+        diagnostics_.warning(twice, fill<messages::dash_repeated>(trimmed(*sign)), {{twice, ""}});
+    }
+
     // `role: Nanny, employer: a family`: several fields in one line.
     void labels() {
         for (std::size_t colon = text_.find(": "); colon != std::string::npos;
@@ -152,14 +184,17 @@ void warn_of_odd_field(const syntax::Node& field, Diagnostics& diagnostics) {
     odd.look();
     const auto* name = word ? std::get_if<trade::FieldName>(&word->means) : nullptr;
     const bool named = name && names_no_work(*name);
-    if (named && odd.quotes()) return;
+    if (word && odd.repeats(word->label)) return;
+    if (named && (odd.says_nothing() || odd.quotes())) return;
     if (named) odd.labels();
     if (word && word->value == trade::ValueKind::text) odd.end(";,");
 }
 
 void warn_of_odd_bullet(const syntax::Node& bullet, trade::Holds holds, Diagnostics& diagnostics) {
     if (bullet.value.slices.empty()) return; // what stood there could not be read
-    OddValue(bullet.value, diagnostics).look();
+    OddValue odd(bullet.value, diagnostics);
+    odd.look();
+    odd.second_dash();
     const syntax::Slice& first = bullet.value.slices.front();
     const std::string label = first.text.substr(0, first.text.find(": "));
     const trade::Word* word = label.size() < first.text.size() ? trade::find_word(label) : nullptr;

@@ -1,9 +1,11 @@
-// A line alone above an entry that cannot stand where it does is a title without `section:`, of the
-// writer's own words: `Work stuff` between a school and a job.
+// Sections whose `section:` line is not there, or not whole. A line alone above an entry that
+// cannot stand where it does is a title of the writer's own words: `Work stuff` between a school
+// and a job. An entry above all sections stands in one of the usual title for what it is.
 #include "compiler/stages/model/build_steps.hpp"
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/syntax/messages.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/section_titles.hpp"
@@ -67,17 +69,72 @@ std::optional<trade::Holds> kind_so_far(const syntax::SectionTree& section) {
     return blocks.empty() ? trade::usual_holds(title) : infer_holds(blocks, title);
 }
 
+syntax::SectionTree section_titled(std::string title, const Place& place, const Place& line) {
+    syntax::SectionTree section;
+    section.opening.place = line;
+    section.opening.spelled = "section";
+    section.opening.label = {"section", {line.file, line.line, 1, 0}};
+    section.opening.value.slices.push_back({std::move(title), place});
+    return section;
+}
+
 syntax::SectionTree opened_by(const syntax::Node& line, Diagnostics& diagnostics) {
     const syntax::Slice& found = line.value.slices.front();
     const std::string title(title_in(found.text));
     diagnostics.error(line.place, fill<syntax::messages::title_alone>(in_quotes(found.text), title),
                       {{line.place, "section: " + title}});
-    syntax::SectionTree section;
-    section.opening.place = line.place;
-    section.opening.spelled = "section";
-    section.opening.label = {"section", {line.place.file, line.place.line, 1, 0}};
-    section.opening.value.slices.push_back({title, found.place});
+    return section_titled(title, found.place, line.place);
+}
+
+// By what it holds; the first kind of those that the labels allow.
+std::string usual_title(std::span<const syntax::Block> blocks) {
+    const std::vector<Nodes> all(blocks.begin(), blocks.end());
+    const std::string_view title =
+        trade::usual_title(infer_holds(all, {}).value_or(trade::Holds::experience));
+    return std::string(title.empty() ? trade::usual_title(trade::Holds::experience) : title);
+}
+
+// By a label, typed or guessed, that no entry has.
+bool is_of_heading(const syntax::Node& node) {
+    if (node.kind != Kind::field) return false;
+    const auto of_heading = [](std::string_view label) {
+        const trade::Word* word = trade::find_word(label);
+        return word->heading && word->kinds.empty();
+    };
+    if (trade::find_word(node.label.text)) return of_heading(node.label.text);
+    const auto meant = trade::meant_by(node.label.text);
+    return !meant.empty() && std::ranges::all_of(meant, of_heading);
+}
+
+bool is_entry_in_heading(Nodes block) {
+    constexpr std::ptrdiff_t least_lines = 2;
+    const auto is_of_entry = [](const syntax::Node& node) {
+        return word_of(node) || node.kind == Kind::bullet;
+    };
+    return names_an_entry(block) && std::ranges::none_of(block, is_of_heading) &&
+           std::ranges::count_if(block, is_of_entry) >= least_lines;
+}
+
+// The blocks of the heading from such an entry on, taken off.
+std::optional<syntax::SectionTree> untitled_in_heading(std::vector<syntax::Block>& heading,
+                                                       Diagnostics& diagnostics) {
+    const auto first = std::ranges::find_if(heading, is_entry_in_heading);
+    if (first == heading.end()) return std::nullopt;
+    const std::string title = usual_title({first, first + 1});
+    const syntax::Node& line = first->front();
+    const Place start{line.place.file, line.place.line, 1, 0};
+    diagnostics.error(line.place, fill<messages::entry_in_heading>(title),
+                      {{start, "section: " + title + "\n\n"}});
+    syntax::SectionTree section = section_titled(title, line.place, line.place);
+    section.blocks.assign(std::make_move_iterator(first), std::make_move_iterator(heading.end()));
+    heading.erase(first, heading.end());
     return section;
+}
+
+void give_title(syntax::SectionTree& section) {
+    if (section.opening.value.empty())
+        section.opening.value.slices.push_back(
+            {usual_title(section.blocks), section.opening.label.place});
 }
 
 class Parting { // of the blocks of a section, in one pass
@@ -131,13 +188,17 @@ std::optional<syntax::SectionTree> section_in_heading(std::vector<syntax::Block>
 
 }
 
-void open_at_lone_titles(syntax::Tree& tree, Diagnostics& diagnostics) {
+void open_sections(syntax::Tree& tree, Diagnostics& diagnostics) {
     std::vector<syntax::SectionTree> sections;
     Parting parting(sections, diagnostics);
-    if (auto section = section_in_heading(tree.heading, diagnostics))
-        parting.part(*std::move(section));
-    for (syntax::SectionTree& section : tree.sections)
+    auto titled = section_in_heading(tree.heading, diagnostics);
+    if (auto untitled = untitled_in_heading(tree.heading, diagnostics))
+        parting.part(*std::move(untitled));
+    if (titled) parting.part(*std::move(titled));
+    for (syntax::SectionTree& section : tree.sections) {
+        give_title(section);
         parting.part(std::move(section));
+    }
     tree.sections = std::move(sections);
 }
 

@@ -34,12 +34,13 @@ using Kept = pegtl::parse_tree::selector<
         date_rules::date, date_rules::iso_date, date_rules::only_year, date_rules::short_end,
         date_rules::part_start, date_rules::part_end, date_rules::start_of_month,
         date_rules::end_day, date_rules::since_range, date_rules::present, date_rules::expected,
-        date_rules::year, date_rules::short_year, date_rules::wrong_year, date_rules::month,
-        date_rules::iso_month, date_rules::month_name, date_rules::spring, date_rules::summer,
-        date_rules::autumn, date_rules::winter, date_rules::day, date_rules::no_year,
-        date_rules::unknown_word, date_rules::no_date, date_rules::no_end, date_rules::no_start,
-        date_rules::only_present, date_rules::nothing, date_rules::left_over, date_rules::each,
-        date_rules::vague_word, date_rules::words_within, date_rules::open_question>>;
+        date_rules::year, date_rules::short_year, date_rules::wrong_year,
+        date_rules::letter_in_year, date_rules::month, date_rules::iso_month,
+        date_rules::month_name, date_rules::spring, date_rules::summer, date_rules::autumn,
+        date_rules::winter, date_rules::day, date_rules::no_year, date_rules::unknown_word,
+        date_rules::no_date, date_rules::no_end, date_rules::no_start, date_rules::only_present,
+        date_rules::nothing, date_rules::left_over, date_rules::each, date_rules::vague_word,
+        date_rules::words_within, date_rules::open_question>>;
 
 constexpr auto date_words = [] {
     std::array<std::string_view, 12 + trade::months_of_year> words{
@@ -163,9 +164,9 @@ private:
     bool is_fault(const DateNode& node) {
         return fault_if<date_rules::no_year>(node) || fault_if<date_rules::no_date>(node) ||
                fault_if<date_rules::no_end>(node) || fault_if<date_rules::no_start>(node) ||
-               fault_if<date_rules::only_present>(node) || fault_if<date_rules::nothing>(node) ||
-               fault_if<date_rules::left_over>(node) || fault_if<date_rules::vague_word>(node) ||
-               fault_if<date_rules::words_within>(node) ||
+               fault_if<date_rules::only_present>(node) || fault_if<date_rules::backwards>(node) ||
+               fault_if<date_rules::nothing>(node) || fault_if<date_rules::left_over>(node) ||
+               fault_if<date_rules::vague_word>(node) || fault_if<date_rules::words_within>(node) ||
                fault_if<date_rules::open_question>(node);
     }
 
@@ -220,6 +221,7 @@ private:
         if (leaf.is_type<date_rules::year>()) set_year(text, part.date);
         if (leaf.is_type<date_rules::short_year>()) set_short_year(text, part.date);
         if (leaf.is_type<date_rules::wrong_year>()) wrong_year(text);
+        fault_if<date_rules::letter_in_year>(leaf);
         if (leaf.is_type<date_rules::month_name>()) part.date.month = month_of(text, local_).month;
         if (leaf.is_type<date_rules::each>() || (is_season(leaf) && is_plural(text))) each_ = true;
         if (leaf.is_type<date_rules::spring>()) part.date.season = Season::spring;

@@ -187,7 +187,7 @@ TEST_SUITE("syntax") {
              "section\n  field \"section\" \"section\" \"A\"\n  block\n    comment \" d\"\n  "
              "block\n"
              "    bullet 1 \"e\"\n"},
-            {"sections: A", "heading\n  block\n    field \"sections\" \"sections\" \"A\"\n"},
+            {"sectors: A", "heading\n  block\n    field \"sectors\" \"sectors\" \"A\"\n"},
         };
         for (const Row& row : rows) {
             const Parsed result = parsed(row.text);
@@ -339,6 +339,7 @@ TEST_SUITE("syntax") {
               "heading\n"
               "  block\n    bare \"name A\" \"with a fold\"\n"
               "    field \"phone\" \"phone\" \"1\"\n"
+              "section\n  field \"section\" \"section\"\n"
               "  block\n    field \"role\" \"role\" \"B\"\n    bullet 1 \"d\"\n");
     }
 

@@ -1,0 +1,339 @@
+// The tree of a file, made line by line of what the actions in parse.cpp find; nothing else
+// includes this.
+#pragma once
+
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/suggest.hpp"
+#include "compiler/base/utf8.hpp"
+#include "compiler/stages/syntax/line_mends.hpp"
+#include "compiler/stages/syntax/line_words.hpp"
+#include "compiler/stages/syntax/messages.hpp"
+#include "compiler/stages/syntax/parse.hpp"
+#include "compiler/trade/guessed_labels.hpp"
+#include "compiler/trade/section_titles.hpp"
+#include "compiler/trade/vocabulary.hpp"
+#include "grammar/lines.hpp"
+#include "grammar/messages.hpp"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <string_view>
+#include <utility>
+
+namespace quoin::syntax {
+
+namespace lines = grammar::lines;
+namespace pegtl = tao::pegtl;
+
+// A file of another kind given by mistake has something wrong on every line.
+inline constexpr std::size_t most_faults = 200;
+
+class TreeBuilder {
+public:
+    TreeBuilder(const SourceFile& source, std::uint32_t file, Braces braces,
+                Diagnostics& diagnostics)
+        : source_(source), braces_(braces), diagnostics_(diagnostics) {
+        tree_.file = file;
+    }
+
+    void comment(const Slice& text) {
+        if (!node_ && opens_title(text)) titled_comment_ = text;
+        warn_of_numbered_comment(text);
+        warn_of_foreign_heading(text);
+        Node node = on_line(text.place, Node::Kind::comment);
+        if (!text.text.empty()) node.value.slices.push_back(text);
+        // Between a line and its fold it stands after both.
+        (node_ ? comments_ : block_).push_back(std::move(node));
+    }
+
+    void begin_field(Slice label) {
+        node_ = on_line(label.place, Node::Kind::field);
+        node_->spelled = std::move(label.text);
+        node_->label = {folded_label(node_->spelled), label.place};
+    }
+
+    void begin_bare() {
+        node_ = Node{};
+        node_->kind = Node::Kind::bare;
+    }
+
+    // `role = Tutor`: what the rule matched ends in the sign that should be a colon.
+    void begin_mistyped_field(const Slice& found) {
+        std::size_t sign = found.text.size() - 1;
+        while (sign > 0 && continues_character(found.text[sign]))
+            --sign;
+        const std::string_view label = trimmed(std::string_view{found.text}.substr(0, sign));
+        begin_field({std::string(label), found.place});
+        node_->label.place.length = static_cast<std::uint32_t>(label.size());
+    }
+
+    // `**Role:** Tutor`. False where no label is known by that name: then it is text of its own.
+    bool begin_marked_field(const Slice& found) {
+        const std::string_view label = trimmed(found.text, around_label);
+        if (!is_label_or_guess(folded_label(label))) return false;
+        report<lines::marked_label>(found);
+        begin_field({std::string(label), found.place});
+        node_->label.place.column += static_cast<std::uint32_t>(found.text.find(label));
+        node_->label.place.length = static_cast<std::uint32_t>(label.size());
+        return true;
+    }
+
+    void begin_mistyped_bullet(const Slice& sign) {
+        node_ = on_line(sign.place, Node::Kind::bullet);
+        node_->level = sign.text == "--" ? 2 : 1;
+    }
+
+    void drop_node() { node_.reset(); }
+
+    void begin_bullet(const Slice& dashes) {
+        node_ = on_line(dashes.place, Node::Kind::bullet);
+        node_->level = static_cast<int>(dashes.text.size());
+    }
+
+    void slice(Slice text) {
+        Node& node = *node_;
+        if (node.kind == Node::Kind::bare && node.value.empty())
+            node.place = on_line(text.place, node.kind).place;
+        else if (!node.value.empty())
+            warn_of_indented_label(text);
+        node.value.slices.push_back(std::move(text));
+    }
+
+    // A row of `=` is of a merge only if one began above it.
+    void conflict(const Slice& line) {
+        in_conflict_ = in_conflict_ || line.text.starts_with('<');
+        if (!in_conflict_ && line.text.starts_with('=')) return report<lines::line_of_dashes>(line);
+        report<lines::conflict_line>(line);
+    }
+
+    void tag(const Slice& word) {
+        const bool leaves_out = word.text.starts_with('!');
+        node_->tags.push_back({word.text.substr(leaves_out ? 1 : 0), leaves_out, word.place});
+    }
+
+    void end_node() {
+        Node node = *std::exchange(node_, std::nullopt);
+        if (is_slip_of_section(node)) mend_section(node);
+        const bool section = node.kind == Node::Kind::field && node.label.text == "section";
+        if (titled_comment_ && !section) open_titled(*titled_comment_);
+        titled_comment_.reset();
+        if (section)
+            open_section(std::move(node));
+        else if (node.kind == Node::Kind::bare && opens_title(node.value.slices.front()))
+            open_titled(node.value.slices.front());
+        else if (list_ && node.kind == Node::Kind::bullet)
+            add_to_list(std::move(node));
+        else
+            take(std::move(node));
+        std::move(comments_.begin(), comments_.end(), std::back_inserter(block_));
+        comments_.clear();
+    }
+
+    void end_block() {
+        end_list();
+        if (block_.empty()) return;
+        auto& blocks = tree_.sections.empty() ? tree_.heading : tree_.sections.back().blocks;
+        blocks.push_back(std::exchange(block_, {}));
+    }
+
+    void fault(Severity severity, const Place& place, std::string text,
+               MakeMend make_mend = nullptr) {
+        if (++faults_ > most_faults) return;
+        Edits mend;
+        if (make_mend) mend = make_mend(source_.line(place.line), place);
+        if (severity == Severity::warning)
+            diagnostics_.warning(place, std::move(text), std::move(mend));
+        else
+            diagnostics_.error(place, std::move(text), std::move(mend));
+    }
+
+    template<typename Rule>
+    void report(const Slice& found, Severity severity = Severity::error) {
+        fault(severity, found.place, worded<grammar::message<Rule>>(found.text), make_mend<Rule>);
+    }
+
+    // `Education:` with nothing behind it is a title, `Responsibilities:` opens bullets that need
+    // no label; of another label the value is missing.
+    void field_without_value(const Slice& found) {
+        const std::string label = folded_label(found.text.substr(0, found.text.find(':')));
+        if (trade::means_bullets(label))
+            return fault(Severity::error, found.place,
+                         fill<messages::bullets_need_no_label>(in_quotes(found.text)),
+                         take_out_line);
+        if (!trade::find_word(label) && opens_title(found)) return open_titled(found);
+        if (!trade::find_word(label) && has_dash_below(found.place.line)) return begin_list(found);
+        report<lines::field_without_value>(found);
+    }
+
+    // What it holds is told from its entries all the same.
+    void open_untitled(const Slice& found) {
+        if (braces_ == Braces::text) return;
+        Node node = on_line(found.place, Node::Kind::field);
+        node.spelled = "section";
+        node.label = {node.spelled, found.place};
+        open_section(std::move(node));
+    }
+
+    Tree finish() {
+        end_block();
+        if (faults_ > most_faults)
+            diagnostics_.note({.file = tree_.file},
+                              fill<messages::faults_left_out>(faults_, most_faults));
+        return std::move(tree_);
+    }
+
+    // What a rule matched, up to the end of its first line.
+    template<typename Input>
+    Slice matched(const Input& in) const {
+        const pegtl::position at = in.position();
+        const std::string text = in.string();
+        std::string line = text.substr(0, text.find('\n'));
+        const Place place{tree_.file, static_cast<std::uint32_t>(at.line),
+                          static_cast<std::uint32_t>(at.column),
+                          static_cast<std::uint32_t>(line.size())};
+        return {std::move(line), place};
+    }
+
+private:
+    void take(Node node) {
+        end_list();
+        block_.push_back(std::move(node));
+    }
+
+    bool has_dash_below(std::uint32_t line) const {
+        return trimmed(source_.line(line + 1)).starts_with("- ");
+    }
+
+    // `Lab:`, and what is in it on bullets below: read as the one line that it should be.
+    void begin_list(const Slice& found) {
+        const std::string label(trimmed(found.text.substr(0, found.text.find(':'))));
+        fault(Severity::error, found.place,
+              fill<messages::list_below>(in_quotes(found.text), label));
+        Node node = on_line(found.place, Node::Kind::field);
+        node.spelled = label;
+        node.label = {folded_label(label), found.place};
+        list_ = std::move(node);
+    }
+
+    void add_to_list(Node bullet) {
+        auto& slices = list_->value.slices;
+        if (!slices.empty()) slices.back().text += ',';
+        std::ranges::move(bullet.value.slices, std::back_inserter(slices));
+    }
+
+    void end_list() {
+        if (!list_) return;
+        Node node = *std::exchange(list_, std::nullopt);
+        if (!node.value.slices.empty()) block_.push_back(std::move(node));
+    }
+
+    void open_section(Node node) {
+        end_block();
+        tree_.sections.push_back({std::move(node), {}});
+    }
+
+    // A title and nothing else, as it is typed by who does not know `section:`: in the heading,
+    // below a blank line, or in capitals.
+    bool opens_title(const Slice& line) const {
+        const std::uint32_t number = line.place.line;
+        // braces of a command are no tags
+        const std::string_view text =
+            line.text.starts_with('\\') ? source_.line(number) : std::string_view{line.text};
+        const std::string_view title = bare_title(text);
+        if (braces_ == Braces::text || title.empty()) return false;
+        if (says_section(text) && title != text) return true;
+        if (is_small_letter(title.front())) return false;
+        const bool stands_apart = tree_.sections.empty() || number == 1 ||
+                                  trimmed(source_.line(number - 1)).empty() ||
+                                  std::ranges::none_of(title, is_small_letter);
+        return stands_apart && trade::is_section_title(title);
+    }
+
+    void open_titled(const Slice& line) {
+        const std::string_view whole = source_.line(line.place.line);
+        const std::string title(bare_title(whole));
+        const Place place{line.place.file, line.place.line, 1,
+                          static_cast<std::uint32_t>(whole.size())};
+        ++faults_;
+        diagnostics_.error(place, fill<messages::title_alone>(in_quotes(whole), title),
+                           {{place, "section: " + title}});
+        Node node = on_line(place, Node::Kind::field);
+        node.spelled = "section";
+        node.label = {node.spelled, {place.file, place.line, 1, 0}};
+        node.value.slices.push_back({title, place});
+        node.value.slices.front().place.column += static_cast<std::uint32_t>(whole.find(title));
+        node.value.slices.front().place.length = static_cast<std::uint32_t>(title.size());
+        open_section(std::move(node));
+    }
+
+    // `sections: Experience`, `secton: Skills`; in a list of skills, a group may have such a label.
+    bool is_slip_of_section(const Node& node) const {
+        constexpr std::array<std::string_view, 1> section{"section"};
+        return braces_ == Braces::tags && node.kind == Node::Kind::field &&
+               node.label.text != section.front() && slip_of(node.label.text, section) &&
+               (tree_.sections.empty() || trade::is_section_title(node.value.joined()));
+    }
+
+    void mend_section(Node& node) {
+        ++faults_;
+        diagnostics_.error(node.label.place,
+                           fill<messages::title_alone>(in_quotes(source_.line(node.place.line)),
+                                                       node.value.joined()),
+                           {{node.label.place, "section"}});
+        node.label.text = node.spelled = "section";
+    }
+
+    // `  role: Tutor`, which goes on with the line above as an indented bullet does.
+    void warn_of_indented_label(const Slice& text) {
+        const std::size_t colon = text.text.find(':');
+        if (braces_ != Braces::tags || colon == std::string::npos || node_->value.slices.empty() ||
+            text.place.line == node_->value.slices.back().place.line)
+            return;
+        const std::string label = text.text.substr(0, colon);
+        if (!is_label_or_guess(folded_label(label))) return;
+        diagnostics_.warning(text.place, fill<messages::indented_label>(label),
+                             mend_indentation(text.text, text.place));
+    }
+
+    // `# 1 seller`, below a bullet: what was folded has lost its indentation.
+    void warn_of_numbered_comment(const Slice& text) {
+        const Node* above = node_ ? &*node_ : block_.empty() ? nullptr : &block_.back();
+        if (above && above->kind == Node::Kind::bullet && !text.text.empty() &&
+            is_figure(trimmed(text.text).empty() ? ' ' : trimmed(text.text).front()))
+            diagnostics_.warning(text.place, fill<messages::numbered_comment>());
+    }
+
+    // `### Shop Assistant`, which other markup takes for a heading
+    void warn_of_foreign_heading(const Slice& text) {
+        const std::string_view line = source_.line(text.place.line);
+        const std::string_view title = trimmed(line, " \t#*");
+        const bool titled = titled_comment_ && titled_comment_->place.line == text.place.line;
+        if (braces_ != Braces::tags || titled || !line.starts_with("##") || title.empty() ||
+            !is_capital_letter(title.front()) || title.back() == '.')
+            return;
+        diagnostics_.warning(text.place, fill<messages::foreign_heading>(in_quotes(line), title));
+    }
+
+    Node on_line(const Place& place, Node::Kind kind) const {
+        Node node;
+        node.kind = kind;
+        node.place = {place.file, place.line, 1,
+                      static_cast<std::uint32_t>(source_.line(place.line).size())};
+        return node;
+    }
+
+    const SourceFile& source_;
+    Braces braces_;
+    Diagnostics& diagnostics_;
+    Tree tree_;
+    Block block_;                         // the lines since the last blank one
+    std::optional<Node> node_;            // the line being read
+    std::optional<Slice> titled_comment_; // `# Education`, until a line says whether it is one
+    std::optional<Node> list_;            // a label with its list on the lines below
+    std::vector<Node> comments_;          // that stand between the line being read and its folds
+    std::size_t faults_ = 0;
+    bool in_conflict_ = false;
+};
+
+}
