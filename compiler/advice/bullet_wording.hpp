@@ -51,9 +51,6 @@ english::Extent extent_of(const english::Tokens& tokens, std::size_t first, std:
 // impossible_figures.cpp
 void impossible_figure(const ProofContext& context, std::vector<Finding>& findings);
 
-// impossible_sums.cpp
-void impossible_sum(const ProofContext& context, std::vector<Finding>& findings);
-
 // impossible_measures.cpp
 void impossible_measure(const ProofContext& context, std::vector<Finding>& findings);
 

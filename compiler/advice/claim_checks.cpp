@@ -148,8 +148,10 @@ void years_claimed(const ProofContext& context, std::vector<Finding>& findings) 
 // --- what is still to come
 
 bool tells_as_done(const WordedBullet& bullet) {
-    return bullet.reading.opening == Opening::past_verb ||
-           bullet.reading.opening == Opening::participle;
+    const Opening opening = bullet.reading.opening;
+    const bool helped =
+        opening == Opening::weak && bullet.text.substr(0, bullet.text.find(' ')).ends_with("ed");
+    return helped || opening == Opening::past_verb || opening == Opening::participle;
 }
 
 // `Our team won`, `Was promoted`
@@ -185,10 +187,10 @@ std::optional<DateInText> date_told(const std::string& text) {
     return std::nullopt;
 }
 
-void report_ahead(const WordedBullet& bullet, const std::string& when,
+void report_ahead(const WordedBullet& bullet, const Place& place, const std::string& when,
                   std::vector<Finding>& findings) {
-    report<messages::done_ahead>(findings, bullet.place(bullet.reading.verb),
-                                 in_quotes(bullet.words(bullet.reading.verb)), when);
+    report<messages::done_ahead>(findings, place, in_quotes(bullet.words(bullet.reading.verb)),
+                                 when);
 }
 
 // A work that is out or a prize that is won, by its own date; `accepted`, `forthcoming` say so.
@@ -218,23 +220,21 @@ void done_ahead(const ProofContext& context, std::vector<Finding>& findings) {
     const model::Entry* told_of = nullptr;
     for (const WordedBullet& bullet : context.bullets) {
         if (bullet.position.entry == told_of) continue;
-        const model::DateRange* range =
-            dates_in(bullet.position.entry->find(trade::FieldName::dates));
+        const model::Field* dates = bullet.position.entry->find(trade::FieldName::dates);
+        const model::DateRange* range = dates_in(dates);
         const auto begins = !range ? std::nullopt : range->start ? range->start : range->end;
         const bool done = tells_as_done(bullet);
         if (done && begins && surely_before(context.today, *begins)) {
-            report_ahead(
-                bullet,
-                "from " +
-                    spelled(*begins, trade::DateForm::short_month, context.resume.words.dates) +
-                    " on",
-                findings);
+            const std::string from =
+                spelled(*begins, trade::DateForm::short_month, context.resume.words.dates);
+            report_ahead(bullet, dates->place, "from " + from + " on", findings);
             told_of = bullet.position.entry;
             continue;
         }
         const auto told = done || is_told_of_others(bullet) ? date_told(bullet.text) : std::nullopt;
         if (told && surely_before(context.today, told->date))
-            report_ahead(bullet, bullet.text.substr(told->offset, told->length), findings);
+            report_ahead(bullet, bullet.place(bullet.reading.verb),
+                         bullet.text.substr(told->offset, told->length), findings);
     }
 }
 

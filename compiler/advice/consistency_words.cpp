@@ -157,8 +157,16 @@ void words_and_figures(const ProofContext& context, std::vector<Finding>& findin
 
 // --- terms
 
+// e-mails is e-mail in another number.
+std::string singular(std::string_view word) {
+    constexpr std::size_t shortest = 5;
+    std::string one = lower_case(word);
+    if (one.size() > shortest && one.ends_with('s') && !one.ends_with("ss")) one.pop_back();
+    return one;
+}
+
 std::string without_hyphens(std::string_view word) {
-    std::string letters = lower_case(word);
+    std::string letters = singular(word);
     std::erase_if(letters, [](char c) { return c == '-' || c == ' '; });
     return letters;
 }
@@ -223,9 +231,9 @@ public:
         const auto [found, is_new] = seen_.emplace(key, term);
         if (is_new || told_.contains(key)) return;
         const std::string& before = found->second.spelled;
-        const bool hyphens = lower_case(before) != lower_case(word);
-        const bool letters_differ =
-            !hyphens && before != word && (mixes_capitals(before) || mixes_capitals(word));
+        const bool hyphens = singular(before) != singular(word);
+        const bool letters_differ = lower_case(before) == lower_case(word) && before != word &&
+                                    (mixes_capitals(before) || mixes_capitals(word));
         if (!hyphens && !letters_differ) return;
         told_.insert(key);
         report<messages::term_forms>(findings_, term.place(), in_quotes(word), in_quotes(before),

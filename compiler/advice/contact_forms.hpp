@@ -38,6 +38,8 @@ std::optional<std::string> link_fault(std::string_view shown);
 std::vector<std::string> address_details(std::string_view address);
 bool has_street(std::string_view address);
 
+std::string only(bool (*wanted)(char), std::string_view text); // the wanted signs of it
+
 // Letters without their accents, lower case: what a name becomes in an address of mail.
 std::string plain_letters(std::string_view text);
 

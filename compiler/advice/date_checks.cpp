@@ -197,6 +197,15 @@ std::array<std::size_t, form_count> count_forms(const std::vector<Spelled>& all)
     return counts;
 }
 
+// The first that has the form, as it was typed; where none has, the first of all, in that form.
+std::string date_in_form(const std::vector<Spelled>& all, trade::DateForm form,
+                         const page_words::DateWords& words) {
+    for (const Spelled& each : all)
+        for (const model::WrittenDate& date : each.range->written)
+            if (date.form == form) return each.range->typed.substr(date.offset, date.length);
+    return spelled(all.front().range->written.front().date, form, words);
+}
+
 void date_forms(const ProofContext& context, std::vector<Finding>& findings) {
     const std::vector<Spelled> all = all_spelled(context);
     const auto counts = count_forms(all);
@@ -214,8 +223,7 @@ void date_forms(const ProofContext& context, std::vector<Finding>& findings) {
         std::ranges::move(respellings(*each.range, form, context.resume.words.dates),
                           std::back_inserter(edits));
     }
-    const std::string usual =
-        spelled(model::Date{2026, 6, std::nullopt, std::nullopt}, form, context.resume.words.dates);
+    const std::string usual = date_in_form(all, form, context.resume.words.dates);
     const std::string lines = lines_listed(odd);
     Finding& finding =
         odd.size() == 1 ? report<messages::date_form_of_one>(findings, odd.front(), lines, usual)

@@ -1,7 +1,7 @@
 // Figures that cannot be: a fall by more than there was, a share over the whole, a range or a
 // change that runs the wrong way.
-#include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/lists.hpp"
+#include "compiler/advice/told_figures.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/english/tokens.hpp"
@@ -9,8 +9,6 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
-#include <iterator>
 #include <optional>
 
 namespace quoin::advice {
@@ -27,13 +25,9 @@ constexpr std::array<std::string_view, 7> fall_joins{"by",   "in", "with", "thro
 
 // Of `$1,200` and `118%`; none for a figure of another make.
 std::optional<double> value_of(std::string_view figure) {
-    std::string plain;
-    std::ranges::copy_if(figure, std::back_inserter(plain),
-                         [](char c) { return c != ',' && c != '$' && c != '%'; });
-    double value = 0;
-    const auto end = std::from_chars(plain.data(), plain.data() + plain.size(), value);
-    const bool whole = end.ec == std::errc{} && end.ptr == plain.data() + plain.size();
-    return whole ? std::optional(value) : std::nullopt;
+    std::string plain(figure);
+    std::erase_if(plain, [](char c) { return c == '$' || c == '%'; });
+    return grouped_number(plain);
 }
 
 // `12-8%`, `40-30 guests`; but `a 21-14 win`, `9-5 shifts`, `2024-25 seasons`.
@@ -54,10 +48,9 @@ struct Change {
     std::size_t last = 0; // token
 };
 
-class Figures { // of a bullet, those that cannot be
+class Figures : ToldFigures {
 public:
-    explicit Figures(const WordedBullet& bullet)
-        : bullet_(bullet), tokens_(english::read_tokens(bullet.text, {})) {}
+    using ToldFigures::ToldFigures;
 
     void report_to(std::vector<Finding>& findings) const {
         for (std::size_t i = 0; i < tokens_.size(); ++i) {
@@ -81,10 +74,6 @@ public:
     }
 
 private:
-    std::string_view word(std::size_t i) const {
-        return i < tokens_.size() ? std::string_view(tokens_[i].lower) : std::string_view{};
-    }
-
     // `Cut entry time 118%`, `118% fewer slips`: a fall by so much, and of nothing else.
     bool is_fall(std::size_t i, std::size_t next) const {
         if (is_one_of(word(next), less_words)) return true;
@@ -344,23 +333,18 @@ private:
         report<messages::unmeasured>(findings, bullet_.place(all), in_quotes(bullet_.words(all)))
             .weight = Weight::should;
     }
-
-    template<const messages::FindingRow& fault>
-    void tell(std::size_t first, std::size_t last, std::vector<Finding>& findings) const {
-        const english::Extent all = extent_of(tokens_, first, last);
-        report<fault>(findings, bullet_.place(all), in_quotes(bullet_.words(all)));
-    }
-
-    const WordedBullet& bullet_;
-    english::Tokens tokens_;
 };
 
 }
 
 void impossible_figure(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const WordedBullet& bullet : context.bullets)
-        Figures(bullet).report_to(findings);
-    impossible_sum(context, findings);
+    for (const WordedBullet& bullet : context.bullets) {
+        if (!has_digit(bullet.text)) continue;
+        const english::Tokens tokens = english::read_tokens(bullet.text, {});
+        Figures(bullet, tokens).report_to(findings);
+        impossible_sums(bullet, tokens, context, findings);
+        impossible_changes(bullet, tokens, findings);
+    }
     impossible_measure(context, findings);
 }
 

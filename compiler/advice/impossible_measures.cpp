@@ -3,12 +3,12 @@
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/numbers.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/trade/months.hpp"
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <optional>
 #include <string>
 #include <utility>
@@ -22,14 +22,6 @@ struct Amount {
     double value = 0;
     std::size_t begin = 0, end = 0; // bytes
 };
-
-std::optional<double> plain_number(std::string text) {
-    std::erase(text, ',');
-    double value = 0;
-    const auto end = std::from_chars(text.data(), text.data() + text.size(), value);
-    const bool whole = end.ec == std::errc{} && end.ptr == text.data() + text.size();
-    return whole ? std::optional(value) : std::nullopt;
-}
 
 // `-80`, but not of `2-80` or `CH-47`.
 bool is_negative(std::string_view text, std::size_t at) {
@@ -56,7 +48,7 @@ std::vector<Amount> amounts_of(std::string_view text) {
                                          end + 1 < text.size() && is_figure(text[end + 1]))))
             ++end;
         const bool named = at > 0 && (is_ascii_letter(text[at - 1]) || text[at - 1] == ':');
-        const auto value = plain_number(std::string(text.substr(at, end - at)));
+        const auto value = grouped_number(text.substr(at, end - at));
         const double sign = is_negative(text, at) ? -1 : 1;
         if (value && !named) amounts.push_back({sign * value.value_or(0), at, end});
         at = end;
@@ -144,7 +136,7 @@ private:
         std::pair<double, std::string_view> most{0, {}};
         for (const WordAt& one : words_)
             if (const auto said = said_of(one.word, lines_of(List::hottest)))
-                if (const double degrees = *plain_number(std::string(*said)); degrees > most.first)
+                if (const double degrees = *grouped_number((*said)); degrees > most.first)
                     most = {degrees, one.word};
         return most;
     }
@@ -233,7 +225,7 @@ private:
         const std::string_view rest = after(one);
         const bool timed = is_one_of(word_before(one), times);
         const auto minutes = rest.starts_with(':') && rest.size() > 2
-                                 ? plain_number(std::string(rest.substr(1, 2)))
+                                 ? grouped_number((rest.substr(1, 2)))
                                  : std::nullopt;
         if (timed && minutes && one.value <= of_day && *minutes >= of_hour)
             return tell(one.begin, one.end + 3, fill<messages::beyond_clock>());

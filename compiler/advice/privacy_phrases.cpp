@@ -129,7 +129,8 @@ std::optional<std::string_view> signed_number(std::string_view text, std::size_t
     return std::nullopt;
 }
 
-// Right after the word: up to three letters and five figures, so that a year is none.
+// Right after the word: up to three letters and five figures, so that a year is none; or letters
+// and figures mixed, as on a driver's.
 std::optional<std::string_view> bare_number(std::string_view after) {
     constexpr std::size_t most_letters = 3, least_figures = 5;
     after = skipped(after, " :,-");
@@ -140,6 +141,10 @@ std::optional<std::string_view> bare_number(std::string_view after) {
     const std::string_view token = licence_token(after);
     const std::size_t letters = std::min(token.find_first_of("0123456789"), token.size());
     const auto figures = static_cast<std::size_t>(std::ranges::count_if(token, is_figure));
+    constexpr std::size_t mixed = 10;
+    if (token.size() >= mixed && figures >= most_letters &&
+        std::ranges::all_of(token, is_letter_or_figure))
+        return token;
     if (letters > most_letters || figures < least_figures || token.size() - letters > figures + 1)
         return std::nullopt;
     return token;

@@ -178,10 +178,74 @@ void names_elsewhere(const ProofContext& context, std::vector<Finding>& findings
     });
 }
 
+// --- names that a bullet has otherwise than a field: Rosaria, of Rosario Cold Storage
+
+struct NameWord {
+    std::string word, before, after; // the words with capitals beside it; empty where there is none
+    std::size_t offset = 0;
+};
+
+std::vector<NameWord> name_words(std::string_view text) {
+    constexpr std::size_t shortest = 4;
+    std::vector<NameWord> found;
+    const auto words = words_in(text);
+    const auto name_at = [&](std::size_t i) -> std::string {
+        if (i >= words.size() || !is_capitalised(words[i].word)) return {};
+        const std::string_view word = words[i].word;
+        return std::string(word.substr(0, std::min(word.find("'s"), word.find("\u2019s"))));
+    };
+    for (std::size_t i = 0; i < words.size(); ++i)
+        if (const std::string word = name_at(i); word.size() >= shortest)
+            found.push_back({word, name_at(i - 1), name_at(i + 1), words[i].offset});
+    return found;
+}
+
+// One letter apart, and beside the same word (Tern Point, Turn Point) or in no dictionary.
+bool is_slip_of(const NameWord& typed, const NameWord& name, const english::Language& language) {
+    constexpr std::size_t long_enough = 6;
+    constexpr int most = 5; // of what english/slips.hpp counts
+    const std::string one = lower_case(typed.word), other = lower_case(name.word);
+    const bool numbers = one + 's' == other || other + 's' == one; // Marchbank, Marchbanks
+    if (one == other || (!numbers && english::slip_cost(one, other, most) > most)) return false;
+    const auto is_same = [](const std::string& a, const std::string& b) {
+        return !a.empty() && a == b;
+    };
+    if (typed.offset > 0 && !numbers &&
+        (is_same(typed.before, name.before) || is_same(typed.after, name.after)))
+        return true;
+    return one.size() >= long_enough && !language.spelled_right(one) &&
+           !language.spelled_right(typed.word);
+}
+
+void names_within(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::array named{FieldName::employer, FieldName::school,   FieldName::issuer,
+                               FieldName::by,       FieldName::activity, FieldName::project};
+    constexpr std::size_t most = 60;
+    std::vector<std::pair<NameWord, std::uint32_t>> names;
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.field || std::ranges::find(named, part.field->name) == named.end()) return;
+        for (NameWord& name : name_words(part.text.plain()))
+            if (names.size() < most) names.emplace_back(std::move(name), part.field->place.line);
+    });
+    for (const WordedBullet& bullet : context.bullets)
+        for (const NameWord& typed : name_words(bullet.text)) {
+            const auto is_typed = [&](const auto& name) { return name.first.word == typed.word; };
+            if (std::ranges::any_of(names, is_typed)) continue;
+            const auto slip = std::ranges::find_if(names, [&](const auto& name) {
+                return is_slip_of(typed, name.first, context.language);
+            });
+            if (slip == names.end()) continue;
+            report<messages::name_elsewhere>(
+                findings, bullet.place({typed.offset, typed.word.size()}), in_quotes(typed.word),
+                in_quotes(slip->first.word), slip->second);
+        }
+}
+
 }
 
 void proper_names(const ProofContext& context, std::vector<Finding>& findings) {
     names_elsewhere(context, findings);
+    names_within(context, findings);
     small_towns(context, findings);
     visit_texts(context.resume, [&](const TextInResume& part) {
         const std::string text = part.text.plain();

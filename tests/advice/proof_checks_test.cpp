@@ -118,7 +118,7 @@ const Case cases[] = {
     {"date-order", "Jun 2025 - Aug 2025", "Jul 2026 - Sep 2026", "'Hatchery Technician' stands below 'Field Survey Intern'"},
     {"date-order", "Jun 2025 - Aug 2025", "Jun 2025 - Sep 2026", ""}, // began sooner
     {"date-order", "Jun 2025 - Aug 2025", "2026", ""},
-    {"date-forms", "Jun 2025 - Aug 2025", "06/2025 - 08/2025", "differs from 'Jun 2026'"},
+    {"date-forms", "Jun 2025 - Aug 2025", "06/2025 - 08/2025", "differs from 'Sep 2025'"},
     {"date-forms", "Jun 2025 - Aug 2025", "Summer 2025", ""},
     {"expected-past", "May 2027 (expected)", "Oct 2026 (expected)", "called expected and is past"},
     {"expected-past", "May 2027 (expected)", "2026 (expected)", ""},
