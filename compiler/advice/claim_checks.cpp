@@ -319,7 +319,35 @@ void award_year(const ProofContext& context, std::vector<Finding>& findings) {
     }
 }
 
+// `CPR, to August 2026`, `First Aid (expires 05/2026)`, in a list or a note
+std::optional<std::string> lapsed_in(std::string_view text, const ProofContext& context) {
+    constexpr std::array<std::string_view, 7> words{"to",      "through", "until", "exp",
+                                                    "expires", "expired", "thru"};
+    for (const WordAt& word : words_in(text)) {
+        if (!is_one_of(lower_case(word.word), words)) continue;
+        const std::string_view rest = trimmed(text.substr(word.offset + word.word.size()), " .:()");
+        const auto read = model::read_dates(rest, model::LocalDates(context.resume.words.dates));
+        const auto* range = std::get_if<model::DateRange>(&read);
+        if (range && !range->start && range->end && is_over(*range->end, context.today))
+            return spelled(*range->end, trade::DateForm::short_month, context.resume.words.dates);
+    }
+    return std::nullopt;
+}
+
+void lapsed_in_lists(const ProofContext& context, std::vector<Finding>& findings) {
+    visit_texts(context.resume, [&](const TextInResume& part) {
+        if (!part.field || (part.field->name != trade::FieldName::group &&
+                            part.field->name != trade::FieldName::credential))
+            return;
+        const std::string text = part.text.plain();
+        if (const auto when = has_year(text) ? lapsed_in(text, context) : std::nullopt)
+            report<messages::lapsed>(findings, part.text.place(0, text.size()), in_quotes(text),
+                                     *when);
+    });
+}
+
 void credential_lapsed(const ProofContext& context, std::vector<Finding>& findings) {
+    lapsed_in_lists(context, findings);
     for (const Position& position : positions(context.resume, {credentials})) {
         const model::Field* expires = position.entry->find(trade::FieldName::expires);
         const model::DateRange* range = dates_in(expires);

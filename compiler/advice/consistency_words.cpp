@@ -285,29 +285,55 @@ std::set<std::string> hyphenated_terms(const model::Resume& resume) {
 
 namespace {
 
-// `twelve`, where others of two figures stand in figures: those of one may be words by rule.
-void large_number_words(const ProofContext& context, std::vector<Finding>& findings) {
+struct NumbersOfSize { // in bullets, of one figure or of two
+    std::size_t in_figures = 0, in_words = 0;
+    std::optional<Spot> first_word;
+};
+
+bool is_ten_or_less(std::string_view word) {
+    constexpr std::array<std::string_view, 8> small{"three", "four",  "five", "six",
+                                                    "seven", "eight", "nine", "ten"};
+    return is_one_of(word, small);
+}
+
+bool is_over_ten(std::string_view word) {
     constexpr std::array<std::string_view, 9> large{"eleven",   "twelve",  "thirteen",
                                                     "fourteen", "fifteen", "sixteen",
                                                     "eighteen", "twenty",  "thirty"};
-    constexpr std::size_t several = 3;
-    std::size_t figures = 0;
-    std::optional<Spot> spelled;
+    return is_one_of(word, large);
+}
+
+NumbersOfSize count_numbers(const ProofContext& context, std::size_t figures,
+                            bool (*is_spelled)(std::string_view)) {
+    NumbersOfSize numbers;
     for (const WordedBullet& bullet : context.bullets)
         for (const WordAt& word : words_in(bullet.text)) {
-            if (word.word.size() == 2 && all_figures(word.word)) ++figures;
-            if (!spelled && is_one_of(word.word, large))
-                spelled =
+            numbers.in_figures += word.word.size() == figures && all_figures(word.word);
+            if (!is_spelled(word.word) || word.offset == 0) continue;
+            if (numbers.in_words++ == 0)
+                numbers.first_word =
                     Spot{std::string(word.word), bullet.place({word.offset, word.word.size()})};
         }
-    if (spelled && figures >= several)
-        report<messages::large_in_words>(findings, spelled->place, in_quotes(spelled->text));
+    return numbers;
+}
+
+// `twelve`, where others of two figures stand in figures; and `five`, which may be a word by rule,
+// where hardly another is one.
+void numbers_in_words(const ProofContext& context, std::vector<Finding>& findings) {
+    constexpr std::size_t several = 3, many = 5;
+    NumbersOfSize odd = count_numbers(context, 2, is_over_ten);
+    if (odd.in_words == 0 || odd.in_figures < several) {
+        odd = count_numbers(context, 1, is_ten_or_less);
+        if (odd.in_words == 0 || odd.in_figures < many * odd.in_words) return;
+    }
+    report<messages::large_in_words>(findings, odd.first_word->place,
+                                     in_quotes(odd.first_word->text));
 }
 
 }
 
 void number_forms(const ProofContext& context, std::vector<Finding>& findings) {
-    large_number_words(context, findings);
+    numbers_in_words(context, findings);
     mixed_commas(context, findings);
     words_and_figures(context, findings);
 }

@@ -133,6 +133,12 @@ private:
                     return tell<messages::more_than_whole>(k, i, findings);
     }
 
+    // 6, of `6 classes of 24`
+    std::optional<double> times_of(std::size_t each) const {
+        const bool things = each > 2 && word(each - 1) == "of" && word(each - 2).ends_with('s');
+        return things ? count_at(each - 3) : std::nullopt;
+    }
+
     // `3 houses (1,450, 1,620, and 1,880 square feet), 4,850 in all`
     void look_at_total(std::size_t total, std::vector<Finding>& findings) const {
         constexpr std::array<std::string_view, 3> all{"all", "total", "sum"};
@@ -143,6 +149,10 @@ private:
         for (std::size_t i = total; i-- > 0;) {
             const auto part = count_at(i);
             if (!part) continue;
+            if (const auto times = parts == 0 ? times_of(i) : std::nullopt) {
+                if (*times * *part != *told) tell<messages::other_total>(i - 3, total, findings);
+                return;
+            }
             const bool listed = is(i + 1, TokenKind::comma) || parts == 0;
             if (!listed) break;
             sum += *part;
@@ -237,6 +247,14 @@ private:
         return end.month ? months_between(*range->start, end) + 1 : 0;
     }
 
+    // `Halved falls over 8 months`; but `Charted sales over 8 months`, which were not worked
+    bool changes_over(std::size_t i) const {
+        const bool changes = is_one_of(word(0), List::verbs_of_cutting) ||
+                             is_one_of(word(0), List::verbs_of_rising) ||
+                             word(0).starts_with("halv") || word(0).starts_with("doubl");
+        return changes && (word(i) == "over" || word(i) == "within");
+    }
+
     // `for 14 weeks`, in a job from July to August; what is planned may last longer.
     void look_at_span(std::size_t i, const ProofContext& context,
                       std::vector<Finding>& findings) const {
@@ -245,7 +263,8 @@ private:
                                                         "forecast",  "wrote",   "designed"};
         constexpr double weeks_of_month = 4.35;
         const auto count = i > 1 ? count_at(i - 1) : std::nullopt;
-        if (!count || word(i - 2) != "for" || is_one_of(word(0), ahead)) return;
+        if (!count || !(word(i - 2) == "for" || changes_over(i - 2)) || is_one_of(word(0), ahead))
+            return;
         const int whole = months_held(context);
         const double held = whole * (word(i) == "weeks" ? weeks_of_month : 1.0);
         if (whole > 0 && *count > held + 1) tell<messages::longer_than_dates>(i - 1, i, findings);

@@ -141,6 +141,8 @@ void abbreviations(const ProofContext& context, std::vector<Finding>& findings) 
         std::vector<std::string> unknown;
         std::size_t first = 0;
         for (const WordAt& word : words_in(bullet.text)) {
+            const std::size_t end = word.offset + word.word.size();
+            if (end < bullet.text.size() && bullet.text[end] == '&') continue; // ATT&CK
             if (!is_abbreviation(word.word) || counts.find(word.word)->second > 1) continue;
             if (is_one_of(lower_case(word.word), List::known_abbreviations)) continue;
             const bool glossed =

@@ -220,6 +220,9 @@ Homograph read_homograph(const Sentence& sentence, std::size_t i) {
     const std::size_t next = i + 1;
     if (sentence.is_word(next, {"of"}) && verb.noun) return Homograph::noun;
     if (sentence.is_word(i, {"full", "best", "better", "top"})) return Homograph::noun;
+    if (sentence.word(i).starts_with("co-") && sentence.classes(next) == 0 &&
+        !sentence.ends_phrase(next))
+        return Homograph::verb; // Co-lead parent group
     const bool bare = !sentence.starts_object(next) && !sentence.is(next, w::particle | w::adverb);
     const bool compound = is_noun_compound(sentence, i);
     if (compound) return by_set_compound(sentence, i);

@@ -47,6 +47,8 @@ bool names_before(const Sentence& s, std::size_t i) { // room 12, Apollo 11, top
         "grade",  "level", "phase", "type", "class", "age",     "ages", "top",  "tier",
         "stage",  "group", "team",  "page", "line",  "step",    "no",   "unit", "number",
         "season", "year",  "track", "room", "form",  "chapter", "week", "day"};
+    const bool joined = s.is(i - 1, w::conjunction) && i > 2; // a grade 2 or 3 classroom
+    if (joined && s.token(i - 2).kind == TokenKind::figure) return names_before(s, i - 2);
     return (is_capital(s.token(i - 1)) && i > 1) || s.is_word(i - 1, ranks) ||
            s.is(i - 1, w::determiner | w::possessive) || s.token(i - 1).kind == TokenKind::sign;
 }

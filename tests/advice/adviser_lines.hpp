@@ -214,6 +214,21 @@ inline const std::vector<JudgedLine> measured_lines{
     {"word-slip", ended, "Tested how side effects differ in 12 patients", ""},
     {"spelling", ended, "Found 3 gaps in segragation of duties", "'segragation'"},
     {"spelling", ended, "Cooked and sautee 90 plates of greens", "'sautee'"},
+    {"agreement", ended, "Taught a grade 2 or 3 classroom for 9 weeks", ""},
+    {"agreement", ended, "Taught 2 or 3 classroom for 9 weeks", "'classroom'"},
+    {"number-forms", behind, "|section: Law|holds: experience||role: Clerk|employer: Gull Law|place: Port Ellery, WA|dates: Jun 2025 - Aug 2025|- Ran 4 talks with 5 clerks|- Read 6 pleas to 2 judges and 3 boards|- Cut five forms", "'five' stands in words"},
+    {"number-forms", behind, "|section: Law|holds: experience||role: Clerk|employer: Gull Law|place: Port Ellery, WA|dates: Jun 2025 - Aug 2025|- Ran four talks with 55 clerks|- Read six pleas to 12 judges and 13 boards|- Cut five forms", ""},
+    {"impossible-figure", ended, "Taught 6 classes of 24 pupils a day, 154 in all", "does not add up"},
+    {"impossible-figure", ended, "Taught 6 classes of 24 pupils a day, 144 in all", ""},
+    {"impossible-figure", behind, "|section: Law|holds: experience||role: Clerk|employer: Gull Law|place: Port Ellery, WA|dates: Jun 2025 - Aug 2025|- Halved errors over 9 months", "longer than the dates"},
+    {"impossible-figure", behind, "|section: Law|holds: experience||role: Clerk|employer: Gull Law|place: Port Ellery, WA|dates: Jun 2025 - Aug 2025|- Charted sales over 9 months", ""},
+    {"credential-lapsed", behind, "|section: Certifications|holds: skills||Safety: CPR (to August 2020), forklift", "expired in Aug 2020"},
+    {"credential-lapsed", behind, "|section: Certifications|holds: skills||Safety: CPR (to August 2040), forklift", ""},
+    {"word-slip", ended, "Called 340 light and fly queues a night for a cast of 17", "'cues'"},
+    {"word-slip", ended, "Cleared print queues for 90 customers", ""},
+    {"word-slip", ended, "Presented 4 lessons to principle and 3 teachers", "'principal'"},
+    {"spelling", ended, "Counciled 19 families on 3 benefits", "'Counciled'"},
+    {"proper-names", behind, "|section: Verse|holds: projects||project: Poems of Aveline Marchbanks|dates: Jun 2025|- Placed 7 Marchbank letters by postmark", "'Marchbank' stands here"},
 };
 // clang-format on
 
