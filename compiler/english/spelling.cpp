@@ -17,7 +17,6 @@
 namespace quoin::english {
 namespace {
 
-constexpr std::size_t longest_english = 40; // no word of English is longer
 // Of answers: as many unknown words as are looked at in a file, of two files.
 constexpr std::size_t most_kept = 10'000;
 

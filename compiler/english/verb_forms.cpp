@@ -256,6 +256,7 @@ bool is_vowel(char letter) {
 }
 
 VerbForms verb_forms(std::string_view word, const Lexicon& lexicon) {
+    if (word.size() > longest_english) return {};
     if (word.ends_with("'d")) { // QA'd
         VerbForms forms{entry(word.substr(0, word.size() - 2))};
         forms.past = forms.participle = forms.verb != nullptr;

@@ -9,6 +9,8 @@
 
 namespace quoin::english {
 
+constexpr std::size_t longest_english = 40; // bytes; no word is longer
+
 struct VerbForms {
     const VerbEntry* verb = nullptr; // null: no form of a verb that is known
     bool base = false;

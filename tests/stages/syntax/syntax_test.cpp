@@ -1,6 +1,8 @@
 // Syntax trees: what lines mean, what is said of wrong ones, and that a tree prints as its markup.
 #include "compiler/stages/syntax/parse.hpp"
 
+#include "tests/fixtures/tries.hpp"
+
 #include <doctest/doctest.h>
 
 #include <random>
@@ -481,7 +483,7 @@ TEST_SUITE("syntax") {
                                             "x\n",   ": ",  "a b:",   "{}",    "{a}\n {b}\n ",
                                             "a \n"}) {
                 std::string text = lead;
-                while (text.size() + piece.size() <= Sources::most_bytes / 4)
+                while (text.size() + piece.size() <= Sources::most_bytes / 4 / quoin::part_tried)
                     text += piece;
                 CAPTURE(piece);
                 const Parsed result = parsed(text);
