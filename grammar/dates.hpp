@@ -148,11 +148,12 @@ struct month_two : pegtl::seq<month, slash, wrong_year> {};                     
 struct name_day : pegtl::seq<month_name, gap, named_day, gap, any_year> {};         // Jun 1, 2026
 struct day_name : pegtl::seq<named_day, gap, month_name, gap, any_year> {};         // 1 Jun 2026
 struct name_year : pegtl::seq<month_name, gap, any_year> {};                        // Jun 2026
+struct year_name : pegtl::seq<year, pegtl::plus<blank>, month_name> {};             // 2026 Jun
 struct season_year                                                                  // Summer 2026
     : pegtl::seq<pegtl::opt<each, blanks>, season, gap, pegtl::opt<term, gap>, any_year> {};
-struct date
-    : pegtl::sor<iso_day, day_slash, slash_day, hyphen_day, dot_day, dot_month, year_month,
-                 month_year, month_two, name_day, day_name, name_year, season_year, any_year> {};
+struct date : pegtl::sor<iso_day, day_slash, slash_day, hyphen_day, dot_day, dot_month, year_month,
+                         month_year, month_two, name_day, day_name, name_year, season_year,
+                         year_name, any_year> {};
 
 // Between the dates of a range
 struct dash : pegtl::sor<pegtl::string<'-', '>'>, pegtl::utf8::one<U'\u2192'>, pegtl::two<'-'>,

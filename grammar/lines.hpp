@@ -141,6 +141,9 @@ struct bullet_without_space
     : pegtl::seq<pegtl::rep_min_max<1, 2, pegtl::one<'-'>>, pegtl::at<visible>> {};
 struct numeral // `1.`, `2)`
     : pegtl::seq<pegtl::rep_min_max<1, 2, pegtl::digit>, pegtl::one<'.', ')'>> {};
+struct list_letter // `a. Checked in`; but `A. Okoro`
+    : pegtl::seq<pegtl::range<'a', 'h'>, pegtl::one<'.', ')'>,
+                 pegtl::at<label_space, pegtl::upper>> {};
 struct round_letter : pegtl::seq<pegtl::one<'o'>, pegtl::at<label_space, pegtl::upper>> {};
 struct check_box : pegtl::seq<pegtl::one<'['>, pegtl::one<' ', 'x', 'X'>, pegtl::one<']'>,
                               pegtl::at<label_space>> {};
@@ -148,7 +151,8 @@ struct item_command // `\item text`, as markups of commands have it
     : pegtl::seq<pegtl::string<'\\', 'i', 't', 'e', 'm'>, pegtl::at<label_space>> {};
 struct foreign_bullet
     : pegtl::sor<
-          bullet_sign, pegtl::utf8::one<U'–', U'—'>, round_letter, check_box, item_command,
+          bullet_sign, pegtl::utf8::one<U'–', U'—'>, round_letter, list_letter, check_box,
+          item_command,
           pegtl::seq<pegtl::sor<pegtl::one<'*', '+', '>', '~'>, numeral>, pegtl::at<label_space>>> {
 };
 
@@ -156,10 +160,11 @@ struct foreign_bullet
 struct equals_for_colon : pegtl::seq<label, pegtl::star<label_space>, pegtl::one<'='>> {};
 struct foreign_colon : pegtl::seq<label, pegtl::star<label_space>,
                                   pegtl::utf8::one<U'\uFF1A', U'\u2236', U'\uA789'>> {};
-// `**Role:** Tutor`, `"role": "Tutor"`, as other formats have labels.
+// `**Role:** Tutor`, `"role": "Tutor"`, `:role: Tutor`, as other formats have labels.
 struct label_mark : pegtl::utf8::one<U'*', U'_', U'"', U'\'', U'`', U'“', U'”'> {};
-struct marked_label : pegtl::seq<pegtl::plus<label_mark>, label, pegtl::star<label_mark>, colon,
-                                 pegtl::star<pegtl::one<'*', '_'>>> {};
+struct marked_label
+    : pegtl::seq<pegtl::sor<pegtl::plus<label_mark>, pegtl::one<':'>>, label,
+                 pegtl::star<label_mark>, colon, pegtl::star<pegtl::one<'*', '_'>>> {};
 struct foreign_comment // `// …`, `/* … */`, `<!-- … -->`, `; …`
     : pegtl::sor<pegtl::string<'/', '/'>, pegtl::string<'/', '*'>,
                  pegtl::string<'<', '!', '-', '-'>,

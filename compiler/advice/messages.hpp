@@ -408,6 +408,9 @@ inline constexpr FindingRow name_in_two_forms{"{} stands here, and {} in the hea
                                               "write your name in one way everywhere"};
 inline constexpr FindingRow name_in_address{"the address has {}, and the heading has {}",
                                             "see which of the two has the slip"};
+inline constexpr FindingRow family_first{
+    "{} has the family name first, as a list does; a portal reads "
+    "the first word as the first name"};
 inline constexpr FindingRow name_in_small_letters{"{} begins with a small letter",
                                                   "a name has its capitals, on a page before all"};
 inline constexpr FindingRow borrowed_contact{"{} says that somebody else answers",

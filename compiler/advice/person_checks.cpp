@@ -153,9 +153,24 @@ bool begins_small(std::string_view word) {
     return is_small_letter(word.front()) && !is_one_of(word, List::small_in_names);
 }
 
+// `Okoro, Tamsin J.`: what stands behind the comma is no title, such as RN or Jr.
+std::string turned_name(const std::string& name) {
+    const std::size_t comma = name.find(", ");
+    if (comma == name.npos || name.find(',', comma + 1) != name.npos) return {};
+    const std::string behind = name.substr(comma + 2);
+    const std::string first = behind.substr(0, behind.find(' '));
+    constexpr std::size_t shortest = 3;
+    const bool given = first.size() >= shortest && is_capital_letter(first.front()) &&
+                       all_small_letters(std::string_view(first).substr(1));
+    return given ? behind + ' ' + name.substr(0, comma) : std::string();
+}
+
 void name_forms(const ProofContext& context, std::vector<Finding>& findings) {
     const model::Field* name = context.resume.find(trade::FieldName::name);
     if (!name) return;
+    if (const std::string turned = turned_name(plain_in(name)); !turned.empty())
+        report<messages::family_first>(findings, name->place, in_quotes(plain_in(name)))
+            .suggestion = fill<messages::write_quoted>(turned);
     const std::vector<std::string> parts = parts_of_name(context.resume);
     if (!parts.empty() && std::ranges::any_of(parts, begins_small))
         report<messages::name_in_small_letters>(

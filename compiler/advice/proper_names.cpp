@@ -26,7 +26,7 @@ bool is_small_word(const WordAt& word) {
 
 // `kestrel bay, WA`, `Port Ellery, wa`; not `remote`.
 std::optional<WordAt> small_in_place(std::string_view text) {
-    const auto words = words_in(text);
+    const auto words = words_in(text.substr(0, text.find('('))); // and no remark
     for (const WordAt& word : words) {
         if (!is_small_word(word) || is_one_of(word.word, List::small_in_names) ||
             is_one_of(word.word, List::minor_words) ||

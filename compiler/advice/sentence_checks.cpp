@@ -27,6 +27,10 @@ bool is_prose(const TextInResume& part) {
     return part.bullet || (part.field && has(part.field->name, trade::Trait::writes));
 }
 
+bool is_group(const TextInResume& part) {
+    return part.field && part.field->name == trade::FieldName::group;
+}
+
 // --- two sentences in one
 
 constexpr std::array<std::string_view, 10> new_subjects{"that", "it", "this", "they", "he",
@@ -326,14 +330,14 @@ std::size_t smiley_in(std::string_view text) {
 
 void loud(const ProofContext& context, std::vector<Finding>& findings) {
     visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_prose(part)) return;
+        if (!is_prose(part) && !is_group(part)) return;
         const std::string text = part.text.plain();
         const std::size_t sign = exclaimed(part.text), smiley = smiley_in(text);
         if (sign != text.npos)
             report<messages::exclaimed>(findings, part.text.place(sign, 1));
         else if (smiley != text.npos)
             report<messages::smiley>(findings, part.text.place(smiley, 2));
-        else if (is_all_capitals(text))
+        else if (is_prose(part) && is_all_capitals(text))
             report<messages::all_in_capitals>(findings, part.text.place(0, text.size()));
     });
 }
@@ -346,8 +350,7 @@ bool is_counted(std::string_view text, std::size_t at) { // a figure stands righ
 
 void slang(const ProofContext& context, std::vector<Finding>& findings) {
     visit_texts(context.resume, [&](const TextInResume& part) {
-        const bool item = part.field && part.field->name == trade::FieldName::group;
-        if (!is_prose(part) && !item) return;
+        if (!is_prose(part) && !is_group(part)) return;
         const std::string lower = lower_case(part.text.plain());
         bool told = false;
         each_listed(lines_of(List::slang), [&](std::string_view phrase, std::string_view) {

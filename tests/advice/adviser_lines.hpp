@@ -229,6 +229,7 @@ inline const std::vector<JudgedLine> measured_lines{
     {"word-slip", ended, "Presented 4 lessons to principle and 3 teachers", "'principal'"},
     {"spelling", ended, "Counciled 19 families on 3 benefits", "'Counciled'"},
     {"proper-names", behind, "|section: Verse|holds: projects||project: Poems of Aveline Marchbanks|dates: Jun 2025|- Placed 7 Marchbank letters by postmark", "'Marchbank' stands here"},
+    {"loud", behind, "|section: Skills||Proofs: yes :)", "a smiley"},
 };
 // clang-format on
 

@@ -190,7 +190,8 @@ TEST_CASE("newcomer: lines of another form") {
          "address: A, WA\n"},
         {"section: Experience\n\nrole: A\n- - Sold 90 tickets\n- [x] Sold 9 pies\n",
          "5:3: warning: '-' is printed before the bullet's text: the dash alone opens it; take it "
-         "out\ndraft.resume:6:3: warning: '[x]' is printed before the bullet's text: the dash alone "
+         "out\ndraft.resume:6:3: warning: '[x]' is printed before the bullet's text: the dash "
+         "alone "
          "opens it; take it out",
          "section: Experience\n\nrole: A\n- Sold 90 tickets\n- Sold 9 pies\n"},
         {"section: Experience\n\nrole: A\n[x] Sold 90 tickets\n",
@@ -200,6 +201,33 @@ TEST_CASE("newcomer: lines of another form") {
          "3:1: error: a line that only rules off is no part of the markup: a blank line ends an "
          "entry, and 'section: TITLE' opens a section",
          "address: A, WA\n\n"},
+        {"address:: A, WA\n",
+         "2:9: warning: ':' before the value is printed: one colon ends the label; take it out",
+         "address: A, WA\n"},
+        {":address: A, WA\n",
+         "2:1: error: ':address:' has marks around its label, as other formats have: write the "
+         "label and a colon alone, as in 'label: value'",
+         "address: A, WA\n"},
+        {"address\n  A, WA\n",
+         "2:1: error: 'address' needs a colon after it, as in 'address: value'",
+         "address:\n  A, WA\n"},
+        {"section: 2. Skills\n\nTools: R\n",
+         "2:10: warning: the number '2' is printed, and a portal may not know the title with it: "
+         "write 'section: Skills'",
+         "section: Skills\n\nTools: R\n"},
+        {"section: Skills section: Languages\n\nFrench (fluent)\n",
+         "2:17: warning: 'section:' is printed within this value: a field has a line of its own",
+         "section: Skills\n\nsection: Languages\n\nFrench (fluent)\n"},
+        {"section(\"Skills\")\n\nTools: R\n",
+         "2:1: error: 'section(\"Skills\")' opens no section: write 'section: Skills'",
+         "section: Skills\n\nTools: R\n"},
+        {"section: Experience\n\nrole: A\na. Sold 90 tickets\n",
+         "5:1: error: 'a.' opens no bullet: write '- text'",
+         "section: Experience\n\nrole: A\n- Sold 90 tickets\n"},
+        {"section: Education\n\nschool: A\nexpected graduation: May 2027\n",
+         "5:1: error: 'expected-graduation' is 'graduation' here: write 'graduation: May 2027 "
+         "(expected)'",
+         "section: Education\n\nschool: A\ngraduation: May 2027 (expected)\n"},
         {"margins: 1 inch\n",
          "2:10: error: '1 inch' is not how the markup has it: write 'margins: 1'", "margins: 1\n"},
         {"link: [Maps](https://maps.example)\n",
@@ -352,6 +380,7 @@ TEST_CASE("newcomer: dates that life has") {
         {"2025 -> present", "2025/.."},
         {"14JUN2025 - PRES", "2025-06-14/.."},
         {"3-31-2028", "2028-03-31"},
+        {"2025 Sep - 2026 Nov", "2025-09/2026-11"},
         {"2024 (6 weeks)", "2024"},
         {"01/02/2025", "2025-01-02"}, // month first, as the United States have it
     };

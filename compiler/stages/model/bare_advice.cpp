@@ -7,6 +7,7 @@
 #include "compiler/stages/model/dates.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/settle_blocks.hpp"
+#include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
@@ -70,7 +71,8 @@ std::optional<Advice> advise_colon(const syntax::Node& node, const auto& fits) {
     const std::string_view first = std::string_view{line.text}.substr(0, end);
     const std::string_view label = trimmed(first, ";,.");
     const trade::Word* word = trade::find_word(lower_case(label));
-    if (!word || end == line.text.size() || !fits(*word)) return std::nullopt;
+    const bool alone = end == line.text.size(); // its value is folded below
+    if (!word || !fits(*word) || (alone && node.value.slices.size() == 1)) return std::nullopt;
     const Place after{line.place.file, line.place.line,
                       line.place.column + static_cast<std::uint32_t>(label.size()),
                       static_cast<std::uint32_t>(first.size() - label.size())};
@@ -209,6 +211,12 @@ bool reads_as_bullet(const std::string& text) {
     return text.back() == '.' || word_count(text) > most_words_of_a_name;
 }
 
+// `![me](headshot.jpg)`, as other markup has pictures
+std::optional<Advice> advise_picture(const std::string& text) {
+    if (!text.starts_with("![")) return std::nullopt;
+    return Advice{fill<messages::has_no_place>(in_quotes(text), trade::has_no_place("photo")), {}};
+}
+
 // `References available upon request`
 bool offers_references(std::string_view text) {
     return has_any(text,
@@ -218,7 +226,7 @@ bool offers_references(std::string_view text) {
 
 // `Tools, multimeter, fish tape`, where a comma stands for the colon of the first word.
 std::string labelled_group(const std::string& text) {
-    const std::size_t comma = text.find(", ");
+    const std::size_t comma = std::min(text.find(", "), text.find("; "));
     const bool label = comma != text.npos && is_capital_letter(text.front()) &&
                        text.find(' ') > comma && is_small_letter(text[comma + 2]);
     return label ? text.substr(0, comma) + ": " + text.substr(comma + 2) : "Label: " + text;
@@ -227,6 +235,7 @@ std::string labelled_group(const std::string& text) {
 Advice advice_in_entry(const syntax::Node& node, const BarePlace& place) {
     const std::string text = node.value.joined();
     if (offers_references(text)) return {fill<messages::references_offered>(in_quotes(text)), {}};
+    if (auto advice = advise_picture(text)) return *std::move(advice);
     const auto fits = [&](const trade::Word& word) { return word.kinds.has(place.holds); };
     if (auto advice = advise_colon(node, fits)) return *std::move(advice);
     if (trade::has_groups(place.holds))
@@ -320,6 +329,7 @@ std::optional<Advice> advise_summary(const syntax::Node& node) {
 Advice advice_in_heading(const syntax::Node& node, bool has_name) {
     const std::string text = node.value.joined();
     if (offers_references(text)) return {fill<messages::references_offered>(in_quotes(text)), {}};
+    if (auto advice = advise_picture(text)) return *std::move(advice);
     const auto fits = [](const trade::Word& word) {
         return word.heading || word.label == "section";
     };
@@ -358,7 +368,9 @@ std::optional<syntax::Node> report_bare_line_in_heading(const syntax::Node& node
     syntax::Node meant = node;
     meant.kind = syntax::Node::Kind::field;
     meant.label = {std::string(*advice.label), node.value.place()};
-    take_off_front(meant.value.slices.front(), advice.value);
+    auto& slices = meant.value.slices;
+    take_off_front(slices.front(), advice.value);
+    if (slices.front().text.empty() && slices.size() > 1) slices.erase(slices.begin());
     for (syntax::Slice& slice : meant.value.slices)
         slice.text = std::string(unmarked(slice.text));
     return meant;

@@ -142,6 +142,10 @@ inline constexpr Message either_order =
 
 // Signs of other markups and programs
 inline constexpr Message ends_in_sign = "'{}' at the end of the value is printed: take it out";
+inline constexpr Message begins_in_sign =
+    "'{}' before the value is printed: one colon ends the label; take it out";
+inline constexpr Message numbered_title =
+    "the number '{}' is printed, and a portal may not know the title with it: write 'section: {}'";
 inline constexpr Message label_in_value =
     "'{}:' is printed within this value: a field has a line of its own";
 inline constexpr Message no_words =

@@ -17,9 +17,9 @@ namespace quoin::model {
 namespace {
 
 // The signs of HTML that are pasted from pages: character references, and tags of text.
-constexpr std::array<std::string_view, 16> html{
-    "&amp;", "&nbsp;", "&lt;", "&gt;",  "&quot;", "&#39;", "<b>", "</b>",
-    "<i>",   "</i>",   "<br>", "<br/>", "<em>",   "<p>",   "<u>", "<strong>"};
+constexpr std::array<std::string_view, 17> html{
+    "'''", "&amp;", "&nbsp;", "&lt;",  "&gt;", "&quot;", "&#39;", "<b>",     "</b>",
+    "<i>", "</i>",  "<br>",   "<br/>", "<em>", "<p>",    "<u>",   "<strong>"};
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 3> quote_pairs{
     {{"\"", "\""}, {"\u201C", "\u201D"}, {"'", "'"}}};
@@ -82,6 +82,34 @@ public:
             return true;
         }
         return false;
+    }
+
+    // `address:: Port Ellery`, `degree := Bachelor of Arts`
+    void second_colon() {
+        const std::size_t end = text_.find_first_not_of(":=");
+        if (end == 0 || end == text_.npos) return;
+        const Place sign = value_.place(0, end);
+        diagnostics_.warning(sign, fill<messages::begins_in_sign>(text_.substr(0, end)),
+                             {{sign, ""}});
+    }
+
+    // `1. Education`
+    void number() {
+        const std::size_t end = text_.find_first_not_of("0123456789");
+        if (end == 0 || end == text_.npos || (text_[end] != '.' && text_[end] != ')')) return;
+        const std::size_t title = std::min(text_.find_first_not_of(". )", end), text_.size());
+        const Place place = value_.place(0, title);
+        diagnostics_.warning(
+            place, fill<messages::numbered_title>(text_.substr(0, end), text_.substr(title)),
+            {{place, ""}});
+    }
+
+    // `Skills section: Certificates`
+    void second_title() {
+        const std::size_t at = lower_case(text_).find(" section: ");
+        if (at == text_.npos) return;
+        diagnostics_.warning(value_.place(at + 1, 7), fill<messages::label_in_value>("section"),
+                             {{value_.place(at, 1), "\n\n"}});
     }
 
     // `employer: "`, as in a list by hand
@@ -182,6 +210,7 @@ void warn_of_odd_field(const syntax::Node& field, Diagnostics& diagnostics) {
     if (word && word->value == trade::ValueKind::link) return;
     OddValue odd(field.value, diagnostics);
     odd.look();
+    odd.second_colon();
     const auto* name = word ? std::get_if<trade::FieldName>(&word->means) : nullptr;
     const bool named = name && names_no_work(*name);
     if (word && odd.repeats(word->label)) return;
@@ -204,6 +233,9 @@ void warn_of_odd_bullet(const syntax::Node& bullet, trade::Holds holds, Diagnost
 
 void warn_of_odd_title(const syntax::Node& section, Diagnostics& diagnostics) {
     OddValue odd(section.value, diagnostics);
+    odd.look();
+    odd.number();
+    odd.second_title();
     if (!odd.quotes()) odd.end(":;,");
 }
 

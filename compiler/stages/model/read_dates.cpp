@@ -39,8 +39,8 @@ using Kept = pegtl::parse_tree::selector<
         date_rules::month_name, date_rules::spring, date_rules::summer, date_rules::autumn,
         date_rules::winter, date_rules::day, date_rules::no_year, date_rules::unknown_word,
         date_rules::no_date, date_rules::no_end, date_rules::no_start, date_rules::only_present,
-        date_rules::nothing, date_rules::left_over, date_rules::each, date_rules::vague_word,
-        date_rules::words_within, date_rules::open_question>>;
+        date_rules::backwards, date_rules::nothing, date_rules::left_over, date_rules::each,
+        date_rules::vague_word, date_rules::words_within, date_rules::open_question>>;
 
 constexpr auto date_words = [] {
     std::array<std::string_view, 12 + trade::months_of_year> words{

@@ -107,6 +107,16 @@ TEST_CASE("faults in entries") {
         // a bullet of tags alone, in a list that needs no dashes
         {"section: Languages\n\n~ {a}\nFrench", "4:1: error: '~' opens no bullet: write '- text'"},
         {"section: Education\n\nschool: A\ndegre: B", "5:1: error: 'degre' is 'degree' here"},
+        {"expected graduation: May 2027\n",
+         "2:1: error: 'expected-graduation' is 'graduation' here, a field of education; expected a "
+         "'section:' line above it"},
+        {"section: Skills\n\nTools, drills, saws\nReading: prints\n",
+         "4:1: error: 'Tools, drills, saws' has no label, and the other groups have one: write "
+         "'Tools: drills, saws', or begin the line with a space if it goes on with the one above, "
+         "or take it out"},
+        {"References available upon request\n",
+         "2:1: error: 'References available upon request' says what every reader takes for "
+         "granted: take the line out"},
         {"section: Awards\n\naward: A\nprestige: B",
          "5:1: error: unknown label 'prestige' in an 'honors' section; expected 'award', 'by' or "
          "'dates'; what has no field of its own goes into '- Prestige: B'"},
