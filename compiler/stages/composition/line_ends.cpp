@@ -20,11 +20,14 @@ namespace {
 // A tenth of a penalty weighs as much as 100 × the square of a ragged line's shortfall, as a share
 // of the measure: 40 is worth a line a fifth shorter.
 constexpr double after_short_word = 40;
-constexpr double after_figure = 40; // from the word it counts
+constexpr double after_figure = 60; // from the word it counts
 constexpr double within_name = 60;
-constexpr double within_item = 100; // of a list that semicolons part
-constexpr double within_title_field = 60;
-constexpr double after_sign = 120; // a hyphen or a slash inside a word
+// The first word of a sentence or clause, from the rest of it: `Service. Has`, `shrubs, 88%`.
+constexpr double within_opening = 60, within_clause_opening = 30;
+constexpr double within_item = 150;        // of a list that semicolons part
+constexpr double within_comma_item = 60;   // of one that commas part
+constexpr double within_title_field = 400; // a title has fields, and need not be even
+constexpr double after_sign = 120;         // a hyphen or a slash inside a word
 constexpr double at_soft_hyphen = 150;
 constexpr double within_contact_field = 1000;
 // Of a contact line of four items or more none stands alone on its second line; of three, one has
@@ -41,11 +44,9 @@ constexpr std::array<std::string_view, 24> leaning = {
 constexpr std::size_t longest_leaning = 4;
 
 bool leans(std::string_view before) { // the text before a line's end, its spaces taken off
-    std::string word;
-    while (!before.empty() && before.back() != ' ' && word.size() <= longest_leaning) {
-        word.insert(word.begin(), small_letter(before.back()));
-        before.remove_suffix(1);
-    }
+    std::string word(before.substr(before.find_last_of(' ') + 1)); // npos + 1 is 0
+    if (word.size() > longest_leaning) return false;
+    std::ranges::transform(word, word.begin(), small_letter);
     return is_one_of(word, leaning);
 }
 
@@ -79,14 +80,34 @@ bool is_after_figure(std::string_view before, std::string_view after) {
            category_of_first(after) == UTF8PROC_CATEGORY_LL;
 }
 
-// `before` and `after` are the text before a line's end and after it.
-double penalty_between(std::string_view before, std::string_view after, bool english) {
-    if (before.back() != ' ') return after_sign;
-    before.remove_suffix(before.size() - (before.find_last_not_of(' ') + 1));
-    if (before.empty()) return 0;
+std::string_view without_spaces_after(std::string_view text) {
+    return text.substr(0, text.find_last_not_of(' ') + 1); // npos + 1 is 0
+}
+
+// What a line that ends on one word of a new sentence or clause costs; a word that is a whole
+// clause may end one.
+double opening_penalty(std::string_view before) {
+    const auto penalty_after = [](std::string_view text) {
+        if (text.ends_with(',')) return within_clause_opening;
+        constexpr std::string_view signs = ".;:!?";
+        return !text.empty() && signs.find(text.back()) != signs.npos ? within_opening : 0;
+    };
+    const std::string_view rest =
+        without_spaces_after(before.substr(0, before.find_last_of(' ') + 1));
+    return penalty_after(before) > 0 ? 0 : penalty_after(rest);
+}
+
+double word_penalty(std::string_view before, std::string_view after, bool english) {
     if (english && leans(before)) return after_short_word;
     if (is_within_name(before, after)) return within_name;
     return is_after_figure(before, after) ? after_figure : 0;
+}
+
+// `before` and `after` are the text before a line's end and after it.
+double penalty_between(std::string_view before, std::string_view after, bool english) {
+    if (before.back() != ' ') return after_sign;
+    before = without_spaces_after(before);
+    return before.empty() ? 0 : word_penalty(before, after, english) + opening_penalty(before);
 }
 
 bool is_list(const LineEndText& text) {
@@ -95,8 +116,14 @@ bool is_list(const LineEndText& text) {
 
 // `GPA 3.62 · ` and `Dean’s List; ` end an item.
 bool ends_item(std::string_view before) {
-    before.remove_suffix(before.size() - (before.find_last_not_of(' ') + 1));
+    before = without_spaces_after(before);
     return before.ends_with(';') || before.ends_with("·") || before.ends_with("|");
+}
+
+// `Tools: ` and `scissor lift, `
+bool ends_comma_item(std::string_view before) {
+    before = without_spaces_after(before);
+    return before.ends_with(',') || before.ends_with(':');
 }
 
 // Bytes of a separator and the spaces after it at the end of `before`; 0 if it ends otherwise, or
@@ -184,6 +211,7 @@ public:
         if (!in_literal) end.penalty += penalty_within(text_.style);
         if (in_level && level_->open <= offset) end.penalty += before_level;
         if (list_ && !ends_item(before)) end.penalty += within_item;
+        if (text_.comma_list && !ends_comma_item(before)) end.penalty += within_comma_item;
         in_literal_ = in_literal;
         return end;
     }

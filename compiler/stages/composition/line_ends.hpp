@@ -23,6 +23,7 @@ struct LineEndText {
     theme::StyleName style{};
     bool english = false;
     std::vector<std::size_t> kept_bytes{}; // begin, end, begin, end … of what holds together
+    bool comma_list = false;               // of items that commas part
 };
 
 // A sign that stands between two things and belongs to neither: a dot, a bar, a bullet.

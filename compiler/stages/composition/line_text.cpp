@@ -82,8 +82,10 @@ void drop_leading_separators(std::span<const theme::PatternPiece> pattern,
 }
 
 bool is_of_dates(const theme::PatternPiece& piece) {
+    constexpr std::array dates = {trade::FieldName::dates, trade::FieldName::graduation,
+                                  trade::FieldName::expires};
     return piece.kind == theme::PatternPiece::Kind::field &&
-           (piece.field == trade::FieldName::dates || piece.field == trade::FieldName::graduation);
+           std::ranges::find(dates, piece.field) != dates.end();
 }
 
 bool is_of_place(const theme::PatternPiece& piece) {

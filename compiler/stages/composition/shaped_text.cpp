@@ -135,6 +135,12 @@ struct TextShaper::Segmented {
 
 namespace {
 
+bool is_comma_list(std::string_view text, const std::vector<Origin>& origins) {
+    return std::ranges::any_of(origins, [&](const Origin& origin) {
+        return origin.part == TextPart::separator && text.substr(origin.begin).starts_with(',');
+    });
+}
+
 // Parted where a glossed range begins or ends, so that it has runs of its own.
 template<typename Segments>
 Segments parted(const Segments& segments, const std::vector<GlossedRange>& ranges) {
@@ -357,8 +363,13 @@ ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, 
         begins.push_back(part.begin);
     }
     shaped.origins = parts.origins;
-    LineEndText ends{parts.text, parts.soft_hyphens, parts.literal_bytes,
-                     style_name, is_english(),       parts.kept_bytes};
+    LineEndText ends{parts.text,
+                     parts.soft_hyphens,
+                     parts.literal_bytes,
+                     style_name,
+                     is_english(),
+                     parts.kept_bytes,
+                     is_comma_list(parts.text, parts.origins)};
     shaped.breaks = break_points(line_ends(ends), shaped.runs, begins);
     if (std::ranges::any_of(shaped.breaks, &BreakPoint::hyphen))
         shaped.hyphen_glyphs =

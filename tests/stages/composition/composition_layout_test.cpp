@@ -51,21 +51,31 @@ TEST_CASE("how gladly a line ends") {
         return out;
     };
     using enum quoin::theme::StyleName;
+    const auto comma_ends = [](std::string_view text) {
+        std::string out;
+        for (const quoin::composition::LineEnd& end :
+             quoin::composition::line_ends({text, {}, {}, line, true, {}, true}))
+            out += fmt::format("{}:{} ", end.offset, end.penalty);
+        return out;
+    };
     CHECK(ends("one of many", bullet, true) == "4:0 7:40 ");
     CHECK(ends("one of many", bullet, false) == "4:0 7:0 ");
     CHECK(ends("The sea", bullet, true) == "4:40 ");
     CHECK(ends("Ellery State ferries", bullet, true) == "7:60 13:0 ");
     CHECK(ends("“Ángel Ó Dálaigh”, mate", bullet, true) == "10:60 13:60 26:0 ");
-    CHECK(ends("9 sites, 212 quadrats", bullet, true) == "2:40 9:0 13:40 ");
+    CHECK(ends("9 sites, 212 quadrats", bullet, true) == "2:60 9:0 13:90 ");
     CHECK(ends("GPA 3.62 · Fellow of Note; Prize (2026)", line, true) ==
-          "4:100 12:0 19:100 22:140 28:0 ");
+          "4:150 12:0 19:150 22:190 28:0 ");
     CHECK(ends("Portuguese (conversational), Spanish (native)", line, true) == "11:400 29:0 ");
     CHECK(ends("tidal- and river-fed", bullet, true) == "11:40 17:120 ");
     CHECK(ends("taken from the sea", bullet, true) == "6:0 11:40 15:40 ");
-    CHECK(ends("a, Dublin Core, b", line, true) == "3:0 10:60 16:0 ");
+    CHECK(ends("a, Dublin Core, b", line, true) == "3:0 10:90 16:0 ");
+    CHECK(ends("in Service. Has run on; it, too, 88% alive", bullet, true) ==
+          "3:40 12:0 16:60 20:0 24:0 28:0 33:0 37:30 ");
+    CHECK(comma_ends("Tools: scissor lift, meter") == "7:0 15:120 21:0 ");
     CHECK(ends("well-kept boats", bullet, true) == "5:120 10:0 ");
     CHECK(ends("Port Ellery", contact, true) == "5:1060 ");
-    CHECK(ends("Port Ellery", title, true) == "5:120 ");
+    CHECK(ends("Port Ellery", title, true) == "5:460 ");
     CHECK(contact_ends("Ana · Bo · Cy · Di") == "7:0 13:0 19:600 "); // none alone on a second line
     CHECK(contact_ends("Ana · Bo · Cy") == "7:0 13:0 ");             // one has to be on one
     CHECK(ends("C++ and C/C++", bullet, true) == "4:0 8:40 ");
@@ -113,37 +123,63 @@ TEST_CASE("break points lie between glyphs, in order, never within a ligature or
     CHECK(text_of(bullet) == "Filed official and final well-kept reports");
 }
 
+namespace {
+
+// Bytes of the text where a line may end.
+std::set<std::size_t> ends_in(const Paragraph& paragraph) {
+    std::set<std::size_t> ends;
+    for (const quoin::composition::BreakPoint& point : paragraph.breaks) {
+        std::size_t byte = 0;
+        for (std::uint32_t run = 0; run < point.run; ++run)
+            byte += paragraph.runs[run].text.size();
+        const Run& run = paragraph.runs[point.run];
+        ends.insert(byte + (point.glyph < run.glyphs.size() ? run.glyphs[point.glyph].text_begin
+                                                            : run.text.size()));
+    }
+    return ends;
+}
+
+// Of the one paragraph that holds `word`: whether a line may end before it and after it.
+std::pair<bool, bool> ends_beside(const std::string& word, const Composition& composition) {
+    std::pair<bool, bool> ends;
+    std::size_t found = 0;
+    for (const Paragraph& paragraph : composition.paragraphs) {
+        const std::size_t at = text_of(paragraph).find(word);
+        if (at == std::string::npos) continue;
+        const std::set<std::size_t> all = ends_in(paragraph);
+        ends = {all.contains(at), all.contains(at + word.size())};
+        ++found;
+    }
+    CHECK(found == 1);
+    return ends;
+}
+
+}
+
 TEST_CASE("a line may end before a word of the pattern's own, and not after it") {
     const struct {
         std::string kind, fields, word;
     } cases[] = {
-        {"credentials", "credential: Rescue Diver\ndates: Aug 2025\nexpires: Aug 2027", "expires "},
         {"education", "school: Ellery\ngpa: 3.5\nhonors: Dean's List", "Honors: "},
         {"projects", "project: Kelp\ncourse: Design\nwith: team of 3", "with "},
     };
     for (const auto& one : cases) {
         CAPTURE(one.word);
-        const Composition composition = compose(entry(one.kind, one.fields));
-        std::size_t found = 0;
-        for (const Paragraph& paragraph : composition.paragraphs) {
-            const std::size_t at = text_of(paragraph).find(one.word);
-            if (at == std::string::npos) continue;
-            std::set<std::size_t> ends; // bytes of the text
-            for (const quoin::composition::BreakPoint& point : paragraph.breaks) {
-                std::size_t byte = 0;
-                for (std::uint32_t run = 0; run < point.run; ++run)
-                    byte += paragraph.runs[run].text.size();
-                const Run& run = paragraph.runs[point.run];
-                ends.insert(byte + (point.glyph < run.glyphs.size()
-                                        ? run.glyphs[point.glyph].text_begin
-                                        : run.text.size()));
-            }
-            CHECK(ends.contains(at));
-            CHECK_FALSE(ends.contains(at + one.word.size()));
-            ++found;
-        }
-        CHECK(found == 1);
+        CHECK(ends_beside(one.word, compose(entry(one.kind, one.fields))) ==
+              std::pair(true, false));
     }
+}
+
+// A line of its own would hold half of what is one span of time; a narrow column is too narrow.
+TEST_CASE(
+    "the date on which a credential expires stands with the one before it, in a wide column") {
+    const std::string credential =
+        entry("credentials", "credential: Rescue Diver\ndates: Aug 2025\nexpires: Aug 2027");
+    CHECK(ends_beside("expires ", compose(credential)) == std::pair(false, false));
+    CHECK(ends_beside("expires ",
+                      compose(credential, "columns: two\nside-width: 0.3\n"
+                                          "column-gap: 2\nside-sections: credentials\n")) ==
+          std::pair(true, false));
 }
 
 TEST_CASE("bullets line up") {
