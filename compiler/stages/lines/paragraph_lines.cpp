@@ -20,11 +20,14 @@ Line::Position skip_empty_runs(const composition::Paragraph& paragraph, Line::Po
     return at;
 }
 
-// A space stretches by a third (common practice). Where a line would need more it falls short by
-// the rest; and where that would be much, the paragraph is better ragged.
+// A space stretches by a third (common practice); where a line would need more, the paragraph is
+// better ragged.
 constexpr double most_stretch = 1.0 / 3;       // of a space
 constexpr double tolerance = most_stretch * 2; // of word_glue
-constexpr double loosest_tolerance = 2;
+
+// Where the column goes on beyond the most room, nothing tells where lines are to end: they may end
+// a little before it, all alike.
+constexpr double least_room_share = 0.9, room_share_step = 0.01;
 
 // To break into exactly so many lines takes time with their square; no résumé has such a paragraph.
 constexpr std::size_t most_lines_to_count = 40;
@@ -49,9 +52,8 @@ bool begins_cluster(const composition::Run& run, std::uint32_t glyph) {
     return after.text_length > 0 && after.text_begin != run.glyphs[glyph - 1].text_begin;
 }
 
-// What the page's measure leaves for the text.
-double room_in(const composition::Paragraph& paragraph, double measure) {
-    return std::min(paragraph.span.width(measure) - paragraph.indent, paragraph.most_room);
+double column_of(const composition::Paragraph& paragraph, double measure) {
+    return paragraph.span.width(measure) - paragraph.indent;
 }
 
 Item box(double width) {
@@ -103,7 +105,7 @@ double advance(const composition::Run& run, const fonts::Glyph& glyph) {
 MeasuredParagraph::MeasuredParagraph(const composition::Paragraph& paragraph, double narrowest)
     : paragraph_(paragraph) {
     add_stops();
-    add_word_stops(room_in(paragraph, narrowest));
+    add_word_stops(std::min(column_of(paragraph, narrowest), paragraph.most_room));
     stops_.front().at_next.width = paragraph.turn_over; // the first line has so much more room
 }
 
@@ -219,8 +221,15 @@ int MeasuredParagraph::count(double room) const {
     return lines;
 }
 
+// What the page's measure leaves for the text.
+double MeasuredParagraph::room_in(double measure) const {
+    const double column = column_of(paragraph_, measure);
+    if (column <= paragraph_.most_room) return column;
+    return !paragraph_.in_margin && count(column) == 1 ? column : paragraph_.most_room;
+}
+
 int MeasuredParagraph::line_count(double measure) const {
-    return count(room_in(paragraph_, measure));
+    return count(room_in(measure));
 }
 
 double MeasuredParagraph::cost(std::size_t from, std::size_t to, double room) const {
@@ -235,11 +244,19 @@ double MeasuredParagraph::cost(std::size_t from, std::size_t to, double room) co
     return from == 0 ? 0 : last_line_cost(from, room);
 }
 
+bool MeasuredParagraph::is_lone_word(std::size_t from) const {
+    return stops_.back().at_end.spaces == stops_[from].at_next.spaces;
+}
+
 double MeasuredParagraph::last_line_cost(std::size_t from, double room) const {
     const double quarter = room / 4, line = width(from, stops_.size() - 1);
-    if (line >= quarter) return 0;
-    const bool one_word = stops_.back().at_end.spaces == stops_[from].at_next.spaces;
-    return one_word ? runt_cost : short_cost * (1 - line / quarter);
+    if (line < quarter && is_lone_word(from)) return runt_cost;
+    const double wanted = quarter * std::sqrt(std::max(1.0, wide_measure / room));
+    return line < wanted ? short_cost * (1 - line / wanted) : 0;
+}
+
+bool MeasuredParagraph::leaves_runt(const std::vector<std::size_t>& ends, double room) const {
+    return ends.size() > 1 && last_line_cost(ends[ends.size() - 2], room) >= runt_cost;
 }
 
 // The breaking of fewest lines and, among those, of least cost.
@@ -281,21 +298,18 @@ std::vector<std::size_t> MeasuredParagraph::justified(double room) const {
         from = to;
     }
     const auto wanted = static_cast<std::size_t>(count(room));
-    for (const double looseness : {tolerance, loosest_tolerance}) {
-        BreakingRules rules;
-        rules.tolerance = looseness;
-        Breaking breaking = break_justified(items, room, rules);
-        if (breaking.breaks.size() != wanted && wanted > most_lines_to_count) return {};
-        if (breaking.breaks.size() != wanted) {
-            rules.lines = wanted;
-            breaking = break_justified(items, room, rules);
-        }
-        std::vector<std::size_t> ends;
-        for (const Break& end : breaking.breaks)
-            ends.push_back(stop_of_item[end.item]);
-        if (!ends.empty()) return ends;
+    BreakingRules rules;
+    rules.tolerance = tolerance;
+    Breaking breaking = break_justified(items, room, rules);
+    if (breaking.breaks.size() != wanted && wanted > most_lines_to_count) return {};
+    if (breaking.breaks.size() != wanted) {
+        rules.lines = wanted;
+        breaking = break_justified(items, room, rules);
     }
-    return {};
+    std::vector<std::size_t> ends;
+    for (const Break& end : breaking.breaks)
+        ends.push_back(stop_of_item[end.item]);
+    return ends;
 }
 
 // What stands between two stops, then the break at the second with the spaces it would drop.
@@ -318,26 +332,33 @@ void MeasuredParagraph::add_items(std::vector<Item>& items, std::size_t from, st
     if (is_forced(to)) items.push_back(finishing_glue());
     items.push_back(
         penalty(end.penalty + 10 * last_line_cost(to, room), end.hyphen_width, end.hyphen));
-    items.push_back(word_glue(end.at_next.width - end.at_end.width));
+    items.push_back(word_glue(end.at_next.space_width - end.at_end.space_width));
+    items.back().width = end.at_next.width - end.at_end.width; // tracking too, that does not give
+}
+
+MeasuredParagraph::Ends MeasuredParagraph::best_ends(double room) const {
+    if (paragraph_.align == theme::Align::justified && !paragraph_.fill_run) {
+        const auto wanted = static_cast<std::size_t>(count(room));
+        const double least = room < paragraph_.most_room ? 1 : least_room_share;
+        for (double share = 1; share >= least; share -= room_share_step) {
+            Ends ends{justified(share * room), true, share * room};
+            if (ends.stops.size() == wanted && !leaves_runt(ends.stops, ends.room)) return ends;
+        }
+    }
+    return {ragged(room), false, room};
 }
 
 std::vector<Line> MeasuredParagraph::lines(double measure) const {
-    const double room = room_in(paragraph_, measure);
-    std::vector<std::size_t> ends;
-    if (paragraph_.align == theme::Align::justified && !paragraph_.fill_run) ends = justified(room);
-    const bool is_justified = !ends.empty();
-    if (!is_justified) ends = ragged(room);
+    const Ends ends = best_ends(room_in(measure));
     std::vector<Line> lines;
     std::size_t from = 0;
-    for (const std::size_t to : ends) {
+    for (const std::size_t to : ends.stops) {
         Line line{stops_[from].next, stops_[to].end, width(from, to), 0, stops_[to].hyphen};
         const std::size_t spaces = stops_[to].at_end.spaces > stops_[from].at_next.spaces
                                        ? stops_[to].at_end.spaces - stops_[from].at_next.spaces
                                        : 0;
-        const double space_width = stops_[to].at_end.space_width - stops_[from].at_next.space_width;
-        if (is_justified && spaces > 0 && (!is_forced(to) || line.width > room))
-            line.word_space = std::min((room - line.width), most_stretch * space_width) /
-                              static_cast<double>(spaces);
+        if (ends.justified && spaces > 0 && (!is_forced(to) || line.width > ends.room))
+            line.word_space = (ends.room - line.width) / static_cast<double>(spaces);
         if (from == 0) line.width += paragraph_.turn_over;
         lines.push_back(line);
         from = to;

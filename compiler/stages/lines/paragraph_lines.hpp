@@ -22,16 +22,20 @@ double advance(const composition::Run& run, const fonts::Glyph& glyph);
 // - 100 × the square of its shortfall as a share of the measure, unless it is the last,
 // - a tenth of the penalty of the break it ends at; in a measure under `wide_measure` so much more
 //   as the root of their ratio, for there a shortfall is a larger share: hyphens apart,
-// - if it is the last of several and shorter than a quarter of the measure: `runt_cost` for one
-//   word; for more, `short_cost` × what it lacks of that quarter, as a share of it.
-constexpr double runt_cost = 25;
+// - if it is the last of several: `runt_cost` for one word shorter than a quarter of the measure;
+//   else `short_cost` × what it lacks of that quarter, as a share of it, where a measure under
+//   `wide_measure` has so much more for its quarter as the root of their ratio.
+constexpr double runt_cost = 40;
 constexpr double short_cost = 12;
 constexpr double wide_measure = 40; // em
 
 // A paragraph measured once. Its lines are
 // - as few as any breaking has, word spaces at their natural width;
 // - of those, in a justified paragraph the ones of least demerits, a short last line's cost among
-//   them (ragged, if a line would have to stretch too far), in any other the ones of least cost;
+//   them, in any other the ones of least cost; where a line would have to stretch too far, or a
+//   short word stand alone on the last, a justified paragraph is ragged too;
+// - as wide as the column if that takes one line, whatever the most room of several: an eye that
+//   need not find its way back can follow a longer line;
 // - never wider than the measure: a word wider than it starts a line and is broken between its
 //   glyphs, the last resort.
 class MeasuredParagraph {
@@ -66,11 +70,20 @@ private:
     bool is_forced(std::size_t stop) const;
     template<typename Visit>
     void visit_ends(std::size_t from, double room, Visit visit) const;
+    double room_in(double measure) const;
     int count(double room) const;
     double cost(std::size_t from, std::size_t to, double room) const;
     std::vector<std::size_t> ragged(double room) const;
     std::vector<std::size_t> justified(double room) const;
+    bool is_lone_word(std::size_t from) const;
     double last_line_cost(std::size_t from, double room) const;
+    struct Ends {
+        std::vector<std::size_t> stops; // one a line
+        bool justified = false;
+        double room = 0;
+    };
+    Ends best_ends(double room) const;
+    bool leaves_runt(const std::vector<std::size_t>& ends, double room) const;
     void add_items(std::vector<Item>& items, std::size_t from, std::size_t to, double room) const;
 
     const composition::Paragraph& paragraph_;

@@ -154,8 +154,8 @@ TEST_CASE("what the report says is so: the step does not fit, and with what it l
 
 TEST_CASE("a last line of one short word is named with its place") {
     Composition composition = lines_of_text(2);
-    const std::string full(72, 'n'); // two and a space take 43.45 em of 44
-    add_paragraph(composition, full + ' ' + full + " nn", GapName::line);
+    const std::string full(145, 'n'); // 43.5 em of 44
+    add_paragraph(composition, full + " nn", GapName::line);
     composition.paragraphs.back().place = {0, 1, 7, 1};
     add_paragraph(composition, "nn nn", GapName::line); // of one line
     const Explanation at = explained(composition, stiff_theme(), settings_for(1));
