@@ -80,35 +80,54 @@ bool is_far_too_long(const model::Resume& resume) {
     return fewest_lines(resume) > most_on_a_page * pages;
 }
 
+bool has_side(const composition::SidePlan& plan) {
+    return std::ranges::find(plan.at_side, true) != plan.at_side.end();
+}
+
 using Compose =
     std::function<std::optional<composition::Composition>(const composition::SidePlan* plan)>;
 
-// Of two columns, with what the page is best off with at the side.
-std::optional<composition::Composition>
-with_best_side(const model::Resume& resume, const theme::Theme& theme, const Compose& compose_by) {
+// Of two columns, with what the page is best off with at the side, and then of one, unless the
+// writer asks for the side; else as it is. None if a character is in no font.
+std::vector<composition::Composition>
+in_columns(const model::Resume& resume, const theme::Theme& theme, const Compose& compose_by) {
+    std::vector<composition::Composition> found;
+    const auto add = [&](std::optional<composition::Composition> composition) {
+        if (composition) found.push_back(*std::move(composition));
+    };
     const composition::SidePlan widest = composition::widest_plan(resume, theme);
-    if (std::ranges::find(widest.at_side, true) == widest.at_side.end() || is_far_too_long(resume))
-        return compose_by(nullptr);
+    if (!has_side(widest) || is_far_too_long(resume)) {
+        add(compose_by(nullptr));
+        return found;
+    }
     const composition::SidePlan none{std::vector<bool>(widest.at_side.size()), widest.width};
-    const auto main = compose_by(&none), side = compose_by(&widest);
-    if (!main || !side) return std::nullopt;
+    auto main = compose_by(&none), side = compose_by(&widest);
+    if (!main || !side) return found;
     fit::SideOffer offer{*main, *side, widest.at_side, none.at_side};
     for (std::size_t s = 0; s < offer.must.size(); ++s)
         offer.must[s] = resume.sections[s].side;
     const composition::SidePlan best = fit::best_side(offer, theme, resume.settings);
-    return compose_by(&best);
+    if (has_side(best)) add(compose_by(&best));
+    if (offer.must == none.at_side) add(std::move(main));
+    return found;
 }
 
+// Of two columns where that is comfortable, or no tighter than one.
 std::optional<Arranged> in_way(std::size_t way, const model::Resume& resume,
                                const theme::Theme& theme, const std::filesystem::path& folder,
                                fonts::Fonts& fonts, Diagnostics& diagnostics) {
-    auto composition = with_best_side(resume, theme, [&](const composition::SidePlan* plan) {
+    std::optional<Arranged> best;
+    const auto compose_by = [&](const composition::SidePlan* plan) {
         return compose(resume, theme, fonts, diagnostics, &composition::english_hyphenation(folder),
                        way, plan);
-    });
-    if (!composition) return std::nullopt;
-    auto fitted = fit::fit(*composition, theme, resume.settings);
-    return Arranged{*std::move(composition), std::move(fitted)};
+    };
+    for (composition::Composition& composition : in_columns(resume, theme, compose_by)) {
+        if (best && best->is_comfortable()) break;
+        auto fitted = fit::fit(composition, theme, resume.settings);
+        Arranged arranged{std::move(composition), std::move(fitted)};
+        if (!best || arranged.is_better_than(*best)) best = std::move(arranged);
+    }
+    return best;
 }
 
 // All entries in one of the theme's ways, on as few pages as any takes: the last named that is

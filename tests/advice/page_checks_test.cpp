@@ -18,6 +18,15 @@ std::string replaced(const std::string& find, const std::string& replace) {
     return text.replace(at, find.size(), replace);
 }
 
+// In a theme of two columns there are two, whatever the narrow one is filled to.
+std::string with_side(std::string markup) {
+    for (const std::string title : {"section: Activities\n", "section: Skills\n"}) {
+        REQUIRE(markup.find(title) != std::string::npos);
+        markup.insert(markup.find(title) + title.size(), "column: side\n");
+    }
+    return markup;
+}
+
 // With a bullet that just goes over its line: with the size pinned the layout stays as it is, and
 // so large that the page has no room to spare.
 std::string with_word_over() {
@@ -53,7 +62,8 @@ std::string first_over(const std::string& settings, const std::string& middle) {
         std::string bullet = "- Mapped \"tide\" " + middle + " ";
         for (std::size_t i = 0; i < letters; ++i)
             bullet += i % 8 == 7 ? ' ' : 'n';
-        std::string markup = replaced("stage: undergraduate", "stage: undergraduate\n" + settings);
+        std::string markup =
+            with_side(replaced("stage: undergraduate", "stage: undergraduate\n" + settings));
         markup.insert(markup.find("- Mapped 34"), bullet + "edge\n");
         const auto one = proof_of(markup, {.with_page = true});
         for (const Finding& finding : one->of("one-word-over"))
@@ -129,7 +139,8 @@ TEST_CASE("proof: a bullet of three lines in a column may be of two across the p
     for (const auto& [settings, times, told] :
          {std::tuple<std::string, std::size_t, bool>{"theme: oystercatcher\n", 1, false},
           {"theme: oystercatcher\n", 2, true}}) {
-        std::string markup = replaced("stage: undergraduate", settings + "stage: undergraduate");
+        std::string markup =
+            with_side(replaced("stage: undergraduate", settings + "stage: undergraduate"));
         std::string longer = bullet;
         for (std::size_t i = 1; i < times; ++i)
             longer.insert(longer.size() - 1, ", and " + bullet.substr(2, bullet.size() - 3));

@@ -101,15 +101,6 @@ public:
         return piles;
     }
 
-    // How far the narrow column stands to the right of the main one, pt.
-    double offset(const PageSetting& setting, double width) const {
-        const double measure = full_measure(setting);
-        const auto begin = [&](composition::Region region) {
-            return composition::span_of(theme_, region, width).begin(measure);
-        };
-        return setting.size * (begin(composition::Region::side) - begin(composition::Region::main));
-    }
-
 private:
     std::vector<Pile> pile_up(const composition::Composition& composition,
                               const std::vector<lines::MeasuredParagraph>& measured, Piles& piles,
@@ -157,7 +148,7 @@ public:
             try_width(std::lerp(width.least, width.most, share));
             if (width.least == width.most) break;
         }
-        for (const Found* found : {&in_order_, &any_, &lowest_})
+        for (const Found* found : {&roomiest_, &lowest_})
             if (!found->plan.at_side.empty()) return found->plan;
         return nothing_.plan;
     }
@@ -172,24 +163,14 @@ private:
     void try_width(double width) {
         pages_.set_width(width);
         const Piles preferred = pages_.at(0), least = pages_.at(tightest);
-        std::vector<const AtSide*> in_order, all;
+        std::vector<const AtSide*> full;
         for (const AtSide& way : ways_) {
-            const ColumnFeet feet = feet_of(preferred, way);
-            if (feet.fullness() < least_side) continue;
-            all.push_back(&way);
-            if (reads_in_order(feet, pages_.offset(preferred.setting, width)))
-                in_order.push_back(&way);
+            if (feet_of(preferred, way).fullness() < least_side) continue;
+            full.push_back(&way);
             const double height = feet_of(least, way).lower();
             if (height < lowest_.unevenness) lowest_ = {{way, width}, tightest, height};
         }
-        search(in_order, width, in_order_);
-        search(all, width, any_);
-    }
-
-    // pdfminer takes the box first whose left edge counts a third of its middle's height.
-    static bool reads_in_order(const ColumnFeet& feet, double offset) {
-        constexpr double share = 0.9; // for what leading and accents add to a box
-        return offset < 0 || feet.main - feet.side <= share * offset / 3;
+        search(full, width);
     }
 
     const AtSide* evenest(const std::vector<const AtSide*>& ways, const Piles& piles) const {
@@ -206,9 +187,9 @@ private:
         return best;
     }
 
-    void search(const std::vector<const AtSide*>& ways, double width, Found& found) const {
+    void search(const std::vector<const AtSide*>& ways, double width) {
         constexpr double precision = 1e-4;
-        double low = roomiest, high = found.tightness;
+        double low = roomiest, high = roomiest_.tightness;
         if (ways.empty() || !evenest(ways, pages_.at(high))) return;
         if (evenest(ways, pages_.at(low))) high = low;
         while (high - low > precision) {
@@ -218,14 +199,14 @@ private:
         const Piles piles = pages_.at(high);
         const AtSide* way = evenest(ways, piles);
         const double uneven = feet_of(piles, *way).unevenness();
-        if (found.tightness - high > precision || uneven < found.unevenness)
-            found = {{*way, width}, high, uneven};
+        if (roomiest_.tightness - high > precision || uneven < roomiest_.unevenness)
+            roomiest_ = {{*way, width}, high, uneven};
     }
 
     const theme::Theme& theme_;
     WidthPages pages_;
     std::vector<AtSide> ways_;
-    Found in_order_, any_, lowest_, nothing_; // of the lowest, its height for unevenness
+    Found roomiest_, lowest_, nothing_; // of the lowest, its height for unevenness
 };
 
 }

@@ -8,8 +8,8 @@
 // roomy the one with the evenest feet is taken.
 //
 // Not considered are ways that fill the narrow column to less than `least_side` of the main one at
-// the preferred setting; and those that have its foot so far above the other's that a reader which
-// weighs places, as pdfminer does, takes it first, unless no other holds.
+// the preferred setting: they leave a hole in the page, and a reader which weighs places, as
+// pdfminer does, takes a column first whose foot is far above the other's.
 #pragma once
 
 #include "compiler/stages/composition/composition.hpp"
@@ -20,7 +20,7 @@
 
 namespace quoin::fit {
 
-constexpr double least_side = 0.4;
+constexpr double least_side = 0.75;
 constexpr int width_steps = 4;
 
 struct SideOffer {

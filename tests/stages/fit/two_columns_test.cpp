@@ -5,7 +5,9 @@
 #include "compiler/stages/composition/composition.hpp"
 #include "compiler/stages/fit/side_choice.hpp"
 #include "compiler/stages/pages/pages.hpp"
+#include "compiler/stages/typeset.hpp"
 #include "tests/composed.hpp"
+#include "tests/every_page.hpp"
 #include "tests/stages/fit/fit_reference.hpp"
 
 #include <doctest/doctest.h>
@@ -197,7 +199,7 @@ TEST_CASE("two columns over two pages: each goes on in its own column") {
 namespace {
 
 struct Parted { // of one plan
-    bool counts = false, in_order = false;
+    bool counts = false;
     double tightness = fit_reference::nowhere;
 };
 
@@ -224,10 +226,7 @@ Parted parted_by_plan(const model::Resume& resume, const theme::Theme& theme,
                         fit_reference::left_at_foot(heading, 0, heading.size(), at) -
                         heading.back().paragraph->descent * at.size;
     const double main = foot(composition::Region::side), side = foot(composition::Region::main);
-    const double offset =
-        at.size *
-        composition::span_of(theme, composition::Region::side, plan.width).begin(full_measure(at));
-    Parted parted{side - head >= least_side * (main - head), main - side <= 0.3 * offset};
+    Parted parted{side - head >= least_side * (main - head)};
     const auto fitted = fit::fit(*page, theme, resume.settings);
     if (const auto* fit = std::get_if<Fit>(&fitted)) parted.tightness = fit->tightness;
     return parted;
@@ -235,7 +234,7 @@ Parted parted_by_plan(const model::Resume& resume, const theme::Theme& theme,
 
 }
 
-// Of the rules, every way is tried by itself.
+// Every way is tried by itself.
 TEST_CASE("what stands at the side, and how wide it is, is the best of all ways") {
     const std::string rules = "based-on: turnstone\ncolumns: two\nside-width: 0.32 (0.28..0.4)\n"
                               "column-gap: 2\nside-sections: skills, honors, languages\n";
@@ -262,22 +261,63 @@ TEST_CASE("what stands at the side, and how wide it is, is the best of all ways"
         const composition::Composition main = compose(none), side = compose(widest);
         const composition::SidePlan best =
             best_side({main, side, widest.at_side, nowhere}, page.theme, resume->settings);
-        double in_order = fit_reference::nowhere, any = fit_reference::nowhere;
+        double least = fit_reference::nowhere;
         for (int bits = 1; bits < 8; ++bits)
             for (int step = 0; step <= width_steps; ++step) {
                 composition::SidePlan plan{nowhere, 0.28 + 0.12 * step / width_steps};
                 for (std::size_t i = 0; i < 3; ++i)
                     plan.at_side[i + 1] = (bits >> i & 1) != 0;
                 const Parted parted = parted_by_plan(*resume, page.theme, plan);
-                if (!parted.counts) continue;
-                any = std::min(any, parted.tightness);
-                if (parted.in_order) in_order = std::min(in_order, parted.tightness);
+                if (parted.counts) least = std::min(least, parted.tightness);
             }
-        if (any == fit_reference::nowhere) {
+        if (least == fit_reference::nowhere) {
             CHECK(best.at_side == nowhere);
             continue;
         }
-        const double least = in_order == fit_reference::nowhere ? any : in_order;
         CHECK(parted_by_plan(*resume, page.theme, best).tightness <= least + 3e-4);
     }
+}
+
+namespace {
+
+// How far down a column of the first page goes, from where it begins: 0 if there is none.
+double height_on_page(const stages::Typeset& set, composition::Region region) {
+    const pages::Pages pages = stages::make_pages(set, stages::fit_or_draft(set));
+    double top = 0, bottom = set.fit.index() == 0 ? std::get<Fit>(set.fit).setting.paper_height : 0;
+    for (const pages::PlacedRun& placed : pages.pages[0].runs) {
+        if (set.composition.paragraphs[placed.paragraph].region != region) continue;
+        top = std::max(top, placed.y);
+        bottom = std::min(bottom, placed.y);
+    }
+    return std::max(top - bottom, 0.0);
+}
+
+}
+
+// What is chosen is chosen at the preferred setting; at another, lines may fall otherwise.
+TEST_CASE("beside a narrow column there is no hole, and no page is tight that has room in one") {
+    int two = 0, one = 0;
+    for (const auto& sample : every_page::samples())
+        for (const trade::Paper paper : {trade::Paper::letter, trade::Paper::a4}) {
+            CAPTURE(sample);
+            const stages::Typeset set = every_page::typeset(sample, "oystercatcher", paper);
+            const double side = height_on_page(set, composition::Region::side);
+            const double main = height_on_page(set, composition::Region::main);
+            if (side > 0) CHECK(side >= (least_side - 0.07) * main);
+            ++(side > 0 ? two : one);
+            if (const auto* fit = std::get_if<Fit>(&set.fit);
+                fit && side > 0 && fit->pages() == 1) {
+                composition::Composition single = set.composition;
+                for (composition::Paragraph& paragraph : single.paragraphs) {
+                    paragraph.region = composition::Region::whole;
+                    paragraph.span = {};
+                }
+                const auto wide = fit::fit(single, set.theme, set.resume.settings);
+                const auto* other = std::get_if<Fit>(&wide);
+                CHECK(
+                    (fit->tightness <= comfortable || !other || other->tightness > fit->tightness));
+            }
+        }
+    CHECK(two > 3);
+    CHECK(one > 3);
 }
