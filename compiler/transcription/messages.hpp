@@ -50,6 +50,7 @@ inline constexpr Message text_boxes =
     "The old page has text in boxes; see that it stands where it belongs.";
 inline constexpr Message macros = "The old file holds programs (macros), which were left alone.";
 inline constexpr Message pages_left = "Only the first {} pages were read.";
+inline constexpr Message lines_left = "Only the first {} lines were read.";
 inline constexpr Message guessed_from = "guessed: {}; the old page says: {}";
 inline constexpr Message guessed = "guessed: {}";
 inline constexpr Message also_says = "the old page also says: {}";

@@ -4,6 +4,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/strange_signs.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/transcription/messages.hpp"
 #include "compiler/transcription/running_lines.hpp"
 
 #include <algorithm>
@@ -87,19 +88,21 @@ private:
 OldDocument lines_of_text(std::string_view text, const IsTitle& is_title) {
     OldDocument document;
     std::vector<OldLine> lines;
-    for (std::size_t page = 0; !text.empty(); ++page) {
+    std::size_t count = 0;
+    for (std::size_t page = 0; !text.empty() && count < most_lines; ++page) {
         const std::size_t end = std::min(text.find('\f'), text.size());
         TextPage one;
         std::string_view left = text.substr(0, end);
-        for (std::size_t count = 0; !left.empty() && count < most_lines; ++count) {
+        for (; !left.empty() && count < most_lines; ++count) {
             const std::size_t line_end = std::min(left.find('\n'), left.size());
             one.add_line(left.substr(0, line_end));
             left.remove_prefix(std::min(line_end + 1, left.size()));
         }
         lines = lines_of_page(one.words(), page, is_title);
         std::ranges::move(lines, std::back_inserter(document.lines));
-        text.remove_prefix(std::min(end + 1, text.size()));
+        text.remove_prefix(std::min(end + 1, text.size()) - left.size());
     }
+    if (!text.empty()) document.remarks.push_back(fill<messages::lines_left>(most_lines));
     mark_running_lines(document.lines);
     return document;
 }

@@ -163,6 +163,20 @@ TEST_CASE("an archive within an archive is left packed, and macros are told of")
           std::vector<std::string>{std::string(messages::macros.text)});
 }
 
+TEST_CASE("of a text of more lines than any résumé has it is said that the rest was left") {
+    const auto remarks_of = [](std::size_t lines, const std::string& line) {
+        std::string text = "Ottoline Brandt\n";
+        for (std::size_t i = 1; i < lines; ++i)
+            text += line;
+        return lines_of_text(text, [](std::string_view) { return false; }).remarks;
+    };
+    const std::vector<std::string> told{fill<messages::lines_left>(most_lines)};
+    CHECK(remarks_of(most_lines, "tide\n").empty());
+    CHECK(remarks_of(most_lines + 1, "tide\n") == told);
+    CHECK(remarks_of(most_lines / 2, "tide\f").empty());
+    CHECK(remarks_of(most_lines + 1, "tide\f") == told);
+}
+
 TEST_CASE("a .docx to lines (ECMA-376 part 1, section 17)") {
     const std::string item = "<w:numPr><w:ilvl w:val=\"0\"/><w:numId w:val=\"1\"/></w:numPr>";
     struct Case {
