@@ -346,7 +346,7 @@ void report_weak_behind(const WordedBullet& bullet, std::vector<Finding>& findin
     constexpr std::array<std::string_view, 6> phrases{"was in charge of",     "was responsible for",
                                                       "was tasked with",      "am responsible for",
                                                       "were responsible for", "is responsible for"};
-    const std::string lower = lower_case(bullet.text);
+    const std::string& lower = bullet.part.lower;
     for (const std::string_view phrase : phrases) {
         const std::size_t at = find_phrase(lower, phrase);
         if (at == lower.npos || at < 5 || !lower.substr(0, at).ends_with("and ")) continue;

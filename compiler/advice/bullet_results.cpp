@@ -16,10 +16,8 @@ using Opening = english::BulletReading::Opening;
 
 bool tells_outcome(const WordedBullet& bullet) {
     if (bullet.reading.has_figure) return true;
-    const auto words = words_in(bullet.text);
-    return std::ranges::any_of(words, [](const WordAt& word) {
-        const std::string lower = lower_case(word.word);
-        return is_one_of(lower, List::outcomes);
+    return std::ranges::any_of(bullet.part.words, [&](const WordAt& word) {
+        return is_one_of(bullet.part.small(word), List::outcomes);
     });
 }
 

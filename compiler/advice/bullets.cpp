@@ -2,25 +2,9 @@
 
 #include "compiler/advice/walk.hpp"
 
+#include <algorithm>
+
 namespace quoin::advice {
-
-namespace {
-
-// An address that a link shows is no wording of the writer's either.
-std::vector<english::Extent> titles_in(const model::Text& text) {
-    std::vector<english::Extent> titles;
-    std::size_t offset = 0;
-    bool all = true;
-    for (const model::Span& span : text.spans) {
-        if (span.marks.emphasis) titles.push_back({offset, span.text.size()});
-        all &= span.marks.emphasis;
-        offset += span.text.size();
-    }
-    if (all) titles.clear();
-    return titles;
-}
-
-}
 
 std::string_view WordedBullet::words(english::Extent extent) const {
     return std::string_view(text).substr(extent.offset, extent.length);
@@ -30,19 +14,18 @@ Place WordedBullet::place(english::Extent extent) const {
     return bullet->text.place(extent.offset, extent.length);
 }
 
-english::BulletReading read_wording(const model::Text& text, const english::Language& language) {
-    return language.read_bullet(text.plain(), titles_in(text));
-}
-
-std::vector<WordedBullet> read_bullets(const model::Resume& resume,
+std::vector<WordedBullet> read_bullets(const model::Resume& resume, const TextsRead& texts,
                                        const english::Language& language) {
     using enum trade::Holds;
     std::vector<WordedBullet> all;
+    auto part = texts.begin();
     for (const Position& position :
          positions(resume, {education, experience, projects, activities, honors, other}))
-        for (const model::Bullet& bullet : position.entry->bullets)
+        for (const model::Bullet& bullet : position.entry->bullets) {
+            part = std::ranges::find(part, texts.end(), &bullet, &TextInResume::bullet);
             all.push_back(
-                {position, &bullet, bullet.text.plain(), read_wording(bullet.text, language)});
+                {position, *part, &bullet, part->plain, language.read_bullet(part->sentence)});
+        }
     return all;
 }
 

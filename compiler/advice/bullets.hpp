@@ -2,6 +2,7 @@
 // of its checks.
 #pragma once
 
+#include "compiler/advice/texts.hpp"
 #include "compiler/english/language.hpp"
 #include "compiler/stages/model/resume.hpp"
 
@@ -24,8 +25,9 @@ struct Position {
 
 struct WordedBullet {
     Position position;
+    const TextInResume& part; // its text
     const model::Bullet* bullet = nullptr;
-    std::string text; // plain
+    const std::string& text; // plain
     english::BulletReading reading;
 
     std::string_view words(english::Extent extent) const;
@@ -33,10 +35,7 @@ struct WordedBullet {
 };
 
 // In the order of the résumé; an entry's stand together.
-std::vector<WordedBullet> read_bullets(const model::Resume& resume,
+std::vector<WordedBullet> read_bullets(const model::Resume& resume, const TextsRead& texts,
                                        const english::Language& language);
-
-// Words in italics are read as a title, unless the whole text is.
-english::BulletReading read_wording(const model::Text& text, const english::Language& language);
 
 }

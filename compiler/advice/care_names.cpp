@@ -18,7 +18,7 @@ namespace {
 class Names { // in a bullet
 public:
     Names(const WordedBullet& bullet, const english::Language& language)
-        : text_(bullet.text), language_(language), words_(words_in(bullet.text)) {}
+        : text_(bullet.text), language_(language), words_(bullet.part.words) {}
 
     std::optional<english::Extent> in_care() const {
         if (const auto name = owned_name()) return name;
@@ -208,9 +208,10 @@ private:
         bool accused = false;
         for (std::size_t i = 2; i + 1 < words_.size(); ++i) {
             accused = accused || is_one_of(lower(i - 1), List::misconduct);
+            if (!accused) continue;
             const bool person = is_person(i - 1) && !is_one_of(lower(i - 2), beside);
             const bool led = person || lower(i - 1) == "against" || lower(i - 1) == "between";
-            if (accused && led && is_full_name(i)) return extent(i, i + 1);
+            if (led && is_full_name(i)) return extent(i, i + 1);
         }
         return std::nullopt;
     }
@@ -254,7 +255,7 @@ private:
 
     const std::string& text_;
     const english::Language& language_;
-    std::vector<WordAt> words_;
+    const std::vector<WordAt>& words_;
 };
 
 }

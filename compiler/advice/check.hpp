@@ -2,6 +2,7 @@
 #pragma once
 
 #include "compiler/advice/bullets.hpp"
+#include "compiler/advice/texts.hpp"
 #include "compiler/base/edit.hpp"
 #include "compiler/base/place.hpp"
 #include "compiler/base/source.hpp"
@@ -41,7 +42,8 @@ struct ProofContext {
         nullptr;       // the page as `set` makes it; null if it could not be made
     model::Date today; // `updated`, else SOURCE_DATE_EPOCH, else the day it is
     const english::Language& language;
-    const std::vector<WordedBullet>& bullets; // read_bullets(resume, language)
+    const TextsRead& texts;                   // read_texts(resume, language)
+    const std::vector<WordedBullet>& bullets; // read_bullets(resume, texts, language)
     // The day of the reading: SOURCE_DATE_EPOCH, else the clock's; none: nothing is out of date.
     std::optional<model::Date> read_on = {};
     bool everything = true; // no tag was asked for, so that all of the résumé is here
@@ -88,6 +90,6 @@ std::span<const Check> discretion_checks(); // what belongs to others, or to an 
 std::span<const Check> section_checks();
 std::span<const Check> acceptance_checks();
 std::span<const Check> office_checks(); // what an office asks for beside the others
-std::vector<const Check*> all_checks();
+const std::vector<const Check*>& all_checks();
 
 }

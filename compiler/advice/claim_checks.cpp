@@ -129,20 +129,20 @@ bool is_too_much(int years, int months) {
 void years_claimed(const ProofContext& context, std::vector<Finding>& findings) {
     const auto on_page = months_on_page(context, {});
     if (!on_page) return;
-    visit_texts(context.resume, [&](const TextInResume& part) {
+    for (const TextInResume& part : context.texts) {
         const bool claims = part.field && (part.field->name == trade::FieldName::headline ||
                                            part.field->name == trade::FieldName::text);
-        if (!claims) return;
-        const auto claimed = years_claimed_in(part.text.plain());
-        if (!claimed) return;
+        if (!claims) continue;
+        const auto claimed = years_claimed_in(part.plain);
+        if (!claimed) continue;
         const int there = months_on_page(context, claimed->of).value_or(*on_page);
-        if (!is_too_much(claimed->years, there)) return;
+        if (!is_too_much(claimed->years, there)) continue;
         const int years = std::max(1, there / trade::months_of_year);
         report<messages::too_many_years>(
             findings, part.text.place(claimed->offset, claimed->length),
-            in_quotes(part.text.plain().substr(claimed->offset, claimed->length)),
+            in_quotes(part.plain.substr(claimed->offset, claimed->length)),
             counted(static_cast<std::size_t>(years), "year", "years"));
-    });
+    }
 }
 
 // --- what is still to come
@@ -281,18 +281,18 @@ std::string without_their_gifts(std::string lower) {
 }
 
 void objective_wants(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || part.field->name != trade::FieldName::text) return;
-        const std::string lower = lower_case(part.text.plain());
-        if (count_words(lower, List::seeking) == 0) return;
-        if (count_words(without_their_gifts(lower), List::gives) > 0 || has_digit(lower)) return;
+    for (const TextInResume& part : context.texts) {
+        if (!part.field || part.field->name != trade::FieldName::text) continue;
+        const std::string& lower = part.lower;
+        if (count_words(lower, List::seeking) == 0) continue;
+        if (count_words(without_their_gifts(lower), List::gives) > 0 || has_digit(lower)) continue;
         std::string want = first_of(lower, List::wants);
         if (want.empty()) want = own_want(lower);
         if (want.empty()) want = first_of(lower, List::of_the_employer);
-        if (want.empty()) return;
+        if (want.empty()) continue;
         const std::size_t at = find_phrase(lower, want);
         report<messages::wants_alone>(findings, part.text.place(at, want.size()), in_quotes(want));
-    });
+    }
 }
 
 // --- what has no year, and what is too old
@@ -335,15 +335,15 @@ std::optional<std::string> lapsed_in(std::string_view text, const ProofContext& 
 }
 
 void lapsed_in_lists(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
+    for (const TextInResume& part : context.texts) {
         if (!part.field || (part.field->name != trade::FieldName::group &&
                             part.field->name != trade::FieldName::credential))
-            return;
-        const std::string text = part.text.plain();
+            continue;
+        const std::string& text = part.plain;
         if (const auto when = has_year(text) ? lapsed_in(text, context) : std::nullopt)
             report<messages::lapsed>(findings, part.text.place(0, text.size()), in_quotes(text),
                                      *when);
-    });
+    }
 }
 
 void credential_lapsed(const ProofContext& context, std::vector<Finding>& findings) {

@@ -197,32 +197,32 @@ void bullet_ends(const ProofContext& context, std::vector<Finding>& findings) {
 }
 
 void spacing(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
+    for (const TextInResume& part : context.texts) {
         SpacingFaults faults;
         const std::vector<Place> lines = source_lines(part.text);
         for (const Place& line : lines)
             look_at_spaces(source_at(context.sources, line), line, faults);
-        if (faults.mend.empty()) return;
+        if (faults.mend.empty()) continue;
         const Place first = faults.mend.front().place;
         report<messages::spacing>(findings, first, spacing_text(faults)).safe_mend =
             std::move(faults.mend);
-    });
+    }
 }
 
 void dashes(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part)) return;
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (!is_wording(part)) continue;
+        const std::string& text = part.plain;
         std::vector<Edit> mend;
         for (std::size_t at = text.find(" - "); at != std::string::npos;
              at = text.find(" - ", at + 1)) {
             const Place place = part.text.place(at + 1, 1);
             if (source_at(context.sources, place) == "-") mend.push_back({place, "--"});
         }
-        if (mend.empty()) return;
+        if (mend.empty()) continue;
         const Place first = mend.front().place;
         report<messages::hyphen_for_dash>(findings, first).safe_mend = std::move(mend);
-    });
+    }
 }
 
 namespace {

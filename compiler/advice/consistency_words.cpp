@@ -95,15 +95,15 @@ std::string with_commas(std::string figures) {
 void mixed_commas(const ProofContext& context, std::vector<Finding>& findings) {
     std::optional<Spot> bare;
     std::string grouped;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part)) return;
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (!is_wording(part)) continue;
+        const std::string& text = part.plain;
         for (NumberAt& number : large_numbers(text)) {
             if (number.grouped && grouped.empty()) grouped = number.text;
             if (!number.grouped && !bare)
                 bare = Spot{number.text, part.text.place(number.offset, number.text.size())};
         }
-    });
+    }
     if (bare && !grouped.empty())
         report<messages::mixed_commas>(findings, bare->place, in_quotes(bare->text),
                                        in_quotes(grouped))
@@ -129,24 +129,23 @@ std::string thing_left_out(const std::vector<WordAt>& words, std::size_t i) {
 void words_and_figures(const ProofContext& context, std::vector<Finding>& findings) {
     std::map<std::string, std::optional<Spot>> in_figures;
     std::map<std::string, std::optional<Spot>> in_words;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part)) return;
-        const std::string text = part.text.plain();
-        const auto words = words_in(text);
+    for (const TextInResume& part : context.texts) {
+        if (!is_wording(part)) continue;
+        const auto& words = part.words;
         for (std::size_t i = 0; i < words.size(); ++i) {
             const std::string after =
                 i + 1 < words.size() ? counted_thing(words[i + 1].word) : std::string{};
             const std::string thing = after.empty() ? thing_left_out(words, i) : after;
             if (thing.empty()) continue;
             const std::string word(words[i].word);
-            const bool spelled = is_one_of(lower_case(word), List::number_words);
+            const bool spelled = is_one_of(part.small(words[i]), List::number_words);
             if (!spelled && !all_figures(word)) continue;
             auto& spot = (spelled ? in_words : in_figures)[thing];
             if (!spot)
                 spot = Spot{after.empty() ? word : word + ' ' + std::string(words[i + 1].word),
                             part.text.place(words[i].offset, word.size())};
         }
-    });
+    }
     for (const auto& [thing, spot] : in_words) {
         const auto other = in_figures.find(thing);
         if (other != in_figures.end())
@@ -186,10 +185,9 @@ struct Term {
 
 // As a program's makers write it, where it is typed otherwise: AutoCad, Javascript. What is a word
 // as well keeps its small letters: zoom, outlook.
-std::optional<std::string_view> made_name(std::string_view typed) {
+std::optional<std::string_view> made_name(std::string_view typed, std::string_view lower) {
     constexpr std::array<std::string_view, 5> no_words{"python", "photoshop", "linux", "arduino",
                                                        "matlab"};
-    const std::string lower = lower_case(typed);
     const auto made = english::technical_name(lower);
     if (!made || *made == typed) return std::nullopt;
     const bool loud = std::ranges::none_of(typed, is_small_letter);
@@ -200,20 +198,19 @@ std::optional<std::string_view> made_name(std::string_view typed) {
 
 void made_names(const TextInResume& part, std::set<std::string>& told,
                 std::vector<Finding>& findings) {
-    std::size_t begin = 0;
+    std::size_t end_of_span = 0;
+    auto word = part.words.begin();
     for (const model::Span& span : part.text.spans) {
-        const std::size_t at = begin;
-        begin += span.text.size();
-        if (span.link || span.marks.emphasis) continue;
-        for (const WordAt& word : words_in(span.text)) {
-            const std::size_t end = word.offset + word.word.size();
-            const bool address = end + 1 < span.text.size() && span.text[end] == '.' &&
-                                 is_ascii_letter(span.text[end + 1]);
-            const auto made = address ? std::nullopt : made_name(word.word);
-            if (!made || !told.insert(std::string(word.word)).second) continue;
-            report<messages::made_name>(findings,
-                                        part.text.place(at + word.offset, word.word.size()),
-                                        in_quotes(word.word), in_quotes(*made))
+        end_of_span += span.text.size();
+        for (; word != part.words.end() && word->offset < end_of_span; ++word) {
+            const std::size_t end = word->offset + word->word.size();
+            const bool address = end + 1 < end_of_span && part.plain[end] == '.' &&
+                                 is_ascii_letter(part.plain[end + 1]);
+            if (span.link || span.marks.emphasis || address) continue;
+            const auto made = made_name(word->word, part.small(*word));
+            if (!made || !told.emplace(word->word).second) continue;
+            report<messages::made_name>(findings, part.text.place(word->offset, word->word.size()),
+                                        in_quotes(word->word), in_quotes(*made))
                 .suggestion = fill<messages::write_quoted>(*made);
         }
     }
@@ -226,7 +223,7 @@ public:
     void add(const Term& term) {
         constexpr std::size_t shortest = 5;
         const std::string& word = term.spelled;
-        if (word.size() < shortest || has_digit(word) || made_name(word)) return;
+        if (word.size() < shortest || has_digit(word) || made_name(word, lower_case(word))) return;
         const std::string key = without_hyphens(word);
         const auto [found, is_new] = seen_.emplace(key, term);
         if (is_new || told_.contains(key)) return;
@@ -258,26 +255,36 @@ bool may_hold_terms(const TextInResume& part) {
 
 // `After School Program`, where `after-school` stands elsewhere: two words before a third that they
 // describe. What ends in a particle is a verb as well, and is written apart as one.
-std::string apart_before_noun(const std::vector<WordAt>& words, std::size_t i) {
-    if (i + 2 >= words.size()) return {};
+std::string apart_before_noun(const TextInResume& part, std::size_t i,
+                              const std::set<std::string>& hyphenated) {
+    const auto& words = part.words;
+    if (hyphenated.empty() || i + 2 >= words.size()) return {};
     for (std::size_t k = i; k < i + 2; ++k) // nothing but a blank between
         if (words[k].offset + words[k].word.size() + 1 != words[k + 1].offset) return {};
-    const std::string second = lower_case(words[i + 1].word), third = lower_case(words[i + 2].word);
-    if (is_one_of(second, List::verb_particles) || is_one_of(second, List::function_words))
-        return {};
-    if (is_one_of(third, List::function_words) || is_one_of(third, List::verb_particles)) return {};
-    return lower_case(words[i].word) + ' ' + second;
+    const std::string first(part.small(words[i])), second(part.small(words[i + 1]));
+    if (!hyphenated.contains(first + '-' + second)) return {};
+    for (const std::string_view word : {part.small(words[i + 1]), part.small(words[i + 2])})
+        if (is_one_of(word, List::verb_particles) || is_one_of(word, List::function_words))
+            return {};
+    return first + ' ' + second;
 }
 
-std::set<std::string> hyphenated_terms(const model::Resume& resume) {
+// `data base`, where `database` may stand elsewhere; with the hyphen that it is compared by.
+std::string joined_term(const TextInResume& part, std::size_t i) {
+    const WordAt &word = part.words[i], &next = part.words[i + 1];
+    if (word.offset + word.word.size() + 1 != next.offset) return {};
+    const std::string first(part.small(word)), second(part.small(next));
+    return is_one_of(first + second, List::joined_terms) ? first + '-' + second : std::string();
+}
+
+std::set<std::string> hyphenated_terms(const TextsRead& texts) {
     std::set<std::string> terms;
-    visit_texts(resume, [&](const TextInResume& part) {
-        if (!may_hold_terms(part)) return;
-        const std::string text = lower_case(part.text.plain());
-        for (const WordAt& word : words_in(text))
+    for (const TextInResume& part : texts) {
+        if (!may_hold_terms(part)) continue;
+        for (const WordAt& word : part.words)
             if (std::ranges::count(word.word, '-') == 1 && !has_digit(word.word))
-                terms.insert(std::string(word.word));
-    });
+                terms.emplace(part.small(word));
+    }
     return terms;
 }
 
@@ -307,7 +314,7 @@ NumbersOfSize count_numbers(const ProofContext& context, std::size_t figures,
                             bool (*is_spelled)(std::string_view)) {
     NumbersOfSize numbers;
     for (const WordedBullet& bullet : context.bullets)
-        for (const WordAt& word : words_in(bullet.text)) {
+        for (const WordAt& word : bullet.part.words) {
             numbers.in_figures += word.word.size() == figures && all_figures(word.word);
             if (!is_spelled(word.word) || word.offset == 0) continue;
             if (numbers.in_words++ == 0)
@@ -341,34 +348,24 @@ void number_forms(const ProofContext& context, std::vector<Finding>& findings) {
 void term_forms(const ProofContext& context, std::vector<Finding>& findings) {
     ampersands(context, findings);
     Terms terms(findings);
-    const std::set<std::string> hyphenated = hyphenated_terms(context.resume);
+    const std::set<std::string> hyphenated = hyphenated_terms(context.texts);
     std::set<std::string> told;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!may_hold_terms(part)) return;
+    for (const TextInResume& part : context.texts) {
+        if (!may_hold_terms(part)) continue;
         made_names(part, told, findings);
-        const std::string text = part.text.plain();
-        const auto words = words_in(text);
+        const auto& words = part.words;
         for (std::size_t i = 0; i < words.size(); ++i) {
             const WordAt& word = words[i];
             // the capitals of a title tell nothing
-            terms.add({has_title_case(part) ? lower_case(word.word) : std::string(word.word),
-                       &part.text, word.offset, word.word.size()});
+            terms.add({std::string(has_title_case(part) ? part.small(word) : word.word), &part.text,
+                       word.offset, word.word.size()});
             if (i + 1 == words.size()) continue;
-            const WordAt& next = words[i + 1];
-            const std::size_t length = next.offset + next.word.size() - word.offset;
-            const bool joined =
-                is_one_of(lower_case(word.word) + lower_case(next.word), List::joined_terms) &&
-                length == word.word.size() + next.word.size() + 1;
-            const std::string apart = apart_before_noun(words, i);
-            std::string term = apart;
-            std::ranges::replace(term, ' ', '-');
-            if (joined)
-                terms.add({lower_case(word.word) + '-' + lower_case(next.word), &part.text,
-                           word.offset, length});
-            else if (!apart.empty() && hyphenated.contains(term))
-                terms.add({apart, &part.text, word.offset, length});
+            const std::size_t length = words[i + 1].offset + words[i + 1].word.size() - word.offset;
+            std::string term = joined_term(part, i);
+            if (term.empty()) term = apart_before_noun(part, i, hyphenated);
+            if (!term.empty()) terms.add({std::move(term), &part.text, word.offset, length});
         }
-    });
+    }
 }
 
 }

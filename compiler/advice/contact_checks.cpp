@@ -182,8 +182,8 @@ void phone_form(const ProofContext& context, std::vector<Finding>& findings) {
 void phone_notation(const ProofContext& context, std::vector<Finding>& findings) {
     std::string first;
     std::string pattern;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        const std::string& text = part.plain;
         for (const PhoneAt& phone : phones_in(text)) {
             const std::string number = text.substr(phone.offset, phone.length);
             const std::string its_pattern = phone_pattern(number);
@@ -196,7 +196,7 @@ void phone_notation(const ProofContext& context, std::vector<Finding>& findings)
                                                     in_quotes(number), in_quotes(first));
             }
         }
-    });
+    }
 }
 
 void voicemail(const ProofContext& context, std::vector<Finding>& findings) {
@@ -246,34 +246,33 @@ void report_telling_link(const ProofContext& context, const TextInResume& part,
 
 // A link with words of its own shows those; its address is not on the page.
 void link_form(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || part.field->name != trade::FieldName::link) return;
+    for (const TextInResume& part : context.texts) {
+        if (!part.field || part.field->name != trade::FieldName::link) continue;
         report_own_machine(part, findings);
         report_telling_link(context, part, findings);
-        if (part.text.links.empty()) return;
-        const std::string shown = part.text.plain();
-        if (shown.find(' ') != std::string::npos || shown.find('.') == std::string::npos) return;
+        if (part.text.links.empty()) continue;
+        const std::string& shown = part.plain;
+        if (shown.find(' ') != std::string::npos || shown.find('.') == std::string::npos) continue;
         if (const auto fault = link_fault(shown))
             report<messages::hard_link>(findings, part.field->place, *fault);
-    });
+    }
 }
 
 // A designer, by headline or degree, without a link to any work.
 void portfolio_missing(const ProofContext& context, std::vector<Finding>& findings) {
     std::string field;
     bool linked = false;
-    visit_texts(context.resume, [&](const TextInResume& part) {
+    for (const TextInResume& part : context.texts) {
         using enum trade::FieldName;
         const bool contact = part.field && (part.field->name == email || part.field->name == phone);
         if (!part.text.links.empty() && !contact) linked = true;
-        if (!part.field) return;
+        if (!part.field) continue;
         linked = linked || part.field->name == link;
         if (part.field->name != headline && part.field->name != degree && part.field->name != major)
-            return;
-        const std::string lower = lower_case(part.text.plain());
+            continue;
         for (const std::string_view shown : listed(List::fields_of_shown_work))
-            if (has_phrase(lower, shown)) field = shown;
-    });
+            if (has_phrase(part.lower, shown)) field = shown;
+    }
     if (!field.empty() && !linked)
         report<messages::no_portfolio>(findings, heading_place(context), in_quotes(field));
 }

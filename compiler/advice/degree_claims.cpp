@@ -109,14 +109,13 @@ std::optional<WordAt> studied_elsewhere(const ProofContext& context, std::string
 }
 
 void other_degree(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_claim(part)) return;
-        const std::string text = part.text.plain(), lower = lower_case(text);
-        if (const auto found = studied_elsewhere(context, lower))
+    for (const TextInResume& part : context.texts) {
+        if (!is_claim(part)) continue;
+        if (const auto found = studied_elsewhere(context, part.lower))
             report<messages::other_degree>(
                 findings, part.text.place(found->offset, found->word.size()),
-                in_quotes(text.substr(found->offset, found->word.size())));
-    });
+                in_quotes(part.plain.substr(found->offset, found->word.size())));
+    }
 }
 
 }
@@ -150,25 +149,29 @@ bool is_same_gpa(double told, double shown) {
 
 }
 
+// The GPA of the page, if it is another; null where one is the same, or cannot be read.
+const model::Field* another_gpa(const model::Resume& resume, double told) {
+    const model::Field* shown = nullptr;
+    for (const Position& position : positions(resume, {trade::Holds::education}))
+        if (const model::Field* field = position.entry->find(FieldName::gpa)) {
+            const auto gpa = read_gpa(plain_in(field));
+            if (!gpa || is_same_gpa(told, gpa->value)) return nullptr;
+            shown = field;
+        }
+    return shown;
+}
+
 void gpa_differs(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_claim(part)) return;
-        const std::string text = part.text.plain();
-        const auto told = gpa_in(text);
+    for (const TextInResume& part : context.texts) {
+        if (!is_claim(part)) continue;
+        const auto told = gpa_in(part.plain);
         const auto value = told ? read_gpa(told->word) : std::nullopt;
-        if (!value) return;
-        const model::Field* shown = nullptr;
-        for (const Position& position : positions(context.resume, {trade::Holds::education}))
-            if (const model::Field* field = position.entry->find(FieldName::gpa)) {
-                const auto gpa = read_gpa(plain_in(field));
-                if (!gpa || is_same_gpa(value->value, gpa->value)) return;
-                shown = field;
-            }
-        if (shown)
+        if (!value) continue;
+        if (const model::Field* shown = another_gpa(context.resume, value->value))
             report<messages::figures_differ>(
                 findings, part.text.place(told->offset, told->word.size()), in_quotes(told->word),
                 in_quotes(plain_in(shown)), shown->place.line);
-    });
+    }
 }
 
 bool is_claim(const TextInResume& part) {
@@ -180,18 +183,18 @@ void degree_claimed(const ProofContext& context, std::vector<Finding>& findings)
     other_degree(context, findings);
     const model::Entry* ahead = degree_ahead(context);
     if (!ahead) return;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_claim(part)) return;
-        const std::string text = part.text.plain(), lower = lower_case(text);
+    for (const TextInResume& part : context.texts) {
+        if (!is_claim(part)) continue;
+        const std::string &text = part.plain, &lower = part.lower;
         auto claimed = graduate_in(words_in(lower));
         if (const auto title = title_of_licence(lower);
             !claimed && title && !holds_credential(context.resume, title->word))
             claimed = title;
-        if (!claimed) return;
+        if (!claimed) continue;
         report<messages::degree_claimed>(
             findings, part.text.place(claimed->offset, claimed->word.size()),
             in_quotes(text.substr(claimed->offset, claimed->word.size())), called(*ahead));
-    });
+    }
 }
 
 }

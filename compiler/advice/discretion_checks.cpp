@@ -43,13 +43,13 @@ std::optional<english::Extent> leaving_in(std::string_view lower, bool bullet) {
 }
 
 void leaving_reason(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_of_entry(part)) return;
-        const std::string text = part.text.plain();
-        if (const auto told = leaving_in(lower_case(text), part.bullet != nullptr))
+    for (const TextInResume& part : context.texts) {
+        if (!is_of_entry(part)) continue;
+        const std::string& text = part.plain;
+        if (const auto told = leaving_in(part.lower, part.bullet != nullptr))
             report<messages::leaving_reason>(findings, part.text.place(told->offset, told->length),
                                              in_quotes(text.substr(told->offset, told->length)));
-    });
+    }
 }
 
 // --- what is told in confidence
@@ -70,14 +70,12 @@ void confidences(const ProofContext& context, std::vector<Finding>& findings) {
         if (const auto name = name_in_care(bullet, context.language))
             report<messages::person_in_care>(findings, bullet.place(*name),
                                              in_quotes(bullet.words(*name)));
-        const std::string lower = lower_case(bullet.text);
-        const Phrased phrased(lower);
         if (const auto secret = confidential_name(bullet.text); secret && secret->offset > 0)
             report<messages::employers_secret>(findings, bullet.place(*secret),
                                                in_quotes(bullet.words(*secret)));
         for (const std::string_view phrase : listed(List::not_public)) {
-            const std::size_t at = phrased.find(phrase);
-            if (at == lower.npos) continue;
+            const std::size_t at = bullet.part.phrased.find(phrase);
+            if (at == bullet.text.npos) continue;
             const english::Extent extent{at, phrase.size()};
             report<messages::employers_secret>(findings, bullet.place(extent),
                                                in_quotes(bullet.words(extent)));

@@ -99,21 +99,20 @@ void report_doubled(const Doubled& words, const model::Text& text, std::string_v
 }
 
 void doubled_words(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
-        const std::vector<WordAt> words = words_in(text);
+    for (const TextInResume& part : context.texts) {
+        const std::string& text = part.plain;
+        const auto& words = part.words;
         Titles titles(part.text, text);
         for (std::size_t i = 1; i < words.size(); ++i) {
             const Doubled two{words[i - 1], words[i]};
             const bool doubled =
-                lower_case(two.one.word) == lower_case(two.two.word) &&
-                is_surely_doubled(two.two.word) &&
+                part.small(two.one) == part.small(two.two) && is_surely_doubled(two.two.word) &&
                 only_blanks_between(text, two.end_of_one(), two.two.offset) &&
                 !(i > 1 && may_stand_twice(words[i - 2].word, two.two.word, context.language)) &&
                 !titles.hold(two.one.offset) && !titles.hold(two.two.offset);
             if (doubled) report_doubled(two, part.text, text, context.sources, findings);
         }
-    });
+    }
 }
 
 }

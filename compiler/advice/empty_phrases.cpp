@@ -89,16 +89,14 @@ void opening_fillers(const ProofContext& context, std::vector<Finding>& findings
 // All of one text are one finding: they go together.
 void empty_phrases(const ProofContext& context, std::vector<Finding>& findings) {
     opening_fillers(context, findings);
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!may_hold_phrases(part)) return;
-        const std::string text = part.text.plain();
-        const std::string lower = lower_case(text);
-        const Phrased phrased(lower);
+    for (const TextInResume& part : context.texts) {
+        if (!may_hold_phrases(part)) continue;
+        const std::string &text = part.plain, &lower = part.lower;
         std::size_t told_to = 0; // a phrase within one that is told is not told again
         Finding* told = nullptr;
         std::vector<std::string> all;
         for (const std::string_view words : listed(List::worn_phrases)) {
-            if (!phrased.has(words)) continue;
+            if (!part.phrased.has(words)) continue;
             const std::size_t at = find_empty(text, lower, words);
             if (at == std::string::npos || at < told_to) continue;
             told_to = at + words.size();
@@ -112,7 +110,7 @@ void empty_phrases(const ProofContext& context, std::vector<Finding>& findings) 
             told->suggestion =
                 mend_named(said_of(words, lines_of(List::worn_phrases)).value_or(""));
         }
-    });
+    }
 }
 
 }

@@ -340,7 +340,7 @@ private:
 void impossible_figure(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets) {
         if (!has_digit(bullet.text)) continue;
-        const english::Tokens tokens = english::read_tokens(bullet.text, {});
+        const english::Tokens& tokens = bullet.part.sentence.tokens();
         Figures(bullet, tokens).report_to(findings);
         impossible_sums(bullet, tokens, context, findings);
         impossible_changes(bullet, tokens, findings);

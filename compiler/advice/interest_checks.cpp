@@ -109,16 +109,15 @@ bool is_abbreviation(std::string_view word) {
 }
 
 // In how many texts each stands; what stands in several is of the trade, or explained once.
-std::map<std::string, int, std::less<>> abbreviations_of(const model::Resume& resume) {
+std::map<std::string, int, std::less<>> abbreviations_of(const TextsRead& texts) {
     std::map<std::string, int, std::less<>> counts;
-    visit_texts(resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : texts) {
         std::set<std::string_view> here;
-        for (const WordAt& word : words_in(text))
+        for (const WordAt& word : part.words)
             if (is_abbreviation(word.word)) here.insert(word.word);
         for (const std::string_view one : here)
             ++counts[std::string(one)];
-    });
+    }
     return counts;
 }
 
@@ -135,12 +134,12 @@ void add_short_one(std::string_view text, std::vector<std::string>& unknown) {
 // Several in one bullet that the page says nowhere else; one alone may be common in the trade.
 void abbreviations(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t several = 3;
-    const auto counts = abbreviations_of(context.resume);
+    const auto counts = abbreviations_of(context.texts);
     for (const WordedBullet& bullet : context.bullets) {
         if (std::ranges::none_of(bullet.text, is_small_letter)) continue; // it shouts
         std::vector<std::string> unknown;
         std::size_t first = 0;
-        for (const WordAt& word : words_in(bullet.text)) {
+        for (const WordAt& word : bullet.part.words) {
             const std::size_t end = word.offset + word.word.size();
             if (end < bullet.text.size() && bullet.text[end] == '&') continue; // ATT&CK
             if (!is_abbreviation(word.word) || counts.find(word.word)->second > 1) continue;

@@ -49,17 +49,17 @@ std::string parted_words(const std::string& word, const english::Language& langu
 }
 
 void known_slips(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (part.in_heading) return;
-        const std::string text = part.text.plain(), lower = lower_case(text);
+    for (const TextInResume& part : context.texts) {
+        if (part.in_heading) continue;
+        const std::string &text = part.plain, &lower = part.lower;
         for (const std::string_view phrase : listed(List::known_phrase_slips))
-            if (const std::size_t at = find_phrase(lower, phrase); at != lower.npos)
+            if (const std::size_t at = part.phrased.find(phrase); at != lower.npos)
                 report<messages::known_slip>(findings, part.text.place(at, phrase.size()),
                                              in_quotes(text.substr(at, phrase.size())))
                     .suggestion = fill<messages::write>(
                     in_quotes(*said_of(phrase, lines_of(List::known_phrase_slips))));
-        for (const WordAt& word : words_in(text)) {
-            const std::string small = lower_case(word.word);
+        for (const WordAt& word : part.words) {
+            const std::string_view small = part.small(word);
             const auto right = said_of(small, lines_of(List::known_slips));
             if (!right || is_address(text, word) || is_one_of(small, context.resume.settings.words))
                 continue;
@@ -67,7 +67,7 @@ void known_slips(const ProofContext& context, std::vector<Finding>& findings) {
                                          in_quotes(word.word))
                 .suggestion = fill<messages::write>(in_quotes(*right));
         }
-    });
+    }
 }
 
 }

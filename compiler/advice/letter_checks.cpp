@@ -18,7 +18,7 @@ namespace {
 
 // pH, iPad and ls are written so; a link or a figure has no capital.
 bool opens_small(const WordedBullet& bullet, const english::Language& language) {
-    const auto words = words_in(bullet.text);
+    const auto& words = bullet.part.words;
     if (words.empty() || words.front().offset != 0) return false;
     const std::string_view word = words.front().word;
     const bool plain = std::ranges::all_of(
@@ -40,7 +40,7 @@ void small_opening(const ProofContext& context, std::vector<Finding>& findings) 
     if (std::ssize(small) * times > large) return;
     const std::string others = counted(static_cast<std::size_t>(large), "bullet", "bullets");
     for (const WordedBullet* bullet : small) {
-        const english::Extent word{0, words_in(bullet->text).front().word.size()};
+        const english::Extent word{0, bullet->part.words.front().word.size()};
         const std::string typed(bullet->words(word));
         Finding& finding = report<messages::small_opening>(findings, bullet->place(word),
                                                            in_quotes(typed), others);
@@ -90,16 +90,16 @@ bool is_in_title_capitals(const WordedBullet& bullet, const english::Language& l
     constexpr std::size_t least = 4, many = 6;
     bool named = true; // all may be names: Coastal Weekly and Harbor News
     std::size_t large = 0, small = 0, plain = 0;
-    const auto words = words_in(bullet.text);
+    const auto& words = bullet.part.words;
     for (std::size_t i = 1; i < words.size(); ++i) {
-        const std::string_view word = words[i].word;
-        const bool minor = is_one_of(lower_case(word), List::minor_words) ||
-                           is_one_of(lower_case(word), List::number_words);
+        const std::string_view word = words[i].word, lower = bullet.part.small(words[i]);
+        const bool minor =
+            is_one_of(lower, List::minor_words) || is_one_of(lower, List::number_words);
         if (minor && is_capitalised(word)) named = false;
         if (has_digit(word) || minor) continue;
         const bool capital = is_capitalised(word) && word.size() > 1 && is_small_letter(word[1]);
         ++(capital ? large : small);
-        if (capital && language.in_use(lower_case(word))) ++plain;
+        if (capital && language.in_use(lower)) ++plain;
     }
     return plain >= (named ? many : least) && plain > 3 * small && 4 * plain >= 3 * large;
 }
@@ -108,16 +108,16 @@ void stray_capital(const ProofContext& context, std::vector<Finding>& findings) 
     for (const WordedBullet& bullet : context.bullets)
         if (is_in_title_capitals(bullet, context.language))
             report<messages::title_capitals>(findings, bullet.place({0, bullet.text.size()}));
-    visit_texts(context.resume, [&](const TextInResume& part) {
+    for (const TextInResume& part : context.texts) {
         const bool item = part.field && part.field->name == trade::FieldName::group &&
                           &part.text != &part.field->label;
-        if (!part.bullet && !item) return;
-        const std::string text = part.text.plain();
+        if (!part.bullet && !item) continue;
+        const std::string& text = part.plain;
         const bool titled = item && is_capitalised(text);
         if (const auto word = titled ? std::nullopt : stray_capital_in(text, 1))
             report<messages::stray_capital>(findings, part.text.place(word->offset, word->length),
                                             in_quotes(text.substr(word->offset, word->length)));
-    });
+    }
 }
 
 // --- names in Latin
@@ -149,33 +149,40 @@ bool may_be_epithet(std::string_view word, bool shortened, const english::Langua
     return named || (latin && (!language.spelled_right(word) || (!shortened && word.size() > 5)));
 }
 
+std::optional<english::Extent> species_in(std::string_view text,
+                                          const english::Language& language) {
+    const auto words = words_in(text);
+    for (std::size_t i = 0; i + 1 < words.size(); ++i) {
+        const bool named = i > 0 && (words[i - 1].word == "the" || words[i - 1].word == "a");
+        if (named) continue; // the Cascadia regatta
+        const bool shortened = words[i].word.size() == 1;
+        // the dictionary is asked of what looks like Latin alone
+        if (!is_capital_letter(words[i].word.front()) ||
+            !may_be_epithet(words[i + 1].word, shortened, language) ||
+            !may_be_genus(text, words[i], language))
+            continue;
+        const std::size_t end = words[i + 1].offset + words[i + 1].word.size();
+        return english::Extent{words[i].offset, end - words[i].offset};
+    }
+    return std::nullopt;
+}
+
 void species_italics(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part)) return;
+    for (const TextInResume& part : context.texts) {
+        if (!is_wording(part)) continue;
         std::size_t begin = 0;
         for (const model::Span& span : part.text.spans) {
             const std::size_t at = begin;
             begin += span.text.size();
             if (span.marks.emphasis || span.link) continue;
-            const auto words = words_in(span.text);
-            for (std::size_t i = 0; i + 1 < words.size(); ++i) {
-                const bool named =
-                    i > 0 && (words[i - 1].word == "the" || words[i - 1].word == "a");
-                if (named) continue; // the Cascadia regatta
-                const bool shortened = words[i].word.size() == 1;
-                // the dictionary is asked of what looks like Latin alone
-                if (!is_capital_letter(words[i].word.front()) ||
-                    !may_be_epithet(words[i + 1].word, shortened, context.language) ||
-                    !may_be_genus(span.text, words[i], context.language))
-                    continue;
-                const std::size_t end = words[i + 1].offset + words[i + 1].word.size();
-                report<messages::species_upright>(
-                    findings, part.text.place(at + words[i].offset, end - words[i].offset),
-                    in_quotes(span.text.substr(words[i].offset, end - words[i].offset)));
-                return;
-            }
+            const auto species = species_in(span.text, context.language);
+            if (!species) continue;
+            report<messages::species_upright>(
+                findings, part.text.place(at + species->offset, species->length),
+                in_quotes(span.text.substr(species->offset, species->length)));
+            break;
         }
-    });
+    }
 }
 
 // --- verb and subject
@@ -196,22 +203,28 @@ void decades(const ProofContext& context, std::vector<Finding>& findings) {
 
 // `Deans List`, `Drivers License`
 void lists_of_honors(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::array<std::string_view, 7> owners{"Dean",   "President", "Chancellor", "Provost",
-                                                     "Driver", "Registrar", "Bursar"};
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
-        for (const std::string_view owner : owners) {
-            const bool lists = owner != "Driver" && owner != "Registrar" && owner != "Bursar";
-            const std::string thing = lists ? " List" : owner == "Driver" ? " License" : " Office";
-            const std::string slip = std::string(owner) + 's' + thing;
-            const std::size_t at =
-                std::min(text.find(slip), text.find(std::string(owner) + 's' + lower_case(thing)));
-            if (at == text.npos) continue;
-            report<messages::no_apostrophe>(findings, part.text.place(at, owner.size() + 1),
-                                            in_quotes(slip.substr(0, owner.size() + 1)))
-                .suggestion = fill<messages::write_instead>(std::string(owner) + "'s" + thing);
+    struct Owned {
+        std::string_view owner, thing;
+    };
+    constexpr std::array all{Owned{"Dean", " List"},       Owned{"President", " List"},
+                             Owned{"Chancellor", " List"}, Owned{"Provost", " List"},
+                             Owned{"Driver", " License"},  Owned{"Registrar", " Office"},
+                             Owned{"Bursar", " Office"}};
+    for (const TextInResume& part : context.texts)
+        for (const WordAt& word : part.words) {
+            if (!is_capitalised(word.word) || !word.word.ends_with('s')) continue;
+            const std::string_view owner = word.word.substr(0, word.word.size() - 1);
+            const auto* owned = std::ranges::find(all, owner, &Owned::owner);
+            const std::string_view rest =
+                std::string_view(part.plain).substr(word.offset + word.word.size());
+            if (owned == all.end() ||
+                !(rest.starts_with(owned->thing) || rest.starts_with(lower_case(owned->thing))))
+                continue;
+            report<messages::no_apostrophe>(
+                findings, part.text.place(word.offset, word.word.size()), in_quotes(word.word))
+                .suggestion = fill<messages::write_instead>(std::string(owner) + "'s" +
+                                                            std::string(owned->thing));
         }
-    });
 }
 
 void report_number(const english::NumberSlip& slip, const model::Text& text,
@@ -262,10 +275,9 @@ void agreement(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets)
         tell(bullet.bullet->text, bullet.reading,
              when_done(*bullet.position.entry, context) == WhenDone::ended);
-    visit_texts(context.resume, [&](const TextInResume& part) {
+    for (const TextInResume& part : context.texts)
         if (part.field && has(part.field->name, trade::Trait::writes) && !part.in_heading)
-            tell(part.text, read_wording(part.text, context.language), false);
-    });
+            tell(part.text, context.language.read_bullet(part.sentence), false);
 }
 
 constexpr std::array letter_table{

@@ -62,7 +62,7 @@ std::vector<WordAt> words_that_may_go(const WordedBullet& bullet) {
     constexpr std::size_t longest = 2000; // bytes; what is longer is no bullet
     std::vector<WordAt> found;
     if (bullet.text.size() > longest) return found;
-    const auto words = words_in(bullet.text);
+    const auto& words = bullet.part.words;
     for (std::size_t i = 0; i < words.size(); ++i)
         if (may_go(bullet, words, i)) found.push_back(words[i]);
     return found;

@@ -158,6 +158,7 @@ std::string only(bool (*wanted)(char), std::string_view text) {
 }
 
 std::string plain_letters(std::string_view text) {
+    if (all_ascii(text)) return lower_case(text);
     std::string result;
     while (!text.empty()) {
         const char32_t code = take_character(text).code;

@@ -37,12 +37,14 @@ ReadingOwner read_again(const SourceReading& before, const Texts& texts) {
 // Of the whole résumé, whatever a build for a tag would leave out; by place.
 Edits edits_of(const SourceReading& reading, const MendMeans& means) {
     const model::Resume& resume = *reading.resume;
+    const TextsRead texts = read_texts(resume, means.language);
     const ProofContext context{.sources = reading.sources,
                                .resume = resume,
                                .typeset = nullptr,
                                .today = resume.settings.updated->value_or(means.read_on),
                                .language = means.language,
-                               .bullets = read_bullets(resume, means.language),
+                               .texts = texts,
+                               .bullets = read_bullets(resume, texts, means.language),
                                .read_on = means.read_on,
                                .everything = true,
                                .office = means.office};

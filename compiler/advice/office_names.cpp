@@ -109,10 +109,9 @@ void office_names(const ProofContext& context, std::vector<Finding>& findings) {
         const auto& names = context.rules().*each.names;
         if (names.empty()) continue;
         const KnownSpellings known(names);
-        visit_texts(context.resume, [&](const TextInResume& part) {
+        for (const TextInResume& part : context.texts)
             if (part.field && part.field->name == each.field)
                 compare_name(part.text, known, context, findings);
-        });
     }
 }
 

@@ -76,9 +76,9 @@ bool is_worded(const TextInResume& part) {
 
 void office_words(const ProofContext& context, std::vector<Finding>& findings) {
     const StemmedPhrases phrases(context.rules().avoid);
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_worded(part)) return;
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (!is_worded(part)) continue;
+        const std::string& text = part.plain;
         phrases.each_in(
             text, [&](const office::WordToAvoid& rule, std::size_t at, std::size_t length) {
                 Finding& finding = report<messages::avoided_words>(
@@ -88,14 +88,14 @@ void office_words(const ProofContext& context, std::vector<Finding>& findings) {
                 add_office(finding,
                            context.office->says(fill<messages::office_asks>(), {rule.line, {}}));
             });
-    });
+    }
 }
 
 void office_phrases(const ProofContext& context, std::vector<Finding>& findings) {
     const StemmedPhrases phrases(context.rules().phrases);
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_worded(part)) return;
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (!is_worded(part)) continue;
+        const std::string& text = part.plain;
         phrases.each_in(
             text, [&](const office::OfficePhrase& rule, std::size_t at, std::size_t length) {
                 Finding& finding = report<messages::office_phrase>(
@@ -107,7 +107,7 @@ void office_phrases(const ProofContext& context, std::vector<Finding>& findings)
                                               : fill<messages::office_quotes>(rule.source);
                 add_office(finding, context.office->says(warns, {rule.line, {}}));
             });
-    });
+    }
 }
 
 }

@@ -305,8 +305,8 @@ void emphasis(const ProofContext& context, std::vector<Finding>& findings) {
     const double most = context.limits().emphasis / 100;
     std::size_t words = 0, marked = 0;
     Place first;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.bullet && !(part.field && part.field->name == trade::FieldName::text)) return;
+    for (const TextInResume& part : context.texts) {
+        if (!part.bullet && !(part.field && part.field->name == trade::FieldName::text)) continue;
         for (const model::Span& span : part.text.spans) {
             const std::size_t count = words_in(span.text).size();
             words += count;
@@ -314,7 +314,7 @@ void emphasis(const ProofContext& context, std::vector<Finding>& findings) {
             if (marked == 0) first = span.place;
             marked += count;
         }
-    });
+    }
     if (words < least_words || static_cast<double>(marked) <= most * static_cast<double>(words))
         return;
     judged_by(context, &office::Limits::emphasis,

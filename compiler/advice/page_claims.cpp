@@ -173,9 +173,9 @@ void compare_clause(std::string_view clause, std::size_t offset, const model::Te
 void figures_differ(const ProofContext& context, std::vector<Finding>& findings) {
     gpa_differs(context, findings);
     if (context.bullets.size() > most_bullets) return;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
-        if (!is_claim(part) || !has_digit(text) || text.size() > 2000) return;
+    for (const TextInResume& part : context.texts) {
+        const std::string& text = part.plain;
+        if (!is_claim(part) || !has_digit(text) || text.size() > 2000) continue;
         for (std::size_t begin = 0; begin < text.size();) {
             std::size_t end = begin;
             const auto parts = [&](std::size_t i) {
@@ -188,7 +188,7 @@ void figures_differ(const ProofContext& context, std::vector<Finding>& findings)
                            context, findings);
             begin = end + 1;
         }
-    });
+    }
 }
 
 // --- what was to be filled in
@@ -212,8 +212,15 @@ bool is_blank(std::string_view word, std::string_view next) {
 }
 
 // `[client name]`, but not of code, array[index], nor `[sic]` and what a quotation adds.
-std::optional<english::Extent> blank_in_brackets(std::string_view text) {
+std::optional<english::Extent> blank_in_brackets(std::string_view text, std::string_view lower) {
+    constexpr std::array<std::string_view, 12> surely{"[company", "[date",   "[employer", "[insert",
+                                                      "[name",    "[number", "[role",     "[x]",
+                                                      "[xx",      "[title",  "[city",     "[#]"};
     constexpr std::size_t longest = 40; // bytes
+    if (text.find('[') == text.npos) return std::nullopt;
+    for (const std::string_view blank : surely)
+        if (const std::size_t at = lower.find(blank); at != lower.npos)
+            return english::Extent{at, blank.size()};
     for (std::size_t at = text.find('['); at != text.npos; at = text.find('[', at + 1)) {
         const std::size_t length = text.substr(at, longest).find(']');
         if (length == text.npos || length == 1) continue;
@@ -246,12 +253,11 @@ std::optional<english::Extent> blank_named(std::string_view lower) {
 }
 
 // `Trained X employees`: a letter where a number was to be.
-std::optional<english::Extent> letter_for_number(std::string_view text) {
+std::optional<english::Extent> letter_for_number(const std::vector<WordAt>& words) {
     constexpr std::array<std::string_view, 12> named{"type",  "title",  "generation", "gen",
                                                      "phase", "factor", "vitamin",    "grade",
                                                      "class", "model",  "twitter",    "malcolm"};
     constexpr std::array<std::string_view, 3> names{"rays", "rayed", "games"};
-    const auto words = words_in(text);
     for (std::size_t i = 1; i + 1 < words.size(); ++i) {
         if (words[i].word != "X" && words[i].word != "N") continue;
         const std::string_view before = words[i - 1].word, after = words[i + 1].word;
@@ -276,20 +282,17 @@ bool is_note_to_self(std::string_view text) {
                                [&](std::string_view aside) { return inner.starts_with(aside); });
 }
 
-std::optional<english::Extent> blank_in(std::string_view text) {
+std::optional<english::Extent> blank_in(const TextInResume& part) {
+    const std::string_view text = part.plain, lower = part.lower;
     if (is_note_to_self(text)) return english::Extent{0, text.size()};
     if (const std::size_t at = text.find("___"); at != text.npos) return english::Extent{at, 3};
-    const std::string lower = lower_case(text);
-    constexpr std::array<std::string_view, 16> blanks{
-        "[company", "[date", "[employer",   "[insert",      "[name", "[number",
-        "[role",    "[x]",   "[xx",         "[title",       "[city", "lorem ipsum",
-        "yourname", "[#]",   "to be added", "insert number"};
-    for (const std::string_view phrase : blanks)
+    for (const std::string_view phrase :
+         {"lorem ipsum", "yourname", "to be added", "insert number"})
         if (const std::size_t at = lower.find(phrase); at != lower.npos)
             return english::Extent{at, phrase.size()};
-    if (const auto blank = blank_in_brackets(text)) return blank;
+    if (const auto blank = blank_in_brackets(text, lower)) return blank;
     if (const auto blank = blank_named(lower)) return blank;
-    if (const auto blank = letter_for_number(text)) return blank;
+    if (const auto blank = letter_for_number(part.words)) return blank;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t end = std::min(text.find(' ', at), text.size());
         const std::size_t after = std::min(end + 1, text.size());
@@ -311,15 +314,15 @@ bool names_itself(const TextInResume& part, std::string_view lower) {
 }
 
 void left_blank(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
-        const auto blank = names_itself(part, lower_case(text))
+    for (const TextInResume& part : context.texts) {
+        const std::string& text = part.plain;
+        const auto blank = names_itself(part, part.lower)
                                ? std::optional(english::Extent{0, text.size()})
-                               : blank_in(text);
+                               : blank_in(part);
         if (blank)
             report<messages::left_blank>(findings, part.text.place(blank->offset, blank->length),
                                          in_quotes(text.substr(blank->offset, blank->length)));
-    });
+    }
 }
 
 constexpr std::array page_claim_table{

@@ -75,26 +75,24 @@ bool is_own_initial(std::string_view text, const WordAt& word,
 
 // `Kasimir Thandeka` beside Casimir Thandeka: a slip with another part of the name next to it.
 // In a title or a link one part by itself will do, if it is no word of its own.
-void look_for_slips(const model::Text& text, const std::vector<std::string>& parts, bool alone,
+void look_for_slips(const TextInResume& part, const std::vector<std::string>& parts, bool alone,
                     const english::Language& language, std::vector<Finding>& findings) {
-    const std::string plain = text.plain();
-    const auto words = words_in(plain);
+    const auto& words = part.words;
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (!is_capital_letter(words[i].word.front())) continue;
         const bool beside = (i > 0 && (is_own_part(words[i - 1].word, parts) ||
-                                       is_own_initial(plain, words[i - 1], parts))) ||
+                                       is_own_initial(part.plain, words[i - 1], parts))) ||
                             (i + 1 < words.size() && is_own_part(words[i + 1].word, parts));
         if (!beside && !alone) continue;
         const std::string* meant = slipped_part(words[i].word, parts);
         constexpr std::size_t long_enough = 5; // to be no other name
         if (meant && !beside &&
-            (words[i].word.size() < long_enough ||
-             language.spelled_right(lower_case(words[i].word))))
+            (words[i].word.size() < long_enough || language.spelled_right(part.small(words[i]))))
             meant = nullptr;
         if (meant)
-            report<messages::name_in_two_forms>(findings,
-                                                text.place(words[i].offset, words[i].word.size()),
-                                                in_quotes(words[i].word), in_quotes(*meant));
+            report<messages::name_in_two_forms>(
+                findings, part.text.place(words[i].offset, words[i].word.size()),
+                in_quotes(words[i].word), in_quotes(*meant));
     }
 }
 
@@ -179,12 +177,12 @@ void name_forms(const ProofContext& context, std::vector<Finding>& findings) {
         if (field.name == trade::FieldName::email || is_shown_link(field))
             look_at_address(field, parts, findings);
     if (parts.size() < 2) return;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (part.field == name) return;
+    for (const TextInResume& part : context.texts) {
+        if (part.field == name) continue;
         const bool title = !part.field && !part.bullet;
         const bool alone = title || part.in_heading;
-        look_for_slips(part.text, parts, alone, context.language, findings);
-    });
+        look_for_slips(part, parts, alone, context.language, findings);
+    }
 }
 
 // `(360) 555-0112 (mother's cell)`
@@ -247,9 +245,9 @@ bool leads_to_person(std::string_view before) {
 }
 
 void another_person(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (part.in_heading || (part.field && part.field->name == trade::FieldName::link)) return;
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (part.in_heading || (part.field && part.field->name == trade::FieldName::link)) continue;
+        const std::string& text = part.plain;
         std::vector<PhoneAt> contacts = phones_in(text);
         if (const auto address = address_in(text)) contacts.push_back(*address);
         for (const PhoneAt& at : contacts) {
@@ -259,9 +257,9 @@ void another_person(const ProofContext& context, std::vector<Finding>& findings)
                 continue; // a line that one answered, say
             report<messages::contact_of_another>(findings, part.text.place(at.offset, at.length),
                                                  in_quotes(contact));
-            return;
+            break;
         }
-    });
+    }
 }
 
 constexpr std::array person_table{

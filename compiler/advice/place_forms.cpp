@@ -55,13 +55,12 @@ std::optional<FormedPlace> formed(const model::Field& field, const std::string& 
     return FormedPlace{&field, PlaceForm::city, text};
 }
 
-std::vector<FormedPlace> formed_places(const model::Resume& resume) {
+std::vector<FormedPlace> formed_places(const TextsRead& texts) {
     std::vector<FormedPlace> places;
-    visit_texts(resume, [&](const TextInResume& part) {
-        if (!part.field || !has(part.field->name, trade::Trait::locates)) return;
-        if (auto place = formed(*part.field, part.text.plain()))
-            places.push_back(*std::move(place));
-    });
+    for (const TextInResume& part : texts) {
+        if (!part.field || !has(part.field->name, trade::Trait::locates)) continue;
+        if (auto place = formed(*part.field, part.plain)) places.push_back(*std::move(place));
+    }
     return places;
 }
 
@@ -96,32 +95,32 @@ void state_slips(const ProofContext& context, std::vector<Finding>& findings) {
                                                          "NT", "NU", "ON", "PE", "QC", "SK",
                                                          "YT", "UK", "EU", "PQ"};
     const auto names = listed(trade::List::state_names);
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || !has(part.field->name, trade::Trait::locates)) return;
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (!part.field || !has(part.field->name, trade::Trait::locates)) continue;
+        const std::string& text = part.plain;
         const std::size_t comma = text.rfind(", ");
-        if (comma == text.npos || has_digit(text)) return;
+        if (comma == text.npos || has_digit(text)) continue;
         const std::string end = text.substr(comma + 2);
         if (is_one_of(end, trade::List::state_codes) || is_one_of(end, trade::List::state_names))
-            return;
+            continue;
         const bool code = end.size() == 2 && std::ranges::all_of(end, is_capital_letter) &&
                           !is_one_of(end, elsewhere);
         const std::string meant = end.size() > 3 && !is_one_of(end, List::short_states)
                                       ? did_you_mean(end, names)
                                       : std::string{};
-        if (!code && meant.empty()) return;
+        if (!code && meant.empty()) continue;
         Finding& finding = report<messages::no_state>(
             findings, part.text.place(comma + 2, end.size()), in_quotes(end));
         finding.weight = Weight::must;
         if (!meant.empty()) finding.suggestion = meant.substr(2);
-    });
+    }
 }
 
 }
 
 void place_forms(const ProofContext& context, std::vector<Finding>& findings) {
     state_slips(context, findings);
-    std::vector<FormedPlace> places = formed_places(context.resume);
+    std::vector<FormedPlace> places = formed_places(context.texts);
     drop_unsure(places);
     if (places.empty()) return;
     const PlaceForm usual = usual_form(places);

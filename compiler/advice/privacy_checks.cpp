@@ -21,10 +21,7 @@ constexpr std::string_view law =
 
 // A line of the page: a text, or a group of skills with its label, which belong together.
 struct LineInResume {
-    LineInResume(std::string typed, const TextInResume& which, WhereFrom where)
-        : text(std::move(typed)), lower(lower_case(text)), part(which), from(where) {}
-
-    std::string text, lower;
+    std::string_view text, lower;
     const TextInResume& part;
     WhereFrom from{};
 
@@ -35,10 +32,11 @@ struct LineInResume {
                    : part.text.place(extent.offset, extent.length);
     }
     Place whole() const { return place({0, text.size()}); }
-    std::string words(english::Extent extent) const {
+    std::string_view words(english::Extent extent) const {
         return text.substr(extent.offset, extent.length);
     }
 };
+using VisitLine = std::function<void(const LineInResume&)>;
 
 WhereFrom where_from(const TextInResume& part) {
     if (part.bullet) return WhereFrom::bullet;
@@ -60,18 +58,21 @@ bool has_pair(const model::Entry& entry) {
     return entry.find(trade::FieldName::title) && entry.find(trade::FieldName::detail);
 }
 
+void visit_made(const std::string& text, const TextInResume& part, WhereFrom from,
+                const VisitLine& visit) {
+    visit({text, lower_case(text), part, from});
+}
+
 // `title: Marital status` above `detail: Engaged` is one line with its label.
-void visit_pairs(const model::Resume& resume,
-                 const std::function<void(const LineInResume&)>& visit) {
-    for (const Position& position : positions(resume, {trade::Holds::other})) {
+void visit_pairs(const ProofContext& context, const VisitLine& visit) {
+    for (const Position& position : positions(context.resume, {trade::Holds::other})) {
         if (!has_pair(*position.entry)) continue;
-        const model::Field* detail = position.entry->find(trade::FieldName::detail);
-        const model::Text* text = text_in(detail);
+        const model::Text* text = text_in(position.entry->find(trade::FieldName::detail));
         if (!text) continue;
-        const TextInResume part{*text, detail, nullptr, false};
-        visit(LineInResume(plain_in(position.entry->find(trade::FieldName::title)) + ": " +
-                               text->plain(),
-                           part, WhereFrom::pair));
+        const auto part = std::ranges::find(context.texts, text,
+                                            [](const TextInResume& one) { return &one.text; });
+        visit_made(plain_in(position.entry->find(trade::FieldName::title)) + ": " + part->plain,
+                   *part, WhereFrom::pair, visit);
     }
 }
 
@@ -84,17 +85,17 @@ std::set<const model::Field*> fields_in_pairs(const model::Resume& resume) {
     return fields;
 }
 
-void visit_lines(const model::Resume& resume,
-                 const std::function<void(const LineInResume&)>& visit) {
-    visit_pairs(resume, visit);
-    const std::set<const model::Field*> paired = fields_in_pairs(resume);
-    visit_texts(resume, [&](const TextInResume& part) {
+void visit_lines(const ProofContext& context, const VisitLine& visit) {
+    visit_pairs(context, visit);
+    const std::set<const model::Field*> paired = fields_in_pairs(context.resume);
+    for (const TextInResume& part : context.texts) {
         const WhereFrom from = where_from(part);
-        if (paired.contains(part.field)) return;
-        if (from != WhereFrom::group) return visit(LineInResume(part.text.plain(), part, from));
-        if (&part.text == &part.field->label)
-            visit(LineInResume(whole_group(*part.field), part, from));
-    });
+        if (paired.contains(part.field)) continue;
+        if (from != WhereFrom::group)
+            visit({part.plain, part.lower, part, from});
+        else if (&part.text == &part.field->label)
+            visit_made(whole_group(*part.field), part, from, visit);
+    }
 }
 
 // Of a name, a school or an employer nothing is said about oneself.
@@ -103,7 +104,7 @@ bool may_tell_of_person(const TextInResume& part) {
 }
 
 void identity_number(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_lines(context.resume, [&](const LineInResume& line) {
+    visit_lines(context, [&](const LineInResume& line) {
         if (const auto number = identity_number_in(line.lower))
             report<messages::identity_number>(findings, line.place(*number));
     });
@@ -118,7 +119,7 @@ Place telling_place(const LineInResume& line) {
 }
 
 void personal_details(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_lines(context.resume, [&](const LineInResume& line) {
+    visit_lines(context, [&](const LineInResume& line) {
         if (!may_tell_of_person(line.part)) return;
         if (const auto what = personal_detail_in(line.lower, line.from))
             report<messages::personal_detail>(findings, telling_place(line), *what);
@@ -130,39 +131,49 @@ void report_references(const LineInResume& line, english::Extent extent,
     report<messages::references>(findings, line.place(extent), in_quotes(line.words(extent)));
 }
 
+using Sections = std::set<const model::Section*>;
+
 // Telephone and email of somebody are told by another check.
-bool gives_contact(const model::Section& section) {
-    model::Resume part;
-    part.sections = {section};
-    bool found = false;
-    visit_texts(part, [&](const TextInResume& text) {
-        const std::string plain = text.text.plain();
-        found = found || plain.find('@') != plain.npos || has_digit(plain);
+Sections sections_with_contact(const TextsRead& texts) {
+    Sections sections;
+    for (const TextInResume& part : texts)
+        if (part.plain.find('@') != part.plain.npos || has_digit(part.plain))
+            sections.insert(part.section);
+    return sections;
+}
+
+Sections sections_of_references(const model::Resume& resume) {
+    Sections sections;
+    for (const model::Section& section : resume.sections) {
+        const std::string title = lower_case(section.title.plain());
+        if (has_phrase(title, "references") || has_phrase(title, "referees"))
+            sections.insert(&section);
+    }
+    return sections;
+}
+
+// Sections of that title, whatever they say; by their first line.
+void references_named(const ProofContext& context, std::vector<Finding>& findings) {
+    Sections sections = sections_of_references(context.resume);
+    if (sections.empty()) return;
+    const Sections with_contact = sections_with_contact(context.texts);
+    visit_lines(context, [&](const LineInResume& line) {
+        if (!sections.contains(line.part.section)) return;
+        const bool title_itself = !line.part.field && !line.part.bullet;
+        const bool offer = references_in(line.lower, line.from).has_value(); // told already
+        if (!offer && (title_itself || line.text.empty())) return;
+        sections.erase(line.part.section);
+        if (!offer && !with_contact.contains(line.part.section))
+            report<messages::references_named>(findings, line.whole(), in_quotes(line.text));
     });
-    return found;
 }
 
 void references_line(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_lines(context.resume, [&](const LineInResume& line) {
+    visit_lines(context, [&](const LineInResume& line) {
         if (const auto offer = references_in(line.lower, line.from))
             report_references(line, *offer, findings);
     });
-    // A section of that title, whatever it says.
-    for (const model::Section& section : context.resume.sections) {
-        const std::string title = lower_case(section.title.plain());
-        if (!has_phrase(title, "references") && !has_phrase(title, "referees")) continue;
-        model::Resume part;
-        part.sections = {section};
-        bool told = false;
-        visit_lines(part, [&](const LineInResume& line) {
-            const bool title_itself = !line.part.field && !line.part.bullet;
-            told = told || references_in(line.lower, line.from).has_value();
-            if (told || title_itself || line.text.empty()) return;
-            told = true;
-            if (!gives_contact(section))
-                report<messages::references_named>(findings, line.whole(), in_quotes(line.text));
-        });
-    }
+    references_named(context, findings);
 }
 
 void salary(const ProofContext& context, std::vector<Finding>& findings) {
@@ -172,7 +183,7 @@ void salary(const ProofContext& context, std::vector<Finding>& findings) {
             if (has_phrase(lower, pay))
                 report<messages::salary>(findings, section.place, in_quotes(title));
     }
-    visit_lines(context.resume, [&](const LineInResume& line) {
+    visit_lines(context, [&](const LineInResume& line) {
         if (!may_tell_of_person(line.part) && !line.part.bullet) return;
         if (const auto told = salary_in(line.lower, line.from))
             report<messages::salary>(findings, line.place(*told), in_quotes(line.words(*told)));
@@ -181,7 +192,7 @@ void salary(const ProofContext& context, std::vector<Finding>& findings) {
 
 // "License #123456", "RN License No. 123456"
 void licence_number(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_lines(context.resume, [&](const LineInResume& line) {
+    visit_lines(context, [&](const LineInResume& line) {
         const auto number = licence_number_in(line.lower, line.from);
         if (!number) return;
         const std::string words = in_quotes(line.words(*number));

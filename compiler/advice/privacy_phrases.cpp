@@ -239,10 +239,11 @@ bool has_any_word(std::string_view text, const auto& list) {
 
 bool is_offer_alone(std::string_view sentence) {
     const auto words = words_in(sentence);
-    return !words.empty() && has_any_word(sentence, List::words_of_offers) &&
-           std::ranges::all_of(words, [](const WordAt& word) {
-               return is_one_of(word.word, List::words_of_references);
-           });
+    const auto are_of = [](List list) {
+        return [list](const WordAt& word) { return is_one_of(word.word, list); };
+    };
+    return std::ranges::all_of(words, are_of(List::words_of_references)) &&
+           std::ranges::any_of(words, are_of(List::words_of_offers));
 }
 
 bool asks_for_references(std::string_view sentence) {
@@ -300,6 +301,7 @@ std::vector<Clause> clauses_in(std::string_view text) {
 }
 
 std::optional<english::Extent> identity_number_in(std::string_view lower) {
+    if (!has_digit(lower)) return std::nullopt;
     for (const WordAt& word : words_in(lower))
         if (is_social_security(word.word)) return english::Extent{word.offset, word.word.size()};
     for (const NamedNumber& name : identity_numbers)
@@ -367,6 +369,7 @@ std::optional<english::Extent> licence_number_in(std::string_view lower, WhereFr
     constexpr std::array<std::string_view, 8> before{"license",      "licence",      "licensed",
                                                      "registered",   "certified",    "certificate",
                                                      "registration", "certification"};
+    if (!has_digit(lower)) return std::nullopt;
     bool named = false; // the number of a certificate serves nobody
     for (const WordAt& word : words_in(lower)) {
         if (!is_one_of(word.word, before)) continue;

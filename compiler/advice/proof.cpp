@@ -154,7 +154,9 @@ std::span<const Check> acceptance_checks() {
     return acceptance_table;
 }
 
-std::vector<const Check*> all_checks() {
+namespace {
+
+std::vector<const Check*> listed_checks() {
     std::vector<const Check*> all;
     for (const auto& group :
          {contact_checks(),  person_checks(),    section_checks(),  education_checks(),
@@ -165,6 +167,13 @@ std::vector<const Check*> all_checks() {
           office_checks(),   acceptance_checks()})
         for (const Check& check : group)
             all.push_back(&check);
+    return all;
+}
+
+}
+
+const std::vector<const Check*>& all_checks() {
+    static const std::vector<const Check*> all = listed_checks();
     return all;
 }
 
@@ -180,7 +189,7 @@ void take_back_set_aside(Proof& proof) {
 }
 
 const Check* find_check(std::string_view name) {
-    const auto all = all_checks();
+    const auto& all = all_checks();
     const auto found = std::ranges::find(all, name, &Check::name);
     return found == all.end() ? nullptr : *found;
 }
@@ -191,7 +200,7 @@ const office::Rules& ProofContext::rules() const {
 }
 
 std::size_t check_number(std::string_view name) {
-    const auto all = all_checks();
+    const auto& all = all_checks();
     return static_cast<std::size_t>(std::ranges::find(all, name, &Check::name) - all.begin());
 }
 

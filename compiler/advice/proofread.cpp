@@ -12,12 +12,14 @@ void proofread(Proofread& one, const stages::Choices& choices, const ProofTools&
     if (one.resume) {
         one.typeset = typeset_selected(*one.resume, one.sources, *one.file, choices, tools.data,
                                        tools.fonts, one.diagnostics);
-        one.bullets = read_bullets(*one.resume, tools.language);
+        one.texts = read_texts(*one.resume, tools.language);
+        one.bullets = read_bullets(*one.resume, one.texts, tools.language);
         const ProofContext context{.sources = one.sources,
                                    .resume = *one.resume,
                                    .typeset = one.typeset ? &*one.typeset : nullptr,
                                    .today = one.resume->settings.updated->value_or(tools.read_on),
                                    .language = tools.language,
+                                   .texts = one.texts,
                                    .bullets = one.bullets,
                                    .read_on = tools.read_on,
                                    .everything = choices.tags.empty(),

@@ -31,6 +31,7 @@ struct Proofread {
     Diagnostics diagnostics;                // by place
     std::optional<model::Resume> resume;    // as selected; none after an error
     std::optional<stages::Typeset> typeset; // none after an error in theme or fonts
+    TextsRead texts;                        // of the résumé
     std::vector<WordedBullet> bullets;      // of the résumé
     Proof proof;
     const office::Office* office = nullptr; // whose rules it is read by; of the tools

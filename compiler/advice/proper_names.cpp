@@ -50,24 +50,24 @@ std::optional<WordAt> small_in_name(std::string_view text) {
 }
 
 // Towns of two words that the page names: Port Ellery.
-std::vector<std::string> towns_on(const model::Resume& resume) {
+std::vector<std::string> towns_on(const TextsRead& texts) {
     std::vector<std::string> towns;
-    visit_texts(resume, [&](const TextInResume& part) {
-        if (!part.field || !has(part.field->name, trade::Trait::locates)) return;
-        const std::string place = part.text.plain();
+    for (const TextInResume& part : texts) {
+        if (!part.field || !has(part.field->name, trade::Trait::locates)) continue;
+        const std::string& place = part.plain;
         const std::string town = place.substr(0, place.find(','));
         const auto words = words_in(town);
         if (words.size() > 1 && std::ranges::all_of(words, [](const WordAt& word) {
                 return is_capital_letter(word.word.front());
             }))
             add_once(towns, lower_case(town), all_of_them);
-    });
+    }
     return towns;
 }
 
 // `the city of port ellery`
 void small_towns(const ProofContext& context, std::vector<Finding>& findings) {
-    const std::vector<std::string> towns = towns_on(context.resume);
+    const std::vector<std::string> towns = towns_on(context.texts);
     for (const WordedBullet& bullet : context.bullets)
         for (const std::string& town : towns) {
             const std::size_t at = find_phrase(bullet.text, town);
@@ -162,10 +162,10 @@ void names_elsewhere(const ProofContext& context, std::vector<Finding>& findings
                                FieldName::by, FieldName::activity};
     constexpr std::size_t most = 60;
     std::vector<std::pair<std::string, Place>> names;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || std::ranges::find(named, part.field->name) == named.end()) return;
-        if (names.size() == most) return;
-        const std::string name = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (!part.field || std::ranges::find(named, part.field->name) == named.end()) continue;
+        if (names.size() == most) continue;
+        const std::string& name = part.plain;
         const Place place = part.text.place(0, name.size());
         for (const auto& [before, there] : names) {
             if (name == before) break;
@@ -175,7 +175,7 @@ void names_elsewhere(const ProofContext& context, std::vector<Finding>& findings
             break;
         }
         names.emplace_back(name, place);
-    });
+    }
 }
 
 // --- names that a bullet has otherwise than a field: Rosaria, of Rosario Cold Storage
@@ -185,10 +185,9 @@ struct NameWord {
     std::size_t offset = 0;
 };
 
-std::vector<NameWord> name_words(std::string_view text) {
+std::vector<NameWord> name_words(const std::vector<WordAt>& words) {
     constexpr std::size_t shortest = 4;
     std::vector<NameWord> found;
-    const auto words = words_in(text);
     const auto name_at = [&](std::size_t i) -> std::string {
         if (i >= words.size() || !is_capitalised(words[i].word)) return {};
         const std::string_view word = words[i].word;
@@ -222,13 +221,13 @@ void names_within(const ProofContext& context, std::vector<Finding>& findings) {
                                FieldName::by,       FieldName::activity, FieldName::project};
     constexpr std::size_t most = 60;
     std::vector<std::pair<NameWord, std::uint32_t>> names;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || std::ranges::find(named, part.field->name) == named.end()) return;
-        for (NameWord& name : name_words(part.text.plain()))
+    for (const TextInResume& part : context.texts) {
+        if (!part.field || std::ranges::find(named, part.field->name) == named.end()) continue;
+        for (NameWord& name : name_words(part.words))
             if (names.size() < most) names.emplace_back(std::move(name), part.field->place.line);
-    });
+    }
     for (const WordedBullet& bullet : context.bullets)
-        for (const NameWord& typed : name_words(bullet.text)) {
+        for (const NameWord& typed : name_words(bullet.part.words)) {
             const auto is_typed = [&](const auto& name) { return name.first.word == typed.word; };
             if (std::ranges::any_of(names, is_typed)) continue;
             const auto slip = std::ranges::find_if(names, [&](const auto& name) {
@@ -247,17 +246,17 @@ void proper_names(const ProofContext& context, std::vector<Finding>& findings) {
     names_elsewhere(context, findings);
     names_within(context, findings);
     small_towns(context, findings);
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        const std::string& text = part.plain;
         const auto small = small_name_in(part, text);
-        if (!small) return;
+        if (!small) continue;
         const Place place = part.text.place(small->offset, small->word.size());
         if (is_one_of(small->word, List::initials))
             report<messages::small_initials>(findings, place, in_quotes(small->word)).suggestion =
                 fill<messages::write_instead>(in_capitals(small->word));
         else
             report<messages::small_name>(findings, place, in_quotes(small->word));
-    });
+    }
 }
 
 }

@@ -67,10 +67,9 @@ void beyond_licence(const ProofContext& context, std::vector<Finding>& findings)
         const model::Field* role = bullet.position.find(FieldName::role);
         const std::string name = plain_in(role);
         if (!role || !is_unlicensed(lower_case(name))) continue;
-        const std::string lower = lower_case(bullet.text);
         for (const std::string_view deed : listed(List::licensed_deeds)) {
-            const std::size_t at = find_phrase(lower, deed);
-            if (at == lower.npos) continue;
+            const std::size_t at = bullet.part.phrased.find(deed);
+            if (at == bullet.text.npos) continue;
             const english::Extent extent{at, deed.size()};
             report<messages::beyond_licence>(findings, bullet.place(extent),
                                              in_quotes(bullet.words(extent)), in_quotes(name));
@@ -82,18 +81,19 @@ void beyond_licence(const ProofContext& context, std::vector<Finding>& findings)
 // --- whom one may not prefer
 
 // `Recruit young, energetic staff`: by age, sex or family. Not `Recruited 40 young readers`.
-std::optional<english::Extent> unlawful_wish(const std::string& lower,
+std::optional<english::Extent> unlawful_wish(const TextInResume& part,
                                              const english::Language& language) {
     constexpr std::size_t reach = 6;
-    const auto words = words_in(lower);
+    const auto& words = part.words;
     for (std::size_t i = 0; i < words.size(); ++i) {
-        const auto base = language.base_of(words[i].word);
+        const auto base = language.base_of(part.small(words[i]));
         if (!base || !is_one_of(*base, List::verbs_of_hiring)) continue;
         const std::size_t end = std::min(i + reach, words.size());
         const WordAt* kind = nullptr;
         for (std::size_t k = i + 1; k < end; ++k) {
-            if (is_one_of(words[k].word, List::not_to_prefer)) kind = kind ? kind : &words[k];
-            if (kind && is_one_of(words[k].word, List::those_hired))
+            const std::string_view word = part.small(words[k]);
+            if (is_one_of(word, List::not_to_prefer)) kind = kind ? kind : &words[k];
+            if (kind && is_one_of(word, List::those_hired))
                 return english::Extent{kind->offset,
                                        words[k].offset + words[k].word.size() - kind->offset};
         }
@@ -103,7 +103,7 @@ std::optional<english::Extent> unlawful_wish(const std::string& lower,
 
 void unlawful_preference(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets)
-        if (const auto wish = unlawful_wish(lower_case(bullet.text), context.language))
+        if (const auto wish = unlawful_wish(bullet.part, context.language))
             report<messages::unlawful_preference>(findings, bullet.place(*wish),
                                                   in_quotes(bullet.words(*wish)));
 }
@@ -149,12 +149,13 @@ void large_titles(const ProofContext& context, std::vector<Finding>& findings) {
 // --- blame
 
 // `lazy crew`, `rude head chef`
-std::optional<english::Extent> blamed_person(const std::vector<WordAt>& words) {
+std::optional<english::Extent> blamed_person(const TextInResume& part) {
+    const auto& words = part.words;
     for (std::size_t i = 0; i + 1 < words.size(); ++i) {
-        if (!is_one_of(words[i].word, List::blame)) continue;
+        if (!is_one_of(part.small(words[i]), List::blame)) continue;
         for (std::size_t k = i + 1; k < i + 3 && k < words.size(); ++k) {
-            const bool person =
-                is_one_of(words[k].word, List::heads) || is_one_of(words[k].word, List::peers);
+            const std::string_view word = part.small(words[k]);
+            const bool person = is_one_of(word, List::heads) || is_one_of(word, List::peers);
             if (!person) continue;
             const std::size_t begin = words[i].offset;
             return english::Extent{begin, words[k].offset + words[k].word.size() - begin};
@@ -164,12 +165,12 @@ std::optional<english::Extent> blamed_person(const std::vector<WordAt>& words) {
 }
 
 // `management never hired`, `a boss who ran the farm badly`
-std::optional<english::Extent> blamed_fault(std::string_view lower,
-                                            const std::vector<WordAt>& words) {
+std::optional<english::Extent> blamed_fault(const TextInResume& part) {
     constexpr std::size_t near = 40; // bytes
-    for (const WordAt& word : words) {
-        const bool head = is_one_of(word.word, List::heads);
-        if (!head && !is_one_of(word.word, List::peers)) continue;
+    const std::string_view lower = part.lower;
+    for (const WordAt& word : part.words) {
+        const bool head = is_one_of(part.small(word), List::heads);
+        if (!head && !is_one_of(part.small(word), List::peers)) continue;
         const std::size_t end = word.offset + word.word.size();
         std::string_view rest = trimmed(lower.substr(end, near));
         for (const std::string_view joint : {"who ", "that ", "which "})
@@ -186,27 +187,25 @@ std::optional<english::Extent> blamed_fault(std::string_view lower,
     return std::nullopt;
 }
 
-std::optional<english::Extent> blame_in(const std::string& lower) {
+std::optional<english::Extent> blame_in(const TextInResume& part) {
+    const std::string_view lower = part.lower;
     for (const std::string_view phrase : listed(List::speaking_ill)) {
-        const std::size_t at = find_phrase(lower, phrase);
-        const bool of = at != lower.npos &&
-                        std::string_view(lower).substr(at + phrase.size()).starts_with(" of ");
+        const std::size_t at = part.phrased.find(phrase);
+        const bool of = at != lower.npos && lower.substr(at + phrase.size()).starts_with(" of ");
         if (at != lower.npos && !of) return english::Extent{at, phrase.size()};
     }
-    const auto words = words_in(lower);
-    if (const auto person = blamed_person(words)) return person;
-    return blamed_fault(lower, words);
+    if (const auto person = blamed_person(part)) return person;
+    return blamed_fault(part);
 }
 
 void ill_words(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
+    for (const TextInResume& part : context.texts) {
         const bool told = part.bullet || (part.field && has(part.field->name, trade::Trait::tells));
-        if (!told || part.in_heading) return;
-        const std::string text = part.text.plain();
-        if (const auto blame = blame_in(lower_case(text)))
+        if (!told || part.in_heading) continue;
+        if (const auto blame = blame_in(part))
             report<messages::blames>(findings, part.text.place(blame->offset, blame->length),
-                                     in_quotes(text.substr(blame->offset, blame->length)));
-    });
+                                     in_quotes(part.plain.substr(blame->offset, blame->length)));
+    }
 }
 
 constexpr std::array role_table{

@@ -137,11 +137,11 @@ bool may_run_on(std::string_view lower) {
 
 void run_on(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets) {
-        if (!may_run_on(lower_case(bullet.text))) continue;
+        if (!may_run_on(bullet.part.lower)) continue;
         const auto opening = bullet.reading.opening;
         using Opening = english::BulletReading::Opening;
         if (opening == Opening::participle || opening == Opening::gerund) continue;
-        const Sentence sentence(bullet.text, {}, {});
+        const Sentence& sentence = bullet.part.sentence;
         auto two = second_sentence(sentence);
         if (!two) two = run_on_this(sentence);
         if (two)
@@ -256,36 +256,30 @@ std::size_t lone_quote(std::string_view text) {
 }
 
 void punctuation(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
+    for (const TextInResume& part : context.texts) {
         const bool address = part.in_heading || (part.field && !is_prose(part) &&
                                                  has(part.field->name, trade::Trait::names));
-        if (address) return;
-        const std::string text = part.text.plain();
-        const auto tell = [&](std::size_t at, std::size_t length, std::string_view what,
-                              const std::string& mend) {
+        if (address) continue;
+        const std::string& text = part.plain;
+        const auto tell = [&](std::size_t at, std::size_t length, const Message& what,
+                              const Message& mend) {
             if (at == text.npos) return;
-            report<messages::odd_sign>(findings, part.text.place(at, length), what).suggestion =
-                mend;
+            report<messages::odd_sign>(findings, part.text.place(at, length), what.text)
+                .suggestion = mend.text;
         };
-        tell(doubled_sign(text), 2, fill<messages::doubled_sign>(), fill<messages::one_sign>());
-        tell(unspaced_comma(text), 1, fill<messages::unspaced_sign>(),
-             fill<messages::space_behind>());
-        tell(stray_comma(lower_case(text)), 4, fill<messages::stray_comma>(),
-             fill<messages::sign_at_pause>());
-        tell(lone_bracket(text, '(', ')'), 1, fill<messages::lone_parenthesis>(),
-             fill<messages::other_half>());
-        tell(lone_bracket(text, '[', ']'), 1, fill<messages::lone_bracket>(),
-             fill<messages::other_half>());
-        tell(lone_quote(text), 1, fill<messages::lone_quote>(), fill<messages::other_half>());
-        if (!is_prose(part)) return;
-        tell(comma_before_that(lower_case(text)), 6, fill<messages::comma_before_that>(),
-             fill<messages::sign_at_pause>());
-        tell(comma_at_end(text), 1, fill<messages::comma_at_end>(),
-             fill<messages::sign_at_pause>());
-        tell(misplaced_sign(text), 1, fill<messages::misplaced_sign>(),
-             fill<messages::sign_at_figure>());
-        tell(misgrouped(text), 1, fill<messages::misgrouped>(), fill<messages::see_number>());
-    });
+        tell(doubled_sign(text), 2, messages::doubled_sign, messages::one_sign);
+        tell(unspaced_comma(text), 1, messages::unspaced_sign, messages::space_behind);
+        tell(stray_comma(part.lower), 4, messages::stray_comma, messages::sign_at_pause);
+        tell(lone_bracket(text, '(', ')'), 1, messages::lone_parenthesis, messages::other_half);
+        tell(lone_bracket(text, '[', ']'), 1, messages::lone_bracket, messages::other_half);
+        tell(lone_quote(text), 1, messages::lone_quote, messages::other_half);
+        if (!is_prose(part)) continue;
+        tell(comma_before_that(part.lower), 6, messages::comma_before_that,
+             messages::sign_at_pause);
+        tell(comma_at_end(text), 1, messages::comma_at_end, messages::sign_at_pause);
+        tell(misplaced_sign(text), 1, messages::misplaced_sign, messages::sign_at_figure);
+        tell(misgrouped(text), 1, messages::misgrouped, messages::see_number);
+    }
 }
 
 // --- what shouts
@@ -329,9 +323,9 @@ std::size_t smiley_in(std::string_view text) {
 }
 
 void loud(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_prose(part) && !is_group(part)) return;
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (!is_prose(part) && !is_group(part)) continue;
+        const std::string& text = part.plain;
         const std::size_t sign = exclaimed(part.text), smiley = smiley_in(text);
         if (sign != text.npos)
             report<messages::exclaimed>(findings, part.text.place(sign, 1));
@@ -339,7 +333,7 @@ void loud(const ProofContext& context, std::vector<Finding>& findings) {
             report<messages::smiley>(findings, part.text.place(smiley, 2));
         else if (is_prose(part) && is_all_capitals(text))
             report<messages::all_in_capitals>(findings, part.text.place(0, text.size()));
-    });
+    }
 }
 
 // --- words of talk
@@ -349,19 +343,18 @@ bool is_counted(std::string_view text, std::size_t at) { // a figure stands righ
 }
 
 void slang(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_prose(part) && !is_group(part)) return;
-        const std::string lower = lower_case(part.text.plain());
-        bool told = false;
-        each_listed(lines_of(List::slang), [&](std::string_view phrase, std::string_view) {
-            const std::size_t at = told ? lower.npos : find_phrase(lower, phrase);
-            const bool verb = at == 0 && phrase == "stuff";                // Stuff envelopes
-            if (at == lower.npos || verb || is_counted(lower, at)) return; // 40 tons of steel
-            told = true;
+    for (const TextInResume& part : context.texts) {
+        if (!is_prose(part) && !is_group(part)) continue;
+        const std::string& lower = part.lower;
+        for (const std::string_view phrase : listed(List::slang)) {
+            const std::size_t at = part.phrased.find(phrase);
+            const bool verb = at == 0 && phrase == "stuff";                  // Stuff envelopes
+            if (at == lower.npos || verb || is_counted(lower, at)) continue; // 40 tons of steel
             report<messages::slang>(findings, part.text.place(at, phrase.size()),
-                                    in_quotes(part.text.plain().substr(at, phrase.size())));
-        });
-    });
+                                    in_quotes(part.plain.substr(at, phrase.size())));
+            break;
+        }
+    }
 }
 
 constexpr std::array sentence_table{

@@ -132,7 +132,7 @@ bool opens_with_verb(const WordedBullet& bullet) {
 
 void unfinished(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets) {
-        const auto words = words_in(bullet.text);
+        const auto& words = bullet.part.words;
         if (!stops_short(bullet.text, words)) continue;
         const english::Extent last{words.back().offset, words.back().word.size()};
         report<messages::unfinished>(findings, bullet.place(last), in_quotes(bullet.words(last)));
@@ -143,7 +143,7 @@ void unparallel(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets) {
         if (bullet.text.find(" and ") == bullet.text.npos) continue;
         if (bullet.text.size() > longest_bullet) continue;
-        const Sentence sentence(bullet.text, {}, {});
+        const Sentence& sentence = bullet.part.sentence;
         auto verb = opens_with_verb(bullet) ? parting_verb(sentence) : std::nullopt;
         if (!verb) verb = parting_infinitive(sentence);
         if (verb)

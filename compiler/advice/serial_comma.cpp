@@ -178,12 +178,12 @@ private:
 
 void serial_comma(const ProofContext& context, std::vector<Finding>& findings) {
     std::vector<std::pair<Place, bool>> all;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part) || part.in_heading) return; // a headline is of fragments
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (!is_wording(part) || part.in_heading) continue; // a headline is of fragments
+        const std::string& text = part.plain;
         for (const Conjunction& each : Lists(text, context.language).conjunctions())
             all.emplace_back(part.text.place(each.offset + 1, 3), each.serial);
-    });
+    }
     const auto serial = static_cast<std::size_t>(
         std::ranges::count_if(all, [](const auto& each) { return each.second; }));
     if (serial == 0 || serial == all.size()) return;

@@ -13,7 +13,7 @@
 #include <array>
 #include <map>
 #include <optional>
-#include <set>
+#include <unordered_set>
 #include <utility>
 
 namespace quoin::advice {
@@ -141,14 +141,13 @@ void level_beyond_course(const ProofContext& context, const Skill& skill,
     const std::string language(trimmed(before_parenthesis(text)));
     if (std::ranges::none_of(high, [&](auto level) { return has_phrase(text, level); })) return;
     for (const WordedBullet& bullet : context.bullets) {
-        const std::string lower = lower_case(bullet.text);
-        const auto words = words_in(lower);
+        const auto& words = bullet.part.words;
         for (std::size_t i = 1; i + 2 < words.size(); ++i) {
-            const bool course = is_one_of(words[i - 1].word, few) &&
-                                is_one_of(words[i].word, terms) && words[i + 1].word == "of" &&
-                                words[i + 2].word == language;
+            const auto word = [&](std::size_t k) { return bullet.part.small(words[k]); };
+            const bool course = is_one_of(word(i - 1), few) && is_one_of(word(i), terms) &&
+                                word(i + 1) == "of" && word(i + 2) == language;
             const std::size_t begin = words[i - 1].offset;
-            if (!course || !is_of_study(lower)) continue;
+            if (!course || !is_of_study(bullet.part.lower)) continue;
             const std::size_t end = words[i + 2].offset + words[i + 2].word.size();
             report<messages::beyond_course>(findings, skill.place(), in_quotes(skill.text()),
                                             in_quotes(bullet.text.substr(begin, end - begin)),
@@ -200,36 +199,66 @@ void skill_twice(const ProofContext& context, std::vector<Finding>& findings) {
 
 constexpr std::size_t shortest_word = 3, stem_length = 5;
 
-// All words of the résumé but those of skills, to be asked often.
-class Corpus {
+bool is_skill(const TextInResume& part) {
+    return part.field && part.field->name == trade::FieldName::group;
+}
+
+// What stands between blanks, but for skills: short names are told from words by their capitals and
+// signs, as in R and C++.
+class PageTokens {
 public:
-    Corpus(const model::Resume& resume, const english::Language& language) : language_(language) {
-        visit_texts(resume, [&](const TextInResume& part) {
-            if (!part.field || part.field->name != trade::FieldName::group) add(part.text.plain());
-        });
+    explicit PageTokens(const TextsRead& texts) {
+        constexpr std::string_view around = " ,;.:()\"'";
+        for (const TextInResume& part : texts)
+            if (!is_skill(part))
+                for (const std::string_view token : pieces_of(part.plain, " "))
+                    tokens_.insert(trimmed(token, around));
     }
 
-    // Short names are told from words by their capitals and signs, as in R and C++.
-    bool shows(std::string_view skill) const {
-        if (tokens_.contains(std::string(skill))) return true;
-        const std::string lower = lower_case(skill);
-        bool found = false;
-        each_word(lower, [&](std::string_view word) {
-            found = found || (word.size() >= shortest_word && shows_form(word));
-        });
-        return found || shows_name(skill);
+    bool show(std::string_view skill) const {
+        return tokens_.contains(skill) ||
+               std::ranges::any_of(words_in(skill), [&](const WordAt& word) { // MIG brazing, by MIG
+                   return word.word.size() > 1 &&
+                          std::ranges::all_of(word.word, is_capital_letter) &&
+                          tokens_.contains(word.word);
+               });
     }
 
 private:
-    static void each_word(std::string_view text,
-                          const std::function<void(std::string_view)>& visit) {
+    std::unordered_set<std::string_view> tokens_;
+};
+
+// Words that may be forms of one, by what they begin with and by their bases; but for those of
+// skills.
+class PageForms {
+public:
+    explicit PageForms(const ProofContext& context) : language_(context.language) {
+        for (const TextInResume& part : context.texts)
+            if (!is_skill(part))
+                each_word(part.lower, [&](std::string_view word) {
+                    stems_.emplace(word.substr(0, stem_length));
+                    stems_.insert(stem_of(word));
+                });
+    }
+
+    bool show(std::string_view skill) const {
+        const std::string lower = lower_case(skill);
+        bool found = false;
+        each_word(lower, [&](std::string_view word) {
+            found = found || (word.size() >= shortest_word && show_form(word));
+        });
+        return found;
+    }
+
+private:
+    static void each_word(std::string_view text, const auto& visit) {
         for (const WordAt& word : words_in(text))
             for (const std::string_view part : pieces_of(word.word, "-"))
                 visit(part);
     }
 
     // `pruning` by Pruned, `jigs` by jig; `bookkeeping` by books.
-    bool shows_form(std::string_view word) const {
+    bool show_form(std::string_view word) const {
         if (stems_.contains(std::string(word.substr(0, stem_length)))) return true;
         if (stems_.contains(stem_of(word))) return true;
         constexpr std::size_t shortest_compound = 9, shortest_part = 4;
@@ -239,33 +268,14 @@ private:
         return false;
     }
 
-    // `MIG brazing` by MIG
-    bool shows_name(std::string_view skill) const {
-        return std::ranges::any_of(words_in(skill), [&](const WordAt& word) {
-            const bool capitals = std::ranges::all_of(word.word, is_capital_letter);
-            return capitals && word.word.size() > 1 && tokens_.contains(std::string(word.word));
-        });
-    }
-
     // Of a verb its base, of a plural its singular: what its forms have in common.
     std::string stem_of(std::string_view word) const {
         if (const auto base = language_.base_of(word)) return *base;
         return std::string(word.substr(0, word.size() - (word.ends_with('s') ? 1 : 0)));
     }
 
-    void add(const std::string& text) {
-        constexpr std::string_view around = " ,;.:()\"'";
-        for (const std::string_view token : pieces_of(text, " "))
-            tokens_.emplace(trimmed(token, around));
-        const std::string lower = lower_case(text);
-        each_word(lower, [&](std::string_view word) {
-            stems_.insert(std::string(word.substr(0, stem_length)));
-            stems_.insert(stem_of(word));
-        });
-    }
-
     const english::Language& language_;
-    std::set<std::string> tokens_, stems_;
+    std::unordered_set<std::string> stems_;
 };
 
 // A name, as of a program or a method, which is either used or not; `scheduling` may be called
@@ -284,21 +294,21 @@ bool is_named_skill(const std::string& skill) {
 // Where one is borne out the others are believed, and one or two by themselves may be new.
 void skill_unused(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t most_named = 4, several = 3;
-    const std::vector<Skill> skills = all_skills(context.resume);
-    std::vector<std::string> unused;
+    std::vector<std::string> named;
+    std::unordered_set<std::string> known;
     std::optional<Place> first;
-    std::optional<Corpus> corpus;
-    for (const Skill& skill : skills) {
+    for (const Skill& skill : all_skills(context.resume)) {
         const std::string name = before_parenthesis(skill.text());
         if (skill.spoken || name.empty() || !is_named_skill(name)) continue;
         if (is_one_of(lower_case(name), List::broad_skills)) continue; // told already
-        if (!corpus) corpus.emplace(context.resume, context.language);
-        if (corpus->shows(name)) return;
         if (!first) first = skill.place();
-        add_once(unused, name, all_of_them);
+        if (known.insert(name).second) named.push_back(name);
     }
-    if (unused.size() >= several)
-        report<messages::unused_skills>(findings, *first, some_of(unused, most_named));
+    const auto show = [&](const auto& words) {
+        return std::ranges::any_of(named, [&](const auto& name) { return words.show(name); });
+    };
+    if (named.size() >= several && !show(PageTokens(context.texts)) && !show(PageForms(context)))
+        report<messages::unused_skills>(findings, *first, some_of(named, most_named));
 }
 
 void broad_skill(const ProofContext& context, std::vector<Finding>& findings) {

@@ -31,9 +31,8 @@ KnownWords::KnownWords(const ProofContext& context) {
         add(phrase);
     for (const model::Gloss& gloss : resume.settings.glosses)
         add(gloss.words); // in another language, or an abbreviation
-    visit_texts(resume, [&](const TextInResume& part) {
-        if (part.field && has(part.field->name, trade::Trait::names)) add(part.text.plain());
-    });
+    for (const TextInResume& part : context.texts)
+        if (part.field && has(part.field->name, trade::Trait::names)) add(part.plain);
 }
 
 bool KnownWords::holds(std::string_view word) const {
@@ -123,19 +122,21 @@ std::vector<SpelledWord> words_to_check(const TextInResume& part,
     const bool bullet = part.bullet != nullptr, titled = has_title_capitals(part);
     std::vector<SpelledWord> words;
     std::size_t begin = 0;
-    std::string plain = text.plain();
-    std::vector<bool> passed(plain.size() + 1);
+    std::vector<bool> passed(part.plain.size() + 1);
     for (const model::Span& span : text.spans) {
         if (span.link || span.marks.emphasis)
             std::fill_n(passed.begin() + static_cast<std::ptrdiff_t>(begin), span.text.size(),
                         true);
         begin += span.text.size();
     }
-    const auto all = words_in(plain);
+    const auto& all = part.words;
+    const bool addressed = part.plain.find_first_of("@\\_#=+<>.:") != std::string::npos;
+    const bool far_letters = !all_ascii(part.plain);
     for (std::size_t i = 0; i < all.size(); ++i) {
         const WordAt& word = all[i];
-        if (passed[word.offset] || has_digit(word.word) || is_address(plain, word)) continue;
-        if (language && is_in_foreign_phrase(all, i, *language)) continue;
+        if (passed[word.offset] || has_digit(word.word)) continue;
+        if (addressed && is_address(part.plain, word)) continue;
+        if (language && far_letters && is_in_foreign_phrase(all, i, *language)) continue;
         words.push_back(
             {straight_apostrophes(word.word), word.offset, bullet && word.offset == 0, titled});
     }
@@ -280,17 +281,15 @@ template<typename Check>
 void each_word(const ProofContext& context, const english::Language* language,
                std::vector<Finding>& findings, const Check& check) {
     constexpr std::size_t most_told = 100, most_unknown = 5000;
-    std::set<std::string> seen;
+    std::unordered_set<std::string> seen;
     const std::size_t before = findings.size();
     std::size_t unknown = 0;
-    bool ended = false;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (ended || !is_spelled(part)) return;
+    for (const TextInResume& part : context.texts) {
+        if (!is_spelled(part)) continue;
         for (const SpelledWord& word : words_to_check(part, language)) {
             if (!seen.insert(word.word).second) continue;
             const std::size_t told = findings.size() - before;
-            ended = told >= most_told || unknown >= most_unknown;
-            if (ended) {
+            if (told >= most_told || unknown >= most_unknown) {
                 report<messages::spelled_to_here>(findings,
                                                   part.text.place(word.offset, word.word.size()),
                                                   in_quotes(word.word), std::max(told, unknown));
@@ -298,7 +297,7 @@ void each_word(const ProofContext& context, const english::Language* language,
             }
             unknown += check(word, part.text) ? 1U : 0U;
         }
-    });
+    }
 }
 
 // Of a word that some dictionary of another language lacks, only what is surely a slip is told: in
@@ -377,25 +376,24 @@ void misspelt_names(const ProofContext& context, std::vector<Finding>& findings)
     using enum trade::FieldName;
     constexpr std::array institutions{employer, school, issuer, by, venue};
     std::set<std::string> towns; // of the lines before, in small letters
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || !part.field->tags.empty()) return;
+    for (const TextInResume& part : context.texts) {
+        if (!part.field || !part.field->tags.empty()) continue;
         const bool town = has(part.field->name, trade::Trait::locates);
         const bool named = std::ranges::find(institutions, part.field->name) != institutions.end();
-        if (!town && !named) return;
-        const std::string text = part.text.plain();
-        for (const WordAt& word : words_in(text)) {
+        if (!town && !named) continue;
+        for (const WordAt& word : part.words) {
             const std::string meant = town ? town_meant(word.word, towns, context.language)
                                            : institution_meant(word.word);
-            if (town && meant.empty()) towns.insert(lower_case(word.word));
+            if (town && meant.empty()) towns.emplace(part.small(word));
             if (meant.empty() ||
                 !american_spelling(lower_case(word.word), context.language).empty() ||
-                is_one_of(lower_case(word.word), context.resume.settings.words))
+                is_one_of(part.small(word), context.resume.settings.words))
                 continue;
             report<messages::misspelt>(findings, part.text.place(word.offset, word.word.size()),
                                        in_quotes(word.word))
                 .suggestion = suggestions({meant});
         }
-    });
+    }
 }
 
 void spelling(const ProofContext& context, std::vector<Finding>& findings) {

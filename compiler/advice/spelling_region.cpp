@@ -101,14 +101,13 @@ Spelt spelt_in(const std::string& lower, const english::Language& language) {
 RegionalWords regional_words(const ProofContext& context) {
     RegionalWords found;
     std::unordered_map<std::string, Spelt> spelt; // each word is looked up once
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_wording(part)) return;
-        const std::string text = part.text.plain();
-        for (std::size_t i = 0; const WordAt& word : words_in(text)) {
+    for (const TextInResume& part : context.texts) {
+        if (!is_wording(part)) continue;
+        for (std::size_t i = 0; const WordAt& word : part.words) {
             // within a sentence a capital makes it a name
             const bool opens = i++ == 0;
             if (!opens && is_capitalised(word.word)) continue;
-            const auto [at, is_new] = spelt.try_emplace(lower_case(word.word));
+            const auto [at, is_new] = spelt.try_emplace(std::string(part.small(word)));
             if (is_new) at->second = spelt_in(at->first, context.language);
             const Spelt& one = at->second;
             if (one.in == Country::neither) continue;
@@ -116,7 +115,7 @@ RegionalWords regional_words(const ProofContext& context) {
                 .push_back(
                     {one, std::string(word.word), part.text.place(word.offset, word.word.size())});
         }
-    });
+    }
     return found;
 }
 

@@ -128,19 +128,18 @@ void class_year(const ProofContext& context, std::vector<Finding>& findings) {
     const auto ahead = years_to_degree(context);
     if (!ahead) return;
     const int years = ahead->years, least_apart = ahead->fixed ? 1 : 2;
-    visit_texts(context.resume, [&](const TextInResume& part) {
+    for (const TextInResume& part : context.texts) {
         const bool claim = part.field && (part.field->name == FieldName::headline ||
                                           part.field->name == FieldName::text);
-        if (!claim) return;
-        const std::string plain = part.text.plain();
-        const auto told = class_in(lower_case(plain));
-        if (!told || std::abs(told->second - years) < least_apart) return;
+        if (!claim) continue;
+        const auto told = class_in(part.lower);
+        if (!told || std::abs(told->second - years) < least_apart) continue;
         report<messages::class_differs>(
             findings, part.text.place(told->first.offset, told->first.word.size()),
-            in_quotes(plain.substr(told->first.offset, told->first.word.size())),
+            in_quotes(part.plain.substr(told->first.offset, told->first.word.size())),
             years == 0 ? fill<messages::under_a_year>()
                        : counted(static_cast<std::size_t>(years), "year", "years"));
-    });
+    }
 }
 
 // --- two goals
@@ -183,13 +182,11 @@ std::string_view employer_sought(std::string_view headline) {
     return name_from(headline.substr(comma), words_in(headline.substr(comma)), 0);
 }
 
-bool is_on_page(const model::Resume& resume, const std::string& name) {
-    bool found = false;
-    visit_texts(resume, [&](const TextInResume& part) {
+bool is_on_page(const TextsRead& texts, std::string_view name) {
+    return std::ranges::any_of(texts, [&](const TextInResume& part) {
         const bool summary = part.field && part.field->name == FieldName::text;
-        found = found || (!summary && has_phrase(lower_case(part.text.plain()), name));
+        return !summary && has_phrase(part.lower, name);
     });
-    return found;
 }
 
 // `to the team at Tamsin Harbor Dental`, where the headline names another.
@@ -200,21 +197,20 @@ void another_employer(const ProofContext& context, std::vector<Finding>& finding
     const std::string headline = plain_in(context.resume.find(FieldName::headline));
     const std::string_view sought = employer_sought(headline);
     if (sought.empty()) return;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || part.field->name != FieldName::text || part.in_heading) return;
-        const std::string plain = part.text.plain(), lower = lower_case(plain);
-        if (std::ranges::none_of(wishes, [&](auto wish) { return has_phrase(lower, wish); }))
-            return;
-        const auto words = words_in(plain);
+    for (const TextInResume& part : context.texts) {
+        if (!part.field || part.field->name != FieldName::text || part.in_heading) continue;
+        if (std::ranges::none_of(wishes, [&](auto wish) { return has_phrase(part.lower, wish); }))
+            continue;
+        const auto& words = part.words;
         for (std::size_t i = 1; i < words.size(); ++i) {
             if (!is_one_of(words[i - 1].word, before)) continue;
-            const std::string_view name = name_from(plain, words, i);
-            if (name.empty() || is_on_page(context.resume, lower_case(name))) continue;
+            const std::string_view name = name_from(part.plain, words, i);
+            if (name.empty() || is_on_page(context.texts, lower_case(name))) continue;
             report<messages::goals_differ>(findings, part.text.place(words[i].offset, name.size()),
                                            in_quotes(name), in_quotes(sought));
-            return;
+            break;
         }
-    });
+    }
 }
 
 void goals_differ(const ProofContext& context, std::vector<Finding>& findings) {
@@ -223,15 +219,14 @@ void goals_differ(const ProofContext& context, std::vector<Finding>& findings) {
         straight_apostrophes(lower_case(plain_in(context.resume.find(FieldName::headline))));
     const auto first = degree_sought(headline);
     if (!first) return;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || part.field->name != FieldName::text) return;
-        const std::string plain = part.text.plain();
-        const auto other = degree_sought(straight_apostrophes(lower_case(plain)));
-        if (!other || other->word.front() == first->word.front()) return;
-        if (other->word.front() + first->word.front() == 'd' + 'p') return;
-        report<messages::goals_differ>(findings, part.text.place(0, plain.size()),
+    for (const TextInResume& part : context.texts) {
+        if (!part.field || part.field->name != FieldName::text) continue;
+        const auto other = degree_sought(straight_apostrophes(part.lower));
+        if (!other || other->word.front() == first->word.front()) continue;
+        if (other->word.front() + first->word.front() == 'd' + 'p') continue;
+        report<messages::goals_differ>(findings, part.text.place(0, part.plain.size()),
                                        in_quotes(other->word), in_quotes(first->word));
-    });
+    }
 }
 
 constexpr std::array study_table{

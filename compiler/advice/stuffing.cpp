@@ -46,12 +46,12 @@ using SaidByStems = std::map<std::vector<std::string>, Said>;
 // and one that is said over and over is made of words that are.
 class Texts {
 public:
-    explicit Texts(const model::Resume& resume) {
-        visit_texts(resume, [&](const TextInResume& one) {
+    explicit Texts(const TextsRead& texts) {
+        for (const TextInResume& one : texts) {
             const bool listed = one.field && one.field->name == trade::FieldName::group;
             const bool prose = one.field && one.field->name == trade::FieldName::text;
-            if (one.bullet || listed || prose) add(one.text);
-        });
+            if (one.bullet || listed || prose) add(one);
+        }
     }
 
     // Calls visit(text, number from 1) with those that may hold a term said too often.
@@ -66,15 +66,14 @@ public:
 
 private:
     struct TextOfStems {
-        const model::Text* text;
+        const TextInResume* text;
         std::vector<const std::string*> stems; // of all words but those of grammar
     };
 
-    void add(const model::Text& text) {
+    void add(const TextInResume& text) {
         TextOfStems& one = texts_.emplace_back(TextOfStems{&text, {}});
-        const std::string plain = text.plain();
-        for (const WordAt& word : words_in(plain)) {
-            const std::string& stem = stem_of(lower_case(word.word));
+        for (const WordAt& word : text.words) {
+            const std::string& stem = stem_of(std::string(text.small(word)));
             if (stem.empty()) continue;
             const auto counted = counts_.try_emplace(stem).first;
             counted->second.add(texts_.size());
@@ -96,15 +95,15 @@ private:
 };
 
 // One word may well be the page's subject; a term of several is said once or twice.
-void count_terms(const model::Text& text, std::size_t number, SaidByStems& said) {
-    for (const postings::Phrase& phrase : postings::phrases_in(text.plain())) {
+void count_terms(const TextInResume& text, std::size_t number, SaidByStems& said) {
+    for (const postings::Phrase& phrase : postings::phrases_in(text.plain)) {
         if (phrase.lower.size() < 2) continue;
         std::vector<std::string> stems;
         for (const std::string& word : phrase.lower)
             stems.push_back(postings::stem_of(word));
         Said& one = said[stems];
         if (one.words.empty()) one.words = phrase.words;
-        one.last = text.place(phrase.extent.offset, phrase.extent.length);
+        one.last = text.text.place(phrase.extent.offset, phrase.extent.length);
         one.count.add(number);
     }
 }
@@ -113,7 +112,7 @@ void count_terms(const model::Text& text, std::size_t number, SaidByStems& said)
 
 void stuffing(const ProofContext& context, std::vector<Finding>& findings) {
     SaidByStems said;
-    Texts(context.resume).visit_likely([&](const model::Text& text, std::size_t number) {
+    Texts(context.texts).visit_likely([&](const TextInResume& text, std::size_t number) {
         count_terms(text, number, said);
     });
     for (const auto& [stems, one] : said)

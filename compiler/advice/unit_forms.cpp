@@ -205,15 +205,15 @@ std::optional<english::Extent> degrees_without_unit(std::string_view lower) {
 
 void unit_forms(const ProofContext& context, std::vector<Finding>& findings) {
     UnitForms forms;
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
-        if (!is_wording(part) || !has_digit(text) || text.size() > longest_bullet) return;
+    for (const TextInResume& part : context.texts) {
+        const std::string& text = part.plain;
+        if (!is_wording(part) || !has_digit(text) || text.size() > longest_bullet) continue;
         forms.look_at(part.text);
-        if (!part.bullet) return;
-        if (const auto bare = degrees_without_unit(lower_case(text)))
+        if (!part.bullet) continue;
+        if (const auto bare = degrees_without_unit(part.lower))
             report<messages::no_unit>(findings, part.text.place(bare->offset, bare->length),
                                       in_quotes(text.substr(bare->offset, bare->length)));
-    });
+    }
     forms.report_to(findings);
 }
 

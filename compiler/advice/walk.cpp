@@ -1,7 +1,6 @@
 // Ways through the model that checks share.
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/base/phrases.hpp"
 
 #include "compiler/base/message.hpp"
 #include "compiler/trade/schools.hpp"
@@ -17,49 +16,6 @@ constexpr std::array<std::string_view, 21> number_names{
     "zero",     "one",     "two",     "three",     "four",     "five",     "six",
     "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",   "thirteen",
     "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
-
-// U+2019 within a word is its apostrophe.
-std::size_t apostrophe_at(std::string_view text, std::size_t at) {
-    if (text[at] == '\'' || text[at] == '-') return 1;
-    return text[at] == '\xE2' && text.substr(at).starts_with("\u2019") ? 3 : 0;
-}
-
-// General punctuation, U+2000 to U+206F, and the no-break space part words.
-std::size_t sign_at(std::string_view text, std::size_t at) {
-    if (text[at] != '\xC2' && text[at] != '\xE2') return 0;
-    const std::string_view rest = text.substr(at);
-    if (rest.starts_with("\u00A0")) return 2;
-    if (rest.size() >= 3 && rest[0] == '\xE2' && (rest[1] == '\x80' || rest[1] == '\x81')) return 3;
-    return 0;
-}
-
-// Bytes at `at` that go on with the word before them; 0 if it is over.
-std::size_t bytes_going_on(std::string_view text, std::size_t at) {
-    if (at == text.size()) return 0;
-    if (is_letter_or_figure(text[at])) return 1;
-    const std::size_t next = at + apostrophe_at(text, at);
-    if (next > at && next < text.size() && is_word_byte(text[next]) && sign_at(text, next) == 0)
-        return next - at;
-    return is_word_byte(text[at]) && sign_at(text, at) == 0 ? 1 : 0;
-}
-
-void visit_field(const model::Field& field, bool in_heading,
-                 const std::function<void(const TextInResume&)>& visit) {
-    if (!field.label.empty()) visit({field.label, &field, nullptr, in_heading});
-    if (const model::Text* text = text_in(&field)) visit({*text, &field, nullptr, in_heading});
-    if (const auto* items = items_in(&field))
-        for (const model::Text& item : *items)
-            visit({item, &field, nullptr, in_heading});
-}
-
-void visit_entry(const model::Entry& entry, const std::function<void(const TextInResume&)>& visit) {
-    for (const model::Field& field : entry.fields)
-        visit_field(field, false, visit);
-    for (const model::Bullet& bullet : entry.bullets)
-        visit({bullet.text, nullptr, &bullet, false});
-    for (const model::Entry& further : entry.further)
-        visit_entry(further, visit);
-}
 
 }
 
@@ -116,35 +72,6 @@ std::string called(const model::Entry& entry) {
 Place place_of(const model::Entry& entry) {
     const model::Field* field = naming_field(entry);
     return field ? field->place : entry.place;
-}
-
-void visit_texts(const model::Resume& resume,
-                 const std::function<void(const TextInResume&)>& visit) {
-    for (const model::Field& field : resume.heading)
-        visit_field(field, true, visit);
-    for (const model::Section& section : resume.sections) {
-        visit({section.title, nullptr, nullptr, false});
-        for (const model::Entry& entry : section.entries)
-            visit_entry(entry, visit);
-    }
-}
-
-std::vector<WordAt> words_in(std::string_view text) {
-    constexpr std::size_t usual_length = 6; // of a word with the blank behind it
-    std::vector<WordAt> words;
-    words.reserve(text.size() / usual_length + 1);
-    for (std::size_t at = 0; at < text.size();) {
-        if (const std::size_t sign = sign_at(text, at); sign > 0 || !is_word_byte(text[at])) {
-            at += std::max<std::size_t>(sign, 1);
-            continue;
-        }
-        std::size_t end = at;
-        while (const std::size_t more = bytes_going_on(text, end))
-            end += more;
-        words.push_back({text.substr(at, end - at), at});
-        at = end;
-    }
-    return words;
 }
 
 std::optional<int> number_named(std::string_view word) {

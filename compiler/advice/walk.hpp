@@ -8,7 +8,6 @@
 #include "compiler/trade/vocabulary.hpp"
 
 #include <cstddef>
-#include <functional>
 #include <initializer_list>
 #include <optional>
 #include <string>
@@ -30,23 +29,6 @@ std::string plain_in(const model::Field* field); // empty if it is no text
 const model::Field* naming_field(const model::Entry& entry);
 std::string called(const model::Entry& entry); // "'Field Survey Intern'", or "this entry"
 Place place_of(const model::Entry& entry);     // of what it is called by
-
-// A text of the résumé, and what it is.
-struct TextInResume {
-    const model::Text& text;
-    const model::Field* field = nullptr;   // null for titles and bullets
-    const model::Bullet* bullet = nullptr; // null for titles and fields
-    bool in_heading = false;
-};
-
-void visit_texts(const model::Resume& resume,
-                 const std::function<void(const TextInResume&)>& visit);
-
-struct WordAt { // letters and figures, apostrophes and hyphens within
-    std::string_view word;
-    std::size_t offset = 0;
-};
-std::vector<WordAt> words_in(std::string_view text);
 
 std::optional<int> number_named(std::string_view word); // `zero` to `twenty`, in small letters
 

@@ -22,6 +22,13 @@ std::vector<english::Extent> not_the_writers(const model::Text& text) {
     return extents;
 }
 
+std::vector<english::WordSlip> slips_in(const TextInResume& part,
+                                        const english::Language& language) {
+    const auto titles = not_the_writers(part.text);
+    if (titles.empty()) return language.word_slips(part.sentence);
+    return language.word_slips(language.sentence(part.plain, titles));
+}
+
 void report_slip(const english::WordSlip& slip, const TextInResume& part, std::string_view plain,
                  const Sources& sources, std::vector<Finding>& findings) {
     const Place place = part.text.place(slip.extent.offset, slip.extent.length);
@@ -45,16 +52,15 @@ void report_slip(const english::WordSlip& slip, const TextInResume& part, std::s
 void word_slips(const ProofContext& context, std::vector<Finding>& findings) {
     if (!is_american(context.resume)) return;
     const KnownWords known(context);
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!is_spelled(part)) return;
-        const std::string plain = part.text.plain();
-        for (const english::WordSlip& slip :
-             context.language.word_slips(plain, not_the_writers(part.text))) {
+    for (const TextInResume& part : context.texts) {
+        if (!is_spelled(part)) continue;
+        const std::string& plain = part.plain;
+        for (const english::WordSlip& slip : slips_in(part, context.language)) {
             const std::string typed = straight_apostrophes(
                 std::string_view(plain).substr(slip.extent.offset, slip.extent.length));
             if (!known.holds(typed)) report_slip(slip, part, plain, context.sources, findings);
         }
-    });
+    }
 }
 
 }

@@ -37,19 +37,19 @@ std::string without_pronoun(const WordedBullet& bullet) {
 
 // An objective has no more need of `I` than a bullet.
 void first_person_in_prose(const ProofContext& context, std::vector<Finding>& findings) {
-    visit_texts(context.resume, [&](const TextInResume& part) {
-        if (!part.field || part.field->name != trade::FieldName::text) return;
-        const std::string text = part.text.plain();
+    for (const TextInResume& part : context.texts) {
+        if (!part.field || part.field->name != trade::FieldName::text) continue;
+        const std::string& text = part.plain;
         std::vector<std::string> words;
-        const auto pronouns = read_wording(part.text, context.language).first_person;
+        const auto pronouns = context.language.read_bullet(part.sentence).first_person;
         for (const english::Extent& pronoun : pronouns)
             add_once(words, std::string_view(text).substr(pronoun.offset, pronoun.length), 3);
-        if (words.empty()) return;
+        if (words.empty()) continue;
         const english::Extent& first = pronouns.front();
         report<messages::first_person>(findings, part.text.place(first.offset, first.length),
                                        some_of(words, 3), words.size() == 1 ? "speaks" : "speak")
             .suggestion = fill<messages::drop_pronoun>();
-    });
+    }
 }
 
 void first_person(const ProofContext& context, std::vector<Finding>& findings) {
@@ -91,7 +91,7 @@ std::string active_for(std::string_view passive) {
 bool is_credit(const WordedBullet& bullet) {
     const english::BulletReading& reading = bullet.reading;
     if (reading.opening != Opening::participle) return false;
-    const auto first = words_in(bullet.text).front().word;
+    const auto first = bullet.part.words.front().word;
     return reading.has_figure || bullet.text.find(';') != std::string::npos ||
            is_one_of(lower_case(first), List::entrusted);
 }

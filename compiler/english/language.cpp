@@ -34,8 +34,15 @@ Language::Language(const std::filesystem::path& data_folder, const Lexicon& lexi
 
 Language::~Language() = default;
 
-BulletReading Language::read_bullet(std::string_view text, std::span<const Extent> titles) const {
-    const Sentence sentence(text, titles, lexicon_);
+Sentence Language::sentence(std::string_view text, std::span<const Extent> titles) const {
+    return {text, titles, lexicon_};
+}
+
+BulletReading Language::read_bullet(std::string_view text) const {
+    return read_bullet(sentence(text));
+}
+
+BulletReading Language::read_bullet(const Sentence& sentence) const {
     BulletReading reading;
     if (sentence.size() == 0) return reading;
     const OpeningReading opening = read_opening(sentence);
@@ -55,9 +62,7 @@ BulletReading Language::read_bullet(std::string_view text, std::span<const Exten
     return reading;
 }
 
-std::vector<WordSlip> Language::word_slips(std::string_view text,
-                                           std::span<const Extent> titles) const {
-    const Sentence sentence(text, titles, lexicon_);
+std::vector<WordSlip> Language::word_slips(const Sentence& sentence) const {
     std::vector<WordSlip> slips = find_word_slips(sentence, *contexts_);
     const auto articles = find_article_slips(sentence);
     slips.insert(slips.end(), articles.begin(), articles.end());

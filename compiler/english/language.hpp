@@ -15,6 +15,7 @@
 
 namespace quoin::english {
 
+class Sentence;
 class Spelling;
 class WordContexts;
 
@@ -94,10 +95,10 @@ public:
     Language& operator=(const Language&) = delete;
 
     // `titles` are pieces in italics, in order: the words of a title are not the writer's own.
-    BulletReading read_bullet(std::string_view text, std::span<const Extent> titles = {}) const;
-    // In the order of the text.
-    std::vector<WordSlip> word_slips(std::string_view text,
-                                     std::span<const Extent> titles = {}) const;
+    Sentence sentence(std::string_view text, std::span<const Extent> titles = {}) const;
+    BulletReading read_bullet(const Sentence& sentence) const;
+    BulletReading read_bullet(std::string_view text) const;
+    std::vector<WordSlip> word_slips(const Sentence& sentence) const; // in its order
     // Past and present form of a verb in any form; none if it is not surely a verb.
     std::optional<std::string> past_of(std::string_view verb) const;
     std::optional<std::string> base_of(std::string_view verb) const;

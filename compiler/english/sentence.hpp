@@ -22,6 +22,7 @@ public:
     Sentence& operator=(const Sentence&) = delete;
 
     const Lexicon& lexicon() const { return lexicon_; }
+    const Tokens& tokens() const { return tokens_; }
     std::size_t size() const { return tokens_.size(); }
     // All of these take any index; past the end there is a stop without letters.
     const Token& token(std::size_t i) const { return i < size() ? tokens_[i] : end_; }

@@ -16,6 +16,8 @@ public:
     std::string stem(std::string_view word) const; // of a word in small letters
 
 private:
+    std::string read_stem(std::string_view word) const;
+
     std::unique_ptr<sb_stemmer, void (*)(sb_stemmer*)> stemmer_;
 };
 

@@ -59,6 +59,8 @@ public:
     explicit TokenReader(std::string_view text) : text_(text) {}
 
     Tokens read() {
+        constexpr std::size_t usual_length = 5; // of a word or sign with the blank behind it
+        tokens_.reserve(text_.size() / usual_length + 1);
         while (at_ < text_.size())
             read_one();
         return std::move(tokens_);

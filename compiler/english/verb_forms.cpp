@@ -1,11 +1,12 @@
 // Inflection by rule, by WordNet's exceptions, and by the list of irregular verbs.
 #include "compiler/english/verb_forms.hpp"
 
+#include "compiler/base/kept.hpp"
+
 #include <algorithm>
 #include <array>
 #include <optional>
 #include <string>
-#include <unordered_map>
 #include <utility>
 
 namespace quoin::english {
@@ -207,14 +208,9 @@ VerbForms read_simple_forms(std::string_view word) {
     return commoner ? regular : forms;
 }
 
-// The same few hundred words make up most pages: each is looked up once.
 VerbForms simple_forms(std::string_view word) {
-    constexpr std::size_t most_kept = 8192;
-    thread_local std::unordered_map<std::string, VerbForms> kept;
-    std::string key(word);
-    if (const auto found = kept.find(key); found != kept.end()) return found->second;
-    if (kept.size() >= most_kept) kept.clear();
-    return kept.emplace(std::move(key), read_simple_forms(word)).first->second;
+    thread_local KeptByWord<VerbForms> kept;
+    return kept.of(word, read_simple_forms);
 }
 
 VerbForms hyphened_forms(std::string_view word, std::size_t hyphen, const Lexicon& lexicon) {

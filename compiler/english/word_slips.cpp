@@ -185,8 +185,8 @@ const SlipTable& slip_table() {
 class SlipFinder {
 public:
     SlipFinder(const Sentence& sentence, const WordContexts& contexts)
-        : sentence_(sentence), odds_(sentence, contexts), headline_(is_headline()),
-          shouted_(is_shouted()) {}
+        : sentence_(sentence), kinds_(sentence.size()), odds_(sentence, contexts),
+          headline_(is_headline()), shouted_(is_shouted()) {}
 
     std::vector<WordSlip> find() const {
         std::vector<WordSlip> slips;
@@ -315,7 +315,13 @@ private:
 
     bool is(const Evidence& one, std::size_t i) const {
         return is_one_of(sentence_.word(i), table_.in(one.words)) ||
-               (one.kinds != 0 && (kinds_of(sentence_, i) & one.kinds) != 0);
+               (one.kinds != 0 && (kinds(i) & one.kinds) != 0);
+    }
+
+    Kinds kinds(std::size_t i) const {
+        if (i >= kinds_.size()) return kinds_of(sentence_, i);
+        if (!kinds_[i]) kinds_[i] = kinds_of(sentence_, i);
+        return *kinds_[i];
     }
 
     bool is_near(const Evidence& one, const Spot& spot) const {
@@ -364,6 +370,7 @@ private:
     }
 
     const Sentence& sentence_;
+    mutable std::vector<std::optional<Kinds>> kinds_; // of each token, as they are asked for
     const SlipTable& table_ = slip_table();
     ContextOdds odds_;
     bool headline_, shouted_;

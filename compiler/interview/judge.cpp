@@ -78,11 +78,13 @@ Judgement Judge::judge(const Plan& plan, const Draft& draft, const Spot& spot) c
     if (!readable || !read.resume) return {told_of(read, spot, Severity::error), readable};
 
     std::vector<std::string> said = told_of(read, spot, Severity::warning);
-    const auto bullets = advice::read_bullets(*read.resume, language_);
+    const auto texts = advice::read_texts(*read.resume, language_);
+    const auto bullets = advice::read_bullets(*read.resume, texts, language_);
     const advice::ProofContext context{.sources = read.sources,
                                        .resume = *read.resume,
                                        .today = today_,
                                        .language = language_,
+                                       .texts = texts,
                                        .bullets = bullets,
                                        .read_on = today_,
                                        .office = office_};

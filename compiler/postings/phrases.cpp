@@ -36,9 +36,7 @@ public:
           fixed_(sentence_.size()) {}
 
     std::vector<Phrase> read() {
-        find_fixed(List::credentials);
-        find_fixed(List::soft_skills);
-        find_fixed(List::terms_of_general_words);
+        find_fixed();
         find_predicates();
         roles_ = roles_in(sentence_, opens_);
         mark_names();
@@ -59,7 +57,11 @@ private:
     bool is_wordy(std::size_t i) const { return postings::is_wordy(sentence_, i); }
 
     // Phrases of a list, which grammar would cut: first aid, attention to detail.
-    void find_fixed(List list) {
+    void find_fixed() {
+        const auto is_listed = [](std::string_view words) {
+            return is_one_of(words, List::credentials) || is_one_of(words, List::soft_skills) ||
+                   is_one_of(words, List::terms_of_general_words);
+        };
         for (std::size_t i = 0; i < sentence_.size(); ++i) {
             std::string words;
             for (std::size_t k = 0; k < most_words && is_wordy(i + k) && i + k < sentence_.size();
@@ -68,7 +70,7 @@ private:
                 const bool in_name = i > 0 && is_wordy(i - 1) &&
                                      is_capital(sentence_.token(i - 1)) &&
                                      is_capital(sentence_.token(i)) && k > 0;
-                if (said_of(words, lines_of(list)) && !in_name)
+                if (!in_name && is_listed(words))
                     fixed_[i] = std::max(fixed_[i], k + 1 + words_of_level(i + k + 1));
             }
         }

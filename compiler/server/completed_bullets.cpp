@@ -50,6 +50,7 @@ bool goes_on_now(const Completing& at) {
                                        .today =
                                            read.resume->settings.updated->value_or(means.read_on),
                                        .language = means.language,
+                                       .texts = read.texts,
                                        .bullets = read.bullets};
     return when_done(*entry, context) == advice::WhenDone::current;
 }

@@ -32,9 +32,11 @@ const Page& page() {
 }
 
 void proof_with(const quoin::english::Language& language) {
-    const quoin::advice::ProofContext context{
-        page().sources,     page().resume, nullptr,
-        {2026, 11, {}, {}}, language,      quoin::advice::read_bullets(page().resume, language)};
+    const auto& resume = page().resume;
+    const auto texts = quoin::advice::read_texts(resume, language);
+    const auto bullets = quoin::advice::read_bullets(resume, texts, language);
+    const quoin::advice::ProofContext context{page().sources, resume, nullptr, {2026, 11, {}, {}},
+                                              language,       texts,  bullets};
     benchmark::DoNotOptimize(quoin::advice::run_proof(context));
 }
 

@@ -48,11 +48,13 @@ bool read(Read& out, std::string bytes) {
     constexpr model::Date day{2026, 11, std::nullopt, 20};
     out.resume = resume_of(out.sources, std::move(bytes));
     if (!out.resume) return false;
+    const auto texts = read_texts(*out.resume, language());
     out.proof = run_proof({.sources = out.sources,
                            .resume = *out.resume,
                            .today = out.resume->settings.updated->value_or(day),
                            .language = language(),
-                           .bullets = read_bullets(*out.resume, language()),
+                           .texts = texts,
+                           .bullets = read_bullets(*out.resume, texts, language()),
                            .read_on = day});
     return true;
 }
@@ -70,11 +72,9 @@ bool is_within(const Place& place, const Sources& sources) {
 
 std::multiset<std::string> words_on_page(const model::Resume& resume) {
     std::multiset<std::string> words;
-    visit_texts(resume, [&](const TextInResume& part) {
-        const std::string text = part.text.plain();
-        for (const WordAt& word : words_in(text))
-            words.insert(lower_case(word.word));
-    });
+    for (const TextInResume& part : read_texts(resume, language()))
+        for (const WordAt& word : part.words)
+            words.emplace(part.small(word));
     return words;
 }
 

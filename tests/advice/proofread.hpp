@@ -98,13 +98,15 @@ inline std::unique_ptr<ProofOf> proof_of(const std::string& text, const HowRead&
         REQUIRE(one->typeset);
         if (reading.change) reading.change(*one->typeset);
     }
+    const auto texts = advice::read_texts(*one->resume, language());
     one->proof =
         quoin::advice::run_proof({.sources = one->sources,
                                   .resume = *one->resume,
                                   .typeset = one->typeset ? &*one->typeset : nullptr,
                                   .today = one->resume->settings.updated->value_or(reading.day),
                                   .language = language(),
-                                  .bullets = advice::read_bullets(*one->resume, language()),
+                                  .texts = texts,
+                                  .bullets = advice::read_bullets(*one->resume, texts, language()),
                                   .read_on = reading.day,
                                   .everything = reading.tags.empty(),
                                   .office = reading.office});

@@ -43,9 +43,10 @@ std::vector<Finding> misspelt(const std::string& lines, const std::string& setti
     const auto resume =
         model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
     REQUIRE(resume);
-    const auto bullets = read_bullets(*resume, language());
+    const auto texts = read_texts(*resume, language());
+    const auto bullets = read_bullets(*resume, texts, language());
     const ProofContext context{sources,    *resume, nullptr, model::Date{2026, 11, {}, {}},
-                               language(), bullets};
+                               language(), texts,   bullets};
     std::vector<Finding> findings;
     for (const Check& check : spelling_checks())
         check.run(context, findings);

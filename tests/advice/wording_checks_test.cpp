@@ -27,9 +27,10 @@ std::vector<Finding> findings_in(const std::string& markup, std::string_view che
     const auto resume =
         model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
     REQUIRE(resume);
-    const auto bullets = read_bullets(*resume, language());
+    const auto texts = read_texts(*resume, language());
+    const auto bullets = read_bullets(*resume, texts, language());
     const ProofContext context{sources,    *resume, nullptr, model::Date{2026, 11, {}, {}},
-                               language(), bullets};
+                               language(), texts,   bullets};
     std::vector<Finding> findings;
     for (const Check& one : wording_checks())
         if (one.name == check) one.run(context, findings);

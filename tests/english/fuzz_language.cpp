@@ -29,7 +29,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     require_within(reading.first_person, size);
     require_within(reading.passive, size);
     require(reading.stronger_verbs.size() <= 3);
-    for (const quoin::english::WordSlip& slip : language.word_slips(text)) {
+    for (const quoin::english::WordSlip& slip : language.word_slips(language.sentence(text))) {
         require(slip.extent.length > 0 && slip.extent.offset + slip.extent.length <= size);
         require(!slip.meant.empty());
     }

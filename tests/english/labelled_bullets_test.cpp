@@ -67,7 +67,8 @@ BulletReading read(const std::string& markup, const Language& reader = language(
     Diagnostics diagnostics;
     const model::Text text = model::read_text(
         syntax::Value{{syntax::Slice{markup, Place{0, 1, 1, length}}}}, diagnostics);
-    return advice::read_wording(text, reader);
+    const advice::TextInResume part(text, nullptr, nullptr, nullptr, reader);
+    return reader.read_bullet(part.sentence);
 }
 
 std::set<std::string> labels_of(const BulletReading& reading, const std::string& context) {

@@ -114,7 +114,7 @@ TEST_CASE("right openings that look like nouns, and feats with an adjective behi
         CHECK(reading.opening != BulletReading::Opening::no_verb);
         CHECK((reading.wrong_for_current.empty() || reading.wrong_for_ended.empty()));
         CHECK(reading.disagreements.empty());
-        CHECK(language.word_slips(text).empty());
+        CHECK(language.word_slips(language.sentence(text)).empty());
     }
 }
 
