@@ -59,8 +59,10 @@ std::optional<Span> span_of_entry(const model::Entry& entry, bool job, int today
     const model::DateRange* range = dates_in(dates);
     if (!range) return std::nullopt;
     const auto& start = range->start ? range->start : range->end;
+    const int first = months(*start).first;
     const int end = range->end ? months(*range->end).last : today;
-    return Span{months(*start).first, std::min(end, today), job ? dates : nullptr};
+    const auto [from, to] = std::minmax(first, std::min(end, today)); // either may have a slip
+    return Span{from, to, job ? dates : nullptr};
 }
 
 // All that the page dates, from the earliest on; nothing if a part of it has no dates.

@@ -193,6 +193,11 @@ private:
             if (const std::size_t at = text_.find(sign); at != std::string::npos)
                 return diagnostics_.warning(value_.place(at, sign.size()),
                                             fill<messages::html_sign>(in_quotes(sign)));
+        const std::size_t inch = text_.find("''"); // 1 1/4''
+        if (inch != std::string::npos && inch > 0 && is_figure(text_[inch - 1])) {
+            const Place place = value_.place(inch, 2);
+            return diagnostics_.warning(place, fill<messages::no_inch_sign>(), {{place, " in"}});
+        }
         const std::size_t tick = text_.find('`');
         if (tick != std::string::npos && text_.find('`', tick + 1) != std::string::npos)
             diagnostics_.warning(value_.place(tick, 1), fill<messages::backquote>());
