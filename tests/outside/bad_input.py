@@ -71,7 +71,7 @@ CONTENT = [
     Case("unreadable date", 1, r"in\.resume:9:.*'13", **source(GOOD.replace("Sep 2025", "13/2024"))),
     Case("a line of none of the forms", 1, r"in\.resume:3:", **source(GOOD.replace("\n\n", "\nwho knows\n\n", 1))),
     Case("three mistakes, three messages", 1, "emial", faults=3, **source(
-        GOOD.replace("email:", "emial:").replace("Sep 2025", "13/2024").replace("place:", "palce:"))),
+        GOOD.replace("email:", "emial:").replace("Sep 2025", "13/2024").replace("place:", "whereabouts:"))),
     Case("bad setting", 1, "stage|senator", **source("stage: senator\n" + GOOD)),
     Case("size out of range", 1, "size|8", **source("size: 8\n" + GOOD)),
     Case("a scheme no link may have", 1, "javascript", **source(GOOD.replace("140", "<javascript:alert(1)>"))),
