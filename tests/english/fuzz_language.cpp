@@ -1,5 +1,6 @@
 // Fuzz target: the reading of bullets. Whatever the bytes, extents lie within them.
 #include "compiler/english/language.hpp"
+#include "compiler/english/sentence.hpp"
 
 #include <cstdint>
 #include <cstdlib>
