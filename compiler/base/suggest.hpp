@@ -12,8 +12,8 @@ namespace quoin {
 std::optional<std::string_view> nearest(std::string_view word,
                                         std::span<const std::string_view> candidates);
 
-// The same, of a word long enough to be near to none by chance, and that begins alike: what it surely
-// is a slip of.
+// The same, of a word long enough to be near to none by chance, and that begins alike: what it
+// surely is a slip of.
 std::optional<std::string_view> slip_of(std::string_view word,
                                         std::span<const std::string_view> candidates);
 

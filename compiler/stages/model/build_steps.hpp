@@ -87,8 +87,8 @@ void build_sections(Build& build, const syntax::Tree& tree);
 // cannot be told.
 std::optional<trade::Holds> infer_holds(std::span<const Nodes> blocks, const std::string& title);
 
-// open_sections.cpp: titles that lack their `section:`, told by the entries below them, open theirs,
-// and so do entries above all sections.
+// open_sections.cpp: titles that lack their `section:`, told by the entries below them, open
+// theirs, and so do entries above all sections.
 void open_sections(syntax::Tree& tree, Diagnostics& diagnostics);
 
 // include.cpp

@@ -163,8 +163,7 @@ inline constexpr Message other_link = "this is no link here and is set as typed:
 inline constexpr Message link_meant = "{} is no link: write 'link: {}'";
 inline constexpr Message html_sign =
     "{} is set as typed: type the character itself, and '*strong*' or '/emphasis/' for marks";
-inline constexpr Message no_inch_sign =
-    "two apostrophes are set as quotes: write ' in' for inches";
+inline constexpr Message no_inch_sign = "two apostrophes are set as quotes: write ' in' for inches";
 inline constexpr Message backquote =
     "backquotes are no marks and are printed: take them out, or write '*text*' for strong";
 inline constexpr Message bullet_of_label =
