@@ -147,12 +147,10 @@ struct list_letter // `a. Checked in`; but `A. Okoro`
 struct round_letter : pegtl::seq<pegtl::one<'o'>, pegtl::at<label_space, pegtl::upper>> {};
 struct check_box : pegtl::seq<pegtl::one<'['>, pegtl::one<' ', 'x', 'X'>, pegtl::one<']'>,
                               pegtl::at<label_space>> {};
-struct item_command // `\item text`, as markups of commands have it
-    : pegtl::seq<pegtl::string<'\\', 'i', 't', 'e', 'm'>, pegtl::at<label_space>> {};
 struct foreign_bullet
     : pegtl::sor<
           bullet_sign, pegtl::utf8::one<U'–', U'—'>, round_letter, list_letter, check_box,
-          item_command,
+
           pegtl::seq<pegtl::sor<pegtl::one<'*', '+', '>', '~'>, numeral>, pegtl::at<label_space>>> {
 };
 

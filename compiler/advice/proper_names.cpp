@@ -20,6 +20,12 @@ namespace {
 
 using trade::FieldName;
 
+bool names_institution(const TextInResume& part) {
+    constexpr std::array named{FieldName::employer, FieldName::school, FieldName::issuer,
+                               FieldName::by, FieldName::activity};
+    return part.field && std::ranges::find(named, part.field->name) != named.end();
+}
+
 bool is_small_word(const WordAt& word) {
     return is_small_letter(word.word.front()) && all_small_letters(word.word);
 }
@@ -103,10 +109,7 @@ std::string in_capitals(std::string_view word) {
 
 std::optional<WordAt> small_name_in(const TextInResume& part, std::string_view text) {
     if (part.field && has(part.field->name, trade::Trait::locates)) return small_in_place(text);
-    constexpr std::array named{FieldName::employer, FieldName::school, FieldName::issuer,
-                               FieldName::by, FieldName::activity};
-    if (part.field && std::ranges::find(named, part.field->name) != named.end())
-        return small_in_name(text);
+    if (names_institution(part)) return small_in_name(text);
     constexpr std::array passed{FieldName::link, FieldName::email};
     if (part.field && std::ranges::find(passed, part.field->name) != passed.end())
         return std::nullopt;
@@ -158,12 +161,10 @@ bool has_slip(std::string_view name) {
 }
 
 void names_elsewhere(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::array named{FieldName::employer, FieldName::school, FieldName::issuer,
-                               FieldName::by, FieldName::activity};
     constexpr std::size_t most = 60;
     std::vector<std::pair<std::string, Place>> names;
     for (const TextInResume& part : context.texts) {
-        if (!part.field || std::ranges::find(named, part.field->name) == named.end()) continue;
+        if (!names_institution(part)) continue;
         if (names.size() == most) continue;
         const std::string& name = part.plain;
         const Place place = part.text.place(0, name.size());
@@ -217,12 +218,11 @@ bool is_slip_of(const NameWord& typed, const NameWord& name, const english::Lang
 }
 
 void names_within(const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::array named{FieldName::employer, FieldName::school,   FieldName::issuer,
-                               FieldName::by,       FieldName::activity, FieldName::project};
     constexpr std::size_t most = 60;
     std::vector<std::pair<NameWord, std::uint32_t>> names;
     for (const TextInResume& part : context.texts) {
-        if (!part.field || std::ranges::find(named, part.field->name) == named.end()) continue;
+        const bool work = part.field && part.field->name == FieldName::project;
+        if (!work && !names_institution(part)) continue;
         for (NameWord& name : name_words(part.words))
             if (names.size() < most) names.emplace_back(std::move(name), part.field->place.line);
     }

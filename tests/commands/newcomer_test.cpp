@@ -228,6 +228,9 @@ TEST_CASE("newcomer: lines of another form") {
          "5:1: error: 'expected-graduation' is 'graduation' here: write 'graduation: May 2027 "
          "(expected)'",
          "section: Education\n\nschool: A\ngraduation: May 2027 (expected)\n"},
+        {"section: Certifications\n\ncredential: A\nexpires: 3-31-28\n",
+         "5:15: error: '28' is no year of four figures: write '2028' if it is the year",
+         "section: Certifications\n\ncredential: A\nexpires: 3-31-2028\n"},
         {"margins: 1 inch\n",
          "2:10: error: '1 inch' is not how the markup has it: write 'margins: 1'", "margins: 1\n"},
         {"link: [Maps](https://maps.example)\n",

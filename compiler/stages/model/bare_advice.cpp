@@ -211,17 +211,15 @@ bool reads_as_bullet(const std::string& text) {
     return text.back() == '.' || word_count(text) > most_words_of_a_name;
 }
 
-// `![me](headshot.jpg)`, as other markup has pictures
-std::optional<Advice> advise_picture(const std::string& text) {
+// What no résumé says, wherever it stands: `References available upon request`,
+// `![me](headshot.jpg)`, as other markup has pictures.
+std::optional<Advice> advise_to_take_out(const std::string& text) {
+    constexpr std::array<std::string_view, 3> offers{
+        "available upon request", "available on request", "references available"};
+    if (has_any(text, offers))
+        return Advice{fill<messages::references_offered>(in_quotes(text)), {}};
     if (!text.starts_with("![")) return std::nullopt;
     return Advice{fill<messages::has_no_place>(in_quotes(text), trade::has_no_place("photo")), {}};
-}
-
-// `References available upon request`
-bool offers_references(std::string_view text) {
-    return has_any(text,
-                   std::array<std::string_view, 3>{"available upon request", "available on request",
-                                                   "references available"});
 }
 
 // `Tools, multimeter, fish tape`, where a comma stands for the colon of the first word.
@@ -234,8 +232,7 @@ std::string labelled_group(const std::string& text) {
 
 Advice advice_in_entry(const syntax::Node& node, const BarePlace& place) {
     const std::string text = node.value.joined();
-    if (offers_references(text)) return {fill<messages::references_offered>(in_quotes(text)), {}};
-    if (auto advice = advise_picture(text)) return *std::move(advice);
+    if (auto advice = advise_to_take_out(text)) return *std::move(advice);
     const auto fits = [&](const trade::Word& word) { return word.kinds.has(place.holds); };
     if (auto advice = advise_colon(node, fits)) return *std::move(advice);
     if (trade::has_groups(place.holds))
@@ -328,8 +325,7 @@ std::optional<Advice> advise_summary(const syntax::Node& node) {
 
 Advice advice_in_heading(const syntax::Node& node, bool has_name) {
     const std::string text = node.value.joined();
-    if (offers_references(text)) return {fill<messages::references_offered>(in_quotes(text)), {}};
-    if (auto advice = advise_picture(text)) return *std::move(advice);
+    if (auto advice = advise_to_take_out(text)) return *std::move(advice);
     const auto fits = [](const trade::Word& word) {
         return word.heading || word.label == "section";
     };

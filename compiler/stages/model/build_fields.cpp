@@ -42,7 +42,9 @@ std::optional<DateRange> read_range(const syntax::Node& node, const LocalDates& 
         return std::move(*range);
     }
     auto& fault = std::get<DateFault>(result);
-    diagnostics.error(value.place(fault.offset, fault.length), std::move(fault.text));
+    const Place place = value.place(fault.offset, fault.length);
+    diagnostics.error(place, std::move(fault.text),
+                      fault.mend.empty() ? Edits{} : Edits{{place, std::move(fault.mend)}});
     return std::nullopt;
 }
 

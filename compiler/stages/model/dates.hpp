@@ -61,7 +61,8 @@ struct DateRange {
 struct DateFault {
     std::size_t offset = 0; // bytes into the text
     std::size_t length = 0;
-    std::string text; // what was found and what was expected
+    std::string text;      // what was found and what was expected
+    std::string mend = {}; // what surely should stand there; mostly empty
 };
 
 // In English, and with the words of another language.

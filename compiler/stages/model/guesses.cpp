@@ -45,13 +45,12 @@ void report_gpa(const syntax::Node& node, Diagnostics& diagnostics) {
 
 // `expected graduation: May 2027`, whose label says what its date does not.
 bool says_expected(const syntax::Node& node, std::string_view meant) {
-    static constexpr std::array<std::string_view, 3> words{"expected", "anticipated", "projected"};
-    const auto stands_in = [](const std::string& text) {
-        return std::ranges::any_of(
-            words, [&](std::string_view word) { return text.find(word) != text.npos; });
-    };
-    return meant == "graduation" && stands_in(node.label.text) &&
-           !stands_in(lower_case(node.value.joined()));
+    constexpr std::array<std::string_view, 3> words{"expected", "anticipated", "projected"};
+    const auto read = read_dates(node.value.joined());
+    const auto* date = std::get_if<DateRange>(&read);
+    const std::string& label = node.label.text;
+    return meant == "graduation" && date && !date->expected &&
+           std::ranges::any_of(words, [&](auto word) { return label.find(word) != label.npos; });
 }
 
 // What a name is given with a colon after it: its dates, or more of it.

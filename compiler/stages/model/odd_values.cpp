@@ -16,8 +16,9 @@
 namespace quoin::model {
 namespace {
 
-// The signs of HTML that are pasted from pages: character references, and tags of text.
-constexpr std::array<std::string_view, 17> html{
+// Signs of other markups, most of HTML's that are pasted from pages: character references, and tags
+// of text.
+constexpr std::array<std::string_view, 17> other_marks{
     "'''", "&amp;", "&nbsp;", "&lt;",  "&gt;", "&quot;", "&#39;", "<b>",     "</b>",
     "<i>", "</i>",  "<br>",   "<br/>", "<em>", "<p>",    "<u>",   "<strong>"};
 
@@ -189,7 +190,7 @@ private:
     }
 
     void other_signs() {
-        for (const std::string_view sign : html)
+        for (const std::string_view sign : other_marks)
             if (const std::size_t at = text_.find(sign); at != std::string::npos)
                 return diagnostics_.warning(value_.place(at, sign.size()),
                                             fill<messages::html_sign>(in_quotes(sign)));

@@ -6,6 +6,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/messages.hpp"
+#include "compiler/stages/syntax/line_words.hpp"
 #include "compiler/stages/syntax/messages.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/section_titles.hpp"
@@ -19,18 +20,13 @@ namespace {
 
 using Kind = syntax::Node::Kind;
 
-// What rules off a title in other markup is none of its words.
-std::string_view title_in(std::string_view line) {
-    return trimmed(line, " \t#*=_:-[]<>|~\"");
-}
-
 bool is_lone_title(Nodes block) {
     constexpr std::size_t most_words = 5;
     const syntax::Node& node = block.front();
     if (block.size() > 1 || node.kind != Kind::bare || node.value.slices.size() != 1 ||
         !node.tags.empty())
         return false;
-    const std::string_view title = title_in(node.value.slices.front().text);
+    const std::string_view title = syntax::bare_title(node.value.slices.front().text);
     return !title.empty() && !has_digit(title) && title.find_first_of(".,;:|@") == title.npos &&
            word_count(title) <= most_words;
 }
@@ -70,17 +66,14 @@ std::optional<trade::Holds> kind_so_far(const syntax::SectionTree& section) {
 }
 
 syntax::SectionTree section_titled(std::string title, const Place& place, const Place& line) {
-    syntax::SectionTree section;
-    section.opening.place = line;
-    section.opening.spelled = "section";
-    section.opening.label = {"section", {line.file, line.line, 1, 0}};
+    syntax::SectionTree section{syntax::section_node(line), {}};
     section.opening.value.slices.push_back({std::move(title), place});
     return section;
 }
 
 syntax::SectionTree opened_by(const syntax::Node& line, Diagnostics& diagnostics) {
     const syntax::Slice& found = line.value.slices.front();
-    const std::string title(title_in(found.text));
+    const std::string title(syntax::bare_title(found.text));
     diagnostics.error(line.place, fill<syntax::messages::title_alone>(in_quotes(found.text), title),
                       {{line.place, "section: " + title}});
     return section_titled(title, found.place, line.place);

@@ -204,11 +204,12 @@ private:
                                       {}});
     }
 
-    void wrong_year(std::string_view digits) {
-        if (digits.size() == 2)
-            fault<date_rules::short_of_century>(digits, in_quotes(digits), digits);
-        else
-            fault<date_rules::wrong_year>(digits, in_quotes(digits));
+    // Behind a month and a day two figures are the year.
+    void wrong_year(std::string_view digits, const DatePart& part) {
+        if (digits.size() != 2) return fault<date_rules::wrong_year>(digits, in_quotes(digits));
+        fault<date_rules::short_of_century>(digits, in_quotes(digits), digits);
+        const bool first = text_.data() + fault_->offset == digits.data();
+        if (first && part.date.month && part.date.day) fault_->mend = "20" + std::string(digits);
     }
 
     static bool is_season(const DateNode& leaf) {
@@ -220,7 +221,7 @@ private:
         const std::string_view text = leaf.string_view();
         if (leaf.is_type<date_rules::year>()) set_year(text, part.date);
         if (leaf.is_type<date_rules::short_year>()) set_short_year(text, part.date);
-        if (leaf.is_type<date_rules::wrong_year>()) wrong_year(text);
+        if (leaf.is_type<date_rules::wrong_year>()) wrong_year(text, part);
         fault_if<date_rules::letter_in_year>(leaf);
         if (leaf.is_type<date_rules::month_name>()) part.date.month = month_of(text, local_).month;
         if (leaf.is_type<date_rules::each>() || (is_season(leaf) && is_plural(text))) each_ = true;

@@ -10,16 +10,12 @@ namespace {
 
 constexpr std::string_view section_word = "section";
 
-// `\section*{Research}`, `section("Research")`, as markups of commands have it: Research; empty for
-// all else.
-std::string_view title_in_brackets(std::string_view line) {
-    const std::size_t open = line.find_first_of("{(");
-    if (open == line.npos || line.find_first_of("})") + 1 != line.size()) return {};
-    const std::string_view command = line.substr(0, open);
-    if (trimmed(command, "*\\") != section_word && !command.ends_with(section_word)) return {};
-    return command.starts_with('\\') || line[open] == '('
-               ? trimmed(line.substr(open + 1, line.size() - open - 2), " \"'")
-               : std::string_view{};
+// `section("Research")`: Research; empty for all else.
+std::string_view title_in_parentheses(std::string_view line) {
+    const std::size_t open = line.find('(');
+    if (open == line.npos || !line.ends_with(')')) return {};
+    if (lower_case(line.substr(0, open)) != section_word) return {};
+    return trimmed(line.substr(open + 1, line.size() - open - 2), " \"'");
 }
 
 }
@@ -42,14 +38,14 @@ bool is_label_or_guess(std::string_view label) {
 }
 
 bool says_section(std::string_view line) {
-    return !title_in_brackets(line).empty() ||
+    return !title_in_parentheses(line).empty() ||
            (line.size() > section_word.size() && line[section_word.size()] == ' ' &&
             lower_case(line.substr(0, section_word.size())) == section_word);
 }
 
 std::string_view bare_title(std::string_view line) {
     constexpr std::string_view around = " \t#*=_:-[]<>|~\"";
-    if (const std::string_view title = title_in_brackets(trimmed(line)); !title.empty())
+    if (const std::string_view title = title_in_parentheses(trimmed(line)); !title.empty())
         return title;
     line = trimmed(line, around);
     return says_section(line) ? trimmed(line.substr(section_word.size()), around) : line;

@@ -124,6 +124,14 @@ Place Value::place() const {
     return slices.empty() ? Place{} : slices.front().place;
 }
 
+Node section_node(const Place& place) {
+    Node node;
+    node.place = place;
+    node.spelled = "section";
+    node.label = {node.spelled, {place.file, place.line, 1, 0}};
+    return node;
+}
+
 bool Value::empty() const {
     return slices.empty();
 }

@@ -41,6 +41,9 @@ struct Node {
     Place place;               // of the whole first line
 };
 
+// The `section:` line of a title that stands, at the line of `place`, without one.
+Node section_node(const Place& place);
+
 using Block = std::vector<Node>; // lines up to a blank line or a section
 
 struct SectionTree {

@@ -169,10 +169,7 @@ public:
     // What it holds is told from its entries all the same.
     void open_untitled(const Slice& found) {
         if (braces_ == Braces::text) return;
-        Node node = on_line(found.place, Node::Kind::field);
-        node.spelled = "section";
-        node.label = {node.spelled, found.place};
-        open_section(std::move(node));
+        open_section(section_node(found.place));
     }
 
     Tree finish() {
@@ -237,12 +234,9 @@ private:
     // below a blank line, or in capitals.
     bool opens_title(const Slice& line) const {
         const std::uint32_t number = line.place.line;
-        // braces of a command are no tags
-        const std::string_view text =
-            line.text.starts_with('\\') ? source_.line(number) : std::string_view{line.text};
-        const std::string_view title = bare_title(text);
+        const std::string_view title = bare_title(line.text);
         if (braces_ == Braces::text || title.empty()) return false;
-        if (says_section(text) && title != text) return true;
+        if (says_section(line.text) && title != line.text) return true;
         if (is_small_letter(title.front())) return false;
         const bool stands_apart = tree_.sections.empty() || number == 1 ||
                                   trimmed(source_.line(number - 1)).empty() ||
@@ -258,9 +252,7 @@ private:
         ++faults_;
         diagnostics_.error(place, fill<messages::title_alone>(in_quotes(whole), title),
                            {{place, "section: " + title}});
-        Node node = on_line(place, Node::Kind::field);
-        node.spelled = "section";
-        node.label = {node.spelled, {place.file, place.line, 1, 0}};
+        Node node = section_node(place);
         node.value.slices.push_back({title, place});
         node.value.slices.front().place.column += static_cast<std::uint32_t>(whole.find(title));
         node.value.slices.front().place.length = static_cast<std::uint32_t>(title.size());
