@@ -4,6 +4,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/whole_file_place.hpp"
 #include "compiler/stages/composition/hyphenation.hpp"
+#include "compiler/stages/composition/shaped_text.hpp"
 #include "compiler/stages/fit/side_choice.hpp"
 #include "compiler/stages/messages.hpp"
 #include "compiler/stages/model/build.hpp"
@@ -113,14 +114,9 @@ in_columns(const model::Resume& resume, const theme::Theme& theme, const Compose
 }
 
 // Of two columns where that is comfortable, or no tighter than one.
-std::optional<Arranged> in_way(std::size_t way, const model::Resume& resume,
-                               const theme::Theme& theme, const std::filesystem::path& folder,
-                               fonts::Fonts& fonts, Diagnostics& diagnostics) {
+std::optional<Arranged> in_way(const model::Resume& resume, const theme::Theme& theme,
+                               const Compose& compose_by) {
     std::optional<Arranged> best;
-    const auto compose_by = [&](const composition::SidePlan* plan) {
-        return compose(resume, theme, fonts, diagnostics, &composition::english_hyphenation(folder),
-                       way, plan);
-    };
     for (composition::Composition& composition : in_columns(resume, theme, compose_by)) {
         if (best && best->is_comfortable()) break;
         auto fitted = fit::fit(composition, theme, resume.settings);
@@ -136,9 +132,15 @@ std::optional<Arranged> in_best_way(const model::Resume& resume, const theme::Th
                                     const std::filesystem::path& folder, fonts::Fonts& fonts,
                                     Diagnostics& diagnostics) {
     std::optional<Arranged> best;
-    const std::size_t ways = is_far_too_long(resume) ? 1 : theme.ways.size();
+    composition::ShapedTexts known;
+    const bool one_way = is_far_too_long(resume);
+    const std::size_t ways = one_way ? 1 : theme.ways.size();
     for (std::size_t way = std::max<std::size_t>(ways, 1); way-- > 0;) {
-        auto arranged = in_way(way, resume, theme, folder, fonts, diagnostics);
+        auto arranged = in_way(resume, theme, [&](const composition::SidePlan* plan) {
+            return compose(resume, theme, fonts, diagnostics,
+                           &composition::english_hyphenation(folder), way, plan,
+                           one_way ? nullptr : &known);
+        });
         if (!arranged) return std::nullopt;
         if (arranged->is_comfortable() && arranged->pages() == 1) return arranged;
         if (!best || arranged->is_better_than(*best)) best = std::move(arranged);

@@ -48,6 +48,19 @@ bool is_left_to_right(char32_t code) {
     return property->bidi_class == UTF8PROC_BIDI_CLASS_L;
 }
 
+bool parts_right_to_left(char32_t code) {
+    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(code));
+    return property->bidi_mirrored || property->bidi_class == UTF8PROC_BIDI_CLASS_L ||
+           property->bidi_class == UTF8PROC_BIDI_CLASS_EN ||
+           property->bidi_class == UTF8PROC_BIDI_CLASS_AN;
+}
+
+bool is_mark(char32_t code) {
+    const auto* property = utf8proc_get_property(static_cast<utf8proc_int32_t>(code));
+    return property->bidi_class == UTF8PROC_BIDI_CLASS_NSM ||
+           property->bidi_class == UTF8PROC_BIDI_CLASS_BN;
+}
+
 std::string scripts_of(std::string_view text) {
     std::vector<std::string_view> names;
     while (!text.empty()) {

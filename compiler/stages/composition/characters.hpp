@@ -14,6 +14,12 @@ std::size_t first_cluster_length(std::string_view text);
 bool is_right_to_left(char32_t code);
 bool is_left_to_right(char32_t code);
 
+// Between letters that are read from right to left what keeps an order of its own or would have to
+// be turned round: letters of the other direction, figures, brackets.
+bool parts_right_to_left(char32_t code);
+
+bool is_mark(char32_t code); // that stands on the letter before it
+
 // The scripts of its letters by name, "Han and Hiragana"; empty if it has none.
 std::string scripts_of(std::string_view text);
 

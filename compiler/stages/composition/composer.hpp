@@ -20,7 +20,7 @@ class Composer {
 public:
     Composer(const model::Resume& resume, const theme::Theme& theme, fonts::Fonts& fonts,
              Diagnostics& diagnostics, const Hyphenation* hyphenation, std::size_t way = 0,
-             const SidePlan* plan = nullptr);
+             const SidePlan* plan = nullptr, ShapedTexts* known = nullptr);
 
     Composition run();                   // the résumé's
     Composition run(const Sheet& sheet); // the sheet's; of the résumé, the settings

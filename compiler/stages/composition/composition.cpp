@@ -33,10 +33,10 @@ SidePlan widest_plan(const model::Resume& resume, const theme::Theme& theme) {
 
 Composer::Composer(const model::Resume& resume, const theme::Theme& theme, fonts::Fonts& fonts,
                    Diagnostics& diagnostics, const Hyphenation* hyphenation, std::size_t way,
-                   const SidePlan* plan)
+                   const SidePlan* plan, ShapedTexts* known)
     : resume_(resume), theme_(theme), way_(way), plan_(plan ? *plan : widest_plan(resume, theme)),
       shaper_(theme, fonts, resume.settings, diagnostics,
-              divides_words(resume.settings, theme) ? hyphenation : nullptr),
+              divides_words(resume.settings, theme) ? hyphenation : nullptr, known),
       name_(name_in_heading(resume)), body_indent_(theme.body_indent) {}
 
 Composition Composer::run() {
@@ -64,10 +64,10 @@ Composition Composer::run() {
 std::optional<Composition> compose(const model::Resume& resume, const theme::Theme& theme,
                                    fonts::Fonts& fonts, Diagnostics& diagnostics,
                                    const Hyphenation* hyphenation, std::size_t way,
-                                   const SidePlan* plan) {
+                                   const SidePlan* plan, ShapedTexts* known) {
     const std::size_t errors_before = diagnostics.count(Severity::error);
     Composition composition =
-        Composer(resume, theme, fonts, diagnostics, hyphenation, way, plan).run();
+        Composer(resume, theme, fonts, diagnostics, hyphenation, way, plan, known).run();
     if (diagnostics.count(Severity::error) != errors_before) return std::nullopt;
     return composition;
 }

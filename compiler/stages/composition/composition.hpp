@@ -184,15 +184,18 @@ struct SidePlan {
 // All that may stand at the side, there, at the width that the theme prefers.
 SidePlan widest_plan(const model::Resume& resume, const theme::Theme& theme);
 
+struct ShapedTexts; // shaped_text.hpp
+
 ColumnSpan span_of(const theme::Theme& theme, Region region, double side_width);
 
 // None if a character is in no font of the theme: reported at its place, by name. English words are
 // divided where `hyphenation` has it, if the résumé asks for that or, where it says nothing, the
 // theme. Entries are arranged in one `way` of the theme's, and sections as `plan` has it; without
-// one, by widest_plan.
+// one, by widest_plan. Texts among the `known`, of the same theme and hyphenation, are not shaped
+// again; those that are not come to them.
 std::optional<Composition> compose(const model::Resume& resume, const theme::Theme& theme,
                                    fonts::Fonts& fonts, Diagnostics& diagnostics,
                                    const Hyphenation* hyphenation = nullptr, std::size_t way = 0,
-                                   const SidePlan* plan = nullptr);
+                                   const SidePlan* plan = nullptr, ShapedTexts* known = nullptr);
 
 }

@@ -29,6 +29,8 @@ struct TextPiece {
     bool keeps = false;    // no line ends within it: what parts a date from what stands before it
     bool own_word = false; // the pattern's, which stays with what it names: `expires 2027`
     Place place;
+
+    bool operator==(const TextPiece&) const = default;
 };
 
 struct LineText {
@@ -36,6 +38,7 @@ struct LineText {
     std::vector<std::string> links; // URIs
 
     bool empty() const { return pieces.empty(); }
+    bool operator==(const LineText&) const = default;
     void append(const model::Text& text, TextPart part = TextPart::fixed);
 };
 

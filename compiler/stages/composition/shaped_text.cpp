@@ -14,6 +14,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <iterator>
 #include <string_view>
 #include <utility>
@@ -129,8 +130,8 @@ struct TextShaper::Segmented {
     std::vector<std::size_t> soft_hyphens;
     std::vector<std::size_t> literal_bytes, kept_bytes;
     std::vector<Origin> origins;
-    bool right_to_left = false; // of the letters, the last was
-    bool parted = false;        // and a space came after it
+    std::optional<std::size_t> right_to_left; // the segment of the last letter, if it was such
+    bool parted = false;                      // and what keeps another order came after it
 };
 
 namespace {
@@ -238,28 +239,51 @@ void TextShaper::report(Missing& missing) {
     missing = {};
 }
 
-// Lines run from left to right, and so would words that are read the other way: one word stands
-// right, several would be read in the wrong order.
+// Lines run from left to right, and in each segment words that are read the other way are turned
+// round (pdf/right_to_left.hpp). About figures and brackets, and from one segment to the next, they
+// would stand in the wrong order.
 void TextShaper::check_direction(std::string_view cluster, Place place, Segmented& out) {
-    const Character character = first_character(cluster);
-    if (is_ascii_letter(cluster.front())) {
-        out.right_to_left = out.parted = false;
-    } else if (character.code == U' ') {
-        out.parted = true;
-    } else if (is_right_to_left(character.code)) {
-        if (out.right_to_left && out.parted)
-            diagnostics_.error(place, fill<messages::right_to_left>(
-                                          cluster, static_cast<std::uint32_t>(character.code)));
-        out.right_to_left = true;
+    const char32_t code = first_character(cluster).code;
+    if (std::ranges::any_of(cluster, is_ascii_letter) || is_left_to_right(code)) {
+        out.right_to_left.reset();
+    } else if (is_right_to_left(code)) {
+        const std::size_t segment = out.segments.size() - 1;
+        if (out.right_to_left && (out.parted || *out.right_to_left != segment))
+            diagnostics_.error(
+                place, fill<messages::right_to_left>(cluster, static_cast<std::uint32_t>(code)));
+        out.right_to_left = segment;
         out.parted = false;
-    } else if (is_left_to_right(character.code)) {
-        out.right_to_left = out.parted = false;
+    } else if (has_digit(cluster) || parts_right_to_left(code)) {
+        out.parted = true;
     }
+}
+
+// Of a word; of several, with the white between them, where they are read from right to left.
+std::size_t TextShaper::end_of_words(std::string_view text, std::size_t at) {
+    std::size_t end = std::min(text.find(' ', at), text.size());
+    const auto reads_left = [&](std::size_t begin) {
+        return begin < text.size() && is_right_to_left(first_character(text.substr(begin)).code);
+    };
+    while (reads_left(at) && reads_left(end + 1))
+        end = std::min(text.find(' ', end + 1), text.size());
+    return end;
 }
 
 theme::Letters TextShaper::letters_of(const TextPiece& piece, const theme::Style& style) const {
     const auto own = piece.field ? theme_.fields.find(*piece.field) : theme_.fields.end();
     return own == theme_.fields.end() ? style.letters : own->second.on(style.letters);
+}
+
+namespace {
+
+// Of `size` bytes from `at` on, where the text maps byte for byte to the source; else of all.
+Place place_within(Place place, std::size_t text_size, std::size_t at, std::size_t size) {
+    if (place.length != text_size) return place;
+    place.column += static_cast<std::uint32_t>(at);
+    place.length = static_cast<std::uint32_t>(size);
+    return place;
+}
+
 }
 
 void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Segmented& out) {
@@ -273,17 +297,14 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
     Missing missing;
     for (std::size_t at = 0, word_end = 0; at < text.size();) {
         const std::string_view rest = std::string_view(text).substr(at);
-        const std::string_view cluster = rest.substr(0, first_cluster_length(rest));
+        std::string_view cluster = rest.substr(0, first_cluster_length(rest));
         if (at >= word_end) {
-            word_end = cluster == " " ? at + 1 : std::min(text.find(' ', at), text.size());
-            word_face = faces_.face_for(rest.substr(0, word_end - at), face_style, style.family);
+            word_end = cluster == " " ? at + 1 : end_of_words(text, at);
+            const std::string_view word = rest.substr(0, word_end - at);
+            word_face = faces_.face_for(word, face_style, style.family);
+            if (word_face && all_ascii(word)) cluster = word; // nothing in it stands apart
         }
-        Place place = piece.place;
-        if (place.length == text.size()) { // it maps byte for byte to the source
-            place.column += static_cast<std::uint32_t>(at);
-            place.length = static_cast<std::uint32_t>(cluster.size());
-        }
-        check_direction(cluster, place, out);
+        const Place place = place_within(piece.place, text.size(), at, cluster.size());
         const fonts::Face* const face =
             word_face ? word_face : faces_.face_for(cluster, face_style, style.family);
         if (!face || (cluster == " " && !missing.text.empty()))
@@ -297,6 +318,7 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
         }
         out.text += cluster;
         out.segments.back().end = out.text.size();
+        check_direction(cluster, place, out);
         at += cluster.size();
     }
     report(missing);
@@ -343,7 +365,21 @@ Run TextShaper::shaped_run(const Segment& part, const Segmented& parts,
     return run;
 }
 
-ShapedText TextShaper::shape(const LineText& text, theme::StyleName style_name, double size) {
+std::size_t AskedTextHash::operator()(const AskedText& asked) const {
+    std::size_t hash = static_cast<std::size_t>(asked.style);
+    for (const TextPiece& piece : asked.text.pieces)
+        hash = hash * 31 + std::hash<std::string>()(piece.text);
+    return hash;
+}
+
+ShapedText TextShaper::shape(const LineText& text, theme::StyleName style, double size) {
+    if (!known_) return shaped_anew(text, style, size);
+    const auto [found, is_new] = known_->try_emplace({text, style, size});
+    if (is_new) found->second = shaped_anew(text, style, size);
+    return found->second;
+}
+
+ShapedText TextShaper::shaped_anew(const LineText& text, theme::StyleName style_name, double size) {
     const theme::Style& style = theme_.style(style_name);
     Segmented parts = segment(text, style);
     if (hyphenation_ && is_english() && is_running_text(style_name))

@@ -133,20 +133,6 @@ void share_out(std::span<Glyph> glyphs, std::span<const InputCharacter> characte
     }
 }
 
-// Brings a right-to-left run into order of reading; offsets keep each glyph where it was.
-void into_reading_order(std::span<Glyph> glyphs) {
-    std::int32_t rest = 0;
-    for (const Glyph& glyph : glyphs)
-        rest += glyph.advance;
-    std::ranges::reverse(glyphs);
-    std::int32_t pen = 0;
-    for (Glyph& glyph : glyphs) {
-        rest -= glyph.advance;
-        glyph.x_offset += rest - pen;
-        pen += glyph.advance;
-    }
-}
-
 // Until then `text_begin` of each glyph is the index of its cluster's first character.
 void give_text(std::span<Glyph> glyphs, std::span<const InputCharacter> characters,
                std::size_t run_end) {
@@ -183,7 +169,7 @@ void append_run(const ShapedWord& word, const ScriptRun& run,
         glyphs.push_back(
             {glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset, glyph.cluster + begin, 0});
     const auto shaped = std::span(glyphs).subspan(before);
-    if (runs_right_to_left(run.script)) into_reading_order(shaped);
+    if (runs_right_to_left(run.script)) std::ranges::reverse(shaped);
     give_text(shaped, characters, run.end);
 }
 

@@ -28,7 +28,7 @@ struct ShapingFeatures {
 // Glyphs of `text` in order of reading. U+00A0 is shaped as a space, and U+2010 and U+2011 as
 // U+2010 or, where the face lacks that, as U+002D: extractors then give what a reader would type.
 // U+00AD, U+200B, U+2060 and U+FEFF give no glyph. A glyph whose id is 0 is missing from the face.
-// Offsets set the letters of a right-to-left word from right to left; words are not reordered.
+// Letters that are read from right to left are not yet set so (pdf/right_to_left.hpp).
 std::vector<Glyph> shape(const Face& face, std::string_view text, const ShapingFeatures& features);
 
 }

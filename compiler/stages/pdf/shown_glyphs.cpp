@@ -2,6 +2,7 @@
 #include "compiler/stages/pdf/shown_glyphs.hpp"
 
 #include "compiler/base/utf8.hpp"
+#include "compiler/stages/pdf/right_to_left.hpp"
 #include "compiler/stages/pdf/unicode.hpp"
 
 #include <hb.h>
@@ -84,6 +85,7 @@ std::vector<ShownGlyph> shown_glyphs(const composition::Paragraph& paragraph,
         first->space = next == i + 1 && first->text == " ";
         i = next;
     }
+    set_right_to_left(shown, run.tracking, placed.word_space / placed.size);
     if (placed.hyphen)
         shown.push_back(show_hyphen(paragraph.hyphen_glyphs.at(placed.run), *run.face));
     return shown;

@@ -428,16 +428,23 @@ TEST_CASE("an unknown family is reported at the theme's line") {
     CHECK(fault.text.ends_with("; did you mean 'Libertine'?"));
 }
 
-TEST_CASE("a right-to-left word stands, and several that would change places are an error") {
+TEST_CASE("right-to-left words stand, and those that would change places are an error") {
     const std::string theme = "fallback: Libertine\n"; // it has Hebrew letters
-    CHECK(try_compose(entry("prose", "text: Hebrew (עב), Dutch א or ב"), theme).composition);
-    const auto result = try_compose(entry("prose", "text: אב גד"), theme);
-    CHECK_FALSE(result.composition);
-    REQUIRE(result.diagnostics.all().size() == 1);
-    CHECK(result.diagnostics.all().front().place.column == 12);
-    CHECK(result.diagnostics.all().front().text ==
-          "from 'ג' (U+05D2) on, words that are read from right to left would stand in the "
-          "wrong order: write them in Latin letters");
+    for (const std::string text : {"Hebrew (עב), Dutch א or ב", "אב גד", "אב גד, בית", "אב-גד",
+                                   "אב and גד", "אב 12 and גד"}) {
+        CAPTURE(text);
+        CHECK(try_compose(entry("prose", "text: " + text), theme).composition);
+    }
+    for (const std::string text : {"אב 12 גד", "אב (גד)", "אב *גד*"}) {
+        CAPTURE(text);
+        const auto result = try_compose(entry("prose", "text: " + text), theme);
+        CHECK_FALSE(result.composition);
+        REQUIRE(result.diagnostics.all().size() == 1);
+        CHECK(result.diagnostics.all().front().place.column == 7 + text.find("ג"));
+        CHECK(result.diagnostics.all().front().text ==
+              "from 'ג' (U+05D2) on, words that are read from right to left would stand in the "
+              "wrong order: write them in Latin letters");
+    }
 }
 
 TEST_CASE("of two columns the main one is read first, each with its share of the measure") {
