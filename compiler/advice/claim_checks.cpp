@@ -50,13 +50,16 @@ bool are_of_work(std::string_view text, const std::vector<WordAt>& words, std::s
     return is_one_of(next, List::after_years) || (next.ends_with("ing") && !is_one_of(next, spans));
 }
 
-// `Python`, of `years of Python` or `years in R`.
+// `Python`, of `years of Python` or `years in R`; not `Army`, of `years of Army logistics`.
 std::string name_behind(std::string_view text, const std::vector<WordAt>& words, std::size_t unit) {
     constexpr std::array<std::string_view, 5> before{"of", "in", "with", "using", "writing"};
     if (unit + 2 >= words.size() || !is_one_of(words[unit + 1].word, before)) return {};
     const WordAt& name = words[unit + 2];
     const std::string_view typed = text.substr(name.offset, name.word.size());
-    return is_capitalised(typed) ? std::string(typed) : std::string{};
+    const std::size_t end = name.offset + name.word.size();
+    const bool ends = unit + 3 == words.size() || words[unit + 3].word == "and" ||
+                      words[unit + 3].offset != end + 1; // a sign parts them
+    return is_capitalised(typed) && ends ? std::string(typed) : std::string{};
 }
 
 // `6 years of`, `15 years' experience`, `9+ years in`, `a decade of`; not `in 3 years`.
@@ -92,12 +95,12 @@ bool tells_of(const model::Entry& entry, std::string_view name) {
            });
 }
 
-// Of spans in months those that hang together with the last: what lies years before is no part of
-// the experience that is claimed.
+// Of spans in months, of which there is one, those that hang together with the last: what lies
+// years before is no part of the experience that is claimed.
 int months_together(std::vector<std::pair<int, int>> spans, int today) {
     constexpr int gap = 6 * trade::months_of_year;
     std::ranges::sort(spans, std::greater<>{}, &std::pair<int, int>::second);
-    int first = today;
+    int first = spans.front().first;
     for (const auto& [start, end] : spans)
         if (end + gap >= first) first = std::min(first, start);
     return today - first;

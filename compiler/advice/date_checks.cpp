@@ -2,6 +2,7 @@
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/date_gaps.hpp"
 #include "compiler/advice/date_order.hpp"
+#include "compiler/advice/date_spans.hpp"
 #include "compiler/advice/date_spelling.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
@@ -65,7 +66,24 @@ void dates_missing(const ProofContext& context, std::vector<Finding>& findings) 
     }
 }
 
+// Issued after it has expired.
+void expires_before_issued(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {credentials})) {
+        const model::Field* expires = position.entry->find(trade::FieldName::expires);
+        const model::DateRange* issued = dates_in(position.entry->find(trade::FieldName::dates));
+        const model::DateRange* until = dates_in(expires);
+        if (!issued || !until || !issued->end || !until->end) continue;
+        const model::DateRange valid{issued->start ? issued->start : issued->end, until->end};
+        if (ends_before_start(valid))
+            report<messages::ends_before_start>(
+                findings, expires->place,
+                spelled(*valid.end, trade::DateForm::short_month, context.resume.words.dates),
+                spelled(*valid.start, trade::DateForm::short_month, context.resume.words.dates));
+    }
+}
+
 void end_before_start(const ProofContext& context, std::vector<Finding>& findings) {
+    expires_before_issued(context, findings);
     visit_dates(context.resume, [&](const model::Field& field, const model::DateRange& range) {
         if (!ends_before_start(range)) return;
         const std::string start =
@@ -356,6 +374,12 @@ constexpr std::array date_table{
           "A date that cannot be true makes a reader doubt the others.",
           "ISO 8601-2:2019 (EDTF); common practice", "dates: Aug 2026 - Jun 2026",
           "dates: Jun 2026 - Aug 2026", end_before_start},
+    Check{"dates-contradicted", Weight::must, "dates",
+          "An entry's dates are no longer than what it says of itself: an internship of ten weeks, "
+          "a summer, a course; and nothing in it goes back to before they begin.",
+          "Of two spans for one thing a reader believes neither.", "common practice",
+          "dates: Jun 2025 - Aug 2026, and - Ran tests in a 10-week internship",
+          "dates: Jun 2026 - Aug 2026", dates_contradicted},
     Check{"day-given", Weight::should, "dates", "Dates give month and year, and no day.",
           "Nobody asks on which day you began, and the figures crowd the line.", "common practice",
           "dates: Jun 14, 2026 - Aug 21, 2026", "dates: Jun 2026 - Aug 2026", day_given},

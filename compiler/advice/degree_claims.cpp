@@ -2,7 +2,6 @@
 
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/date_order.hpp"
-#include "compiler/advice/gpa.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
@@ -10,7 +9,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -118,60 +116,6 @@ void other_degree(const ProofContext& context, std::vector<Finding>& findings) {
     }
 }
 
-}
-
-namespace {
-
-// `3.5 GPA`, `GPA of 3.5`: the figure.
-std::optional<WordAt> gpa_in(std::string_view text) {
-    constexpr std::size_t longest = 4; // 3.62
-    const std::size_t at = find_phrase(lower_case(text), "gpa");
-    if (at == text.npos) return std::nullopt;
-    constexpr std::string_view figures = "0123456789.";
-    const std::string_view before = trimmed(text.substr(0, at));
-    const std::size_t begin = before.find_last_not_of(figures);
-    std::string_view value = before.substr(begin == before.npos ? 0 : begin + 1);
-    if (value.empty()) {
-        const std::size_t next = text.find_first_of(figures, at);
-        if (next == text.npos || next > at + 8) return std::nullopt;
-        value = text.substr(next, text.find_first_not_of(figures, next) - next);
-    }
-    value = trimmed(value, ".");
-    if (value.size() < 3 || value.size() > longest || value[1] != '.') return std::nullopt;
-    return WordAt{value, static_cast<std::size_t>(value.data() - text.data())};
-}
-
-// As far as the shorter is given: 3.5 for 3.52, and 3.6 where it is rounded up from 3.58.
-bool is_same_gpa(double told, double shown) {
-    constexpr double rounding = 0.051;
-    return std::abs(told - shown) < rounding;
-}
-
-}
-
-// The GPA of the page, if it is another; null where one is the same, or cannot be read.
-const model::Field* another_gpa(const model::Resume& resume, double told) {
-    const model::Field* shown = nullptr;
-    for (const Position& position : positions(resume, {trade::Holds::education}))
-        if (const model::Field* field = position.entry->find(FieldName::gpa)) {
-            const auto gpa = read_gpa(plain_in(field));
-            if (!gpa || is_same_gpa(told, gpa->value)) return nullptr;
-            shown = field;
-        }
-    return shown;
-}
-
-void gpa_differs(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const TextInResume& part : context.texts) {
-        if (!is_claim(part)) continue;
-        const auto told = gpa_in(part.plain);
-        const auto value = told ? read_gpa(told->word) : std::nullopt;
-        if (!value) continue;
-        if (const model::Field* shown = another_gpa(context.resume, value->value))
-            report<messages::figures_differ>(
-                findings, part.text.place(told->offset, told->word.size()), in_quotes(told->word),
-                in_quotes(plain_in(shown)), shown->place.line);
-    }
 }
 
 bool is_claim(const TextInResume& part) {

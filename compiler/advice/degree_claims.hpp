@@ -13,7 +13,4 @@ bool is_claim(const TextInResume& part); // of the headline, or of the summary
 // One that is still to come, or of another kind than those in the education section.
 void degree_claimed(const ProofContext& context, std::vector<Finding>& findings);
 
-// A grade point average that is not the one in the education section.
-void gpa_differs(const ProofContext& context, std::vector<Finding>& findings);
-
 }

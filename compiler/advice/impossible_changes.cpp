@@ -78,7 +78,7 @@ private:
             tell<messages::other_change>(i - 2, to + 1, findings);
         look_at_difference(i, to + 1, findings);
         const auto times = times_told(i);
-        if (times && (*after < 0.8 * *times * *before || *after > 1.6 * *times * *before))
+        if (times && (*after < 0.8 * *times * *before || *after > 1.5 * *times * *before))
             tell<messages::other_change>(i, to + 1, findings);
     }
 
@@ -137,7 +137,9 @@ private:
             if (word(k).starts_with("doubl")) return 2.0;
             if (word(k).starts_with("tripl")) return 3.0;
             if (word(k).starts_with("quadrupl")) return 4.0;
-            if (word(k) == "halved" || word(k) == "halve" || word(k) == "halving") return 0.5;
+            if (word(k) == "halved" || word(k) == "halve" || word(k) == "halving" ||
+                (word(k) == "half" && k > 0 && (word(k - 1) == "by" || word(k - 1) == "in")))
+                return 0.5;
         }
         return std::nullopt;
     }

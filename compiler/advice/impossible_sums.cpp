@@ -33,6 +33,8 @@ public:
             look_at_ratio(i, findings);
             look_at_all(i, findings);
             look_at_total(i, findings);
+            if (word(i) == "each") look_at_each(i, findings);
+            if (word(i) == "a" || word(i) == "per") look_at_rate(i, findings);
             if (word(i) == "hours") look_at_hours(i, context, findings);
         }
         look_at_shares(findings);
@@ -161,6 +163,39 @@ private:
         }
         constexpr std::size_t several = 3;
         if (parts >= several && sum != *told) tell<messages::other_total>(first, total, findings);
+    }
+
+    // `Counted 360 plates, 20 from each of 16 sites`
+    void look_at_each(std::size_t each, std::vector<Finding>& findings) const {
+        constexpr std::size_t near = 14;
+        const auto times = word(each + 1) == "of" ? count_at(each + 2) : std::nullopt;
+        const auto part = each > 3 ? count_at(each - 2) : std::nullopt;
+        if (!times || !part || !is(each - 3, TokenKind::comma)) return;
+        for (std::size_t k = each - 3; k-- > 0 && k + near > each;) {
+            const auto all = count_at(k);
+            if (!all || *all <= *part) continue;
+            if (*all != *times * *part) tell<messages::other_total>(k, each + 2, findings);
+            return;
+        }
+    }
+
+    // `Ran 30 assays a week for 20 weeks, 500 in all`
+    void look_at_rate(std::size_t a, std::vector<Finding>& findings) const {
+        constexpr std::array<std::string_view, 5> units{"day", "week", "month", "term", "season"};
+        constexpr std::size_t near = 4;
+        const std::string_view unit = word(a + 1);
+        if (!is_one_of(unit, units) || word(a + 2) != "for") return;
+        const auto times = count_at(a + 3);
+        if (!times || word(a + 4) != std::string(unit) + 's' || !is(a + 5, TokenKind::comma))
+            return;
+        const auto all = count_at(a + 6);
+        const bool told = word(a + 7) == "in" && (word(a + 8) == "all" || word(a + 8) == "total");
+        for (std::size_t k = a; all && told && k-- > 0 && k + near > a;) {
+            const auto each = count_at(k);
+            if (!each) continue;
+            if (*each * *times != *all) tell<messages::other_total>(k, a + 6, findings);
+            return;
+        }
     }
 
     // `Tutored 8 freshmen, of whom 11 passed`

@@ -88,6 +88,7 @@ bool may_be_of_name(std::string_view letters, const std::vector<std::string>& na
 // `turbobrody98`: what is left of a piece that has a whole name in it, and figures.
 std::string word_beside_name(std::string_view local, const std::vector<std::string>& names) {
     constexpr std::size_t shortest = 4;
+    constexpr std::array<std::string_view, 6> short_ones{"big", "lil", "mad", "bad", "hot", "fun"};
     if (!has_digit(local)) return {};
     for (const std::string& piece : parted(local, "._-0123456789"))
         for (const std::string& name : names) {
@@ -95,8 +96,8 @@ std::string word_beside_name(std::string_view local, const std::vector<std::stri
             if (name.size() < shortest || at == piece.npos) continue;
             std::string rest = piece;
             rest.erase(at, name.size());
-            if (rest.size() >= shortest && !is_made_of_names(rest, names) &&
-                !is_short_for_names(rest, names))
+            const bool telling = rest.size() >= shortest || is_one_of(rest, short_ones);
+            if (telling && !is_made_of_names(rest, names) && !is_short_for_names(rest, names))
                 return rest;
         }
     return {};

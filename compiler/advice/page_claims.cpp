@@ -1,54 +1,25 @@
-// Checks of what the page says in two places: a figure in the summary and in a bullet, a bullet and
-// another; and of what was to be filled in.
+// Checks of what the page says in two places, a bullet and another, a claim and what bears it out;
+// and of what was to be filled in.
 #include "compiler/advice/bullet_wording.hpp"
-#include "compiler/advice/date_order.hpp"
+#include "compiler/advice/content_stems.hpp"
 #include "compiler/advice/degree_claims.hpp"
+#include "compiler/advice/figures_differ.hpp"
 #include "compiler/advice/lists.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/english/stems.hpp"
-#include "compiler/english/tokens.hpp"
-#include "compiler/trade/limits.hpp"
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <optional>
-#include <set>
 
 namespace quoin::advice {
 
 namespace {
 
-using trade::FieldName;
-
 // --- what is said twice
-
-constexpr std::size_t most_bullets = 150; // of more no page is made
-
-bool is_little(std::string_view word) {
-    return word.size() < 3 || has_digit(word) || is_one_of(word, List::needed_words) ||
-           is_one_of(word, List::little_words) || is_one_of(word, List::number_words) ||
-           is_one_of(word, List::function_words) || is_one_of(word, List::turns);
-}
-
-using Stems = std::set<std::string>;
-
-Stems stems_of(std::string_view text, const english::Stemmer& stemmer) {
-    Stems stems;
-    for (const WordAt& word : words_in(text)) {
-        const std::string small = lower_case(word.word);
-        if (!is_little(small)) stems.insert(stemmer.stem(small));
-    }
-    return stems;
-}
-
-std::size_t shared(const Stems& a, const Stems& b) {
-    return static_cast<std::size_t>(
-        std::ranges::count_if(a, [&](const std::string& stem) { return b.contains(stem); }));
-}
 
 // `Mixed 9 wireless microphones`, and again, whatever stands behind.
 bool begin_alike(std::string_view a, std::string_view b) {
@@ -75,118 +46,6 @@ void said_twice(const ProofContext& context, std::vector<Finding>& findings) {
             report<messages::said_twice>(findings, bullet.place({0, bullet.text.size()}),
                                          context.bullets[i].bullet->text.place(0, 1).line);
             break;
-        }
-    }
-}
-
-// --- figures in two places
-
-struct Amount {
-    double value = 0;
-    char kind = ' ';      // %, $ or none
-    std::string of;       // what is counted, its stem
-    std::size_t at = 0;   // bytes
-    std::size_t size = 0; // bytes
-};
-
-std::optional<Amount> amount_in(std::string_view word) {
-    Amount amount;
-    if (word.starts_with('$')) {
-        amount.kind = '$';
-        word.remove_prefix(1);
-    }
-    std::string plain(word);
-    std::erase(plain, ',');
-    const auto end = std::from_chars(plain.data(), plain.data() + plain.size(), amount.value);
-    const std::string_view rest(end.ptr,
-                                static_cast<std::size_t>(plain.data() + plain.size() - end.ptr));
-    if (end.ec != std::errc{} || (!rest.empty() && rest != "%")) return std::nullopt;
-    if (rest == "%") amount.kind = '%';
-    return amount;
-}
-
-// Not years, nor measures of time.
-std::vector<Amount> amounts_in(std::string_view text, const english::Stemmer& stemmer) {
-    std::vector<Amount> amounts;
-    const english::Tokens tokens = english::read_tokens(text, {});
-    for (std::size_t i = 0; i < tokens.size(); ++i) {
-        auto amount = tokens[i].kind == english::TokenKind::figure ? amount_in(tokens[i].lower)
-                                                                   : std::nullopt;
-        if (!amount) continue;
-        const std::string next = i + 1 < tokens.size() ? tokens[i + 1].lower : std::string();
-        if (next == "percent") amount->kind = '%';
-        if (amount->kind == ' ' && (is_little(next) || next.empty())) continue;
-        if (next.starts_with("year") || next.starts_with("month")) continue;
-        if (amount->kind == ' ') amount->of = stemmer.stem(next);
-        amount->at = tokens[i].extent.offset;
-        amount->size = tokens[i].extent.length;
-        amounts.push_back(std::move(*amount));
-    }
-    return amounts;
-}
-
-bool is_rounded(std::string_view lower) {
-    constexpr std::array<std::string_view, 11> words{"over",     "more than",  "nearly", "about",
-                                                     "almost",   "up to",      "around", "some",
-                                                     "at least", "as many as", "total"};
-    return lower.find('+') != lower.npos ||
-           std::ranges::any_of(words, [&](std::string_view one) { return has_phrase(lower, one); });
-}
-
-// The one amount of `bullet` that is of the same kind as `claimed`; none if any agrees with it.
-std::optional<Amount> other_amount(const Amount& claimed, std::string_view bullet,
-                                   const english::Stemmer& stemmer) {
-    std::optional<Amount> other;
-    for (const Amount& one : amounts_in(bullet, stemmer)) {
-        if (one.kind != claimed.kind || one.of != claimed.of) continue;
-        if (other || one.value == claimed.value) return std::nullopt;
-        other = one;
-    }
-    return other;
-}
-
-// Of a clause of the summary with one figure: the bullet that tells the same with another.
-void compare_clause(std::string_view clause, std::size_t offset, const model::Text& text,
-                    const ProofContext& context, std::vector<Finding>& findings) {
-    constexpr std::size_t least = 2;
-    const english::Stemmer stemmer;
-    const auto claimed = amounts_in(clause, stemmer);
-    const Stems said = stems_of(clause, stemmer);
-    if (claimed.size() != 1 || said.size() < least || is_rounded(lower_case(clause))) return;
-    const WordedBullet* found = nullptr;
-    std::optional<Amount> other;
-    for (const WordedBullet& bullet : context.bullets) {
-        const Stems told = stems_of(bullet.text, stemmer);
-        if (shared(said, told) < said.size()) continue;
-        if (found) return; // they may be parts of it
-        found = &bullet;
-        other = other_amount(claimed.front(), bullet.text, stemmer);
-    }
-    if (!found || !other) return;
-    report<messages::figures_differ>(
-        findings, text.place(offset + claimed.front().at, claimed.front().size),
-        in_quotes(clause.substr(claimed.front().at, claimed.front().size)),
-        in_quotes(found->text.substr(other->at, other->size)),
-        found->bullet->text.place(0, 1).line);
-}
-
-void figures_differ(const ProofContext& context, std::vector<Finding>& findings) {
-    gpa_differs(context, findings);
-    if (context.bullets.size() > most_bullets) return;
-    for (const TextInResume& part : context.texts) {
-        const std::string& text = part.plain;
-        if (!is_claim(part) || !has_digit(text) || text.size() > 2000) continue;
-        for (std::size_t begin = 0; begin < text.size();) {
-            std::size_t end = begin;
-            const auto parts = [&](std::size_t i) {
-                const bool last = i + 1 == text.size() || text[i + 1] == ' ';
-                return text[i] == ';' || ((text[i] == '.' || text[i] == ',') && last);
-            };
-            while (end < text.size() && !parts(end))
-                ++end;
-            compare_clause(std::string_view(text).substr(begin, end - begin), begin, part.text,
-                           context, findings);
-            begin = end + 1;
         }
     }
 }

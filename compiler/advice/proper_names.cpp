@@ -240,11 +240,42 @@ void names_within(const ProofContext& context, std::vector<Finding>& findings) {
         }
 }
 
+// `Hollis Bay Seafood`, of Hollis Bay Seafoods; what kind of house it is may well be one of many.
+std::string other_number(const std::string& name) {
+    const auto words = words_in(name);
+    constexpr std::size_t telling = 3; // words
+    if (words.size() < telling ||
+        !std::ranges::all_of(words, [](const WordAt& word) { return is_capitalised(word.word); }))
+        return {};
+    std::string last = lower_case(words.back().word);
+    const bool several = last.ends_with('s') && !last.ends_with("ss");
+    if (several) last.pop_back();
+    if (is_one_of(last, List::words_of_institutions) ||
+        is_one_of(last + 's', List::words_of_institutions))
+        return {};
+    return several ? name.substr(0, name.size() - 1) : name + 's';
+}
+
+void numbers_of_names(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const TextInResume& part : context.texts) {
+        if (!names_institution(part)) continue;
+        const std::string other = other_number(part.plain);
+        for (const WordedBullet& bullet : context.bullets) {
+            const std::size_t at = other.empty() ? other.npos : find_phrase(bullet.text, other);
+            if (at == other.npos) continue;
+            const english::Extent extent{at, other.size()};
+            report<messages::name_elsewhere>(findings, bullet.place(extent), in_quotes(other),
+                                             in_quotes(part.plain), part.field->place.line);
+        }
+    }
+}
+
 }
 
 void proper_names(const ProofContext& context, std::vector<Finding>& findings) {
     names_elsewhere(context, findings);
     names_within(context, findings);
+    numbers_of_names(context, findings);
     small_towns(context, findings);
     for (const TextInResume& part : context.texts) {
         const std::string& text = part.plain;

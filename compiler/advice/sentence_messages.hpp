@@ -66,6 +66,15 @@ inline constexpr FindingRow other_degree{
     "name the degree that you study for, in both places alike"};
 inline constexpr FindingRow figures_differ{"{} stands here, and {} in line {}",
                                            "see which of the two has the slip"};
+inline constexpr FindingRow shorter_than_dates{"these dates hold {}, and {} in line {} is shorter",
+                                               "see which of the two has the slip"};
+inline constexpr FindingRow long_summer{
+    "{} is a summer's work by its name, and these dates hold {}",
+    "see whether the year is right; several summers are written 'Summer 2024, Summer 2025'"};
+inline constexpr FindingRow before_dates{"{} is before this work began, in {}",
+                                         "see which of the two has the slip"};
+inline constexpr FindingRow after_dates{"{} is after this work ended, in {}",
+                                        "see which of the two has the slip"};
 inline constexpr FindingRow left_blank{"{} was to be filled in",
                                        "put in what belongs there, or leave the line out"};
 inline constexpr FindingRow said_twice{"this bullet says again what line {} has said",

@@ -12,7 +12,10 @@ bool is_recognition(const Sentence& sentence, std::size_t i) {
 bool is_adjective_participle(const Sentence& sentence, std::size_t i) {
     const std::size_t next = i + 1;
     if (sentence.word(i).starts_with("self-") && sentence.is_participle(i)) return true;
-    const bool bare = !sentence.starts_object(next);
+    // Licensed font to museum, and not licensed to drive
+    const bool granted = sentence.is_word(i, {"licensed"}) && sentence.classes(next) == 0 &&
+                         sentence.is_word(next + 1, {"to"});
+    const bool bare = !sentence.starts_object(next) && !granted;
     if (bare && sentence.is(i, List::mostly_adjectives)) return true;
     if (sentence.is_word(i, {"dedicated", "committed", "devoted", "accustomed", "opposed"}))
         return sentence.is_word(next, {"to"}) || is_agent_noun(sentence, next);

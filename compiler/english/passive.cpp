@@ -47,6 +47,18 @@ std::optional<Passive> of_subject(const Sentence& s, std::size_t first) {
     return std::nullopt;
 }
 
+// `Expired chemicals were sorted`: what has no object describes the subject behind it.
+std::optional<Passive> of_described_subject(const Sentence& s, const OpeningReading& opening) {
+    constexpr std::size_t most = 3; // words of the subject
+    if (!s.is(opening.first, List::without_object)) return std::nullopt;
+    std::size_t i = opening.first + 1;
+    while (i <= opening.first + most && s.token(i).kind == TokenKind::word && s.classes(i) == 0)
+        ++i;
+    if (i == opening.first + 1 || !carries_passive(s, i)) return std::nullopt;
+    const auto last = participle_after(s, i);
+    return last ? std::optional(Passive{i, *last}) : std::nullopt;
+}
+
 // A verb leads: only what is joined by `and` is on its level. A clause of its own after a stop may
 // well tell what came of it: `; none was missed`.
 void add_joined(const Sentence& s, std::size_t from, std::vector<Extent>& found) {
@@ -73,6 +85,8 @@ std::vector<Extent> find_passives(const Sentence& sentence, const OpeningReading
     if (opening.kind == Opening::no_verb || (opening.kind == Opening::unsure && found.empty())) {
         if (const auto passive = of_subject(sentence, opening.first))
             found.push_back(sentence.extent(passive->be, passive->participle));
+    } else if (const auto passive = of_described_subject(sentence, opening)) {
+        found.push_back(sentence.extent(passive->be, passive->participle));
     } else if (opening.kind != Opening::weak || opening.tense != VerbTense::none) {
         add_joined(sentence, opening.last + 1, found);
     }

@@ -74,7 +74,7 @@ private:
         if (joins(i)) return; // the last of several joiners is the one that counts
         const bool adjacent = last_verb_ + 1 == joiner || is_joined_to_last(joiner);
         i = s_.past_adverbs(i);
-        if (s_.is_word(i, {"ages", "age"}) && s_.is_number(i + 1)) return; // ages 4 to 11
+        if (s_.is_word(i, {"ages", "age", "aged"}) && s_.is_number(i + 1)) return; // ages 4 to 11
         if (is_multiple(i, joiner)) return;
         const VerbTense tense = s_.is(i, w::be) ? be_tense(i) : tense_of(i, joiner, adjacent);
         const bool may_be_verb = tense != VerbTense::none || is_past_before_word(i);

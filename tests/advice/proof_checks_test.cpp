@@ -3,6 +3,7 @@
 // published source.
 #include "compiler/advice/walk.hpp"
 #include "tests/advice/adviser_lines.hpp"
+#include "tests/advice/contradiction_cases.hpp"
 #include "tests/advice/judged_lines.hpp"
 #include "tests/advice/list_cases.hpp"
 #include "tests/advice/proofread.hpp"
@@ -451,8 +452,12 @@ TEST_CASE("proof: what a list of words alone tells apart") {
     fixtures::check_each(fixtures::list_cases);
 }
 
-TEST_CASE("proof: sentences, names, pastimes and contradictions, case by case") {
+TEST_CASE("proof: sentences, names and pastimes, case by case") {
     fixtures::check_each(fixtures::sentence_cases);
+}
+
+TEST_CASE("proof: what is told in two places, each time otherwise") {
+    fixtures::check_each(fixtures::contradiction_cases);
 }
 
 // This is what keeps a new check from going untested.
@@ -465,6 +470,8 @@ TEST_CASE("proof: every check has a case that makes it speak and one that keeps 
     for (const PageCase& c : page_cases)
         (c.told.empty() ? silent : speak).insert(c.check);
     for (const Case& c : fixtures::sentence_cases)
+        (c.told.empty() ? silent : speak).insert(c.check);
+    for (const Case& c : fixtures::contradiction_cases)
         (c.told.empty() ? silent : speak).insert(c.check);
     for (const auto* lines :
          {&fixtures::value_lines, &fixtures::unit_lines, &fixtures::role_lines,
