@@ -156,6 +156,66 @@ void look_at_summers(const ProofContext& context, std::vector<Finding>& findings
     }
 }
 
+// --- at one employer
+
+// `Senior Clerk` above `Clerk`: a step up, and no second job beside it.
+bool is_step_up(const model::Entry& above, const model::Entry& below) {
+    const std::string higher = lower_case(plain_in(above.find(FieldName::role)));
+    const std::string lower = lower_case(plain_in(below.find(FieldName::role)));
+    constexpr std::array<std::string_view, 4> ranks{"senior ", "lead ", "head ", "chief "};
+    const std::string role = lower.substr(0, lower.find(" ("));
+    return !role.empty() && std::ranges::any_of(ranks, [&](std::string_view rank) {
+        return higher.starts_with(rank) && find_phrase(higher, role) != higher.npos;
+    });
+}
+
+// The lower position ends months after the promotion from it.
+void look_at_promotions(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {experience})) {
+        if (position.entry != position.head) continue;
+        const model::Entry* above = position.head;
+        for (const model::Entry& below : position.head->further) {
+            const auto later = held_span(*above, context.today);
+            const auto earlier = held_span(below, context.today);
+            const bool over = later && earlier && earlier->range->end &&
+                              months_between(*later->range->start, *earlier->range->end) > 1;
+            if (over && is_step_up(*above, below))
+                report<messages::beyond_promotion>(findings, earlier->field->place, called(*above),
+                                                   spelled(*later->range->start,
+                                                           trade::DateForm::short_month,
+                                                           context.resume.words.dates));
+            above = &below;
+        }
+    }
+}
+
+// The first day at an employer of that name; none where it is not one, or a day is not told.
+std::optional<model::Date> first_day_at(const model::Resume& resume, const std::string& employer) {
+    std::optional<model::Date> first;
+    for (const Position& work : positions(resume, {experience})) {
+        const model::DateRange* held = dates_in(work.entry->find(FieldName::dates));
+        if (plain_in(work.find(FieldName::employer)) != employer || !held) continue;
+        if (!held->start) return std::nullopt;
+        if (!first || surely_before(*held->start, *first)) first = held->start;
+    }
+    return first;
+}
+
+// An award by an employer, from before the work there.
+void look_at_awards(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& award : positions(context.resume, {honors})) {
+        const std::string by = plain_in(award.entry->find(FieldName::by));
+        const model::Field* field = award.entry->find(FieldName::dates);
+        const model::DateRange* range = dates_in(field);
+        if (by.empty() || !range || !range->end) continue;
+        const auto first = first_day_at(context.resume, by);
+        if (first && surely_before(*range->end, *first))
+            report<messages::before_dates>(
+                findings, field->place, called(*award.entry),
+                spelled(*first, trade::DateForm::short_month, context.resume.words.dates));
+    }
+}
+
 // --- what is told of a month
 
 // From the first day to the last of all that the head of an entry and its further positions hold;
@@ -235,6 +295,8 @@ void dates_contradicted(const ProofContext& context, std::vector<Finding>& findi
     look_at_placements(context, findings);
     look_at_courses(context, findings);
     look_at_summers(context, findings);
+    look_at_promotions(context, findings);
+    look_at_awards(context, findings);
     look_at_months(context, findings);
 }
 

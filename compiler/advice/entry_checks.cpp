@@ -124,7 +124,9 @@ void place_missing(const ProofContext& context, std::vector<Finding>& findings) 
     for (const Position& position : positions(context.resume, {experience})) {
         if (position.find(trade::FieldName::place) || position.entry != position.head) continue;
         if (is_at_home(*position.entry)) continue;
-        report<messages::no_place>(findings, place_of(*position.entry), called(*position.entry));
+        const model::Field* employer = position.entry->find(trade::FieldName::employer);
+        report<messages::no_place>(findings, employer ? employer->place : place_of(*position.entry),
+                                   called(*position.entry));
     }
 }
 

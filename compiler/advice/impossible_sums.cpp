@@ -33,7 +33,11 @@ public:
             look_at_ratio(i, findings);
             look_at_all(i, findings);
             look_at_total(i, findings);
-            if (word(i) == "each") look_at_each(i, findings);
+            if (word(i) == "each") {
+                look_at_each(i, findings);
+                look_at_times(i, findings);
+            }
+            if (is_colon(i) || is(i, TokenKind::open)) look_at_list(i, findings);
             if (word(i) == "a" || word(i) == "per") look_at_rate(i, findings);
             if (word(i) == "hours") look_at_hours(i, context, findings);
         }
@@ -179,6 +183,50 @@ private:
         }
     }
 
+    // `12 performances across 3 weekends, with 5 shows each weekend`
+    void look_at_times(std::size_t each, std::vector<Finding>& findings) const {
+        constexpr std::array<std::string_view, 9> events{"performances", "shows",     "concerts",
+                                                         "games",        "sessions",  "classes",
+                                                         "meetings",     "workshops", "rehearsals"};
+        const std::string units = std::string(word(each + 1)) + 's';
+        const auto part = each > 6 ? count_at(each - 2) : std::nullopt;
+        if (!part) return;
+        for (std::size_t k = each - 2; k-- > 3;) {
+            const auto times = word(k + 1) == units ? count_at(k) : std::nullopt;
+            const auto all = times ? count_at(k - 3) : std::nullopt;
+            if (!all) continue;
+            const std::string_view one = word(k - 2), other = word(each - 1);
+            const bool same = one == other || (is_one_of(one, events) && is_one_of(other, events));
+            if (same && *all != *times * *part)
+                tell<messages::other_total>(k - 3, each + 1, findings);
+            return;
+        }
+    }
+
+    // `4 counties: Skerry, Tolmie, and Marrow`: another number of things than are named.
+    void look_at_list(std::size_t sign, std::vector<Finding>& findings) const {
+        constexpr std::array<std::string_view, 8> some{"including", "such",    "like", "e.g",
+                                                       "mostly",    "chiefly", "both", "plus"};
+        constexpr double most_told = 12;
+        const auto told = sign > 1 ? count_at(sign - 2) : std::nullopt;
+        if (!told || *told < 2 || *told > most_told || !word(sign - 1).ends_with('s')) return;
+        std::size_t commas = 0, joiners = 0, closing = 0, last = sign;
+        for (std::size_t i = sign + 1;
+             i < tokens_.size() && !is(i, TokenKind::stop) && !is(i, TokenKind::close); ++i) {
+            if (is(i, TokenKind::figure) || is_one_of(word(i), some)) return;
+            if (is_one_of(word(i), List::number_words)) return;
+            const bool joins = word(i) == "and" || word(i) == "or";
+            if (is(i, TokenKind::comma)) ++commas;
+            if (joins && is(i - 1, TokenKind::comma)) ++closing;
+            if (joins && !is(i - 1, TokenKind::comma)) ++joiners;
+            last = i;
+        }
+        if (commas == 0 || closing == 0) return; // it may be told of them and not name them
+        const auto least = static_cast<double>(commas + 1);
+        if (*told < least || *told > least + static_cast<double>(joiners))
+            tell<messages::other_count>(sign - 2, last, findings);
+    }
+
     // `Ran 30 assays a week for 20 weeks, 500 in all`
     void look_at_rate(std::size_t a, std::vector<Finding>& findings) const {
         constexpr std::array<std::string_view, 5> units{"day", "week", "month", "term", "season"};
@@ -232,7 +280,9 @@ private:
     // `Taught 12 beginners to float, and all 15 passed`
     void look_at_all(std::size_t i, std::vector<Finding>& findings) const {
         const auto all = word(i) == "all" ? count_at(i + 1) : std::nullopt;
-        if (!all || !word(i + 2).ends_with("ed")) return;
+        const bool of_them =
+            word(i + 2) == "of" && (word(i + 3) == "whom" || word(i + 3) == "which");
+        if (!all || !(word(i + 2).ends_with("ed") || of_them)) return;
         std::size_t most_at = i;
         double most = 0;
         for (std::size_t k = 0; k < i; ++k)

@@ -220,6 +220,7 @@ inline constexpr FindingRow more_than_whole{"{} is more than the whole", see_fig
 inline constexpr FindingRow other_share{"{} does not come to the share that is told", see_figure};
 inline constexpr FindingRow other_change{"{} does not come to the change that is told", see_figure};
 inline constexpr FindingRow other_total{"{} does not add up to the total that is told", see_figure};
+inline constexpr FindingRow other_count{"{} names another number of them than it says", see_figure};
 inline constexpr FindingRow longer_than_dates{"{} is longer than the dates of the entry",
                                               "see which of the two has the slip"};
 inline constexpr std::string_view add_result = "add what changed, for how many, or what it was for";

@@ -71,6 +71,9 @@ inline constexpr FindingRow shorter_than_dates{"these dates hold {}, and {} in l
 inline constexpr FindingRow long_summer{
     "{} is a summer's work by its name, and these dates hold {}",
     "see whether the year is right; several summers are written 'Summer 2024, Summer 2025'"};
+inline constexpr FindingRow beyond_promotion{
+    "this position ends after {} began, in {}, though that is the step up from it",
+    "see which of the two has the slip"};
 inline constexpr FindingRow before_dates{"{} is before this work began, in {}",
                                          "see which of the two has the slip"};
 inline constexpr FindingRow after_dates{"{} is after this work ended, in {}",

@@ -98,6 +98,20 @@ Spelt spelt_in(const std::string& lower, const english::Language& language) {
     return {american.empty() ? neither : britain, american, is_variant(lower)};
 }
 
+// Of a compound, by the first of its words that is of one country: colour-coded.
+Spelt spelt_with_parts(const std::string& lower, const english::Language& language) {
+    for (std::size_t begin = 0; lower.find('-') != lower.npos && begin < lower.size();) {
+        const std::size_t end = std::min(lower.find('-', begin), lower.size());
+        Spelt part = spelt_in(lower.substr(begin, end - begin), language);
+        if (part.in != Country::neither) {
+            part.other = lower.substr(0, begin) + part.other + lower.substr(end);
+            return part;
+        }
+        begin = end + 1;
+    }
+    return spelt_in(lower, language);
+}
+
 RegionalWords regional_words(const ProofContext& context) {
     RegionalWords found;
     std::unordered_map<std::string, Spelt> spelt; // each word is looked up once
@@ -108,7 +122,7 @@ RegionalWords regional_words(const ProofContext& context) {
             const bool opens = i++ == 0;
             if (!opens && is_capitalised(word.word)) continue;
             const auto [at, is_new] = spelt.try_emplace(std::string(part.small(word)));
-            if (is_new) at->second = spelt_in(at->first, context.language);
+            if (is_new) at->second = spelt_with_parts(at->first, context.language);
             const Spelt& one = at->second;
             if (one.in == Country::neither) continue;
             (one.in == Country::us ? found.american : found.british)

@@ -85,9 +85,22 @@ std::string of_open_verb(const Sentence& s, std::size_t i, bool plural) {
     return {};
 }
 
+// `Organize a walk among 14 shops that draws 2,300`: it may be the walk that draws.
+bool may_be_of_noun_before(const Sentence& s, std::size_t noun) {
+    std::size_t k = noun;
+    while (k > 0 && (is_content(s, k - 1) || s.is_number(k - 1) ||
+                     s.is(k - 1, w::determiner | w::possessive)))
+        --k;
+    if (k < 3 || !s.is(k - 1, w::preposition)) return false;
+    return is_content(s, k - 2) && !is_plural_noun(s, k - 2);
+}
+
 std::optional<Disagreement> in_relative(const Sentence& s, std::size_t i) {
     if (!s.is_word(i, {"that", "which", "who"})) return std::nullopt;
     const auto subject = antecedent(s, i);
+    if (subject && subject->plural && !s.is_word(i, {"who"}) &&
+        may_be_of_noun_before(s, subject->noun))
+        return std::nullopt;
     const std::size_t verb = s.past_adverbs(i + 1);
     if (!subject) return std::nullopt;
     std::string meant = in_other_number(s, verb, subject->plural);

@@ -139,6 +139,7 @@ private:
             return VerbTense::none;
         if (lists_things_ && closes_list(joiner)) return VerbTense::none;
         if (forms.verb->noun && is_thing_in_list(i, joiner)) return VerbTense::none;
+        if (forms.verb->noun && is_beside_adjective(joiner)) return VerbTense::none;
         if (forms.base && forms.verb->noun && !adjacent && s_.is(i + 1, List::counted))
             return VerbTense::none; // drove forklift and reach truck
         const bool verb = (adjacent && s_.is(joiner, w::conjunction)) || is_present_verb(i) ||
@@ -159,9 +160,23 @@ private:
         bool governed = false;
         for (std::size_t k = last_verb_ + 1; k < joiner; ++k)
             governed = governed || s_.is(k, w::preposition);
-        for (std::size_t k = i + 1; governed && k < i + longest && k + 1 < s_.size(); ++k)
-            if (closes_list(k)) return s_.is(k + 1, w::determiner | w::possessive);
+        for (std::size_t k = i + 1; k < i + longest && k + 1 < s_.size(); ++k)
+            if (closes_list(k))
+                return (governed && s_.is(k + 1, w::determiner | w::possessive)) ||
+                       is_no_verb(k + 1);
         return false;
+    }
+
+    // `county council, ferry cuts, and wildfire smoke`: what closes the list opens with no verb.
+    bool is_no_verb(std::size_t i) const {
+        return is_content_word(i) && s_.forms(i).none() && !s_.word(i).ends_with("ed");
+    }
+
+    // `with sit-down and reach trucks`
+    bool is_beside_adjective(std::size_t joiner) const {
+        return s_.is(joiner, w::conjunction) && joiner > 1 &&
+               s_.word(joiner - 1).find('-') != std::string::npos && s_.forms(joiner - 1).none() &&
+               s_.is(joiner - 2, w::preposition);
     }
 
     bool is_likely_verb(std::size_t i, std::size_t joiner) const {

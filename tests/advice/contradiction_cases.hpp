@@ -55,6 +55,19 @@ inline const CheckCase contradiction_cases[] = {
     {"impossible-figure", "- Won second prize", "- Ran 30 assays a week for 20 weeks, 600 in all\n- Won second prize", ""},
     {"impossible-figure", "- Won second prize", "- Cut waste by half, from 10 pounds to 8 a day\n- Won second prize", "does not come to the change"},
     {"impossible-figure", "- Won second prize", "- Cut waste by half, from 16 pounds to 8 a day\n- Won second prize", ""},
+    {"impossible-figure", "- Won second prize", "- Tutored 6 students a week, all 8 of whom passed\n- Won second prize", "is more than the whole"},
+    {"impossible-figure", "- Won second prize", "- Tutored 8 students a week, all 8 of whom passed\n- Won second prize", ""},
+    {"impossible-figure", "- Won second prize", "- Visit clients in 4 counties: Skerry, Tolmie, and Marrow\n- Won second prize", "'4 counties: Skerry, Tolmie, and Marrow' names another number"},
+    {"impossible-figure", "- Won second prize", "- Visit clients in 3 counties: Skerry, Tolmie, and Marrow\n- Won second prize", ""},
+    {"impossible-figure", "- Won second prize", "- Visit clients in 4 counties: Skerry and Pell, Tolmie, and Marrow\n- Won second prize", ""},
+    {"impossible-figure", "- Won second prize", "- Managed 12 performances across 3 weekends, with 5 shows each weekend\n- Won second prize", "does not add up"},
+    {"impossible-figure", "- Won second prize", "- Managed 15 performances across 3 weekends, with 5 shows each weekend\n- Won second prize", ""},
+    {"impossible-figure", "- Won second prize", "- Packed 240 boxes across 3 weekends, with 5 friends each weekend\n- Won second prize", ""},
+    // a step up, and an award
+    {"dates-contradicted", "place: Astoria, OR\ndates: Jun 2025 - Aug 2025", "place: Astoria, OR\ndates: Jun 2025 - Aug 2025\n- Sorted 40 bags of seed\nrole: Technician\ndates: Jun 2024 - Aug 2024", ""},
+    {"dates-contradicted", "role: Hatchery Technician\nemployer: Cape Morrow Shellfish\nplace: Astoria, OR\ndates: Jun 2025 - Aug 2025", "role: Senior Hatchery Technician\nemployer: Cape Morrow Shellfish\nplace: Astoria, OR\ndates: Jan 2025 - Aug 2025\n- Sorted 40 bags of seed\nrole: Hatchery Technician\ndates: Jun 2024 - May 2025", "this position ends after 'Senior Hatchery Technician' began, in Jan 2025"},
+    {"dates-contradicted", "section: Skills", "section: Honors\n\naward: Employee of the Month\nby: Cape Morrow Shellfish\ndates: Jan 2025\n\nsection: Skills", "'Employee of the Month' is before this work began, in Jun 2025"},
+    {"dates-contradicted", "section: Skills", "section: Honors\n\naward: Employee of the Month\nby: Cape Morrow Shellfish\ndates: Jul 2025\n\nsection: Skills", ""},
     // names
     {"proper-names", "planners cited maps in 2 permit reviews", "Ellery State Benthic Ecology Laboratories cited maps in 2 reviews", ""},
     {"proper-names", "employer: Salish Tidal Trust", "employer: Hollis Bay Seafoods\n- Brought 40 tons of ice to Hollis Bay Seafood", "'Hollis Bay Seafood' stands here"},
@@ -66,6 +79,12 @@ inline const CheckCase contradiction_cases[] = {
     {"word-slip", "- Won second prize", "- Sequenced principle and secondary diagnoses on 90 charts\n- Won second prize", "'principle' is a slip"},
     {"action-verb", "- Won second prize", "- Licensed font to maritime museum for 9 panels\n- Won second prize", ""},
     {"passive", "- Won second prize", "- Expired chemicals were sorted into 9 waste streams\n- Won second prize", "'were sorted'"},
+    {"spelling-region", "- Won second prize", "- Kept a colour-coded call sheet of 40 labeled rows\n- Won second prize", "'colour-coded'"},
+    {"agreement", "- Won second prize", "- Organize winter walk among 14 shops that draws 2,300 visitors\n- Won second prize", ""},
+    {"empty-phrases", "- Won second prize", "- Cut turnover from 110% to 45% a year\n- Won second prize", ""},
+    {"word-slip", "- Won second prize", "- Wrote 150 personal and 140 commercial policies\n- Won second prize", ""},
+    {"tense", "- Won second prize", "- Covered county council, ferry cuts, and wildfire smoke in 27 stories\n- Won second prize", ""},
+    {"tense", "- Won second prize", "- Loaded 9 trailers a shift with sit-down and reach trucks\n- Won second prize", ""},
     {"tense", "- Maintain 12 tanks", "- Care for 5 clients a week, aged 68 to 97, by van\n- Maintain 12 tanks", ""},
 };
 // clang-format on
