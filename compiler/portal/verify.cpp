@@ -3,6 +3,7 @@
 #include "compiler/base/encoding.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/portal/faults.hpp"
+#include "compiler/stages/composition/characters.hpp"
 #include "compiler/stages/composition/line_ends.hpp"
 
 #include <fmt/ranges.h>
@@ -31,6 +32,40 @@ std::string_view as_read(const Character& character) {
     return lowered_figure(character.bytes).value_or(character.bytes);
 }
 
+// Where a word has letters that are read from right to left: from the first of its bytes to behind
+// the last.
+struct RightToLeft {
+    std::size_t begin = 0, end = 0;
+};
+
+RightToLeft right_to_left_in(std::string_view word) {
+    RightToLeft found;
+    for (std::size_t at = 0; at < word.size();) {
+        const Character character = first_character(word.substr(at));
+        if (composition::is_right_to_left(character.code)) {
+            if (found.end == 0) found.begin = at;
+            found.end = at + character.length;
+        }
+        at += character.length;
+    }
+    return found;
+}
+
+// pdftotext tells where words are with their letters as they stand.
+std::string in_order_of_reading(std::string word) {
+    const auto [begin, end] = right_to_left_in(word);
+    std::string turned;
+    for (std::string_view rest = std::string_view(word).substr(begin, end - begin); !rest.empty();)
+        turned.insert(0, take_character(rest).bytes);
+    return word.replace(begin, end - begin, turned);
+}
+
+// A sign behind several such words stands beside the first.
+std::string without_signs_beside(std::string word) {
+    const auto [begin, end] = right_to_left_in(word);
+    return end == 0 ? word : word.substr(begin, end - begin);
+}
+
 // Words as spaces of any kind part them, without soft hyphens, in NFC.
 std::vector<std::string> words_read(std::string_view text) {
     std::vector<std::string> words;
@@ -46,7 +81,7 @@ std::vector<std::string> words_read(std::string_view text) {
         inside = inside && !parts;
     }
     for (std::string& word : words)
-        word = to_nfc(word);
+        word = to_nfc(without_signs_beside(std::move(word)));
     return words;
 }
 
@@ -61,7 +96,7 @@ std::vector<ReadPiece> pieces_of(const Reading& reading) {
     std::vector<ReadPiece> pieces;
     for (const ReadLine& line : reading.lines) {
         for (const ReadWord& word : line.words)
-            for (std::string& piece : words_read(word.text))
+            for (std::string& piece : words_read(in_order_of_reading(word.text)))
                 pieces.push_back({std::move(piece), false});
         if (!pieces.empty()) pieces.back().ends_line = true;
     }

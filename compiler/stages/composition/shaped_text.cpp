@@ -318,7 +318,7 @@ void TextShaper::add_piece(const TextPiece& piece, const theme::Style& style, Se
         }
         out.text += cluster;
         out.segments.back().end = out.text.size();
-        check_direction(cluster, place, out);
+        if (face) check_direction(cluster, place, out);
         at += cluster.size();
     }
     report(missing);

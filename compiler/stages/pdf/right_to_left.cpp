@@ -3,7 +3,10 @@
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/composition/characters.hpp"
 
+#include <algorithm>
 #include <cstddef>
+#include <cstdint>
+#include <utility>
 
 namespace quoin::pdf {
 
@@ -33,30 +36,26 @@ std::size_t end_of_stretch(Line line, std::size_t begin) {
     return end;
 }
 
-void set_stretch(Line stretch, double tracking, double word_space) {
-    const auto advance_of = [&](const ShownGlyph& glyph) {
-        return glyph.advance + tracking + (glyph.space ? word_space : 0);
-    };
-    double right = 0;
-    for (const ShownGlyph& glyph : stretch)
-        right += advance_of(glyph);
-    double pen = 0;
-    for (ShownGlyph& glyph : stretch) {
-        const double advance = advance_of(glyph);
-        right -= advance;
-        glyph.x_offset += right - pen;
-        pen += advance;
+// What a cluster of several glyphs stands for is told by the first of them.
+void tell_first(Line stretch) {
+    for (std::size_t i = 0; i < stretch.size(); ++i) {
+        const std::uint32_t count = stretch[i].actual_length;
+        if (count < 2 || count > i + 1) continue;
+        ShownGlyph& first = stretch[i + 1 - count];
+        std::swap(first.actual_text, stretch[i].actual_text);
+        std::swap(first.actual_length, stretch[i].actual_length);
     }
 }
 
 }
 
-void set_right_to_left(std::span<ShownGlyph> line, double tracking, double word_space) {
+void set_right_to_left(std::span<ShownGlyph> line) {
     for (std::size_t i = 0; i < line.size(); ++i) {
         if (!may_be_right_to_left(line[i]) || !composition::is_right_to_left(code_of(line[i])))
             continue;
         const std::size_t end = end_of_stretch(line, i);
-        set_stretch(line.subspan(i, end - i), tracking, word_space);
+        std::ranges::reverse(line.subspan(i, end - i));
+        tell_first(line.subspan(i, end - i));
         i = end - 1;
     }
 }

@@ -7,11 +7,11 @@
 
 namespace quoin::pdf {
 
-// Moves the glyphs of each such stretch of a line, by their offsets alone, so that the first stands
-// right (Unicode Standard Annex #9, rule L2, at level 1): they stay in reading order, in which an
-// extractor gets them. Signs and white between two such letters are the stretch's; figures and
-// letters of the other direction end it. `tracking` and `word_space` are em added to each glyph and
-// each space.
-void set_right_to_left(std::span<ShownGlyph> line, double tracking, double word_space);
+// Turns each such stretch of a line round, so that its glyphs come as they stand (Unicode Standard
+// Annex #9, rule L2, at level 1). Signs and white between two letters of a stretch are its own;
+// figures, brackets and letters of the other direction end it. Most writers of PDFs put such glyphs
+// down in this order, and readers that turn them back expect it; those that take glyphs as they
+// come give the letters the other way round, in whatever order they are put.
+void set_right_to_left(std::span<ShownGlyph> line);
 
 }

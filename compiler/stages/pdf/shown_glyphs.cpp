@@ -85,7 +85,7 @@ std::vector<ShownGlyph> shown_glyphs(const composition::Paragraph& paragraph,
         first->space = next == i + 1 && first->text == " ";
         i = next;
     }
-    set_right_to_left(shown, run.tracking, placed.word_space / placed.size);
+    set_right_to_left(shown);
     if (placed.hyphen)
         shown.push_back(show_hyphen(paragraph.hyphen_glyphs.at(placed.run), *run.face));
     return shown;

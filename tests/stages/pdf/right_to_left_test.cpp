@@ -7,10 +7,8 @@
 #include <unicode/ubidi.h>
 #include <unicode/unistr.h>
 
-#include <algorithm>
 #include <cstddef>
 #include <memory>
-#include <numeric>
 #include <string_view>
 #include <vector>
 
@@ -18,79 +16,56 @@ namespace {
 
 using quoin::pdf::ShownGlyph;
 
-constexpr double tracking = 0.05, word_space = 0.1;
-
-// One a character, each of another width; all from the Basic Multilingual Plane.
+// One a character; all are from the Basic Multilingual Plane. Its number is its id.
 std::vector<ShownGlyph> glyphs_of(std::string_view text) {
     std::vector<ShownGlyph> glyphs;
     while (!text.empty()) {
         ShownGlyph& glyph = glyphs.emplace_back();
         glyph.text = quoin::take_character(text).bytes;
-        glyph.advance = 0.3 + 0.01 * static_cast<double>(glyphs.size());
-        glyph.space = glyph.text == " ";
+        glyph.id = static_cast<std::uint32_t>(glyphs.size() - 1);
     }
     return glyphs;
 }
 
-double width_of(const ShownGlyph& glyph) {
-    return glyph.advance + tracking + (glyph.space ? word_space : 0);
-}
-
-std::vector<double> places_of(const std::vector<ShownGlyph>& glyphs) {
-    std::vector<double> places;
-    double pen = 0;
-    for (const ShownGlyph& glyph : glyphs) {
-        places.push_back(pen + glyph.x_offset);
-        pen += width_of(glyph);
-    }
-    return places;
-}
-
-std::vector<std::size_t> from_left_to_right(const std::vector<double>& places) {
-    std::vector<std::size_t> order(places.size());
-    std::iota(order.begin(), order.end(), 0U);
-    std::ranges::sort(order, {}, [&](std::size_t i) { return places[i]; });
+std::vector<std::int32_t> ids(const std::vector<ShownGlyph>& glyphs) {
+    std::vector<std::int32_t> order;
+    for (const ShownGlyph& glyph : glyphs)
+        order.push_back(static_cast<std::int32_t>(glyph.id));
     return order;
 }
 
-std::vector<std::size_t> order_by_icu(std::string_view text) {
+std::vector<std::int32_t> order_by_icu(std::string_view text) {
     const auto line =
         icu::UnicodeString::fromUTF8(icu::StringPiece(text.data(), static_cast<int>(text.size())));
     const std::unique_ptr<UBiDi, decltype(&ubidi_close)> bidi(ubidi_open(), ubidi_close);
     UErrorCode fault = U_ZERO_ERROR;
     ubidi_setPara(bidi.get(), line.getBuffer(), line.length(), 0, nullptr, &fault);
-    std::vector<int32_t> order(static_cast<std::size_t>(line.length()));
+    std::vector<std::int32_t> order(static_cast<std::size_t>(line.length()));
     ubidi_getVisualMap(bidi.get(), order.data(), &fault);
     REQUIRE(U_SUCCESS(fault));
-    return {order.begin(), order.end()};
+    return order;
 }
 
 }
 
-TEST_CASE("right to left: letters stand where the bidirectional algorithm has them, side by side") {
+TEST_CASE("right to left: glyphs come where the bidirectional algorithm has them") {
     for (const std::string_view text :
          {"Mara Ibsen", "שלום", "משה כהן", "Name: משה כהן, Port Ellery", "א", "אב-גד הו",
-          "שלום, רב.", "نور الحسن", "Amal (نور الحسن)", "בן and בת", "Unit 12, שלום רב"}) {
+          "שלום, רב.", "نور الحسن", "Amal (نور الحسن)", "בן and בת", "Unit 12, שלום רב",
+          "שָלוֹם רָב"}) {
         CAPTURE(text);
         auto glyphs = glyphs_of(text);
-        quoin::pdf::set_right_to_left(glyphs, tracking, word_space);
-        const auto places = places_of(glyphs);
-        const auto order = from_left_to_right(places);
-        CHECK(order == order_by_icu(text));
-        double pen = 0;
-        for (const std::size_t i : order) {
-            CHECK(places[i] == doctest::Approx(pen));
-            pen += width_of(glyphs[i]);
-        }
+        quoin::pdf::set_right_to_left(glyphs);
+        CHECK(ids(glyphs) == order_by_icu(text));
     }
 }
 
-TEST_CASE("right to left: a mark goes with the letter it stands on") {
-    auto glyphs = glyphs_of("ab שָ בָ"); // qamats, of no width
-    glyphs[4].advance = glyphs[7].advance = -tracking;
-    quoin::pdf::set_right_to_left(glyphs, tracking, word_space);
-    const auto places = places_of(glyphs);
-    CHECK(places[4] == doctest::Approx(places[3]));
-    CHECK(places[7] == doctest::Approx(places[6]));
-    CHECK(places[6] < places[3]);
+TEST_CASE("right to left: what several glyphs stand for is told by the first of them") {
+    auto glyphs = glyphs_of("אבגד");
+    glyphs[1].actual_text = "ב";
+    glyphs[1].actual_length = 2; // with the one behind it
+    quoin::pdf::set_right_to_left(glyphs);
+    CHECK(ids(glyphs) == std::vector<std::int32_t>{3, 2, 1, 0});
+    CHECK(glyphs[1].actual_length == 2);
+    CHECK(glyphs[2].actual_length == 0);
 }
