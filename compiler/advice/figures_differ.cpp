@@ -154,7 +154,10 @@ std::optional<ToldAmount> other_amount(const ClaimedAmount& claimed,
 class Comparison {
 public:
     Comparison(const ProofContext& context, std::vector<Finding>& findings)
-        : context_(context), findings_(findings) {}
+        : context_(context), findings_(findings) {
+        for (const WordedBullet& bullet : context.bullets)
+            told_.push_back(stems_of(bullet.text, stemmer_));
+    }
 
     void look_at(const TextInResume& part) {
         const std::string& text = part.plain;
@@ -187,8 +190,9 @@ private:
         const ToldAmount& amount = claimed.amount;
         const WordedBullet* found = nullptr;
         std::optional<ToldAmount> other;
-        for (const WordedBullet& bullet : context_.bullets) {
-            if (!tells_of(claimed, stems_of(bullet.text, stemmer_))) continue;
+        for (std::size_t b = 0; b < told_.size(); ++b) {
+            const WordedBullet& bullet = context_.bullets[b];
+            if (!tells_of(claimed, told_[b])) continue;
             const auto told = ToldAmounts(bullet.text, stemmer_).read();
             if (std::ranges::none_of(told, [&](auto& one) { return one.kind == amount.kind; }))
                 continue;
@@ -230,6 +234,7 @@ private:
     const ProofContext& context_;
     std::vector<Finding>& findings_;
     english::Stemmer stemmer_;
+    std::vector<Stems> told_; // by each bullet
 };
 
 }
@@ -238,10 +243,12 @@ void figures_differ(const ProofContext& context, std::vector<Finding>& findings)
     constexpr std::size_t longest = 2000; // bytes; of more no summary is made
     study_differs(context, findings);
     if (context.bullets.size() > most_bullets) return;
-    Comparison comparison(context, findings);
-    for (const TextInResume& part : context.texts)
-        if (is_claim(part) && has_digit(part.plain) && part.plain.size() <= longest)
-            comparison.look_at(part);
+    std::optional<Comparison> comparison;
+    for (const TextInResume& part : context.texts) {
+        if (!is_claim(part) || !has_digit(part.plain) || part.plain.size() > longest) continue;
+        if (!comparison) comparison.emplace(context, findings);
+        comparison->look_at(part);
+    }
 }
 
 }

@@ -15,8 +15,21 @@
 
 namespace quoin::advice {
 
+namespace {
+
+// What is meant; empty if it is no known slip.
+std::string meant_by(std::string_view word) {
+    const std::string small = lower_case(word);
+    if (const auto right = said_of(small, lines_of(List::known_slips))) return std::string(*right);
+    const auto right =
+        is_capitalised(word) ? said_of(small, lines_of(List::slips_in_names)) : std::nullopt;
+    return right ? capitalised(std::string(*right)) : std::string();
+}
+
+}
+
 bool is_known_slip(std::string_view word) {
-    return is_one_of(lower_case(word), List::known_slips);
+    return !meant_by(word).empty();
 }
 
 // `onthe`, `ofthe`, `inChemistry`: two words without the blank between. One of them is of the
@@ -60,12 +73,13 @@ void known_slips(const ProofContext& context, std::vector<Finding>& findings) {
                     in_quotes(*said_of(phrase, lines_of(List::known_phrase_slips))));
         for (const WordAt& word : part.words) {
             const std::string_view small = part.small(word);
-            const auto right = said_of(small, lines_of(List::known_slips));
-            if (!right || is_address(text, word) || is_one_of(small, context.resume.settings.words))
+            const std::string right = meant_by(word.word);
+            if (right.empty() || is_address(text, word) ||
+                is_one_of(small, context.resume.settings.words))
                 continue;
             report<messages::known_slip>(findings, part.text.place(word.offset, word.word.size()),
                                          in_quotes(word.word))
-                .suggestion = fill<messages::write>(in_quotes(*right));
+                .suggestion = fill<messages::write>(in_quotes(right));
         }
     }
 }

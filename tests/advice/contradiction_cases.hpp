@@ -85,6 +85,14 @@ inline const CheckCase contradiction_cases[] = {
     {"word-slip", "- Won second prize", "- Wrote 150 personal and 140 commercial policies\n- Won second prize", ""},
     {"tense", "- Won second prize", "- Covered county council, ferry cuts, and wildfire smoke in 27 stories\n- Won second prize", ""},
     {"tense", "- Won second prize", "- Loaded 9 trailers a shift with sit-down and reach trucks\n- Won second prize", ""},
+    {"spelling", "employer: Cape Morrow Shellfish", "employer: Cape Morrow Symphany", "'Symphany' is a slip that is often made; write 'Symphony'"},
+    {"spelling", "- Won second prize", "- Won Saftey Star among 31 posters\n- Won second prize", "write 'Safety'"},
+    {"spelling", "employer: Cape Morrow Shellfish", "employer: Cape Morrow Sargent Boats", ""},
+    {"word-slip", "- Won second prize", "- Showed that scars effected worm density at 3 stations\n- Won second prize", "'effected' is a slip"},
+    {"word-slip", "- Won second prize", "- Effected repairs on 12 pumps\n- Won second prize", ""},
+    {"word-slip", "- Won second prize", "- Posted principle and interest payments on 400 loans\n- Won second prize", "'principle' is a slip"},
+    {"word-slip", "- Won second prize", "- Pressure-tested copper pipe for leeks\n- Won second prize", "'leeks' is a slip"},
+    {"word-slip", "- Won second prize", "- Trained 4 hires so that the site looses fewer racks\n- Won second prize", "'looses' is a slip"},
     {"tense", "- Maintain 12 tanks", "- Care for 5 clients a week, aged 68 to 97, by van\n- Maintain 12 tanks", ""},
 };
 // clang-format on
