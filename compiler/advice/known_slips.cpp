@@ -17,19 +17,20 @@ namespace quoin::advice {
 
 namespace {
 
-// What is meant; empty if it is no known slip.
-std::string meant_by(std::string_view word) {
+// What is meant; empty if it is no known slip. What opens a text may have its capital from there,
+// and the dictionary is asked about it.
+std::string meant_by(std::string_view word, bool opens) {
     const std::string small = lower_case(word);
     if (const auto right = said_of(small, lines_of(List::known_slips))) return std::string(*right);
-    const auto right =
-        is_capitalised(word) ? said_of(small, lines_of(List::slips_in_names)) : std::nullopt;
+    if (opens || !is_capitalised(word)) return {};
+    const auto right = said_of(small, lines_of(List::slips_in_names));
     return right ? capitalised(std::string(*right)) : std::string();
 }
 
 }
 
-bool is_known_slip(std::string_view word) {
-    return !meant_by(word).empty();
+bool is_known_slip(std::string_view word, bool opens) {
+    return !meant_by(word, opens).empty();
 }
 
 // `onthe`, `ofthe`, `inChemistry`: two words without the blank between. One of them is of the
@@ -73,7 +74,7 @@ void known_slips(const ProofContext& context, std::vector<Finding>& findings) {
                     in_quotes(*said_of(phrase, lines_of(List::known_phrase_slips))));
         for (const WordAt& word : part.words) {
             const std::string_view small = part.small(word);
-            const std::string right = meant_by(word.word);
+            const std::string right = meant_by(word.word, word.offset == 0);
             if (right.empty() || is_address(text, word) ||
                 is_one_of(small, context.resume.settings.words))
                 continue;

@@ -228,7 +228,7 @@ bool check_word(const SpelledWord& spelled, const model::Text& text, const Known
                 const english::Language& language, std::vector<Finding>& findings) {
     const std::string word = possessed(spelled.word);
     if (is_right(spelled, word, known, language)) return false;
-    if (is_known_slip(word)) return true; // told by its own name
+    if (is_known_slip(word, spelled.opens)) return true; // told by its own name
     if (const std::string two = parted_words(word, language); !two.empty()) {
         report<messages::run_together>(findings, text.place(spelled.offset, word.size()),
                                        in_quotes(word))
@@ -280,7 +280,7 @@ bool check_parts(const SpelledWord& spelled, const model::Text& text, const Know
 template<typename Check>
 void each_word(const ProofContext& context, const english::Language* language,
                std::vector<Finding>& findings, const Check& check) {
-    constexpr std::size_t most_told = 100, most_unknown = 5000;
+    constexpr std::size_t most_told = 100, most_unknown = 1000;
     std::unordered_set<std::string> seen;
     const std::size_t before = findings.size();
     std::size_t unknown = 0;

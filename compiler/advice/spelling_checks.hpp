@@ -37,7 +37,7 @@ bool has_inner_capital(std::string_view word);
 std::string parted_words(const std::string& word, const english::Language& language);
 // HIPPA, SafeServ, mise in place: in names too, which dictionaries pass over.
 void known_slips(const ProofContext& context, std::vector<Finding>& findings);
-bool is_known_slip(std::string_view word);
+bool is_known_slip(std::string_view word, bool opens);
 
 void word_slips(const ProofContext& context, std::vector<Finding>& findings); // word_slips.cpp
 

@@ -69,8 +69,10 @@ char WordList::class_by_index(std::string_view word) const {
     const std::size_t last = index_.size() - 1;
     std::size_t slot = std::hash<std::string_view>{}(word)&last;
     for (; index_[slot] != 0; slot = (slot + 1) & last) {
-        const ListLine line = line_at(text_, index_[slot] - 1);
-        if (line.word == word) return line.rank;
+        const std::size_t at = index_[slot] - 1, tab = at + word.size();
+        // the tab is looked at first: most lines that share a slot have it elsewhere
+        if (tab < text_.size() && text_[tab] == '\t' && text_.compare(at, word.size(), word) == 0)
+            return line_at(text_, at).rank;
     }
     return is_none;
 }
