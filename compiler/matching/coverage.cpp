@@ -1,5 +1,6 @@
 #include "compiler/matching/coverage.hpp"
 
+#include "compiler/matching/choices_met.hpp"
 #include "compiler/matching/term_search.hpp"
 
 #include <algorithm>
@@ -15,14 +16,9 @@ Verdict verdict_of(const std::vector<Showing>& showings) {
     const auto in_work = [](const Showing& s) { return is_found(s.how) && s.where != Where::list; };
     if (std::ranges::any_of(showings, in_work)) return Verdict::shown;
     const auto found = [](const Showing& s) { return is_found(s.how); };
-    return std::ranges::any_of(showings, found) ? Verdict::list_only : Verdict::not_found;
-}
-
-void add_to(Share& share, const TermCoverage& covered) {
-    share.weight += covered.term->weight;
-    share.shown += covered.term->weight * credit(covered.verdict);
-    ++share.terms;
-    if (covered.verdict == Verdict::missing) ++share.missing;
+    const auto done = [](const Showing& s) { return is_shown_so(s.how) && s.where != Where::list; };
+    if (std::ranges::none_of(showings, found)) return Verdict::not_found;
+    return std::ranges::any_of(showings, done) ? Verdict::shown : Verdict::list_only;
 }
 
 // A list of a language or a credential is where it belongs.
@@ -34,27 +30,22 @@ TermCoverage covered_by(const postings::Term& term, std::vector<Showing> showing
     std::ranges::stable_sort(showings, {}, &Showing::how);
     const Verdict verdict = verdict_of(showings);
     const bool is_shown = verdict == Verdict::list_only && is_at_home_in_list(term);
-    return {&term, std::move(showings), is_shown ? Verdict::shown : verdict};
-}
-
-Share& share_of(Coverage& coverage, postings::Standing standing) {
-    if (standing == postings::Standing::required) return coverage.required;
-    if (standing == postings::Standing::preferred) return coverage.preferred;
-    return coverage.rest;
+    return {&term, std::move(showings), is_shown ? Verdict::shown : verdict, {}, false};
 }
 
 }
 
 std::string_view name_of(Nearness nearness) {
-    constexpr std::array<std::string_view, 5> names{"the same words", "another form",
-                                                    "the other form of an acronym",
-                                                    "another spelling", "a near form"};
+    constexpr std::array<std::string_view, 8> names{
+        "the same words", "another form",     "the other form of an acronym",
+        "implied",        "another spelling", "a near form",
+        "other words",    "one of its kind"};
     return names[static_cast<std::size_t>(nearness)];
 }
 
 std::string_view name_of(Verdict verdict) {
-    constexpr std::array<std::string_view, 4> names{"shown", "only in a list", "spelled otherwise",
-                                                    "missing"};
+    constexpr std::array<std::string_view, 5> names{"shown", "only in a list", "said otherwise",
+                                                    "missing", "another will do"};
     return names[static_cast<std::size_t>(verdict)];
 }
 
@@ -65,10 +56,9 @@ Coverage cover(const model::Resume& resume, const postings::Posting& posting,
     Coverage coverage;
     for (const postings::Term& term : posting.terms) {
         if (!term.listed || coverage.terms.size() == most_terms) break;
-        TermCoverage covered = covered_by(term, search.showings(term));
-        add_to(share_of(coverage, term.standing), covered);
-        coverage.terms.push_back(std::move(covered));
+        coverage.terms.push_back(covered_by(term, search.showings(term)));
     }
+    settle_choices(coverage);
     return coverage;
 }
 

@@ -3,7 +3,7 @@
 // A term is shown where its words stand close together, in any order: within as many words as it
 // has and two more, as stems. Of both forms of an acronym either will do; the résumé's own long
 // forms count. What a search for the posting's spelling would miss (another spelling, a slip, a
-// near form) is told as such and counts for less.
+// near form, another name) is told as such and counts for less.
 #pragma once
 
 #include "compiler/matching/texts.hpp"
@@ -17,17 +17,25 @@
 namespace quoin::matching {
 
 enum class Nearness {
-    exact,    // the very words
-    form,     // other forms of them, or in another order: grafted for grafting
-    acronym,  // the other form of an acronym
-    spelling, // color for colour, data base for database, a slip
-    near,     // another word of its family: analyzed for analysis, statistical for statistics
+    exact,       // the very words
+    form,        // other forms of them, or in another order: grafted for grafting
+    acronym,     // the other form of an acronym
+    implied,     // a high school diploma by a degree
+    spelling,    // color for colour, data base for database, a slip
+    near,        // another word of its family: analyzed for analysis, statistical for statistics
+    other_words, // what else it is called: a till for a cash drawer
+    of_kind,     // one of its kind: Excel for spreadsheets
 };
 std::string_view name_of(Nearness nearness);
 
-// What a search for the posting's words finds.
+// What a search for the posting's words finds, or would not look for.
 constexpr bool is_found(Nearness nearness) {
-    return nearness <= Nearness::acronym;
+    return nearness <= Nearness::implied;
+}
+
+// The thing itself, by whatever name.
+constexpr bool is_shown_so(Nearness nearness) {
+    return is_found(nearness) || nearness >= Nearness::other_words;
 }
 
 struct Showing {
@@ -38,20 +46,24 @@ struct Showing {
     std::string words; // as the résumé has them
 };
 
-enum class Verdict { shown, list_only, not_found, missing };
+// spared: another that will do as well is shown.
+enum class Verdict { shown, list_only, not_found, missing, spared };
 std::string_view name_of(Verdict verdict);
 
 struct TermCoverage {
     const postings::Term* term = nullptr; // of the posting that was given
     std::vector<Showing> showings;        // the nearest first, then in the order of the source
     Verdict verdict{};
+    std::vector<const postings::Term*> others; // of a choice that is missing, told with its first
+    bool told_with_first = false;              // such a one
 };
 
 // Of the weight asked for, how much is shown: of each term its weight times its credit, over the
-// weights. `credit` is 1 where work shows it, less where only a list or another spelling does.
+// weights. `credit` is 1 where work shows it, less where only a list or other words do. What is a
+// choice counts once: of its sides the best shown, of any that will do the best shown.
 struct Share {
     double weight = 0, shown = 0;
-    int terms = 0, missing = 0;
+    int terms = 0, missing = 0; // a choice is one
 
     double of_one() const { return weight > 0 ? shown / weight : 1; }
 };
@@ -70,6 +82,7 @@ constexpr double credit(Verdict verdict) {
     case Verdict::not_found:
         return 0.5;
     case Verdict::missing:
+    case Verdict::spared:
         break;
     }
     return 0;

@@ -15,8 +15,13 @@ Spot entry_of(Spot spot) {
 
 struct Shown { // of terms in one text
     std::vector<const postings::Term*> terms;
+    std::vector<double> credits; // of each
     std::size_t words = 0;
 };
+
+double credit_of(Nearness how) {
+    return credit(is_found(how) ? Verdict::shown : Verdict::not_found);
+}
 
 class Ranker {
 public:
@@ -29,8 +34,9 @@ public:
         for (const TermCoverage& covered : coverage.terms)
             for (const Showing& showing : covered.showings)
                 if (const auto at = shown_.find(showing.spot);
-                    at != shown_.end() && is_found(showing.how)) {
+                    at != shown_.end() && is_shown_so(showing.how)) {
                     at->second.terms.push_back(covered.term);
+                    at->second.credits.push_back(credit_of(showing.how));
                     ++with_[covered.term];
                 }
     }
@@ -59,9 +65,10 @@ private:
     double score_of(const Shown& shown) const {
         const double average = words_ / static_cast<double>(shown_.size());
         double score = 0;
-        for (const postings::Term* term : shown.terms) {
-            const double idf = inverse_frequency(with_.at(term), shown_.size());
-            score += term->weight * Bm25{}.score(idf, 1, static_cast<double>(shown.words), average);
+        for (std::size_t i = 0; i < shown.terms.size(); ++i) {
+            const double idf = inverse_frequency(with_.at(shown.terms[i]), shown_.size());
+            score += shown.credits[i] * shown.terms[i]->weight *
+                     Bm25{}.score(idf, 1, static_cast<double>(shown.words), average);
         }
         return score;
     }

@@ -34,8 +34,8 @@ struct RankedEntry {
     bool reordered = false;            // than in the source
 };
 
-// Every entry with bullets, in the order of the source. Terms weigh as the posting has them; what a
-// search would miss counts for nothing.
+// Every entry with bullets, in the order of the source. Terms weigh as the posting has them; what
+// says a thing in other words counts for half, a slip or a near form for nothing.
 std::vector<RankedEntry> rank(const model::Resume& resume, const Coverage& coverage);
 
 }

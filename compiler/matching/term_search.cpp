@@ -3,11 +3,9 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/english/slips.hpp"
-#include "compiler/english/verb_table.hpp"
 #include "compiler/postings/acronyms.hpp"
 
 #include <algorithm>
-#include <array>
 #include <iterator>
 
 namespace quoin::matching {
@@ -25,13 +23,6 @@ Words lower_words(std::string_view text) {
     for (WordOfText& word : words_of(text))
         lower.push_back(std::move(word.lower));
     return lower;
-}
-
-Words stems_of(const Words& lower) {
-    Words stems;
-    std::ranges::transform(lower, std::back_inserter(stems),
-                           [](const std::string& word) { return postings::stem_of(word); });
-    return stems;
 }
 
 void add_run_together(std::string& text, std::string_view word) {
@@ -67,45 +58,6 @@ std::string american(std::string word) {
     return word;
 }
 
-// A degree that is asked for by its kind is named by what it is: Bachelor of Science.
-std::vector<Words> degrees_of(const Words& lower) {
-    struct Row {
-        std::string_view asked, named; // each name's words
-    };
-    constexpr std::array rows{
-        Row{"bachelor's", "bachelor,bs,b.s,ba,b.a,bsn"},
-        Row{"associate", "associate of,aa,a.a,a.s,aas"},
-        Row{"associate's", "associate of,aa,a.a,a.s,aas"},
-        Row{"master's", "master of,m.s,m.a,mba"},
-    };
-    std::vector<Words> forms;
-    if (lower.size() != 2 || lower[1] != "degree") return forms;
-    const auto* row = std::ranges::find(rows, lower[0], &Row::asked);
-    if (row == rows.end()) return forms;
-    for (const std::string_view name : pieces_of(row->named, ","))
-        forms.push_back(parted(name, " "));
-    return forms;
-}
-
-// With one word, or each, as another of its family in WordNet: analyzed data for data analysis,
-// statistical for statistics.
-std::vector<Words> near_forms(const Words& lower) {
-    std::vector<Words> near;
-    Words all = lower;
-    for (std::size_t i = 0; i < lower.size(); ++i) {
-        const auto family = said_of(lower[i], english::derived_words());
-        if (const auto verb = said_of(lower[i], english::verbs_of_nouns()))
-            all[i] = verb->substr(0, verb->find(' '));
-        if (!family || lower[i] == "patience") continue; // whose family is of those who are ill
-        for (const std::string_view other : pieces_of(*family, " ")) {
-            near.push_back(lower);
-            near.back()[i] = other;
-        }
-    }
-    if (all != lower) near.push_back(std::move(all));
-    return near;
-}
-
 // Where the last of `missing` stands when all do, in any order, from `first` to before `end`.
 std::optional<std::size_t> last_of(Words missing, const TextOfResume& text, std::size_t first,
                                    std::size_t end) {
@@ -118,6 +70,12 @@ std::optional<std::size_t> last_of(Words missing, const TextOfResume& text, std:
     return std::nullopt;
 }
 
+// Excel, not: excel at; a sentence that begins with a name of one word may begin with any.
+bool is_named(const TextOfResume& text, std::size_t first, std::size_t words) {
+    if (words == 1 && first == 0 && text.where != Where::list) return false;
+    return is_capital_letter(text.plain[text.words[first].offset]);
+}
+
 bool stands_at(const Words& words, const TextOfResume& text, std::size_t first) {
     return std::ranges::equal(words, std::span(text.words).subspan(first, words.size()), {}, {},
                               &WordOfText::lower);
@@ -127,7 +85,7 @@ bool stands_at(const Words& words, const TextOfResume& text, std::size_t first) 
 
 TermSearch::TermSearch(const model::Resume& resume, const std::vector<TextOfResume>& texts,
                        const english::WordList& words)
-    : texts_(texts), words_(words) {
+    : texts_(texts), words_(words), studies_(resume, texts) {
     const auto both_ways = [&](std::string_view one, std::string_view other) {
         const Words first = lower_words(one), second = lower_words(other);
         if (first.empty() || second.empty()) return;
@@ -144,39 +102,36 @@ TermSearch::TermSearch(const model::Resume& resume, const std::vector<TextOfResu
         if (!gloss.expansion.empty()) both_ways(gloss.words, gloss.expansion);
 }
 
-std::vector<TermSearch::Form> TermSearch::forms_of(const postings::Term& term) const {
-    std::vector<Form> forms;
+std::vector<TermForm> TermSearch::forms_of(const postings::Term& term) const {
+    const Words own = lower_words(term.words);
+    std::vector<TermForm> forms{form_of(own, Nearness::exact)};
     const auto add = [&](Words lower, Nearness best) {
-        Words stems = stems_of(lower);
-        if (!lower.empty()) forms.push_back({std::move(lower), std::move(stems), best});
+        if (!lower.empty()) forms.push_back(form_of(std::move(lower), best));
     };
-    Words own = lower_words(term.words);
     if (const auto found = other_forms_.find(stems_of(own)); found != other_forms_.end())
         for (const Words& other : found->second)
             add(other, Nearness::acronym);
     add(lower_words(term.other_form), Nearness::acronym);
-    for (const Words& degree : degrees_of(own))
-        add(degree, Nearness::form);
-    for (const Words& near : near_forms(own))
-        if (may_stand(near)) add(near, Nearness::near);
-    forms.insert(forms.begin(), {own, stems_of(own), Nearness::exact});
+    if (own.empty()) return forms;
+    for (TermForm& form : other_forms_of(own, term.words))
+        if (may_stand(form.stems)) forms.push_back(std::move(form));
     return forms;
 }
 
-bool TermSearch::may_stand(const Words& lower) const {
-    return std::ranges::all_of(
-        lower, [&](const std::string& word) { return stems_.contains(postings::stem_of(word)); });
+bool TermSearch::may_stand(const Words& stems) const {
+    return std::ranges::all_of(stems,
+                               [&](const std::string& stem) { return stems_.contains(stem); });
 }
 
 // The first place where all stems stand within a window.
 std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
-                                                  const Form& form) const {
+                                                  const TermForm& form) const {
     const std::size_t size = form.stems.size(), all = text.words.size();
     for (std::size_t first = 0; first < all; ++first) {
         if (!is_one_of(text.words[first].stem, form.stems)) continue;
         const std::size_t window = size == 1 ? 1 : size + words_between;
         const auto last = last_of(form.stems, text, first, std::min(all, first + window));
-        if (!last) continue;
+        if (!last || (form.named && !is_named(text, first, form.stems.size()))) continue;
         const bool same = *last - first + 1 == size && stands_at(form.lower, text, first);
         const Nearness how = same ? Nearness::exact : Nearness::form;
         return Found{first, *last, std::max(how, form.best)};
@@ -198,7 +153,7 @@ bool TermSearch::is_spelled_otherwise(const std::string& typed, const std::strin
 
 // Run together or apart otherwise than the posting has it, or its words spelled otherwise.
 std::optional<TermSearch::Found> TermSearch::find_spelled(const TextOfResume& text,
-                                                          const Form& form) const {
+                                                          const TermForm& form) const {
     const std::string meant = run_together(form.lower);
     if (meant.size() < 3) return std::nullopt;
     std::string typed;
@@ -225,17 +180,19 @@ Showing TermSearch::showing(const TextOfResume& text, const Found& found) const 
 }
 
 std::vector<Showing> TermSearch::showings(const postings::Term& term) const {
-    const std::vector<Form> forms = forms_of(term);
+    const std::vector<TermForm> forms = forms_of(term);
     std::vector<Showing> showings;
     for (const TextOfResume& text : texts_) {
         std::optional<Found> best;
-        for (const Form& form : forms)
+        for (const TermForm& form : forms)
             if (const auto found = find(text, form); found && (!best || found->how < best->how))
                 best = found;
-        if (!best || best->how == Nearness::near)
+        if (!best || best->how >= Nearness::near)
             if (const auto found = find_spelled(text, forms.front())) best = found;
         if (best) showings.push_back(showing(text, *best));
     }
+    if (const TextOfResume* studies = studies_.shows(forms.front().lower))
+        showings.push_back(showing(*studies, {0, studies->words.size() - 1, Nearness::implied}));
     return showings;
 }
 

@@ -1,9 +1,12 @@
 #include "compiler/matching/texts.hpp"
 
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/english/sentence.hpp"
 #include "compiler/postings/posting.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
+#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -61,6 +64,25 @@ private:
     std::vector<TextOfResume> texts_;
 };
 
+// CPR/AED as two words; w/, A/B and 24/7 as one.
+void add_words_of(const english::Token& token, std::vector<WordOfText>& words) {
+    constexpr std::size_t shortest = 2;
+    const std::vector<std::string_view> parts = pieces_of(token.lower, "/");
+    const bool parted = parts.size() > 1 && std::ranges::all_of(parts, [](std::string_view part) {
+                            return part.size() >= shortest && !is_figure(part.front());
+                        });
+    if (!parted) {
+        words.push_back({token.lower, postings::stem_of(token.lower), token.extent.offset,
+                         token.extent.length});
+        return;
+    }
+    for (const std::string_view part : parts)
+        words.push_back(
+            {std::string(part), postings::stem_of(part),
+             token.extent.offset + static_cast<std::size_t>(part.data() - token.lower.data()),
+             part.size()});
+}
+
 }
 
 std::string_view name_of(Where where) {
@@ -73,8 +95,7 @@ std::vector<WordOfText> words_of(std::string_view plain) {
     for (const english::Token& token : english::read_tokens(plain, {})) {
         if (token.kind != english::TokenKind::word && token.kind != english::TokenKind::figure)
             continue;
-        words.push_back({token.lower, postings::stem_of(token.lower), token.extent.offset,
-                         token.extent.length});
+        add_words_of(token, words);
     }
     return words;
 }

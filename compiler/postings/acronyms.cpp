@@ -29,7 +29,29 @@ std::size_t longest_long_form(std::string_view short_form) {
 
 }
 
+namespace {
+
+// The words at the end whose initials are the short form: personal protective equipment of PPE,
+// which the letters within its words would end too soon.
+std::string_view words_with_initials(std::string_view short_form, std::string_view candidate) {
+    std::size_t at = candidate.size();
+    for (std::size_t s = short_form.size(); s-- > 0;) {
+        const std::size_t blank = candidate.substr(0, at).find_last_of(" -");
+        const std::size_t begin = blank == candidate.npos ? 0 : blank + 1;
+        if (begin >= at || small_letter(candidate[begin]) != small_letter(short_form[s])) return {};
+        if (s == 0) return candidate.substr(begin);
+        if (begin == 0) return {};
+        at = begin - 1;
+        for (const std::string_view small : {" and", " of", " for", " the"})
+            if (candidate.substr(0, at).ends_with(small)) at -= small.size();
+    }
+    return {};
+}
+
+}
+
 std::string_view best_long_form(std::string_view short_form, std::string_view candidate) {
+    if (const auto words = words_with_initials(short_form, candidate); !words.empty()) return words;
     std::size_t at = candidate.size();
     for (std::size_t s = short_form.size(); s-- > 0;) {
         const char sought = small_letter(short_form[s]);

@@ -4,6 +4,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/postings/denials.hpp"
 #include "compiler/postings/headings.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/part_odds.hpp"
@@ -19,21 +20,6 @@ namespace {
 
 constexpr std::size_t longest_label = 48; // bytes before the colon of `Requirements: …`
 
-// No degree needed; no prior knowledge of boats is expected.
-bool waives(std::string_view lower) {
-    constexpr std::string_view waived[] = {"needed", "required", "necessary", "expected"};
-    return lower.starts_with("no ") &&
-           std::ranges::any_of(waived, [&](std::string_view w) { return has_phrase(lower, w); });
-}
-
-// Nor is a degree needed; not: two years of work, where doesn't matter, which asks before.
-bool says_not_asked(std::string_view lower) {
-    std::size_t first = lower.npos;
-    for (const std::string_view phrase : listed(lines_of(List::said_not_asked)))
-        first = std::min(first, find_phrase(lower, phrase));
-    return first != lower.npos && !says_any(lower.substr(0, first), List::said_asking);
-}
-
 // Whether a statement asks for nothing, or may.
 void judge_asking(Statement& statement, std::string_view lower, const Part& part) {
     struct Row {
@@ -44,7 +30,7 @@ void judge_asking(Statement& statement, std::string_view lower, const Part& part
                             {List::said_of_equality, LeftOut::equality},
                             {List::said_of_applying, LeftOut::applying},
                             {List::said_of_the_employer, LeftOut::employer}};
-    if (waives(lower) || says_not_asked(lower)) statement.left_out = LeftOut::not_asked;
+    if (asks_for_nothing(lower)) statement.left_out = LeftOut::not_asked;
     const bool work = part.known && part.standing == Standing::duties && !part.not_read;
     for (const Row& row : rows) {
         if (work && row.reason == LeftOut::applying && !says_any(lower, List::applicants_own))

@@ -9,6 +9,7 @@
 #include "compiler/english/nouns.hpp"
 #include "compiler/english/verb_odds.hpp"
 #include "compiler/postings/fields_of_study.hpp"
+#include "compiler/postings/fixed_phrases.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/phrase_roles.hpp"
 #include "compiler/postings/phrase_words.hpp"
@@ -33,11 +34,9 @@ public:
     PhraseReader(std::string_view text, Opens opens)
         : text_(text), opens_(opens), sentence_(text, {}, english::Lexicon{}),
           fields_(fields_named_in(text, opens == Opens::with_thing)), roles_(sentence_.size()),
-          fixed_(sentence_.size()) {}
+          fixed_(fixed_in(sentence_, text)) {}
 
     std::vector<Phrase> read() {
-        find_fixed();
-        find_predicates();
         roles_ = roles_in(sentence_, opens_);
         mark_names();
         for (std::size_t i = 0; i < sentence_.size();)
@@ -55,48 +54,6 @@ private:
     bool opens_clause(std::size_t i) const { return postings::opens_clause(sentence_, i); }
 
     bool is_wordy(std::size_t i) const { return postings::is_wordy(sentence_, i); }
-
-    // Phrases of a list, which grammar would cut: first aid, attention to detail.
-    void find_fixed() {
-        const auto is_listed = [](std::string_view words) {
-            return is_one_of(words, List::credentials) || is_one_of(words, List::soft_skills) ||
-                   is_one_of(words, List::terms_of_general_words);
-        };
-        for (std::size_t i = 0; i < sentence_.size(); ++i) {
-            std::string words;
-            for (std::size_t k = 0; k < most_words && is_wordy(i + k) && i + k < sentence_.size();
-                 ++k) {
-                words += (k == 0 ? "" : " ") + sentence_.word(i + k);
-                const bool in_name = i > 0 && is_wordy(i - 1) &&
-                                     is_capital(sentence_.token(i - 1)) &&
-                                     is_capital(sentence_.token(i)) && k > 0;
-                if (!in_name && is_listed(words))
-                    fixed_[i] = std::max(fixed_[i], k + 1 + words_of_level(i + k + 1));
-            }
-        }
-    }
-
-    // Level I of CST Level I
-    std::size_t words_of_level(std::size_t i) const {
-        constexpr std::string_view numerals[] = {"i", "ii", "iii", "iv"};
-        const bool level =
-            sentence_.is_word(i, {"level", "class", "type"}) &&
-            (sentence_.is_figure(i + 1) || is_one_of(sentence_.word(i + 1), numerals));
-        return level ? 2 : 0;
-    }
-
-    // You're curious; be honest and punctual: adjectives that are said of a person.
-    void find_predicates() {
-        for (std::size_t i = 0; i < sentence_.size(); ++i) {
-            if (!is_one_of(sentence_.word(i), List::soft_predicates)) continue;
-            const bool after = i == 0 || !is_wordy(i - 1) ||
-                               sentence_.is(i - 1, wc::adverb | wc::be) ||
-                               sentence_.is_word(i - 1, {"be", "you're", "and", "or", "who's"});
-            const bool before = i + 1 >= sentence_.size() || !is_wordy(i + 1) ||
-                                sentence_.is(i + 1, wc::preposition | wc::conjunction);
-            if (after && before) fixed_[i] = std::max<std::size_t>(fixed_[i], 1);
-        }
-    }
 
     // Words that a run of capitals joins: Leave No Trace; or that end one: Housing First.
     void mark_names() {
@@ -141,6 +98,9 @@ private:
     }
 
     bool ends_name(std::size_t i) const {
+        if (i > 0 && is_capital(sentence_.token(i)) &&
+            is_one_of(sentence_.word(i - 1), List::names_of_things))
+            return true; // Microsoft Office
         return sentence_.is_word(i, {"first", "next", "now", "one", "plus", "pro"}) && i > 0 &&
                is_capital(sentence_.token(i)) && is_capital(sentence_.token(i - 1)) &&
                !opens_clause(i - 1) && !is_capital(sentence_.token(i + 1));
@@ -159,6 +119,8 @@ private:
     }
 
     bool opens_emptily(std::size_t i) const {
+        if (is_all_capitals(sentence_.token(i)) && !is_all_capitals(sentence_.token(i + 1)))
+            return false; // SAFE Act
         return said_of(sentence_.word(i), lines_of(List::praise)) || sentence_.is(i, wc::adverb);
     }
 
@@ -170,10 +132,10 @@ private:
                !sentence_.is_figure(i - 1);
     }
 
-    // Years mixing live sound: how long what follows was done.
+    // Years mixing live sound, experience meeting goals: that what follows was done.
     bool is_span(std::size_t i, std::size_t last) const {
-        return i + 1 < last &&
-               sentence_.is_word(i, {"years", "year", "yrs", "yr", "months", "hours", "weeks"});
+        return i + 1 < last && sentence_.is_word(i, {"years", "year", "yrs", "yr", "months",
+                                                     "hours", "weeks", "experience"});
     }
 
     bool is_weak(std::size_t i) const {
@@ -207,7 +169,9 @@ private:
         add_head_of_many(first, last);
         add_pairs(first, last);
         if (!studied && all_weak(first, last))
-            if (const std::size_t deed = verb_before(first); deed < first)
+            if (const std::size_t deed = verb_before(first);
+                deed < first &&
+                !(is_general_verb(deed) && english::is_person_noun(sentence_, last - 1)))
                 add_deed(deed, first, last - 1);
         join_by_of(first, last, end);
         return end;
@@ -351,10 +315,16 @@ private:
         add(first, to - 1, false);
     }
 
+    bool is_general_verb(std::size_t i) const {
+        const english::VerbForms& forms = sentence_.forms(i);
+        return !forms.none() && is_one_of(forms.verb->base, List::general_verbs);
+    }
+
     // Training new users, of whom by themselves nothing is asked.
     std::size_t add_deed_to_people(std::size_t begin, std::size_t end) {
         const std::size_t verb = verb_before(begin);
-        if (verb < begin && english::is_person_noun(sentence_, end - 1) && end - begin <= 2)
+        if (verb < begin && english::is_person_noun(sentence_, end - 1) && end - begin <= 2 &&
+            !is_general_verb(verb))
             add_deed(verb, end - 1, end - 1);
         return end;
     }

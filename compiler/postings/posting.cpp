@@ -7,6 +7,7 @@
 #include "compiler/english/sentence.hpp"
 #include "compiler/english/stems.hpp"
 #include "compiler/postings/acronyms.hpp"
+#include "compiler/postings/denials.hpp"
 #include "compiler/postings/evidence.hpp"
 #include "compiler/postings/kinds.hpp"
 #include "compiler/postings/lists.hpp"
@@ -43,6 +44,7 @@ struct Found { // a phrase where it stands
     const Statement* statement = nullptr;
     Kind kind{};
     Signs signs;
+    Choice choice;
 };
 
 bool is_within(const Phrase& inner, const Phrase& outer) {
@@ -109,6 +111,18 @@ bool is_denied(const Phrase& phrase, std::string_view sentence) {
     });
 }
 
+// Planning Technician II: of what stands below it.
+bool is_grade_label(const Phrase& phrase, std::string_view sentence) {
+    constexpr std::size_t longest_numeral = 3;
+    constexpr std::string_view numerals[] = {"i", "ii", "iii", "iv"};
+    if (phrase.extent.offset > 0) return false;
+    const std::string after =
+        lower_case(sentence.substr(phrase.extent.length, longest_numeral + 2));
+    const std::string_view next = std::string_view(after).substr(0, after.find(':'));
+    return next.size() < after.size() && (next.empty() ? is_one_of(phrase.lower.back(), numerals)
+                                                       : is_one_of(trimmed(next), numerals));
+}
+
 class PhraseFinder {
 public:
     PhraseFinder(std::span<const Statement> statements, const english::WordList& words)
@@ -117,8 +131,11 @@ public:
           people_(people_in(statements, words)) {}
 
     std::vector<Found> find() {
-        for (const Statement& statement : statements_)
+        for (const Statement& statement : statements_) {
+            const std::size_t first = found_.size();
             if (!statement.left_out) read(statement);
+            mark_choices(statement, std::span(found_).subspan(first));
+        }
         mark_those_that_hang_together();
         return std::move(found_);
     }
@@ -134,12 +151,14 @@ private:
         drop_nested(phrases, words_);
         const std::size_t employer = statement.item ? 0 : end_of_employer(statement.text);
         const StatementSigns signs(statement);
+        const Denials denials(statement.text);
         for (Phrase& phrase : phrases) {
             if (phrase.extent.offset < employer || is_name(phrase, statement, words_) ||
                 has_name_that_acts(phrase) || names_people(phrase, statement) ||
-                is_denied(phrase, statement.text))
+                is_denied(phrase, statement.text) || denials.at(phrase.extent.offset) ||
+                is_grade_label(phrase, statement.text))
                 continue;
-            Found found{std::move(phrase), {}, &statement, {}, {}};
+            Found found{std::move(phrase), {}, &statement, {}, {}, {}};
             found.stems = stems_of(found.phrase.lower);
             found.kind = kind_of(found.phrase, statement);
             found.signs = signs.of(found.phrase, found.kind, words_);
@@ -149,6 +168,37 @@ private:
                 found.signs[Sign::name_left_out] && found.signs[Sign::one_unlisted];
             found_.push_back(std::move(found));
         }
+    }
+
+    // Of what is asked for: any or all of it. What `or` begins, or an item that it ends, and each
+    // below `one of these` is a side of one choice.
+    void mark_choices(const Statement& statement, std::span<Found> found) {
+        below_alternatives_ = below_alternatives_ && statement.item;
+        if (found.empty() && ends_with_or(statement.text)) {
+            goes_on_ = true; // a semicolon parts it from its item
+            return;
+        }
+        if (!below_alternatives_ && !goes_on_ && !begins_with_or(statement.text)) {
+            ++sentence_;
+            sides_ = 0;
+        }
+        std::vector<Phrase> phrases;
+        for (const Found& one : found)
+            phrases.push_back(one.phrase);
+        const bool asks = statement.standing <= Standing::preferred;
+        const std::vector<Choice> choices = choices_in(statement.text, phrases, asks);
+        const std::uint32_t before = sides_;
+        for (std::size_t i = 0; i < found.size(); ++i) {
+            found[i].choice = choices[i];
+            found[i].choice.sentence = sentence_;
+            found[i].choice.side += before;
+            sides_ = std::max(sides_, found[i].choice.side);
+        }
+        goes_on_ = asks && !statement.heading && ends_with_or(statement.text);
+        if (statement.item || !opens_alternatives(statement.text)) return;
+        below_alternatives_ = true;
+        ++sentence_;
+        sides_ = 0;
     }
 
     bool has_name_left_out(const Phrase& phrase) const {
@@ -211,6 +261,8 @@ private:
     std::set<std::string> actors_;
     std::set<std::string> people_;
     std::vector<Found> found_;
+    std::uint32_t sentence_ = 0, sides_ = 0;
+    bool goes_on_ = false, below_alternatives_ = false;
 };
 
 // As it is quoted: of one longer than anybody reads what stands around the byte `at`. Each of its
@@ -234,6 +286,7 @@ void strengthen(Term& term, const Found& found, std::uint32_t file) {
         term.sentence = quoted_sentence(found.statement->text, found.phrase.extent.offset);
         term.place = {file, found.statement->line, 0, 0};
         term.signs = found.signs;
+        term.choice = found.choice;
     }
     if (term.times == 0 || found.kind > term.kind) term.kind = found.kind;
     if (++term.times > 1) term.signs[Sign::again] = true;
@@ -345,6 +398,7 @@ Posting read_posting(std::span<const Line> lines, std::uint32_t file,
     Posting posting;
     posting.english = is_english(lines, posting.words);
     const std::vector<Statement> all = statements(lines);
+    posting.conditions = conditions_in(all);
     TermMaker maker(file);
     for (const Found& found : PhraseFinder(all, words).find())
         maker.add(found);

@@ -7,6 +7,8 @@
 
 #include "compiler/base/place.hpp"
 #include "compiler/english/word_list.hpp"
+#include "compiler/postings/choices.hpp"
+#include "compiler/postings/conditions.hpp"
 #include "compiler/postings/parts.hpp"
 #include "compiler/postings/signs.hpp"
 
@@ -34,12 +36,14 @@ struct Term {
     bool likely = true;   // to be what is asked for, rather than not
     bool listed = true;   // likely enough to be looked for; else it is only said
     Signs signs;          // what its weight is made of
+    Choice choice;        // of the sentence where it stands strongest
 };
 
 struct Posting {
     std::vector<Term> terms; // the heaviest first
     std::vector<Statement> left_out;
-    bool english = true; // by its words of grammar
+    std::vector<Condition> conditions; // which no term weighs
+    bool english = true;               // by its words of grammar
     std::size_t words = 0;
 };
 

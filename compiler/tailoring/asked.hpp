@@ -6,7 +6,7 @@
 
 namespace quoin::tailoring {
 
-// What a search would miss is not counted as shown.
+// What is a slip or a near form is not counted as shown; what any of a list will do for is one.
 Demand asked_of(const matching::Coverage& coverage);
 
 }

@@ -38,9 +38,9 @@ struct Covered {
     std::vector<Showing> showings;
 };
 
-Covered covered(const std::string& words, const std::string& other = {},
-                quoin::postings::Kind kind = {}) {
-    const auto reading = quoin::fixtures::read_resume(page);
+Covered covered_in(const std::string& source, const std::string& words,
+                   const std::string& other = {}, quoin::postings::Kind kind = {}) {
+    const auto reading = quoin::fixtures::read_resume(source);
     REQUIRE(reading.resume);
     const quoin::model::Resume& resume = *reading.resume;
     static const quoin::english::WordList list(std::string(QUOIN_DATA_FOLDER) +
@@ -54,6 +54,11 @@ Covered covered(const std::string& words, const std::string& other = {},
     posting.terms.push_back(term);
     const Coverage coverage = cover(resume, posting, list);
     return {coverage.terms.at(0).verdict, coverage.terms.at(0).showings};
+}
+
+Covered covered(const std::string& words, const std::string& other = {},
+                quoin::postings::Kind kind = {}) {
+    return covered_in(page, words, other, kind);
 }
 
 }
@@ -87,6 +92,85 @@ TEST_CASE("matching: how near a term is shown") {
         CHECK(found.showings[0].how == row.how);
         CHECK(found.showings[0].place.line == row.line);
     }
+}
+
+TEST_CASE("matching: a thing by another name, of its kind, or implied") {
+    struct Row {
+        const char* term;
+        const char* source; // of entries beside the degree
+        Verdict verdict;
+        Nearness how;
+    };
+    const Row rows[] = {
+        {"CPR", "credential: First Aid and CPR/AED\n", Verdict::shown, Nearness::exact},
+        {"cash drawer", "role: Clerk\n- Balanced till nightly\n", Verdict::not_found,
+         Nearness::other_words},
+        {"upset customers", "role: Clerk\n- Calmed angry guests\n", Verdict::not_found,
+         Nearness::other_words},
+        {"greet customers", "role: Clerk\n- Greeted guests\n", Verdict::not_found,
+         Nearness::other_words},
+        {"spreadsheets", "role: Clerk\n- Built budget in Google Sheets\n", Verdict::not_found,
+         Nearness::of_kind},
+        {"spreadsheets", "role: Clerk\n- Excel at long hours\n", Verdict::missing, {}},
+        {"Microsoft Office", "role: Clerk\n- Wrote word lists\n", Verdict::missing, {}},
+        {"autism spectrum disorder", "role: Clerk\n- Sat with boy on the autism spectrum\n",
+         Verdict::shown, Nearness::form},
+        {"computer skills", "role: Clerk\n- Sold computer\n", Verdict::missing, {}},
+        {"e-newsletter", "role: Clerk\n- Wrote newsletter\n", Verdict::not_found, Nearness::near},
+        {"High school diploma", "", Verdict::shown, Nearness::implied},
+        {"GED", "", Verdict::shown, Nearness::implied},
+        {"nursing program", "", Verdict::shown, Nearness::implied},
+        {"welding program", "", Verdict::missing, {}},
+    };
+    for (const Row& row : rows) {
+        INFO(std::string(row.term));
+        INFO(std::string(row.source));
+        const Covered found =
+            covered_in(std::string("name: Ana Reyes\nemail: ana@example.org\n\nsection: Education\n"
+                                   "school: Ellery State College\n"
+                                   "degree: Bachelor of Science in Nursing\n"
+                                   "graduation: Jun 2028 (expected)\n\nsection: ") +
+                           (std::string_view(row.source).starts_with("cred") ? "Certifications"
+                                                                             : "Experience") +
+                           "\n" + row.source,
+                       row.term);
+        CHECK(found.verdict == row.verdict);
+        if (row.verdict == Verdict::missing) continue;
+        REQUIRE(!found.showings.empty());
+        CHECK(found.showings[0].how == row.how);
+    }
+}
+
+TEST_CASE("matching: of a choice one will do, and it counts once") {
+    const auto reading = quoin::fixtures::read_resume(page);
+    REQUIRE(reading.resume);
+    const quoin::english::WordList list(std::string(QUOIN_DATA_FOLDER) +
+                                        "/dictionaries/en_US.words");
+    Posting posting;
+    const auto ask = [&](const char* words, quoin::postings::Choice choice) {
+        Term term;
+        term.words = words;
+        term.weight = 1;
+        term.choice = choice;
+        posting.terms.push_back(term);
+    };
+    ask("gait belt", {1, 1, 1});
+    ask("welding", {1, 1, 1});
+    ask("rigging", {2, 1, 0}); // or
+    ask("diving", {2, 1, 0});
+    ask("residents", {2, 2, 0});
+    ask("knots", {3, 1, 1}); // neither
+    ask("sails", {3, 1, 1});
+    const Coverage coverage = cover(*reading.resume, posting, list);
+    const Verdict expected[] = {Verdict::shown, Verdict::spared,  Verdict::spared, Verdict::spared,
+                                Verdict::shown, Verdict::missing, Verdict::missing};
+    for (std::size_t i = 0; i < coverage.terms.size(); ++i)
+        CHECK(coverage.terms[i].verdict == expected[i]);
+    CHECK(coverage.required.terms == 3);
+    CHECK(coverage.required.missing == 1);
+    CHECK(std::abs(coverage.required.of_one() - 2.0 / 3) < 1e-9);
+    REQUIRE(coverage.terms[5].others.size() == 1);
+    CHECK(coverage.terms[6].told_with_first);
 }
 
 TEST_CASE("matching: what is not there is missing") {
@@ -128,7 +212,8 @@ TEST_CASE("matching: bullets in the order that serves the posting") {
     REQUIRE(ranked[0].bullets.size() == 5);
     CHECK(ranked[0].bullets[0].bullet == 2);
     CHECK(ranked[0].bullets[1].bullet == 1);
-    CHECK(ranked[0].bullets[2].bullet == 0); // of equals, as they stand
+    CHECK(ranked[0].bullets[2].bullet == 4); // patients, who are residents in other words
+    CHECK(ranked[0].bullets[3].bullet == 0); // of equals, as they stand
     CHECK(ranked[0].reordered);
 }
 

@@ -76,19 +76,18 @@ std::string where_cell(const TermCoverage& covered) {
     std::string text = "line " + lines_of_showings(covered);
     if (first.how != matching::Nearness::exact)
         text += fmt::format(", as \u201C{}\u201D", first.words);
-    if (first.how == matching::Nearness::near) text += fmt::format(", {}", name_of(first.how));
+    if (first.how >= matching::Nearness::near || first.how == matching::Nearness::implied)
+        text += fmt::format(", {}", name_of(first.how));
     return text;
 }
 
 std::string term_row(const TermCoverage& covered) {
     const postings::Term& term = *covered.term;
-    std::string words = term.words;
-    if (!term.other_form.empty()) words += " (" + term.other_form + ")";
     return fmt::format("<tr{}><th scope=\"row\">{}</th><td>{}</td><td class=\"kind\">{}</td><td "
                        "class=\"verdict\">{}"
                        "</td><td>{}</td><td class=\"from soft\">{}</td></tr>\n",
                        covered.verdict == matching::Verdict::missing ? " class=\"missing\"" : "",
-                       in_html(words), name_of(term.standing), name_of(term.kind),
+                       in_html(name_of_term(covered)), name_of(term.standing), name_of(term.kind),
                        name_of(covered.verdict), in_html(where_cell(covered)),
                        in_html(term.sentence));
 }
@@ -103,13 +102,22 @@ std::string terms_table(const Match& match) {
         "<th scope=\"col\" class=\"from\">the posting's sentence</th></tr></thead>\n<tbody>\n";
     for (const matching::Verdict verdict :
          {matching::Verdict::missing, matching::Verdict::list_only, matching::Verdict::not_found,
-          matching::Verdict::shown})
+          matching::Verdict::shown, matching::Verdict::spared})
         for (const TermCoverage& covered : told_terms(match, most_told))
-            if (covered.verdict == verdict) html += term_row(covered);
+            if (covered.verdict == verdict && !covered.told_with_first) html += term_row(covered);
     html += "</tbody>\n</table>\n</div>\n";
     const std::size_t all = match.coverage.terms.size();
     if (all <= most_told) return html;
     return html + fmt::format("<p>And {} that weigh less.</p>\n", all - most_told);
+}
+
+std::string conditions_list(const postings::Posting& posting) {
+    if (posting.conditions.empty()) return {};
+    std::string html = "<h2>Conditions, which no share counts: be ready to answer</h2>\n<ul>\n";
+    for (const postings::Condition& condition : posting.conditions)
+        html +=
+            fmt::format("<li>{}: {}</li>\n", in_html(condition.about), in_html(condition.sentence));
+    return html + "</ul>\n";
 }
 
 std::string order_list(const Match& match) {
@@ -144,8 +152,8 @@ std::string match_html(const Match& match) {
     html += "<ul class=\"shares\">\n" + share_item("required", match.coverage.required) +
             share_item("preferred", match.coverage.preferred) +
             share_item("the rest", match.coverage.rest) + "</ul>\n";
-    return html + terms_table(match) + order_list(match) + groupings_list(match) +
-           "</main>\n</body>\n</html>\n";
+    return html + terms_table(match) + conditions_list(match.posting) + order_list(match) +
+           groupings_list(match) + "</main>\n</body>\n</html>\n";
 }
 
 }

@@ -1,7 +1,9 @@
 #include "compiler/commands/match/match_report.hpp"
 
 #include "compiler/base/json_text.hpp"
+#include "compiler/commands/posting/conditions_json.hpp"
 
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace quoin::commands {
@@ -10,7 +12,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr int match_json_version = 1; // goes up when a key changes its meaning
+constexpr int match_json_version = 2; // goes up when a key changes its meaning
 
 Json share_json(const matching::Share& share) {
     return {{"terms", share.terms},
@@ -28,6 +30,12 @@ Json showing_json(const matching::Showing& showing) {
             {"words", showing.words}};
 }
 
+// The same for those of which any will do; empty for what is asked by itself.
+std::string choice_json(const postings::Choice& choice) {
+    if (choice.list == 0) return {};
+    return fmt::format("{}.{}.{}", choice.sentence, choice.side, choice.list);
+}
+
 Json covered_json(const matching::TermCoverage& covered) {
     Json json = {{"term", covered.term->words},
                  {"other_form", covered.term->other_form},
@@ -35,6 +43,7 @@ Json covered_json(const matching::TermCoverage& covered) {
                  {"standing", name_of(covered.term->standing)},
                  {"weight", in_thousandths(covered.term->weight)},
                  {"verdict", name_of(covered.verdict)},
+                 {"choice", choice_json(covered.term->choice)},
                  {"line", covered.term->place.line},
                  {"sentence", covered.term->sentence},
                  {"showings", Json::array()}};
@@ -78,6 +87,7 @@ std::string match_json(const Match& match) {
                  {"preferred", share_json(match.coverage.preferred)},
                  {"rest", share_json(match.coverage.rest)},
                  {"terms", Json::array()},
+                 {"conditions", conditions_json(match.posting)},
                  {"order", Json::array()},
                  {"groups", Json::array()},
                  {"caution", match_caution}};

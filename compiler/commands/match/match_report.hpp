@@ -42,6 +42,9 @@ inline std::span<const matching::TermCoverage> told_terms(const Match& match, st
     return std::span(match.coverage.terms).first(std::min(most, match.coverage.terms.size()));
 }
 
+// "GED (General Educational Development)"; of a choice that is missing all of it: "diploma or GED".
+std::string name_of_term(const matching::TermCoverage& covered);
+
 // "31 (bullet), 44 (list)"; lines of the source.
 std::string lines_of_showings(const matching::TermCoverage& covered);
 

@@ -38,8 +38,8 @@ std::string formula(const Share& share, std::string_view what) {
 
 std::string term_line(const TermCoverage& covered) {
     std::string text =
-        fmt::format("  {:9}  {}", name_of(covered.term->standing), covered.term->words);
-    if (!covered.term->other_form.empty()) text += fmt::format(" ({})", covered.term->other_form);
+        fmt::format("  {:9}  {}", name_of(covered.term->standing), name_of_term(covered));
+    if (covered.verdict == matching::Verdict::spared) return text + '\n';
     if (covered.verdict == matching::Verdict::missing)
         return text + fmt::format("\n               posting, line {}: {}\n",
                                   covered.term->place.line, in_quotes(covered.term->sentence));
@@ -47,7 +47,8 @@ std::string term_line(const TermCoverage& covered) {
     const matching::Showing& first = covered.showings.front();
     if (first.how != matching::Nearness::exact)
         text += fmt::format(", as {}", in_quotes(first.words));
-    if (!is_found(first.how)) text += fmt::format(" ({})", name_of(first.how));
+    if (!is_found(first.how) || first.how == matching::Nearness::implied)
+        text += fmt::format(" ({})", name_of(first.how));
     return text + '\n';
 }
 
@@ -55,8 +56,16 @@ std::string terms_text(std::span<const TermCoverage> terms, matching::Verdict ve
                        std::string_view title) {
     std::string text;
     for (const TermCoverage& covered : terms)
-        if (covered.verdict == verdict) text += term_line(covered);
+        if (covered.verdict == verdict && !covered.told_with_first) text += term_line(covered);
     return text.empty() ? text : std::string(title) + '\n' + text;
+}
+
+std::string conditions_of_match(const postings::Posting& posting) {
+    std::string text;
+    for (const postings::Condition& condition : posting.conditions)
+        text += fmt::format("  {}: posting, line {}: {}\n", condition.about, condition.line,
+                            in_quotes(condition.sentence));
+    return text.empty() ? text : "Conditions, which no share counts: be ready to answer\n" + text;
 }
 
 std::string order_text(const Match& match) {
@@ -109,7 +118,7 @@ std::string arithmetic(const Match& match) {
     std::string text =
         fmt::format("How the shares are reckoned: of each term its weight times {} where work "
                     "shows it, {} where only a list does, {} where a search would miss it; over "
-                    "all weights.\n",
+                    "all weights. What is a choice counts once.\n",
                     credit(matching::Verdict::shown), credit(matching::Verdict::list_only),
                     credit(matching::Verdict::not_found));
     text += formula(coverage.required, "required") + formula(coverage.preferred, "preferred") +
@@ -137,11 +146,24 @@ std::string match_text(const Match& match, const MatchStyle& style) {
     text += terms_text(told, matching::Verdict::not_found,
                        "There, but a search for the posting's word would miss it");
     text += terms_text(told, matching::Verdict::shown, "Shown");
+    text +=
+        terms_text(told, matching::Verdict::spared, "Not needed: another that will do is shown");
     if (told.size() < all)
         text += fmt::format("And {} that weigh less: --explain\n", all - told.size());
-    text += order_text(match) + groupings_text(match);
+    text += conditions_of_match(match.posting) + order_text(match) + groupings_text(match);
     if (style.explain) text += arithmetic(match);
     return text + std::string(match_caution) + '\n';
+}
+
+std::string name_of_term(const TermCoverage& covered) {
+    const auto named = [](const postings::Term& term) {
+        return term.other_form.empty() ? term.words
+                                       : fmt::format("{} ({})", term.words, term.other_form);
+    };
+    std::vector<std::string> names{named(*covered.term)};
+    for (const postings::Term* other : covered.others)
+        names.push_back(named(*other));
+    return joined(names, " or ");
 }
 
 std::string lines_of_showings(const TermCoverage& covered) {

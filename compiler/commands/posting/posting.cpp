@@ -1,7 +1,9 @@
 #include "compiler/commands/posting/posting.hpp"
 
 #include "compiler/base/json_text.hpp"
+#include "compiler/base/message.hpp"
 #include "compiler/commands/messages.hpp"
+#include "compiler/commands/posting/conditions_json.hpp"
 #include "compiler/commands/posting/posting_source.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/postings/evidence.hpp"
@@ -56,6 +58,16 @@ std::string left_out_text(const Posting& posting) {
     return text;
 }
 
+std::string conditions_of_posting(const Posting& posting) {
+    std::string text = posting.conditions.empty()
+                           ? ""
+                           : "Conditions, which no r\u00E9sum\u00E9 shows: be ready to answer\n";
+    for (const postings::Condition& condition : posting.conditions)
+        text += fmt::format("  line {}, {}: {}\n", condition.line, condition.about,
+                            in_quotes(condition.sentence));
+    return text;
+}
+
 std::string posting_text(const std::string& name, const Posting& posting, bool explain) {
     std::string text = name + ": what the posting asks for\n";
     const auto listed =
@@ -67,6 +79,7 @@ std::string posting_text(const std::string& name, const Posting& posting, bool e
     }
     if (shown < posting.terms.size())
         text += fmt::format("  and {} that weigh less: --explain\n", posting.terms.size() - shown);
+    text += conditions_of_posting(posting);
     if (explain) text += left_out_text(posting);
     return text + std::string(caution);
 }
@@ -92,7 +105,10 @@ Json term_json(const Term& term) {
 }
 
 Json posting_json(const std::string& name, const Posting& posting) {
-    Json json = {{"file", name}, {"terms", Json::array()}, {"left_out", Json::array()}};
+    Json json = {{"file", name},
+                 {"terms", Json::array()},
+                 {"conditions", conditions_json(posting)},
+                 {"left_out", Json::array()}};
     for (const Term& term : posting.terms)
         json["terms"].push_back(term_json(term));
     for (const postings::Statement& statement : posting.left_out)
@@ -123,7 +139,7 @@ ExitCode run_posting(const PostingRequest& request) {
             return ExitCode::errors;
     }
     if (request.format == "json" &&
-        !print_output("posting", json_text({{"version", 1}, {"files", files}})))
+        !print_output("posting", json_text({{"version", 2}, {"files", files}})))
         return ExitCode::errors;
     return code;
 }
