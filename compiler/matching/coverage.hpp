@@ -24,7 +24,7 @@ enum class Nearness {
     spelling,    // color for colour, data base for database, a slip
     near,        // another word of its family: analyzed for analysis, statistical for statistics
     other_words, // what else it is called: a till for a cash drawer
-    of_kind,     // one of its kind: Excel for spreadsheets
+    of_kind,     // one of its kind: Excel for spreadsheets, a barista for food service
 };
 std::string_view name_of(Nearness nearness);
 

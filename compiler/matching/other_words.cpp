@@ -30,12 +30,10 @@ public:
                 names.push_back(parted(other, " "));
             for (const Words& one : names)
                 for (const Words& other : names)
-                    if (one != other) names_[key_of(one)].push_back({other, false});
+                    if (one != other) names_[key_of(one)].push_back({other, As::same});
         });
-        each_listed(lines_of(List::members), [&](std::string_view kind, std::string_view members) {
-            for (const std::string_view member : pieces_of(members, ", "))
-                names_[key_of(parted(kind, " "))].push_back({parted(member, " "), true});
-        });
+        add(List::members, As::member);
+        add(List::jobs_of_trades, As::job);
     }
 
     const std::vector<OtherName>& of(const Words& words) const {
@@ -45,6 +43,15 @@ public:
     }
 
 private:
+    using As = OtherName::As;
+
+    void add(List list, As as) {
+        each_listed(lines_of(list), [&](std::string_view kind, std::string_view members) {
+            for (const std::string_view member : pieces_of(members, ", "))
+                names_[key_of(parted(kind, " "))].push_back({parted(member, " "), as});
+        });
+    }
+
     std::map<std::string, std::vector<OtherName>> names_;
 };
 
@@ -56,11 +63,11 @@ std::vector<OtherName> other_names_of(const Words& lower) {
     std::vector<OtherName> names = index.of(lower);
     if (lower.size() < 2 || lower.size() > most_words) return names;
     const std::size_t whole = names.size();
-    names.push_back({lower, false});
+    names.push_back({lower, OtherName::As::same});
     for (std::size_t i = 0; i < lower.size(); ++i)
         for (std::size_t all = names.size(), n = whole; n < all; ++n)
             for (const OtherName& other : index.of({lower[i]})) {
-                if (other.member || other.words.size() > 1) continue;
+                if (other.as != OtherName::As::same || other.words.size() > 1) continue;
                 names.push_back(names[n]);
                 names.back().words[i] = other.words.front();
             }

@@ -7,8 +7,10 @@
 namespace quoin::matching {
 
 struct OtherName {
+    enum class As { same, member, job };
+
     std::vector<std::string> words; // a member's as it is written, else in small letters
-    bool member = false;            // of the kind: Excel of spreadsheets
+    As as{}; // a member of the kind: Excel of spreadsheets; a job of the trade
 };
 
 // `lower` is a term's words: the names of the whole, and of words within it (angry guests for upset

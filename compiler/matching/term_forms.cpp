@@ -95,9 +95,11 @@ void add_other_names(std::vector<TermForm>& forms, const Words& lower) {
         Words words;
         for (const std::string& word : name.words)
             words.push_back(lower_case(word));
+        const bool same = name.as == OtherName::As::same;
         forms.push_back(
-            form_of(std::move(words), name.member ? Nearness::of_kind : Nearness::other_words));
+            form_of(std::move(words), same ? Nearness::other_words : Nearness::of_kind));
         forms.back().named = is_capital_letter(name.words.front().front());
+        forms.back().job = name.as == OtherName::As::job;
     }
 }
 
@@ -112,7 +114,7 @@ Words stems_of(const Words& lower) {
 
 TermForm form_of(Words lower, Nearness best) {
     Words stems = stems_of(lower);
-    return {std::move(lower), std::move(stems), best, false};
+    return {std::move(lower), std::move(stems), best, false, false};
 }
 
 std::vector<TermForm> other_forms_of(const Words& lower, std::string_view typed) {

@@ -13,6 +13,7 @@ struct TermForm {
     std::vector<std::string> lower, stems;
     Nearness best{};    // how near it can be
     bool named = false; // as a name: with capitals
+    bool job = false;   // where roles and employers are named
 };
 
 std::vector<std::string> stems_of(const std::vector<std::string>& lower);

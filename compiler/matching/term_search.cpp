@@ -126,6 +126,7 @@ bool TermSearch::may_stand(const Words& stems) const {
 // The first place where all stems stand within a window.
 std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
                                                   const TermForm& form) const {
+    if (form.job && text.where != Where::head) return std::nullopt;
     const std::size_t size = form.stems.size(), all = text.words.size();
     for (std::size_t first = 0; first < all; ++first) {
         if (!is_one_of(text.words[first].stem, form.stems)) continue;

@@ -12,9 +12,9 @@ namespace {
 
 bool is_unit_of_time(std::string_view lower) {
     constexpr std::string_view units[] = {
-        "hour",   "hours",  "day",   "days",   "week", "weeks",   "month",
-        "months", "year",   "years", "minute", "time", "quarter", "quarters",
-        "pound",  "pounds", "mile",  "person", "seat", "step",    "plus"};
+        "hour",  "hours",  "day",  "days",    "week",     "weeks", "month",  "months", "year",
+        "years", "minute", "time", "quarter", "quarters", "pound", "pounds", "mile",   "person",
+        "seat",  "step",   "plus", "yr",      "yrs",      "hr",    "hrs",    "wk",     "mo"};
     return std::ranges::find(units, lower) != std::end(units);
 }
 
