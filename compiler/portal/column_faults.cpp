@@ -13,11 +13,13 @@ namespace {
 constexpr std::size_t least_lines = 8; // on each side, without a line that crosses
 constexpr double least_words = 3;      // a line on each side: dates and labels have fewer
 constexpr double gutter_slack = 3;     // pt
+constexpr std::size_t most_turns = 3;  // from column to column: over, back for a foot, and over
 
 struct TwoColumns {
     std::size_t page = 0;
     double gutter = 0, top = 0, bottom = 0; // pt; the right column begins at the gutter
     std::size_t left_lines = 0, right_lines = 0;
+    bool titled = false; // sections stand in both, in whatever short lines
 };
 
 using Lines = std::vector<const ReadLine*>;
@@ -31,25 +33,43 @@ bool holds_prose(std::size_t lines, std::size_t words) {
            static_cast<double>(words) >= least_words * static_cast<double>(lines);
 }
 
-// A stretch of the page that no line crosses at the gutter, if it holds two columns of prose.
+struct Side {
+    std::size_t lines = 0, words = 0, dates = 0, titles = 0;
+
+    // Sections with what belongs to them; titles and dates by themselves are a margin's.
+    bool holds_sections() const {
+        return titles > 0 && lines >= least_lines / 2 && 2 * (titles + dates) <= lines;
+    }
+};
+
+// A stretch of the page that no line crosses at the gutter, if it holds two columns: of prose, or
+// of sections each.
 std::optional<TwoColumns> columns_in(const Lines& stretch, double gutter) {
     TwoColumns columns{stretch.front()->page, gutter, stretch.front()->box.top, 0, 0, 0};
-    std::size_t words[2] = {0, 0}, dates = 0;
+    Side left, right;
     for (const ReadLine* line : stretch) {
-        const bool right = line->box.left > gutter - gutter_slack;
-        ++(right ? columns.right_lines : columns.left_lines);
-        words[right] += line->words.size();
-        dates += right && has_year(*line);
+        Side& side = line->box.left > gutter - gutter_slack ? right : left;
+        ++side.lines;
+        side.words += line->words.size();
+        side.dates += has_year(*line);
+        side.titles += is_usual_title(line->text());
         columns.bottom = std::max(columns.bottom, line->box.bottom);
     }
-    const bool are_columns = holds_prose(columns.left_lines, words[0]) &&
-                             holds_prose(columns.right_lines, words[1]) &&
-                             2 * dates <= columns.right_lines;
-    return are_columns ? std::optional(columns) : std::nullopt;
+    columns.left_lines = left.lines;
+    columns.right_lines = right.lines;
+    const bool prose = holds_prose(left.lines, left.words) &&
+                       holds_prose(right.lines, right.words) && 2 * right.dates <= right.lines;
+    columns.titled = !prose && left.holds_sections() && right.holds_sections();
+    return prose || columns.titled ? std::optional(columns) : std::nullopt;
 }
 
 bool crosses(const ReadLine& line, double gutter) {
     return line.box.left < gutter - gutter_slack && line.box.right > gutter - gutter_slack;
+}
+
+bool is_better(const TwoColumns& found, const TwoColumns& best) {
+    if (found.titled != best.titled) return best.titled;
+    return found.right_lines > best.right_lines;
 }
 
 std::optional<TwoColumns> columns_at(const Lines& by_height, double gutter) {
@@ -58,7 +78,7 @@ std::optional<TwoColumns> columns_at(const Lines& by_height, double gutter) {
     const auto end_stretch = [&] {
         if (stretch.size() >= 2 * least_lines)
             if (const auto found = columns_in(stretch, gutter);
-                found && (!best || found->right_lines > best->right_lines))
+                found && (!best || is_better(*found, *best)))
                 best = found;
         stretch.clear();
     };
@@ -95,7 +115,7 @@ std::optional<TwoColumns> columns_on(const Reading& reading, std::size_t page) {
     std::optional<TwoColumns> best;
     for (const double gutter : gutters_of(lines, reading.pages[page].width))
         if (const auto found = columns_at(lines, gutter);
-            found && (!best || found->right_lines > best->right_lines))
+            found && (!best || is_better(*found, *best)))
             best = found;
     return best;
 }
@@ -127,10 +147,12 @@ void check_columns(const Evidence& evidence, ScanFaults& faults) {
         const auto columns = columns_on(evidence.by_place, page);
         if (!columns) continue;
         const std::size_t fewer = std::min(columns->left_lines, columns->right_lines);
+        // a section is torn apart wherever the reading leaves its column and comes back
+        const std::size_t bearable = columns->titled ? most_turns : fewer - 1;
         if (std::max(crossings(evidence.by_place, *columns),
-                     crossings(evidence.by_file, *columns)) >= fewer)
+                     crossings(evidence.by_file, *columns)) > bearable)
             report<messages::interleaved_columns>(faults).page = page + 1;
-        else
+        else if (!columns->titled)
             report<messages::two_columns>(faults).page = page + 1;
     }
 }

@@ -198,6 +198,12 @@ std::vector<std::string> find_phones(std::string_view text) {
     return phones;
 }
 
+bool breaks_link(std::string_view end, std::string_view next) {
+    if (end.size() < 2 || !end.ends_with('-') || link_in(next).empty()) return false;
+    return is_letter_or_figure(end[end.size() - 2]) &&
+           !link_in(std::string(end).append(next)).empty();
+}
+
 std::vector<std::string> find_links(std::string_view text) {
     constexpr std::string_view parting = " \t\n";
     std::vector<std::string> links;

@@ -45,6 +45,8 @@ Found find_all(const Reading& reading, const PageLanguages& languages = {},
 std::vector<std::string> find_emails(std::string_view text);
 std::vector<std::string> find_phones(std::string_view text);
 std::vector<std::string> find_links(std::string_view text);
+// `brandt-` above `olin.example`: an address that a line's end broke at a hyphen of its own.
+bool breaks_link(std::string_view end, std::string_view next);
 
 // names.cpp: the largest text at the top of the first page, if it looks like a name
 std::string find_name(const Reading& reading);

@@ -145,6 +145,38 @@ TEST_CASE("scan: two columns, read one after the other or across") {
     CHECK(checks_of(evidence) == Words{"interleaved-columns"});
 }
 
+TEST_CASE("scan: sections in a narrow column and a wide one, torn apart by the reading") {
+    const Words side = {"Skills",  "Sewing", "Cutting", "Languages",
+                        "Spanish", "Twi",    "Awards",  "Red Thread"};
+    const Words main = {"Experience",
+                        "Costume Shop Assistant",
+                        "Sewed 40 costumes for a play",
+                        "Stagehand",
+                        "Education",
+                        "Ellery State College",
+                        "Volunteer",
+                        "Food Bank"};
+    PageBuilder in_turn{faultless().by_place}, torn{faultless().by_place};
+    for (std::size_t i = 0; i < side.size(); ++i) {
+        const double top = 200 + 14 * static_cast<double>(i);
+        in_turn.line(72, top, side[i]);
+        torn.line(72, top, side[i]).line(330, top, main[i]);
+    }
+    for (std::size_t i = 0; i < main.size(); ++i)
+        in_turn.line(330, 200 + 14 * static_cast<double>(i), main[i]);
+    CHECK(checks_of(in_turn.reading) == Words{});
+    CHECK(checks_of(torn.reading) == Words{"interleaved-columns"});
+}
+
+TEST_CASE("scan: an address that its column breaks at a hyphen is whole") {
+    PageBuilder page{faultless().by_place};
+    page.line(72, 200, "brandt-").line(72, 214, "olin.example/work");
+    CHECK(find_all(page.reading).links == Words{"brandt-olin.example/work"});
+    PageBuilder apart{faultless().by_place};
+    apart.line(72, 200, "part-time").line(72, 214, "olin.example/work");
+    CHECK(find_all(apart.reading).links == Words{"olin.example/work"});
+}
+
 TEST_CASE("scan: dates at the right, labels at the left and lists are no columns") {
     PageBuilder dates{faultless().by_place}, labels{faultless().by_place};
     for (int i = 0; i < 12; ++i) {
