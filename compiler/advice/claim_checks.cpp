@@ -113,7 +113,8 @@ std::optional<int> months_on_page(const ProofContext& context, std::string_view 
     for (const Position& position :
          positions(context.resume, {experience, projects, activities, other})) {
         const model::DateRange* range = dates_in(position.entry->find(trade::FieldName::dates));
-        if (!range || (!name.empty() && !tells_of(*position.entry, name))) continue;
+        if (!range || ends_before_start(*range)) continue;
+        if (!name.empty() && !tells_of(*position.entry, name)) continue;
         const auto& first = range->start ? range->start : range->end;
         if (!first) continue;
         const int end = range->end ? std::min(months(*range->end).last, today) : today;

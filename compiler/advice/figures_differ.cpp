@@ -76,7 +76,32 @@ public:
         return amounts;
     }
 
+    struct Change {
+        ToldAmount from, to;
+    };
+
+    // The first `from A to B`, whatever stands behind A.
+    std::optional<Change> change() const {
+        constexpr std::size_t near = 5;
+        for (std::size_t i = 0; i < tokens_.size(); ++i) {
+            const auto from = word(i) == "from" ? figure_at(i + 1) : std::nullopt;
+            for (std::size_t k = i + 2; from && k < i + near; ++k)
+                if (const auto to = word(k) == "to" ? figure_at(k + 1) : std::nullopt;
+                    to && to->kind == from->kind)
+                    return Change{*from, *to};
+        }
+        return std::nullopt;
+    }
+
 private:
+    std::optional<ToldAmount> figure_at(std::size_t i) const {
+        auto amount = amount_in(word(i));
+        if (!amount) return std::nullopt;
+        amount->at = tokens_[i].extent.offset;
+        amount->size = tokens_[i].extent.length;
+        return amount;
+    }
+
     std::string_view word(std::size_t i) const {
         return i < tokens_.size() ? std::string_view(tokens_[i].lower) : std::string_view{};
     }
@@ -178,6 +203,7 @@ private:
 
     void look_at_clause(std::string_view clause, std::size_t offset, const model::Text& text) {
         const auto amounts = ToldAmounts(clause, stemmer_).read();
+        look_at_change(clause, offset, text);
         if (is_rounded(lower_case(clause))) return;
         const Stems all = amounts.size() == 1 ? stems_of(clause, stemmer_) : Stems{};
         for (const ToldAmount& amount : amounts)
@@ -201,6 +227,24 @@ private:
             other = other_amount(claimed, told);
         }
         if (found && other) tell(text, clause, offset, amount, *found, *other);
+    }
+
+    // `from 6.1% to 2.3%` here, and `from 6.1% to 3.2%` in the bullet that tells of the same.
+    void look_at_change(std::string_view clause, std::size_t offset, const model::Text& text) {
+        const auto claimed = ToldAmounts(clause, stemmer_).change();
+        if (!claimed) return;
+        const Stems said = stems_of(clause, stemmer_);
+        for (std::size_t b = 0; b < told_.size(); ++b) {
+            const WordedBullet& bullet = context_.bullets[b];
+            const auto told = ToldAmounts(bullet.text, stemmer_).change();
+            if (!told || shared(said, told_[b]) == 0 || told->from.kind != claimed->from.kind)
+                continue;
+            const bool from = told->from.value == claimed->from.value;
+            const bool to = told->to.value == claimed->to.value;
+            if (from == to) continue; // both the same, or another change
+            tell(text, clause, offset, from ? claimed->to : claimed->from, bullet,
+                 from ? told->to : told->from);
+        }
     }
 
     // All of the clause, or what is counted and what was done with it.
@@ -239,7 +283,35 @@ private:
 
 }
 
+namespace {
+
+// 6, of `team of 6`
+std::optional<WordAt> team_in(std::string_view lower) {
+    const std::size_t at = find_phrase(lower, "team of");
+    if (at == lower.npos) return std::nullopt;
+    const std::size_t begin = std::min(at + 8, lower.size());
+    const std::size_t end = std::min(lower.find_first_not_of("0123456789", begin), lower.size());
+    if (end == begin) return std::nullopt;
+    return WordAt{lower.substr(begin, end - begin), begin};
+}
+
+// `with: team of 4`, and a bullet of the same entry: Led team of 6.
+void teams_differ(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : context.bullets) {
+        const model::Field* with = bullet.position.entry->find(trade::FieldName::with);
+        const std::string lower = lower_case(plain_in(with));
+        const auto shown = team_in(lower), told = team_in(bullet.part.lower);
+        if (shown && told && shown->word != told->word)
+            report<messages::figures_differ>(
+                findings, bullet.place({told->offset, told->word.size()}), in_quotes(told->word),
+                in_quotes(shown->word), with->place.line);
+    }
+}
+
+}
+
 void figures_differ(const ProofContext& context, std::vector<Finding>& findings) {
+    teams_differ(context, findings);
     constexpr std::size_t longest = 2000; // bytes; of more no summary is made
     study_differs(context, findings);
     if (context.bullets.size() > most_bullets) return;

@@ -334,7 +334,10 @@ private:
 
     // `Halved falls over 8 months`; but `Charted sales over 8 months`, which were not worked
     bool changes_over(std::size_t i) const {
-        const bool changes = is_one_of(word(0), List::verbs_of_cutting) ||
+        constexpr std::array<std::string_view, 8> deeds{
+            "phoned", "called", "knocked", "visited", "taught", "tutored", "coached", "canvassed"};
+        const bool changes = is_one_of(word(0), deeds) ||
+                             is_one_of(word(0), List::verbs_of_cutting) ||
                              is_one_of(word(0), List::verbs_of_rising) ||
                              word(0).starts_with("halv") || word(0).starts_with("doubl");
         return changes && (word(i) == "over" || word(i) == "within");

@@ -6,6 +6,7 @@
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/numbers.hpp"
 
 #include <algorithm>
 #include <array>
@@ -342,6 +343,34 @@ bool tells_of_raise(const Clause& clause) {
 
 }
 
+namespace {
+
+constexpr std::array<std::string_view, 5> hourly{" an hour", " per hour", "/hour", "/hr",
+                                                 " hourly"};
+
+// `Rang up 130 sales a day at $17.25 an hour`: no more than wages are by the hour; but `Hired 4
+// aides at $18 an hour`, who are others.
+std::optional<english::Extent> hourly_pay_in(std::string_view lower) {
+    constexpr double least = 7, most = 60; // dollars
+    constexpr std::array<std::string_view, 8> of_others{"hired",  "hire",    "paid",    "pay",
+                                                        "billed", "offered", "billing", "rented"};
+    for (std::size_t at = lower.find(" at $"); at != lower.npos; at = lower.find(" at $", at + 1)) {
+        const std::string_view rest = lower.substr(at + 5);
+        const std::size_t end = std::min(rest.find_first_not_of("0123456789."), rest.size());
+        const auto dollars = grouped_number(rest.substr(0, end));
+        const std::string_view unit = rest.substr(end);
+        const auto named = std::ranges::find_if(
+            hourly, [&](std::string_view one) { return unit.starts_with(one); });
+        const bool others = std::ranges::any_of(
+            of_others, [&](std::string_view verb) { return has_phrase(lower, verb); });
+        if (named != hourly.end() && !others && dollars && *dollars >= least && *dollars <= most)
+            return english::Extent{at + 4, 1 + end + named->size()};
+    }
+    return std::nullopt;
+}
+
+}
+
 std::optional<english::Extent> salary_in(std::string_view lower, WhereFrom from) {
     for (const Clause& clause : clauses_in(lower)) {
         const bool told =
@@ -349,7 +378,7 @@ std::optional<english::Extent> salary_in(std::string_view lower, WhereFrom from)
             (from != WhereFrom::bullet && (asks_for_pay(clause.text) || is_pay_alone(clause.text)));
         if (told) return clause.extent;
     }
-    return std::nullopt;
+    return from == WhereFrom::bullet ? hourly_pay_in(lower) : std::nullopt;
 }
 
 std::optional<english::Extent> references_in(std::string_view lower, WhereFrom from) {

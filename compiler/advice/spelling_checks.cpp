@@ -228,7 +228,7 @@ bool check_word(const SpelledWord& spelled, const model::Text& text, const Known
                 const english::Language& language, std::vector<Finding>& findings) {
     const std::string word = possessed(spelled.word);
     if (is_right(spelled, word, known, language)) return false;
-    if (is_known_slip(word, spelled.opens)) return true; // told by its own name
+    if (is_known_slip(word, spelled.offset == 0)) return true; // told by its own name
     if (const std::string two = parted_words(word, language); !two.empty()) {
         report<messages::run_together>(findings, text.place(spelled.offset, word.size()),
                                        in_quotes(word))

@@ -168,9 +168,11 @@ void judge_half(const std::string& half, const PageBars& bars) {
 // last to 1 and 1 where they were of the usual kind, with 1 must on 3 clean ones, and where their
 // writers were asked for contradictions to 0.33 and 0.8. Of 42 more, a third of whose slips were to
 // show only where two lines are read together, the half held back came, by its lines, to 0.75 and
-// 0.90, with 1 must and 2 shoulds on 8 clean pages. The floor is what holds now.
+// 0.90, with 1 must and 2 shoulds on 8 clean pages; 14 of the usual kind after that, of whose 27
+// musts 8 were contradictions, to 0.59 and 0.96, with 1 must and 1 should on 7 clean ones. The
+// floor is what holds now.
 TEST_CASE("labelled pages: the half that rules were written with") {
-    judge_half("tuning", {0.88, 0.89, 0.90});
+    judge_half("tuning", {0.89, 0.90, 0.90});
 }
 
 // What is asked is 0.95, 0.88 and 0.95. When these pages were read for the first time it was 0.65,
