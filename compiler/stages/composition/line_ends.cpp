@@ -28,6 +28,9 @@ constexpr double within_item = 150;        // of a list that semicolons part
 constexpr double within_comma_item = 60;   // of one that commas part
 constexpr double within_title_field = 400; // a title has fields, and need not be even
 constexpr double after_sign = 120;         // a hyphen or a slash inside a word
+// Programs that put together what a line's end parted leave the hyphen out: `selfemployment`. Any
+// column has room for a compound of so many bytes.
+constexpr std::size_t longest_whole_compound = 24;
 constexpr double at_soft_hyphen = 150;
 constexpr double within_contact_field = 1000;
 // Of a contact line of four items or more none stands alone on its second line; of three, one has
@@ -146,6 +149,11 @@ bool begins_with_separator(std::string_view rest) {
     });
 }
 
+bool parts_compound(std::string_view before, std::string_view after) {
+    const std::string_view begin = last_word(before), end = after.substr(0, after.find(' '));
+    return before.ends_with('-') && begin.size() + end.size() <= longest_whole_compound;
+}
+
 bool is_kept(const LineEndText& text, std::size_t offset) {
     for (std::size_t i = 0; i + 1 < text.kept_bytes.size(); i += 2)
         if (text.kept_bytes[i] < offset && offset <= text.kept_bytes[i + 1]) return true;
@@ -205,6 +213,7 @@ public:
         const std::string_view after = text_.text.substr(offset);
         if (begins_with_separator(after) || is_kept(text_, offset)) return std::nullopt;
         if (in_level && level_->is_kept()) return std::nullopt;
+        if (parts_compound(before, after)) return std::nullopt;
         LineEnd end{offset, at_soft_hyphen, hyphen};
         if (!hyphen) end.penalty = penalty_between(before, after, text_.english);
         if (in_literal) end.left_out = separator_at_end(before);

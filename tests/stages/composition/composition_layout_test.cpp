@@ -67,13 +67,16 @@ TEST_CASE("how gladly a line ends") {
     CHECK(ends("GPA 3.62 · Fellow of Note; Prize (2026)", line, true) ==
           "4:150 12:0 19:150 22:190 28:0 ");
     CHECK(ends("Portuguese (conversational), Spanish (native)", line, true) == "11:400 29:0 ");
-    CHECK(ends("tidal- and river-fed", bullet, true) == "11:40 17:120 ");
+    CHECK(ends("tidal- and river-fed", bullet, true) == "11:40 ");
     CHECK(ends("taken from the sea", bullet, true) == "6:0 11:40 15:40 ");
     CHECK(ends("a, Dublin Core, b", line, true) == "3:0 10:90 16:0 ");
     CHECK(ends("in Service. Has run on; it, too, 88% alive", bullet, true) ==
           "3:40 12:0 16:60 20:0 24:0 28:0 33:0 37:30 ");
     CHECK(comma_ends("Tools: scissor lift, meter") == "7:0 15:120 21:0 ");
-    CHECK(ends("well-kept boats", bullet, true) == "5:120 10:0 ");
+    CHECK(ends("well-kept boats", bullet, true) == "10:0 ");
+    CHECK(ends("mapping/sampling boats", bullet, true) == "8:120 17:0 ");
+    CHECK(ends("a salt-marsh-and-mudflat-ish bay", bullet, true) ==
+          "2:40 7:120 13:120 17:120 25:120 29:0 ");
     CHECK(ends("Port Ellery", contact, true) == "5:1060 ");
     CHECK(ends("Port Ellery", title, true) == "5:460 ");
     CHECK(contact_ends("Ana · Bo · Cy · Di") == "7:0 13:0 19:600 "); // none alone on a second line
