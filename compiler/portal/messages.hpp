@@ -176,6 +176,9 @@ inline constexpr Message word_lost =
 inline constexpr Message read_loose =
     "{} of the pieces that the theme sends to the right edge would be read apart from what they "
     "belong to, in the order of the page: {}; for a portal, take a theme that keeps them in line";
+inline constexpr Message read_across =
+    "{} side by side: programs that read a page line by line take both for one line; for a portal, "
+    "take a theme that sets all in one column, under its headings";
 inline constexpr Message side_by_side =
     "{} side by side: programs that read a page line by line take both for one line, and some that "
     "part it by its white space take one before the other; for a portal, take a theme that sets "

@@ -5,6 +5,7 @@
 #include "compiler/portal/faults.hpp"
 #include "compiler/stages/composition/characters.hpp"
 #include "compiler/stages/composition/line_ends.hpp"
+#include "compiler/stages/pages/reading_order.hpp"
 
 #include <fmt/ranges.h>
 
@@ -257,11 +258,19 @@ std::vector<std::string> loose_pieces(const std::vector<ExpectedWord>& expected,
     return loose;
 }
 
+namespace {
+
+bool has_two_columns(const composition::Composition& composition) {
+    return std::ranges::find(composition.paragraphs, composition::Region::side,
+                             &composition::Paragraph::region) != composition.paragraphs.end();
+}
+
+}
+
 std::string_view side_by_side(const composition::Composition& composition) {
     const auto any = [&](auto is_so) { return std::ranges::any_of(composition.paragraphs, is_so); };
     using composition::Paragraph;
-    if (any([](const Paragraph& at) { return at.region == composition::Region::side; }))
-        return "two columns stand";
+    if (has_two_columns(composition)) return "two columns stand";
     if (any([](const Paragraph& at) { return at.in_margin; }))
         return "headings in the margin and their text stand";
     if (any([](const Paragraph& at) { return at.block_columns > 1; }))
@@ -305,8 +314,8 @@ bool holds_all(const std::vector<ExpectedWord>& expected, const Readings& readin
 
 }
 
-bool verify_pdf(const composition::Composition& composition, std::string_view pdf, Place file,
-                Diagnostics& diagnostics) {
+bool verify_pdf(const composition::Composition& composition, const pages::Pages& pages,
+                std::string_view pdf, Place file, Diagnostics& diagnostics) {
     const auto read = read_pdf(pdf);
     if (const auto* fault = std::get_if<std::string>(&read)) {
         diagnostics.error(file, fill<messages::not_verified>(*fault));
@@ -318,7 +327,10 @@ bool verify_pdf(const composition::Composition& composition, std::string_view pd
         if (!holds_all(expected, readings, by_place, file, diagnostics)) return false;
     if (const auto loose = loose_pieces(expected, readings.by_place); !loose.empty())
         diagnostics.warning(file, fill<messages::read_loose>(loose.size(), list_of(loose)));
-    if (const std::string_view what = side_by_side(composition); !what.empty())
+    const std::string_view what = side_by_side(composition);
+    if (has_two_columns(composition) && pages::columns_read_whole(composition, pages))
+        diagnostics.warning(file, fill<messages::read_across>(what));
+    else if (!what.empty())
         diagnostics.warning(file, fill<messages::side_by_side>(what));
     return true;
 }

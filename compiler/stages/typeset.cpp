@@ -8,6 +8,7 @@
 #include "compiler/stages/fit/side_choice.hpp"
 #include "compiler/stages/messages.hpp"
 #include "compiler/stages/model/build.hpp"
+#include "compiler/stages/pages/reading_order.hpp"
 #include "compiler/stages/selection/select.hpp"
 
 #include <algorithm>
@@ -34,24 +35,27 @@ void warn_of_unused_tags(const model::Resume& resume, const Choices& choices, st
 struct Arranged {
     composition::Composition composition;
     std::variant<fit::Fit, fit::Overflow> fit;
+    bool in_order = true; // read so by programs that go by places
 
-    // How much room it has, the more the better: whether it fits, whether what stands at the right
-    // edge does so in one line with what it belongs to, how tight it is.
-    auto room() const {
+    // How good it is: whether it fits, whether it is read in order, whether what stands at the
+    // right edge does so in one line with what it belongs to, how much room it has.
+    auto worth() const {
         const auto* fitted = std::get_if<fit::Fit>(&fit);
-        return std::tuple(fitted != nullptr, fitted && has_fills_in_line(*fitted),
+        return std::tuple(fitted != nullptr, in_order, fitted && has_fills_in_line(*fitted),
                           fitted ? -fitted->tightness : 0.0);
     }
-    bool is_comfortable() const { return room() >= std::tuple(true, true, -fit::comfortable); }
+    bool is_comfortable() const {
+        return worth() >= std::tuple(true, true, true, -fit::comfortable);
+    }
     std::size_t pages() const { // none if it is too long
         const auto* fitted = std::get_if<fit::Fit>(&fit);
         return fitted ? fitted->pages() : 0;
     }
     // Than one that is named after it.
     bool is_better_than(const Arranged& other) const {
-        const bool both = pages() > 0 && other.pages() > 0;
+        const bool both = pages() > 0 && other.pages() > 0 && in_order == other.in_order;
         if (both && pages() != other.pages()) return pages() < other.pages();
-        return !other.is_comfortable() && room() >= other.room();
+        return !other.is_comfortable() && worth() >= other.worth();
     }
 
 private:
@@ -88,42 +92,57 @@ bool has_side(const composition::SidePlan& plan) {
 using Compose =
     std::function<std::optional<composition::Composition>(const composition::SidePlan* plan)>;
 
-// Of two columns, with what the page is best off with at the side, and then of one, unless the
-// writer asks for the side; else as it is. None if a character is in no font.
-std::vector<composition::Composition>
-in_columns(const model::Resume& resume, const theme::Theme& theme, const Compose& compose_by) {
-    std::vector<composition::Composition> found;
-    const auto add = [&](std::optional<composition::Composition> composition) {
-        if (composition) found.push_back(*std::move(composition));
-    };
-    const composition::SidePlan widest = composition::widest_plan(resume, theme);
-    if (!has_side(widest) || is_far_too_long(resume)) {
-        add(compose_by(nullptr));
-        return found;
+Arranged arranged(composition::Composition composition, const theme::Theme& theme,
+                  const model::Settings& settings) {
+    auto fitted = fit::fit(composition, theme, settings);
+    return {std::move(composition), std::move(fitted)};
+}
+
+// Of what does not fit nothing is asked.
+bool is_in_order(const Arranged& two) {
+    const auto* fitted = std::get_if<fit::Fit>(&two.fit);
+    return !fitted ||
+           pages::columns_read_whole(two.composition, pages::make_pages(two.composition, *fitted));
+}
+
+// With what the page is best off with at the side, at the first width that is read in order. None
+// if nothing is to stand there.
+std::optional<Arranged> in_two_columns(const fit::SideOffer& offer, const theme::Theme& theme,
+                                       const model::Settings& settings, const Compose& compose_by) {
+    std::optional<Arranged> best;
+    std::vector<double> tried;
+    while (!best || !best->in_order) {
+        const composition::SidePlan plan = fit::best_side(offer, theme, settings, tried);
+        if (!has_side(plan) || std::ranges::find(tried, plan.width) != tried.end()) break;
+        tried.push_back(plan.width);
+        auto composition = compose_by(&plan);
+        if (!composition) break;
+        Arranged next = arranged(*std::move(composition), theme, settings);
+        next.in_order = is_in_order(next);
+        if (!best || next.is_better_than(*best)) best = std::move(next);
     }
+    return best;
+}
+
+// Of two columns where that is comfortable, or no tighter than one, and read in order; or as the
+// writer asks. None if a character is in no font.
+std::optional<Arranged> in_way(const model::Resume& resume, const theme::Theme& theme,
+                               const Compose& compose_by) {
+    const composition::SidePlan widest = composition::widest_plan(resume, theme);
+    const bool may_be_two = has_side(widest) && !is_far_too_long(resume);
     const composition::SidePlan none{std::vector<bool>(widest.at_side.size()), widest.width};
-    auto main = compose_by(&none), side = compose_by(&widest);
-    if (!main || !side) return found;
+    auto main = compose_by(may_be_two ? &none : nullptr);
+    if (!main) return std::nullopt;
+    if (!may_be_two) return arranged(*std::move(main), theme, resume.settings);
+    const auto side = compose_by(&widest);
+    if (!side) return std::nullopt;
     fit::SideOffer offer{*main, *side, widest.at_side, none.at_side};
     for (std::size_t s = 0; s < offer.must.size(); ++s)
         offer.must[s] = resume.sections[s].side;
-    const composition::SidePlan best = fit::best_side(offer, theme, resume.settings);
-    if (has_side(best)) add(compose_by(&best));
-    if (offer.must == none.at_side) add(std::move(main));
-    return found;
-}
-
-// Of two columns where that is comfortable, or no tighter than one.
-std::optional<Arranged> in_way(const model::Resume& resume, const theme::Theme& theme,
-                               const Compose& compose_by) {
-    std::optional<Arranged> best;
-    for (composition::Composition& composition : in_columns(resume, theme, compose_by)) {
-        if (best && best->is_comfortable()) break;
-        auto fitted = fit::fit(composition, theme, resume.settings);
-        Arranged arranged{std::move(composition), std::move(fitted)};
-        if (!best || arranged.is_better_than(*best)) best = std::move(arranged);
-    }
-    return best;
+    auto two = in_two_columns(offer, theme, resume.settings, compose_by);
+    if (offer.must != none.at_side || (two && two->is_comfortable())) return two;
+    Arranged one = arranged(*std::move(main), theme, resume.settings);
+    return two && !one.is_better_than(*two) ? std::move(two) : std::move(one);
 }
 
 // All entries in one of the theme's ways, on as few pages as any takes: the last named that is

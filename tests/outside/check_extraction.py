@@ -6,11 +6,12 @@ its text is aligned (align.py) with the words of expected_words.py. Anything els
 printed by the theme (theme_literals.py). And what belongs together comes out together: no empty line
 stands between an entry and its dates or between a bullet's sign and its words.
 
-A theme of two columns must give them one whole after the other to the readers that keep the file's
-order. Those that look at the page, line by line or by blocks, are asked for every word, in any order:
-what they make of columns is theirs, and the reason why the house theme has one.
+A theme of two columns must give them one whole after the other to every reader but the one that goes
+line by line, which no place of columns serves; that one is asked for every word, in any order, and
+so are all where a section may go on, on the next page, after the other column.
 
-So with headings in the margin and columns of skills, which a theme of tests/fixtures has.
+Of headings in the margin and columns of skills, which a theme of tests/fixtures has, those readers
+that look at the page, line by line or by blocks, are asked for every word in any order.
 
 A theme that sends dates to the right edge gives them in their place to the readers that keep the file's
 order or go line by line; those of READ_EDGES_LOOSE, which part the page by its white space, are asked
@@ -192,7 +193,7 @@ def read_columns(case, theme, words, heads, pages):
     results = []
     for reader, read in readers.READERS.items():
         text = read(case.pdf)
-        if reader in readers.BY_LAYOUT or pages > 1:  # a section may go on after the other column
+        if reader in readers.LINE_BY_LINE or pages > 1:
             results.append(read_in_any_order(case, reader, words, text))
             continue
         aligned = Aligner(in_order, theme, heads).align(text)

@@ -36,13 +36,22 @@ def heading_of(part):
     return " ".join(word.text for word in part if word.place == part[0].place).casefold()
 
 
+def line_of(heading, lines):
+    """The first line that it begins on; in a narrow column it may turn over."""
+    for first in range(len(lines)):
+        if lines[first] and heading.startswith(lines[first]):
+            for past in range(first + 1, min(first + 4, len(lines)) + 1):
+                if " ".join(lines[first:past]) == heading:
+                    return first
+    return 0
+
+
 def in_page_order(words, places, text):
     """The words in the order of the page that `text` was read from, and the count of columns that the
     order of the sections amounts to."""
     top, *sections = by_sections(words, places)
     lines = [expected_words.normalise(line).strip().casefold() for line in text.split("\n")]
-    found = {id(part): lines.index(heading_of(part)) if heading_of(part) in lines else 0
-             for part in sections}
+    found = {id(part): line_of(heading_of(part), lines) for part in sections}
     ordered = sorted(sections, key=lambda part: found[id(part)])
     ranks = [sections.index(part) for part in ordered]
     columns = 1 + sum(b < a for a, b in zip(ranks, ranks[1:]))

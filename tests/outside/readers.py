@@ -67,6 +67,9 @@ READERS = {
 # Those that order words by where they stand on the page, not by where they stand in the file.
 BY_LAYOUT = {"pdftotext", "pdftotext -layout", "pdfminer"}
 
+# Of these, one that takes whatever stands at one height for one line.
+LINE_BY_LINE = {"pdftotext -layout"}
+
 # It puts an empty line between any two lines that are set well apart.
 PARTS_LINES = {"pdfminer"}
 

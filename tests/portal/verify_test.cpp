@@ -206,12 +206,12 @@ TEST_CASE("verify: a PDF is read back, and what it lost is reported at its place
             composition.paragraphs.push_back(paragraph);
         }
         Diagnostics diagnostics;
-        CHECK(verify_pdf(composition, pdf, {0, 0, 0, 0}, diagnostics) == c.message.empty());
+        CHECK(verify_pdf(composition, {}, pdf, {0, 0, 0, 0}, diagnostics) == c.message.empty());
         const auto& all = diagnostics.all();
         CHECK_MESSAGE((all.empty() ? "" : all.front().text) == c.message, c.second);
     }
     Diagnostics diagnostics;
-    CHECK_FALSE(verify_pdf({}, "%PDF-1.4 junk", {0, 0, 0, 0}, diagnostics));
+    CHECK_FALSE(verify_pdf({}, {}, "%PDF-1.4 junk", {0, 0, 0, 0}, diagnostics));
     CHECK(diagnostics.all().front().text == "the PDF cannot be verified: it is damaged: "
                                             "'pdftotext' could not read it; export it again");
 }

@@ -233,11 +233,12 @@ private:
             note_overflow(*overflow, typeset);
             if (!request_.draft) return ExitCode::does_not_fit;
         }
-        written_.pdf = pdf::write_pdf(typeset.composition, pages_of(typeset, request_),
+        const pages::Pages pages = pages_of(typeset, request_);
+        written_.pdf = pdf::write_pdf(typeset.composition, pages,
                                       document_time(context_.epoch, typeset.resume.settings));
-        const bool is_whole =
-            !request_.verify ||
-            portal::verify_pdf(typeset.composition, *written_.pdf, whole_file(file_), diagnostics_);
+        const bool is_whole = !request_.verify ||
+                              portal::verify_pdf(typeset.composition, pages, *written_.pdf,
+                                                 whole_file(file_), diagnostics_);
         return is_whole ? ExitCode::done : ExitCode::errors;
     }
 

@@ -141,11 +141,12 @@ public:
         nothing_.plan = {offer.must, theme.side_width.preferred};
     }
 
-    composition::SidePlan run() {
+    composition::SidePlan run(const std::vector<double>& tried) {
         const theme::Preference& width = theme_.side_width;
         for (int step = 0; step <= width_steps; ++step) {
             const double share = static_cast<double>(step) / width_steps;
-            try_width(std::lerp(width.least, width.most, share));
+            const double each = std::lerp(width.least, width.most, share);
+            if (std::ranges::find(tried, each) == tried.end()) try_width(each);
             if (width.least == width.most) break;
         }
         for (const Found* found : {&roomiest_, &lowest_})
@@ -212,8 +213,8 @@ private:
 }
 
 composition::SidePlan best_side(const SideOffer& offer, const theme::Theme& theme,
-                                const model::Settings& settings) {
-    return SideSearch(offer, theme, settings).run();
+                                const model::Settings& settings, const std::vector<double>& tried) {
+    return SideSearch(offer, theme, settings).run(tried);
 }
 
 }

@@ -8,8 +8,9 @@
 // roomy the one with the evenest feet is taken.
 //
 // Not considered are ways that fill the narrow column to less than `least_side` of the main one at
-// the preferred setting: they leave a hole in the page, and a reader which weighs places, as
-// pdfminer does, takes a column first whose foot is far above the other's.
+// the preferred setting: they leave a hole in the page. Where programs would mix the columns of
+// what is found (compiler/stages/pages/reading_order.hpp), the best of the other widths is asked
+// for (compiler/stages/typeset.cpp).
 #pragma once
 
 #include "compiler/stages/composition/composition.hpp"
@@ -29,8 +30,9 @@ struct SideOffer {
     std::vector<bool> may, must;          // one a section
 };
 
-// With nothing at the side where one column is better.
+// With nothing at the side where one column is better, or no width is left but those in `tried`.
 composition::SidePlan best_side(const SideOffer& offer, const theme::Theme& theme,
-                                const model::Settings& settings);
+                                const model::Settings& settings,
+                                const std::vector<double>& tried = {});
 
 }
