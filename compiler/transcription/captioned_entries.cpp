@@ -2,6 +2,8 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/transcription/entry_fields.hpp"
+#include "compiler/transcription/form_captions.hpp"
+#include "compiler/transcription/list_marks.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,44 +12,6 @@
 namespace quoin::transcription {
 
 namespace {
-
-struct FormCaption {
-    std::string_view words, label; // `-`: a bullet
-};
-
-constexpr std::array form_captions{
-    FormCaption{"employer", "employer"},
-    FormCaption{"company", "employer"},
-    FormCaption{"organization", "employer"},
-    FormCaption{"agency", "employer"},
-    FormCaption{"position", "role"},
-    FormCaption{"position title", "role"},
-    FormCaption{"title", "role"},
-    FormCaption{"job title", "role"},
-    FormCaption{"role", "role"},
-    FormCaption{"school", "school"},
-    FormCaption{"institution", "school"},
-    FormCaption{"college", "school"},
-    FormCaption{"degree", "degree"},
-    FormCaption{"program", "degree"},
-    FormCaption{"location", "place"},
-    FormCaption{"place", "place"},
-    FormCaption{"city", "place"},
-    FormCaption{"dates", "dates"},
-    FormCaption{"date", "dates"},
-    FormCaption{"dates employed", "dates"},
-    FormCaption{"dates of employment", "dates"},
-    FormCaption{"dates attended", "dates"},
-    FormCaption{"period", "dates"},
-    FormCaption{"year", "dates"},
-    FormCaption{"graduated", "dates"},
-    FormCaption{"graduation date", "dates"},
-    FormCaption{"duties", "-"},
-    FormCaption{"responsibilities", "-"},
-    FormCaption{"job duties", "-"},
-    FormCaption{"description", "-"},
-    FormCaption{"accomplishments", "-"},
-};
 
 struct FormCell {
     std::string_view label; // empty: no caption
@@ -61,9 +25,8 @@ FormCell cell_of(std::vector<OldWord> words) {
     for (std::size_t i = 0; i + 1 < words.size() && i < most; ++i) {
         if (!words[i].text.ends_with(':')) continue;
         const std::string said = lower_case(joined_words(words, 0, i + 1));
-        const auto* found = std::ranges::find(
-            form_captions, std::string_view(said).substr(0, said.size() - 1), &FormCaption::words);
-        if (found == form_captions.end()) break;
+        const FormCaption* found = caption_named(std::string_view(said).substr(0, said.size() - 1));
+        if (!found || found->part == FormPart::person || found->label == "items") break;
         words.erase(words.begin(), words.begin() + static_cast<std::ptrdiff_t>(i + 1));
         words.front().apart = false;
         return {found->label, std::move(words)};
@@ -96,37 +59,105 @@ public:
         : school_(school), languages_(languages) {}
 
     void take(const OldRow& row) {
+        goes_on_ = !row.item && is_small_letter(row.words.front().text.front()) &&
+                   !entries_.empty() && !entries_.back().bullets.empty();
         for (const FormCell& cell : cells_of(row)) {
-            if (entries_.empty() || begins_entry(cell.label)) entries_.emplace_back();
+            if (entries_.empty() || begins_entry(cell.label)) begin_entry();
             take_cell(cell);
         }
         entries_.back().old.push_back(row.text());
     }
 
-    std::vector<DraftEntry> entries() { return std::move(entries_); }
+    std::vector<DraftEntry> entries() {
+        close_dates();
+        return std::move(entries_);
+    }
 
 private:
-    bool begins_entry(std::string_view label) {
-        return label != "-" && !label.empty() && label != "place" && label != "dates" &&
-               entries_.back().find(label);
+    void begin_entry() {
+        close_dates();
+        entries_.emplace_back();
+    }
+
+    bool begins_entry(std::string_view label) const {
+        constexpr std::array<std::string_view, 6> further = {"-",     "place", "state",
+                                                             "dates", "from",  "to"};
+        const auto& fields = entries_.back().fields;
+        return !label.empty() && !is_one_of(label, further) &&
+               std::ranges::find(fields, label, &DraftField::label) != fields.end();
     }
 
     void take_cell(const FormCell& cell) {
         DraftEntry& entry = entries_.back();
-        if (cell.label.empty() || cell.label == "-")
-            return entry.bullets.push_back({cell.text(), 1});
+        if (cell.label.empty() && goes_on_) return go_on(cell.text());
+        if (cell.label.empty() || cell.label == "-") return add_bullets(cell.words);
+        if (cell.label == "from") return void(from_ = cell.words);
+        if (cell.label == "state") return add_state(cell.text());
+        if (cell.label == "to") return add_span(cell.words);
         if (cell.label != "dates") return entry.add(cell.label, cell.text());
-        const auto dates = dates_on(cell.words, languages_);
+        add_dates(cell.words);
+    }
+
+    void go_on(const std::string& text) { entries_.back().bullets.back().text += " " + text; }
+
+    // `- Guarded the pool. - Taught lessons.`: what was done, all on one row.
+    void add_bullets(const std::vector<OldWord>& words) {
+        const std::string sign = is_list_mark(words.front().text) ? words.front().text : "";
+        std::vector<OldWord> open;
+        const auto close = [&] {
+            if (!open.empty())
+                entries_.back().bullets.push_back({joined_words(open, 0, open.size()), 1});
+            open.clear();
+        };
+        for (const OldWord& word : words)
+            word.text == sign ? close() : open.push_back(word);
+        close();
+    }
+
+    void add_state(const std::string& state) {
+        DraftField* place = entries_.back().find("place");
+        place ? void(place->value += ", " + state) : entries_.back().add("place", state);
+    }
+
+    void add_span(const std::vector<OldWord>& to) {
+        std::vector<OldWord> words = std::exchange(from_, {});
+        if (!words.empty()) words.push_back({"\u2013"});
+        words.insert(words.end(), to.begin(), to.end());
+        for (OldWord& word : words)
+            word.apart = false;
+        add_dates(words);
+    }
+
+    // `From: 2021` and no end: whether it goes on is not said.
+    void close_dates() {
+        if (from_.empty()) return;
+        const bool adds = !entries_.back().find("dates");
+        add_dates(std::exchange(from_, {}));
+        if (adds) entries_.back().guesses.emplace_back("dates");
+    }
+
+    void add_dates(const std::vector<OldWord>& words) {
+        const auto dates = dates_on(words, languages_);
         if (dates.empty()) return;
         const bool graduates = school_ && !dates.front().range;
-        entry.add(graduates ? "graduation" : "dates", dates.front().value);
+        entries_.back().add(graduates ? "graduation" : "dates", dates.front().value);
     }
 
     bool school_;
     const portal::PageLanguages& languages_;
     std::vector<DraftEntry> entries_;
+    std::vector<OldWord> from_;
+    bool goes_on_ = false; // the row, with the bullet above
 };
 
+}
+
+std::vector<DraftEntry> entries_by_captions(const std::vector<OldRow>& rows, trade::Holds holds,
+                                            const PageFacts& facts) {
+    FormReader reader(holds == trade::Holds::education, facts.languages);
+    for (const OldRow& row : rows)
+        reader.take(row);
+    return reader.entries();
 }
 
 std::vector<DraftEntry> captioned_entries(const std::vector<OldRow>& rows, trade::Holds holds,
@@ -137,10 +168,7 @@ std::vector<DraftEntry> captioned_entries(const std::vector<OldRow>& rows, trade
             captions += static_cast<std::size_t>(std::ranges::count_if(
                 cells_of(row), [](const FormCell& cell) { return !cell.label.empty(); }));
     if (captions < 2 || 3 * captions < rows.size()) return {};
-    FormReader reader(holds == trade::Holds::education, facts.languages);
-    for (const OldRow& row : rows)
-        reader.take(row);
-    return reader.entries();
+    return entries_by_captions(rows, holds, facts);
 }
 
 }

@@ -5,6 +5,8 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <optional>
@@ -59,16 +61,18 @@ bool is_average(std::string_view text) {
            text.find_first_of(";") == text.npos;
 }
 
-// Items of such a label are parted by semicolons.
+// Items of such a label are parted by semicolons; what begins with a figure tells more of the one
+// before it: `President's List, 3 terms`.
 std::string as_items(std::string_view text) {
     if (text.find(';') != text.npos) return std::string(text);
     std::string items;
     for (const std::string_view part : comma_parts(text))
-        items.append(items.empty() ? "" : "; ").append(part);
+        items.append(items.empty() ? "" : is_figure(part.front()) ? ", " : "; ").append(part);
     return items;
 }
 
 std::optional<DraftField> captioned(std::string_view text) {
+    constexpr std::size_t longest_of_average = 24; // `Nursing` of `Nursing GPA 3.7`
     const std::string lower = lower_case(text);
     for (const Caption& caption : captions) {
         if (!lower.starts_with(caption.words)) continue;
@@ -81,6 +85,10 @@ std::optional<DraftField> captioned(std::string_view text) {
                            caption.label == "activities";
         return DraftField{std::string(caption.label), items ? as_items(value) : std::string(value)};
     }
+    if (const std::size_t at = lower.find(" gpa "); at < longest_of_average)
+        if (const std::string_view of = text.substr(0, at), value = text.substr(at + 5);
+            std::ranges::all_of(of, is_ascii_letter) && is_average(value))
+            return DraftField{"gpa", fmt::format("{} ({})", value, of)};
     if (lower.ends_with(" gpa") && is_average(text))
         return DraftField{"gpa", std::string(trimmed(text.substr(0, text.size() - 4)))};
     if (lower.starts_with("dean's list") || lower.starts_with("dean\u2019s list") ||
@@ -111,6 +119,13 @@ std::optional<std::vector<DraftField>> facts_in(const std::string& text) {
     return facts_parted(row, " \u00B7 ");
 }
 
+// `Nursing GPA 3.7` of `3.7 (Nursing)`, beside another average.
+std::string average_as_it_stood(const std::string& value) {
+    const std::size_t open = value.find(" (");
+    if (open == std::string::npos) return "GPA " + value;
+    return std::string(trimmed(value.substr(open), " ()")) + " GPA " + value.substr(0, open);
+}
+
 void add_fact(DraftField field, DraftEntry& entry) {
     DraftField* there = entry.find(field.label);
     if (!there)
@@ -118,7 +133,8 @@ void add_fact(DraftField field, DraftEntry& entry) {
     else if (field.label == "honors" || field.label == "courses" || field.label == "activities")
         there->value += "; " + field.value;
     else
-        entry.bullets.push_back({field.value, 1});
+        entry.bullets.push_back(
+            {field.label == "gpa" ? average_as_it_stood(field.value) : field.value, 1});
 }
 
 struct SchoolAndDegree {
@@ -132,10 +148,22 @@ void append_part(std::string& text, std::string_view part) {
     text.append(text.empty() ? "" : ", ").append(part);
 }
 
+// `Associate in Business (GPA 3.9)`
+std::string_view take_facts_in_parentheses(std::string_view text, SchoolAndDegree& to) {
+    const std::size_t open = text.rfind('(');
+    if (open == text.npos || !text.ends_with(')')) return text;
+    auto fact = captioned(trimmed(text.substr(open), "()"));
+    if (!fact) return text;
+    to.facts.push_back(std::move(*fact));
+    return trimmed(text.substr(0, open));
+}
+
 // A name with commas in it, part by part; what tells nothing goes with the part before it.
 void take_name(const HeadPiece& piece, SchoolAndDegree& to) {
     std::string* last = nullptr;
-    for (const std::string_view part : comma_parts(piece.text)) {
+    for (const std::string_view whole : comma_parts(piece.text)) {
+        const std::string_view part = take_facts_in_parentheses(whole, to);
+        if (part.empty()) continue;
         if (auto fact = captioned(part)) {
             to.facts.push_back(std::move(*fact));
             last = nullptr;
@@ -233,7 +261,9 @@ DraftEntry education_entry(const RowsOfEntry& rows, const PageFacts& facts) {
     for (const DraftField& field : named.facts)
         add_fact(field, entry);
     const bool lone = std::ranges::none_of(pieces.dates, &DatesOnLine::range);
-    add_dates(pieces, lone ? "graduation" : "dates", entry);
+    const std::string_view dated = lone ? "graduation" : "dates";
+    add_dates(pieces, dated, entry);
+    if (rows.dates_guessed && entry.find(dated)) entry.guesses.emplace_back(dated);
     for (const DraftField& field : found)
         add_fact(field, entry);
     if (pieces.place_guessed) entry.guesses.emplace_back("place");

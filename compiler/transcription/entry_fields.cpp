@@ -69,18 +69,39 @@ std::string whole_title(const HeadPieces& pieces, std::size_t from, std::size_t 
     return text;
 }
 
-// `State Board of Health, No. NA-204471`: what follows who gives it is a number.
-void drop_number(TitleAndOrg& names) {
-    const auto parts = comma_parts(names.org);
-    if (parts.size() < 2) return;
-    const std::string lower = lower_case(parts.back());
-    const bool number = lower.starts_with("no. ") || lower.starts_with('#') ||
-                        lower.starts_with("number ") || lower.starts_with("license ") ||
-                        lower.starts_with("lic. ") || lower.starts_with("id ");
-    if (!number || !has_digit(lower)) return;
+// `No. NA-204471`, `NC00000117`
+bool is_number_of_card(std::string_view text) {
+    constexpr std::ptrdiff_t fewest = 5; // figures where no word tells
+    const std::string lower = lower_case(text);
+    const bool told = lower.starts_with("no. ") || lower.starts_with('#') ||
+                      lower.starts_with("number ") || lower.starts_with("license ") ||
+                      lower.starts_with("lic. ") || lower.starts_with("id ");
+    return told ? has_digit(lower)
+                : text.find(' ') == text.npos && std::ranges::count_if(text, is_figure) >= fewest;
+}
+
+// `State Board of Health, No. NA-204471`: what follows who gives it, or its name, is a number.
+void drop_number(std::string& text, TitleAndOrg& names) {
+    const auto parts = comma_parts(text);
+    if (parts.size() < 2 || !is_number_of_card(parts.back())) return;
     names.others.emplace_back(parts.back());
-    const auto cut = static_cast<std::size_t>(parts.back().data() - names.org.data());
-    names.org = trimmed(std::string_view(names.org).substr(0, cut), " ,");
+    const auto cut = static_cast<std::size_t>(parts.back().data() - text.data());
+    text = trimmed(std::string_view(text).substr(0, cut), " ,");
+}
+
+// `Storekeeper, Second Class`, below its employer: a comma parts no other one off.
+TitleAndOrg whole_position(const HeadPieces& pieces, const HeadHabits& habits) {
+    const TitleAndOrg parted = title_and_org(pieces, habits);
+    if (leans_to_role(parted.org) < -0.5) return parted;
+    TitleAndOrg whole;
+    whole.title = whole_title(pieces, 0, pieces.names.size());
+    return whole;
+}
+
+TitleAndOrg lone_employer(const HeadPieces& pieces) {
+    TitleAndOrg names;
+    names.org = whole_title(pieces, 0, pieces.names.size());
+    return names;
 }
 
 // An award, a card, a paper: its name first, then who gives it.
@@ -113,9 +134,10 @@ TitleAndOrg named_first(const HeadPieces& pieces) {
     for (std::size_t i = end; i < names; ++i)
         result.others.push_back(pieces.names[i].text);
     if (!result.org.empty()) return result;
+    drop_number(result.title, result);
     const auto parts = comma_parts(result.title);
     for (std::size_t i = parts.size(); i-- > 1;) {
-        if (leans_to_role(parts[i]) > -1) continue;
+        if (leans_to_role(parts[i]) > -1 && !parts[i].starts_with("State of ")) continue;
         const auto cut = static_cast<std::size_t>(parts[i].data() - result.title.data());
         result.org = result.title.substr(cut);
         result.title = std::string(trimmed(std::string_view(result.title).substr(0, cut), " ,"));
@@ -206,13 +228,25 @@ void add_publication(const HeadPieces& pieces, DraftEntry& entry) {
 
 }
 
+namespace {
+
+// As the document has it, or by how far its sign stands in from that of the first.
+int level_of(const OldRow& row, const RowsOfEntry& rows) {
+    constexpr double deeper = 8, at_most = 60; // pt; what is further off stands in another column
+    if (!row.item) return 1;
+    const double in = row.mark_left - rows.items.front().mark_left;
+    return rows.items.front().item && in > deeper && in < at_most ? 2 : std::min(row.level, 2);
+}
+
+}
+
 DraftEntry begin_entry(const RowsOfEntry& rows) {
     DraftEntry entry;
     for (const OldRow& row : rows.heads)
         entry.old.push_back(row.text());
     for (const OldRow& row : rows.items) {
         entry.old.push_back(row.text());
-        entry.bullets.push_back({row.text(), row.item ? std::min(row.level, 2) : 1});
+        entry.bullets.push_back({row.text(), level_of(row, rows)});
     }
     if (!entry.bullets.empty()) entry.bullets.front().level = 1;
     return entry;
@@ -238,8 +272,11 @@ DraftEntry entry_of(const RowsOfEntry& rows, trade::Holds holds, const PageFacts
     } else {
         const bool by_name = holds == trade::Holds::honors || holds == trade::Holds::credentials ||
                              holds == trade::Holds::other || holds == trade::Holds::projects;
-        names = by_name ? named_first(pieces) : title_and_org(pieces, facts.habits);
-        drop_number(names);
+        names = rows.employs    ? lone_employer(pieces)
+                : by_name       ? named_first(pieces)
+                : rows.position ? whole_position(pieces, facts.habits)
+                                : title_and_org(pieces, facts.habits);
+        drop_number(names.org, names);
         add_names(names, holds, entry);
     }
     if (holds == trade::Holds::projects) part_course(entry);
@@ -254,6 +291,7 @@ DraftEntry entry_of(const RowsOfEntry& rows, trade::Holds holds, const PageFacts
     }
     if (holds == trade::Holds::credentials) add_expiry(pieces, entry);
     add_dates(pieces, "dates", entry);
+    if (rows.dates_guessed && entry.find("dates")) entry.guesses.emplace_back("dates");
     add_others(names, holds, entry);
     return entry;
 }

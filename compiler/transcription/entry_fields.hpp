@@ -31,6 +31,9 @@ void add_dates(const HeadPieces& pieces, std::string_view label, DraftEntry& ent
 bool add_citation(DraftEntry& entry);
 std::string venue_of(std::string_view text);
 
+// Of a form: a caption before each value.
+std::vector<DraftEntry> entries_by_captions(const std::vector<OldRow>& rows, trade::Holds holds,
+                                            const PageFacts& facts);
 // None where values have no captions before them.
 std::vector<DraftEntry> captioned_entries(const std::vector<OldRow>& rows, trade::Holds holds,
                                           const PageFacts& facts);

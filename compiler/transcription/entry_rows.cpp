@@ -22,8 +22,9 @@ constexpr std::size_t most_heads = 4;
 struct RowFacts {
     bool dated = false; // has a date of its own, or nothing else
     bool only_dates = false;
-    bool in_name = false; // its date is in parentheses, or in a phrase
-    double left = 0;      // of what is no date
+    bool in_name = false;        // its date is in parentheses, or in a phrase
+    bool in_parentheses = false; // a span at its end
+    double left = 0;             // of what is no date
 };
 
 // With a stop, and too long for a name: what dates it has are of what it tells.
@@ -48,9 +49,19 @@ RowFacts facts_of(const OldRow& row, bool prose_counts, const portal::PageLangua
         const bool soft = dates.in_parentheses || dates.glued;
         facts.in_name = soft && (facts.in_name || !facts.dated);
         facts.dated = facts.dated || !soft || dates.end == row.words.size();
+        facts.in_parentheses =
+            dates.in_parentheses && dates.range && dates.end == row.words.size() && dates.begin > 0;
     }
     facts.only_dates = covered == row.words.size();
     return facts;
+}
+
+// Names have a capital in each word that counts.
+bool reads_as_phrase(const OldRow& row) {
+    const auto small = static_cast<std::size_t>(std::ranges::count_if(
+        row.words, [](const OldWord& word) { return is_small_letter(word.text.front()); }));
+    return is_capital_letter(row.words.front().text.front()) && 2 * small > row.words.size() &&
+           std::ranges::none_of(row.words, &OldWord::apart);
 }
 
 bool is_list_of_lines(trade::Holds holds) {
@@ -62,7 +73,8 @@ class EntryParter {
 public:
     EntryParter(const std::vector<OldRow>& rows, trade::Holds holds,
                 const portal::PageLanguages& languages)
-        : rows_(is_list_of_lines(holds) ? rows : mended_rows(rows, languages)), holds_(holds) {
+        : rows_(is_list_of_lines(holds) ? rows : mended_rows(rows, languages)), holds_(holds),
+          languages_(languages) {
         std::vector<double> gaps;
         for (const OldRow& row : rows_) {
             facts_.push_back(facts_of(row, is_list_of_lines(holds), languages));
@@ -70,18 +82,84 @@ public:
             has_marks_ = has_marks_ || row.item;
             if (!row.running && !row.item) margin_ = std::min(margin_, facts_.back().left);
         }
-        dates_lead_ = !facts_.empty() && facts_.front().only_dates;
         std::ranges::sort(gaps);
         usual_gap_ = gaps.empty() ? 0 : gaps[gaps.size() / 4];
+        if (holds == trade::Holds::experience) find_positions();
     }
 
+    // Dates on rows of their own stand above each entry or within its head: which way is right the
+    // whole section tells, as that which leaves least without its dates.
     std::vector<RowsOfEntry> part() {
+        auto within = part_with(false);
+        if (std::ranges::none_of(facts_, &RowFacts::only_dates)) return within;
+        auto above = part_with(true);
+        const std::size_t lost_within = unpaired(within), lost_above = unpaired(above);
+        const bool lead =
+            lost_above == lost_within ? stand_nearer_below() : lost_above < lost_within;
+        auto& better = lead ? above : within;
+        if (lost_above == lost_within && !pair_alike(above, within))
+            for (RowsOfEntry& entry : better)
+                entry.dates_guessed = names_in(entry) < std::ssize(entry.heads);
+        return std::move(better);
+    }
+
+private:
+    // `Cook, First Class (2019–2022)` more than once, each above what was done: dates of its own.
+    void find_positions() {
+        std::vector<std::size_t> positions;
+        for (std::size_t i = 0; i + 1 < rows_.size(); ++i)
+            if (facts_[i].in_parentheses && !rows_[i].item && rows_[i + 1].item)
+                positions.push_back(i);
+        if (positions.size() < 2) return;
+        for (const std::size_t i : positions)
+            facts_[i].in_name = false;
+    }
+
+    std::vector<RowsOfEntry> part_with(bool dates_lead) {
+        dates_lead_ = dates_lead;
+        dated_at_ = none;
+        entries_.clear();
         for (std::size_t i = 0; i < rows_.size(); ++i)
             take(i);
         return std::move(entries_);
     }
 
-private:
+    // Entries without dates, dates without an entry, and dates beside others.
+    std::size_t unpaired(const std::vector<RowsOfEntry>& entries) const {
+        std::size_t count = 0;
+        for (const RowsOfEntry& entry : entries) {
+            std::size_t dated = 0, lone = 0;
+            for (const OldRow& row : entry.heads) {
+                const RowFacts facts = facts_of(row, false, languages_);
+                dated += facts.dated;
+                lone += facts.only_dates;
+            }
+            count += dated == 0;
+            count += lone > 1 ? lone - 1 : 0;
+            count += lone == entry.heads.size() && !entry.heads.empty();
+        }
+        return count;
+    }
+
+    static bool pair_alike(const std::vector<RowsOfEntry>& some,
+                           const std::vector<RowsOfEntry>& others) {
+        return std::ranges::equal(
+            some, others, {}, [](const RowsOfEntry& entry) { return entry.heads.size(); },
+            [](const RowsOfEntry& entry) { return entry.heads.size(); });
+    }
+
+    // Most have more white above them than below.
+    bool stand_nearer_below() const {
+        int below = 0;
+        for (std::size_t i = 0; i < rows_.size(); ++i) {
+            if (!facts_[i].only_dates) continue;
+            const bool first = i == 0, last = i + 1 == rows_.size();
+            const double above = first ? 1 : rows_[i].gap, under = last ? 1 : rows_[i + 1].gap;
+            below += (above > under + more_white) - (under > above + more_white);
+        }
+        return below > 0;
+    }
+
     RowsOfEntry& current() {
         if (entries_.empty()) entries_.emplace_back();
         return entries_.back();
@@ -97,7 +175,7 @@ private:
             else
                 current().items.push_back(row);
         } else if (starts_entry(at)) {
-            start(row);
+            is_position(at) ? start_position(at) : start(row);
             note_dates(at);
         } else {
             current().heads.push_back(row);
@@ -114,6 +192,34 @@ private:
         entries_.emplace_back();
         entries_.back().heads.push_back(row);
         dated_at_ = none;
+    }
+
+    bool is_position(std::size_t at) const {
+        return facts_[at].in_parentheses && !facts_[at].in_name;
+    }
+
+    std::ptrdiff_t names_in(const RowsOfEntry& entry) const {
+        return std::ranges::count_if(entry.heads, [&](const OldRow& row) {
+            return !facts_of(row, false, languages_).only_dates;
+        });
+    }
+
+    // One name, which is no work, with its dates beside it or on the next row.
+    bool may_employ(const RowsOfEntry& entry) const {
+        constexpr double role = 1.5;
+        if (entry.heads.empty()) return false;
+        const OldRow& row = entry.heads.front();
+        return entry.items.empty() && names_in(entry) == 1 && leans_to_role(row.text()) < role &&
+               !facts_of(row, false, languages_).in_parentheses;
+    }
+
+    // An employer with the time of all positions stands above the first of them.
+    void start_position(std::size_t at) {
+        RowsOfEntry* above = entries_.empty() ? nullptr : &entries_.back();
+        const bool below_employer = above && (above->position || may_employ(*above));
+        if (below_employer) above->employs = !above->position;
+        start(rows_[at]);
+        entries_.back().position = below_employer;
     }
 
     void note_dates(std::size_t at) {
@@ -138,7 +244,20 @@ private:
         const bool in = facts.left > margin_ + set_in && !facts.dated;
         if (in && !has_marks_ && !row.words.front().strong) return true;
         if (in && below_items && !is_apart(at)) return true;
+        if (tells_what_was_done(at)) return true;
         return is_running_text(row) && !facts.dated && (!is_apart(at) || below_items);
+    }
+
+    // A phrase in small letters below a head that is whole, with no sign before it.
+    bool tells_what_was_done(std::size_t at) const {
+        constexpr std::size_t fewest = 5, fewest_below_others = 3,
+                              fewest_without_white = 7; // words
+        const OldRow& row = rows_[at];
+        if (facts_[at].dated || row.words.front().strong || !reads_as_phrase(row)) return false;
+        if (!entries_.back().items.empty())
+            return !is_apart(at) && row.words.size() >= fewest_below_others;
+        if (dated_at_ == none) return false;
+        return row.words.size() >= (is_apart(at) ? fewest : fewest_without_white);
     }
 
     // Below a school, further in than it, and neither another nor a degree.
@@ -183,7 +302,8 @@ private:
         if (entries_.empty() || entries_.back().heads.empty()) return true;
         const RowsOfEntry& entry = entries_.back();
         const RowFacts& facts = facts_[at];
-        if (facts.only_dates && dates_lead_) return entry.heads.size() > 1 || !entry.items.empty();
+        if (dates_lead_ && facts.only_dates) return true;
+        if (dates_lead_ && awaits_name()) return false;
         if (!entry.items.empty()) return !facts.only_dates;
         if (is_list_of_lines(holds_)) return starts_line(at);
         if (starts_school(at) || starts_club(at)) return true;
@@ -191,6 +311,13 @@ private:
         const bool another = facts.dated && (!facts.in_name || date_in_name_);
         if (another && dated_at_ != none) return splits_at_dates(at);
         return entry.heads.size() >= most_heads && !facts.only_dates;
+    }
+
+    // Nothing but its dates has been read.
+    bool awaits_name() const {
+        const RowsOfEntry& entry = entries_.back();
+        return entry.items.empty() && entry.heads.size() == 1 &&
+               facts_of(entry.heads.front(), false, languages_).only_dates;
     }
 
     // Little is known of the entry yet, and this row has what is missing.
@@ -215,8 +342,9 @@ private:
     // above that row goes with it.
     bool splits_at_dates(std::size_t at) {
         std::vector<OldRow>& heads = entries_.back().heads;
-        if (facts_[at].only_dates) return false;
-        const std::size_t above = std::min(dated_at_, heads.size() - dated_at_ - 1);
+        const std::size_t below = heads.size() - dated_at_ - 1;
+        if (facts_[at].only_dates && below == 0) return false; // two dates of one entry
+        const std::size_t above = std::min(dated_at_, below);
         if (above == 0) return true;
         RowsOfEntry next;
         next.heads.assign(heads.end() - static_cast<std::ptrdiff_t>(above), heads.end());
@@ -233,13 +361,29 @@ private:
     std::vector<RowFacts> facts_;
     std::vector<RowsOfEntry> entries_;
     bool has_marks_ = false;
-    bool dates_lead_ = false; // stand on a row of their own above each entry
+    bool dates_lead_ = false; // those on rows of their own stand above each entry
+    const portal::PageLanguages& languages_;
     double margin_ = 1e6;
     double usual_gap_ = 0;
     std::size_t dated_at_ = none; // the row of the entry that is open
     bool date_in_name_ = false;
 };
 
+}
+
+bool names_schooling(const RowsOfEntry& entry) {
+    constexpr double role = 1.5;
+    bool school = false, degree = false;
+    for (const OldRow& row : entry.heads) {
+        const std::string text = row.text();
+        for (const std::string_view part : comma_parts(text)) {
+            const bool awarded = part.find(" of ") != part.npos || part.find(" in ") != part.npos;
+            if (!awarded && leans_to_role(part) > role) return false;
+            school = school || names_school(part);
+            degree = degree || names_degree(part);
+        }
+    }
+    return entry.items.empty() && school && degree;
 }
 
 bool is_running_text(const OldRow& row) {

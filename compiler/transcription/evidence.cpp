@@ -147,9 +147,9 @@ bool names_degree(std::string_view text) {
 }
 
 bool names_credential(std::string_view text) {
-    constexpr std::array<std::string_view, 10> words = {
-        "license",     "licence", "licensed", "certified",  "certification",
-        "certificate", "card",    "permit",   "credential", "cpr"};
+    constexpr std::array<std::string_view, 11> words = {
+        "license", "licence", "licensed",   "certified", "certification", "exam", "certificate",
+        "card",    "permit",  "credential", "cpr"};
     return std::ranges::any_of(lower_words(text),
                                [&](const std::string& word) { return is_one_of(word, words); });
 }
@@ -197,7 +197,14 @@ bool may_be_town(std::string_view text) {
 
 namespace {
 
+// `WA and at sea`
+std::string_view without_further_place(std::string_view part) {
+    const std::size_t more = part.find(" and ");
+    return more == 2 ? part.substr(0, more) : part;
+}
+
 bool ends_place(std::string_view part) { // a state or a country
+    part = without_further_place(part);
     const std::string lower = lower_case(part);
     return is_one_of(part, trade::List::state_codes) || is_one_of(lower, List::state_names) ||
            is_one_of(lower, List::country_words);

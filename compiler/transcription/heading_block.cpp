@@ -150,6 +150,11 @@ private:
                 return read_.entry.add("name", piece);
             piece.resize(open);
         }
+        if (const std::size_t comma = piece.rfind(", "); comma != std::string::npos)
+            if (const std::string last = piece.substr(comma + 2); is_pronouns(last)) {
+                read_.entry.add("pronouns", last);
+                piece.resize(comma);
+            }
         read_.entry.add("name", without_page_title(piece));
     }
 
@@ -264,6 +269,32 @@ bool begins_name(const std::vector<OldLine>& lines, std::size_t at) {
            std::abs(first.size - second.size) < 0.5 && may_be_name(line.text() + " " + next.text());
 }
 
+// The parts of an address before its `@`, in small letters: `ottoline.brandt` has two.
+std::vector<std::string> parts_of_addresses(const std::vector<OldLine>& lines) {
+    std::vector<std::string> parts;
+    for (const OldLine& line : lines)
+        for (const std::string& email : portal::find_emails(line.text())) {
+            const std::string local =
+                replaced(lower_case(email.substr(0, email.find('@'))), "_", ".");
+            for (const std::string_view part : pieces_of(local, "."))
+                if (part.size() > 2) parts.emplace_back(part);
+        }
+    return parts;
+}
+
+// By first name and surname.
+bool is_named_by(const std::vector<std::string>& address, std::string_view name) {
+    constexpr std::size_t least = 2;
+    std::size_t named = 0;
+    for (const std::string_view word : pieces_of(name, " "))
+        named += is_one_of(lower_case(word), address);
+    return named >= least;
+}
+
+bool is_place(const std::string& text) {
+    return KnownTowns().place_at_end(text) == text.size();
+}
+
 }
 
 std::optional<std::size_t> find_name_line(const std::vector<OldLine>& lines) {
@@ -272,13 +303,23 @@ std::optional<std::size_t> find_name_line(const std::vector<OldLine>& lines) {
     for (const OldLine& line : lines)
         sizes.push_back(line.size());
     std::ranges::sort(sizes);
+    const auto address = parts_of_addresses(lines);
     std::optional<std::size_t> best;
+    bool best_named = false;
     for (std::size_t i = 0; i < std::min(lines.size(), first_lines); ++i) {
         if (lines[i].page > 0 || lines[i].running) continue;
-        if (!may_be_name(leading_name(lines[i])) && !begins_name(lines, i)) continue;
-        // below the top, as beside a column, it is larger than the rest
-        if (i >= top_lines && lines[i].size() < 1.15 * sizes[sizes.size() / 2]) continue;
-        if (!best || lines[i].size() > 1.05 * lines[*best].size()) best = i;
+        const std::string name = leading_name(lines[i]);
+        if (!may_be_name(name) && !begins_name(lines, i)) continue;
+        if (is_place(lines[i].text())) continue;
+        // below the top, as beside a column, it is larger than the rest, or an address has it
+        const bool larger = lines[i].size() >= 1.15 * sizes[sizes.size() / 2];
+        const bool named = is_named_by(address, name);
+        if (i >= top_lines && !larger && !named) continue;
+        if (best && lines[i].size() < 1.05 * lines[*best].size() &&
+            !(named && !best_named && lines[i].size() > 0.95 * lines[*best].size()))
+            continue;
+        best = i;
+        best_named = named;
     }
     return best;
 }

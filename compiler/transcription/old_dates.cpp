@@ -63,12 +63,14 @@ struct Wording {
 };
 
 // What people write, and what the markup reads in its place.
-constexpr std::array<Wording, 21> wordings = {{{"summers, ", "summers "},
+constexpr std::array<Wording, 23> wordings = {{{"summers, ", "summers "},
                                                {"summers of ", "summers "},
                                                {" to date", " to present"},
                                                {" till ", " to "},
                                                {" thru ", " to "},
                                                {" & ", " and "},
+                                               {"scheduled for ", "expected "},
+                                               {"planned for ", "expected "},
                                                {"exp. ", "expected "},
                                                {"exp ", "expected "},
                                                {"expires ", ""},
@@ -205,6 +207,11 @@ std::optional<ReadDates> read_written(std::string_view written,
     return std::nullopt;
 }
 
+// `2024 (GPA 3.9)`: what is in the parentheses is no remark on the date.
+bool tells_average(std::string_view remark) {
+    return has_phrase(lower_case(remark), "gpa");
+}
+
 // What tells more of a date than its markup can: how often, in which part of a day or of a year.
 bool is_time_word(std::string_view word) {
     const std::string lower = lower_case(trimmed(word, " ,.:;()"));
@@ -248,7 +255,7 @@ private:
         if (in_quotes(begin)) return false;
         const std::string text = joined_words(words_, begin, end);
         const auto read = read_written(text, languages_);
-        if (!read) return false;
+        if (!read || tells_average(read->dates.remark)) return false;
         const std::size_t to = end_with_time_words(end);
         const std::size_t from = begin_of_parentheses(begin_with_time_words(begin), to);
         const std::string written = joined_words(words_, from, to);

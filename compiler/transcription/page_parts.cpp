@@ -1,7 +1,9 @@
 #include "compiler/transcription/page_parts.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/transcription/evidence.hpp"
 #include "compiler/transcription/heading_block.hpp"
+#include "compiler/transcription/old_dates.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -15,8 +17,8 @@ class PageParser {
 public:
     PageParser(const std::vector<OldLine>& lines, const portal::PageLanguages& languages,
                const IsWord& is_word)
-        : lines_(lines), is_word_(is_word), titles_(find_titles(lines, languages)),
-          name_(find_name_line(lines)) {}
+        : lines_(lines), languages_(languages), is_word_(is_word),
+          titles_(find_titles(lines, languages)), name_(find_name_line(lines)) {}
 
     PageParts parse() {
         const std::size_t first = titles_.empty() ? lines_.size() : titles_.front().line;
@@ -103,14 +105,17 @@ private:
         }
     }
 
-    // Lines with something to reach somebody by, and the name.
+    // Lines with something to reach somebody by, and the name; what has a date is below them.
     std::size_t head_of_untitled() const {
         constexpr std::size_t most = 6;
         std::size_t end = name_ ? *name_ + 1 : 1;
-        for (std::size_t i = end; i < std::min(lines_.size(), most); ++i)
-            if (const std::string text = lines_[i].text();
-                text.find('@') != std::string::npos || has_digit(text))
+        for (std::size_t i = end; i < std::min(lines_.size(), most); ++i) {
+            const std::string text = lines_[i].text();
+            if (!dates_on(lines_[i].words, languages_).empty()) break;
+            if (text.find('@') != std::string::npos || has_digit(text) ||
+                KnownTowns().place_at_end(text) == text.size())
                 end = i + 1;
+        }
         return end;
     }
 
@@ -123,6 +128,7 @@ private:
     }
 
     const std::vector<OldLine>& lines_;
+    const portal::PageLanguages& languages_;
     const IsWord& is_word_;
     std::vector<FoundTitle> titles_;
     std::optional<std::size_t> name_;

@@ -87,6 +87,14 @@ bool goes_on_after_apostrophe(const OldWord& first, const OldWord& rest, double 
            is_one_of(trimmed(rest.text, ".,;:)"), ends);
 }
 
+// `SAP   *   rigging   *   welding`: white around stars between items is no column's.
+void close_up_around_stars(std::vector<OldWord>& words) {
+    const auto star = [](const OldWord& word) { return word.text == "*"; };
+    if (words.size() < 2 || std::count_if(words.begin() + 1, words.end(), star) < 2) return;
+    for (std::size_t i = 1; i < words.size(); ++i)
+        if (star(words[i]) || star(words[i - 1])) words[i].apart = false;
+}
+
 OldLine line_of(std::vector<PlacedWord>& row, std::size_t page) {
     std::ranges::stable_sort(
         row, [](const PlacedWord& a, const PlacedWord& b) { return a.word.left < b.word.left; });
@@ -110,6 +118,7 @@ OldLine line_of(std::vector<PlacedWord>& row, std::size_t page) {
         line.words.push_back(std::move(placed.word));
     }
     close_up(line.words);
+    close_up_around_stars(line.words);
     return line;
 }
 

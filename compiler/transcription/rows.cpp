@@ -4,6 +4,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/portal/found.hpp"
 #include "compiler/trade/months.hpp"
 #include "compiler/transcription/list_marks.hpp"
 
@@ -16,8 +17,9 @@ namespace quoin::transcription {
 
 namespace {
 
-constexpr double slack = 2.5;     // pt: as far as boxes of letters in one column are off
-constexpr double wide_gap = 0.45; // of the height: white that parts
+constexpr double slack = 2.5;         // pt: as far as boxes of letters in one column are off
+constexpr double wide_gap = 0.45;     // of the height: white that parts
+constexpr double usual_at_most = 0.5; // where no other line tells what is usual
 
 // What stands apart at a line's end, such as a date at the right edge, begins there.
 std::size_t apart_at(const std::vector<OldWord>& words) {
@@ -103,6 +105,10 @@ public:
             gaps.push_back(lines[i].gap);
         std::ranges::sort(gaps);
         usual_gap_ = gaps.empty() ? 0 : gaps[gaps.size() / 4];
+        if (gaps.size() == 1) usual_gap_ = std::min(usual_gap_, usual_at_most);
+        wide_ = std::ranges::count_if(lines, [](const OldLine& line) {
+            return line.column_right != no_edge && line.right() > 0.9 * line.column_right;
+        });
     }
 
     std::vector<OldRow> join() {
@@ -141,10 +147,17 @@ private:
                            row.left < above.left + 3 * line.height() &&
                            above.left > above.mark_left + 1;
         if (below) return true;
-        return is_full(line) && is_small(row) && row.left > above.mark_left - slack;
+        return is_full(line) && is_small(row) && row.left > above.mark_left - line.height();
+    }
+
+    // An address alone in a narrow column, broken at a hyphen of its own.
+    static bool goes_on_with_address(const OldRow& row, const OldRow& above) {
+        return above.words.size() == 1 && row.words.size() == 1 &&
+               portal::breaks_link(above.words.back().text, row.words.front().text);
     }
 
     bool goes_on_with_text(const OldRow& row, const OldLine& line) const {
+        if (goes_on_with_address(row, rows_.back()) || ends_range(row, rows_.back())) return true;
         if (reaches_somebody(row) || opens_range(row) || opens_with_caption(row)) return false;
         const OldRow& above = rows_.back();
         const OldWord& last = main_end(above);
@@ -152,17 +165,27 @@ private:
         const double in = row.left - above.left;
         const bool hangs = in > slack && in < 4 * line.height();
         if (ends_with_date(above) && !is_small(row)) return false;
-        if (opens_quote(row) && opens_quote(above)) return false; // each a title
-        if (!is_full(line) || is_short_beside_others())
+        if (opens_quote(row) && opens_quote(above)) return false;             // each a title
+        const double room = last.text.ends_with(',') ? 3 * line.height() : 0; // a list is not done
+        if (!is_full(line, room) || is_short_beside_others())
             return hangs && (ends_open(last.text) || is_small(row));
+        if (!is_small(row) && !ends_open(last.text) &&
+            (is_widest_by_chance() || begins_phrase(row, above)))
+            return false;
         const bool alike = looks_alike(last, row.words.front());
         const bool level = std::abs(row.left - last_->left()) < slack || is_small(row);
         return (alike && (level || hangs)) || (hangs && ends_open(last.text)) ||
                (is_small(row) && alike);
     }
 
-    // An email or a telephone number begins a line of its own.
+    // An email or a telephone number begins a line of its own, and so does what introduces one.
     static bool reaches_somebody(const OldRow& row) {
+        constexpr std::size_t most = 3; // words of a caption
+        for (std::size_t i = 1; i < std::min(row.words.size(), most + 1); ++i)
+            if (const std::string_view word = row.words[i].text;
+                row.words[i - 1].text.ends_with(':') &&
+                (word.starts_with("http") || word.find('@') != word.npos))
+                return true;
         const std::string text = row.text();
         return row.words.front().text.find('@') != std::string::npos ||
                (row.words.size() <= 4 && std::ranges::count_if(text, is_figure) >= 7 &&
@@ -204,6 +227,22 @@ private:
         return first.starts_with("\u201C") || first.starts_with('"');
     }
 
+    // Both begin as sentences do and go on in small letters, and few lines here are long.
+    bool begins_phrase(const OldRow& row, const OldRow& above) const {
+        const std::string_view first = trimmed(row.words.front().text, ".,");
+        return 4 * wide_ <= std::ssize(lines_) && !above.words.back().text.ends_with('.') &&
+               is_mostly_small(row) && is_mostly_small(above) && is_word_(lower_case(first));
+    }
+
+    static bool is_mostly_small(const OldRow& row) {
+        const auto small = std::ranges::count_if(
+            row.words, [](const OldWord& word) { return is_small_letter(word.text.front()); });
+        return 2 * small > std::ssize(row.words);
+    }
+
+    // Of short lines one is the longest, and no edge stopped it.
+    bool is_widest_by_chance() const { return wide_ < 2 && lines_.size() > 3; }
+
     // What stands apart from a short name leaves no room beside it, and the name is whole.
     bool is_short_beside_others() const {
         const std::size_t apart = apart_at(last_->words);
@@ -223,6 +262,15 @@ private:
         return false;
     }
 
+    // `Present` or `May 2026` below `3/2023-`, which had no room for it.
+    static bool ends_range(const OldRow& row, const OldRow& above) {
+        const std::string_view open = above.words.back().text;
+        const std::string_view last = trimmed(row.words.back().text, " .,;()");
+        const bool ends = goes_on_today(last) || (last.size() == 4 && all_figures(last));
+        return row.words.size() <= 2 && ends && has_digit(open) &&
+               (open.ends_with('-') || open.ends_with("\u2013"));
+    }
+
     // `2022–now`, and `present` by itself.
     static bool goes_on_today(std::string_view word) {
         const std::string lower = lower_case(word);
@@ -235,20 +283,21 @@ private:
 
     static const OldWord& main_end(const OldRow& row) { return row.words[apart_at(row.words) - 1]; }
 
-    // The line above had no room for this one's first word.
-    bool is_full(const OldLine& line) const {
+    // The line above had no room for this one's first word, or no more than `room`, in pt.
+    bool is_full(const OldLine& line, double room = 0) const {
         const std::size_t apart = apart_at(last_->words);
         const bool has_apart = apart < last_->words.size();
         const double edge =
             has_apart ? last_->words[apart].left - line.height() / 3 : last_->column_right + 0.5;
         const OldWord& first = line.words.front();
         const double space = 0.2 * line.height();
-        return last_->words[apart - 1].right + space + first.right - first.left > edge;
+        return last_->words[apart - 1].right + space + first.right - first.left > edge - room;
     }
 
     void append(OldRow row) {
         OldRow& above = rows_.back();
-        const std::size_t at = above.item ? above.words.size() : apart_at(above.words);
+        const bool last = above.item || ends_range(row, above);
+        const std::size_t at = last ? above.words.size() : apart_at(above.words);
         OldWord& end = above.words[at - 1];
         OldWord& first = row.words.front();
         std::size_t from = 0;
@@ -275,6 +324,7 @@ private:
     std::vector<OldRow> rows_;
     const OldLine* last_ = nullptr;
     double usual_gap_ = 0;
+    std::ptrdiff_t wide_ = 0; // lines that reach the right edge, or nearly
 };
 
 }

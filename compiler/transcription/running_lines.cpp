@@ -21,7 +21,8 @@ bool numbers_page(const std::string& text) {
             const std::size_t figure = lower.find_first_not_of(" .", at + word.size());
             if (figure != std::string::npos && is_figure(lower[figure])) return true;
         }
-    return text.find_first_not_of("0123456789/- ") == std::string::npos &&
+    const bool year = text.size() == 4 && (text.starts_with("19") || text.starts_with("20"));
+    return text.find_first_not_of("0123456789/- ") == std::string::npos && !year &&
            text.size() <= 2 * digits;
 }
 
@@ -37,8 +38,7 @@ std::set<std::string> words_at_top(const std::vector<OldLine>& lines) {
 }
 
 // On a further page, nothing but words that the first began with: `O. Brandt, continued`.
-bool repeats_name(const OldLine& line, const std::set<std::string>& top) {
-    constexpr std::size_t least = 2;
+bool repeats_name(const OldLine& line, const std::set<std::string>& top, std::size_t least = 2) {
     std::size_t known = 0;
     for (const OldWord& word : line.words) {
         const std::string bare = lower_case(trimmed(word.text, " ,.;:|()-"));
@@ -49,11 +49,41 @@ bool repeats_name(const OldLine& line, const std::set<std::string>& top) {
     return known >= least;
 }
 
+bool opens_with_name(const OldLine& line, const OldLine& first) {
+    constexpr std::size_t least = 2; // words of a name
+    std::size_t same = 0;
+    while (same < std::min(line.words.size(), first.words.size()) &&
+           line.words[same].text == first.words[same].text)
+        ++same;
+    return same >= least;
+}
+
 // At a page's foot, the name from its top with something beside it.
 bool signs_off(const OldLine& line, const OldLine& first) {
     const std::string text = lower_case(line.text()), name = lower_case(first.text());
     return first.words.size() > 1 && first.words.size() < 5 && text.size() > name.size() &&
            text.starts_with(name) && line.size() < first.size() && !line.listed;
+}
+
+bool reaches_again(const OldLine& line, const std::set<std::string>& top) {
+    const std::string text = line.text();
+    return (has_digit(text) || text.find('@') != std::string::npos) && repeats_name(line, top, 1);
+}
+
+// A page's head in a text that was pasted as one: `Ottoline Brandt          Page 2`, on one line or
+// on two, and below it how to reach her.
+void mark_heads_within(std::vector<OldLine>& lines, const std::set<std::string>& top) {
+    const auto numbers = [](const OldLine& line) { return numbers_page(line.text()); };
+    const auto repeats = [&](const OldLine& line) { return repeats_name(line, top); };
+    for (std::size_t i = 1; i < lines.size(); ++i) {
+        const bool whole = numbers(lines[i]) && opens_with_name(lines[i], lines.front());
+        const bool below = i > 1 && numbers(lines[i]) && repeats(lines[i - 1]);
+        if (!whole && !below) continue;
+        lines[i].running = true;
+        if (below) lines[i - 1].running = true;
+        while (i + 1 < lines.size() && reaches_again(lines[i + 1], top))
+            lines[++i].running = true;
+    }
 }
 
 }
@@ -72,6 +102,7 @@ void mark_running_lines(std::vector<OldLine>& lines) {
                                    (i > begin + looked_at && signs_off(lines[i], lines.front()));
         begin = end;
     }
+    mark_heads_within(lines, top);
 }
 
 }

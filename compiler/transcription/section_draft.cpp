@@ -49,7 +49,9 @@ RowCounts count_rows(const std::vector<OldRow>& rows, const portal::PageLanguage
         counts.running += is_running_text(row) && !row.item;
         if (row.item) continue;
         counts.dated += !dates_on(row.words, languages).empty();
-        counts.role += leans_to_role(text) > 1.5;
+        counts.role += std::ranges::any_of(pieces_of(text, "|"), [](std::string_view piece) {
+            return leans_to_role(trimmed(piece)) > 1.5;
+        });
         counts.school += names_degree(text);
         counts.cards += names_credential(text);
     }
@@ -112,8 +114,9 @@ void mark_further(std::vector<DraftEntry>& entries, const std::vector<RowsOfEntr
         const auto &above = rows[*first].heads, &heads = rows[i].heads;
         const bool lacks_row = !heads.empty() && heads.size() < above.size() &&
                                !above.front().looks_like(heads.front());
-        entries[i].further = lacks_row || (!entries[i].find("place") &&
-                                           follow_each_other(entries[i - 1], entries[i]));
+        entries[i].further =
+            rows[i].position || lacks_row ||
+            (!entries[i].find("place") && follow_each_other(entries[i - 1], entries[i]));
     }
 }
 
@@ -145,7 +148,7 @@ class SectionDrafter {
 public:
     SectionDrafter(const PageFacts& facts) : facts_(facts) {}
 
-    DraftSection draft(OldSection old) {
+    std::vector<DraftSection> draft(OldSection old) {
         DraftSection section;
         section.title = trimmed(old.title.text, " :");
         take_aside(old.rows, section);
@@ -158,9 +161,14 @@ public:
         else if (trade_groups(section.holds))
             section.entries = skill_entries(old.rows, section.title);
         else
-            add_entries(old.rows, section);
+            add_rows(old.rows, section);
         std::erase_if(section.entries, [](const DraftEntry& entry) { return entry.old.empty(); });
-        return section;
+        std::vector<DraftSection> sections = {std::move(section)};
+        if (!schools_.empty()) {
+            sections.push_back({"Education", Holds::education, {}, true, {}});
+            add_entries(std::move(schools_), facts_, sections.back());
+        }
+        return sections;
     }
 
 private:
@@ -168,38 +176,52 @@ private:
         return holds == Holds::skills || holds == Holds::languages;
     }
 
-    // What belongs to no entry.
-    static void take_aside(std::vector<OldRow>& rows, DraftSection& section) {
-        std::erase_if(rows, [&](const OldRow& row) {
-            const std::string text = row.text();
-            if (row.running) section.after.push_back(fill<messages::page_says>(text));
-            const bool offers = !row.running && (offers_references(text) || heads_table(row));
-            if (offers) section.after.push_back(fill<messages::also_says>(text));
-            return row.running || offers;
-        });
-    }
-
-    void add_entries(const std::vector<OldRow>& rows, DraftSection& section) const {
+    void add_rows(const std::vector<OldRow>& rows, DraftSection& section) {
         if (section.holds == Holds::experience || section.holds == Holds::education) {
             section.entries = captioned_entries(rows, section.holds, facts_);
             if (!section.entries.empty()) return;
         }
         auto parts = entries_in(rows, section.holds, facts_.languages);
-        for (const RowsOfEntry& part : parts)
-            section.entries.push_back(section.holds == Holds::education
-                                          ? education_entry(part, facts_)
-                                          : entry_of(part, section.holds, facts_));
-        if (section.holds != Holds::experience) return;
-        join_employers(section.entries, parts);
-        mark_further(section.entries, parts);
+        if (section.holds == Holds::experience) take_schools(parts);
+        add_entries(std::move(parts), facts_, section);
+    }
+
+    void take_schools(std::vector<RowsOfEntry>& parts) {
+        const auto schools =
+            std::stable_partition(parts.begin(), parts.end(),
+                                  [](const RowsOfEntry& part) { return !names_schooling(part); });
+        if (schools == parts.begin()) return; // all of them: the title says otherwise
+        std::move(schools, parts.end(), std::back_inserter(schools_));
+        parts.erase(schools, parts.end());
     }
 
     const PageFacts& facts_;
+    std::vector<RowsOfEntry> schools_; // among work
 };
 
 }
 
-DraftSection draft_section(OldSection old, const PageFacts& facts) {
+void take_aside(std::vector<OldRow>& rows, DraftSection& section) {
+    std::erase_if(rows, [&](const OldRow& row) {
+        const std::string text = row.text();
+        if (row.running) section.after.push_back(fill<messages::page_says>(text));
+        const bool offers = !row.running && (offers_references(text) || heads_table(row));
+        if (offers) section.after.push_back(fill<messages::also_says>(text));
+        return row.running || offers;
+    });
+}
+
+void add_entries(std::vector<RowsOfEntry> parts, const PageFacts& facts, DraftSection& section) {
+    for (const RowsOfEntry& part : parts)
+        section.entries.push_back(section.holds == Holds::education
+                                      ? education_entry(part, facts)
+                                      : entry_of(part, section.holds, facts));
+    if (section.holds != Holds::experience) return;
+    join_employers(section.entries, parts);
+    mark_further(section.entries, parts);
+}
+
+std::vector<DraftSection> draft_section(OldSection old, const PageFacts& facts) {
     return SectionDrafter(facts).draft(std::move(old));
 }
 

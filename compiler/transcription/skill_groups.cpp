@@ -6,6 +6,7 @@
 #include "compiler/base/utf8.hpp"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace quoin::transcription {
@@ -29,10 +30,22 @@ struct SkillRow {
     std::vector<std::string> items; // none: it is a label for what stands below
 };
 
+bool parts_items(const OldWord& word) {
+    constexpr std::array<std::string_view, 6> signs = {"*",      "|",      "\u2022",
+                                                       "\u00B7", "\u2219", "\u25AA"};
+    return is_one_of(word.text, signs);
+}
+
 std::vector<std::string> pieces_apart(const std::vector<OldWord>& words, std::size_t begin) {
     std::vector<std::string> pieces;
+    bool open = false;
     for (std::size_t i = begin; i < words.size(); ++i) {
-        if (i == begin || words[i].apart) pieces.emplace_back();
+        if (parts_items(words[i])) {
+            open = false;
+            continue;
+        }
+        if (!open || words[i].apart) pieces.emplace_back();
+        open = true;
         pieces.back().append(pieces.back().empty() ? "" : " ").append(words[i].text);
     }
     return pieces;

@@ -1,9 +1,11 @@
 #include "compiler/transcription/title_and_org.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/phrases.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
 
@@ -153,7 +155,9 @@ void settle_places(HeadPieces& pieces, const HeadHabits& habits) {
     }
 }
 
-TitleAndOrg title_and_org(const HeadPieces& pieces, const HeadHabits& habits) {
+namespace {
+
+TitleAndOrg of_names(const HeadPieces& pieces, const HeadHabits& habits) {
     const std::vector<HeadPiece>& names = pieces.names;
     TitleAndOrg result;
     if (names.empty()) return result;
@@ -187,6 +191,26 @@ TitleAndOrg title_and_org(const HeadPieces& pieces, const HeadHabits& habits) {
     result.title = texts[title];
     result.org = texts[org];
     if (pieces.places.empty() && result.town.empty()) take_town(result);
+    return result;
+}
+
+// `120 hours`: how much of it there was, which names nothing.
+bool tells_amount(const HeadPiece& piece) {
+    constexpr std::array<std::string_view, 8> units = {"hours", "hrs",    "hr",      "weeks",
+                                                       "days",  "shifts", "credits", "months"};
+    const std::size_t space = piece.text.rfind(' ');
+    return is_figure(piece.text.front()) && space != std::string::npos &&
+           is_one_of(lower_case(trimmed(std::string_view(piece.text).substr(space), " .")), units);
+}
+
+}
+
+TitleAndOrg title_and_org(const HeadPieces& pieces, const HeadHabits& habits) {
+    HeadPieces names = pieces;
+    std::erase_if(names.names, tells_amount);
+    TitleAndOrg result = of_names(names, habits);
+    for (const HeadPiece& piece : pieces.names)
+        if (tells_amount(piece)) result.others.push_back(piece.text);
     return result;
 }
 

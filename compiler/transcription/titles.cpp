@@ -139,6 +139,7 @@ public:
         drop_unlike();
         drop_groups();
         drop_stray();
+        add_with_colon();
         add_alike();
         for (FoundTitle& title : found_)
             if (!title.holds && title.below == Below::entries && has_contact_below(title))
@@ -245,6 +246,28 @@ private:
             return false;
         const auto near = usual_lefts.lower_bound(line.left() - apart);
         return near == usual_lefts.end() || *near > line.left() + apart;
+    }
+
+    // Where titles end in a colon, so does one that no list has: `Clinical Rotations:`, below
+    // white.
+    void add_with_colon() {
+        constexpr double white = 0.5; // of the height
+        const auto known = std::ranges::count_if(found_, [&](const FoundTitle& title) {
+            return title.text.ends_with(':') && title.words == lines_[title.line].words.size();
+        });
+        if (known < 2) return;
+        std::set<std::size_t> taken;
+        for (const FoundTitle& title : found_)
+            taken.insert(title.line);
+        for (std::size_t i = *taken.begin(); i < lines_.size(); ++i) {
+            const std::size_t words = lines_[i].words.size();
+            const std::string text = lines_[i].text();
+            if (!taken.contains(i) && text.ends_with(':') && lines_[i].gap > white &&
+                may_be_title(lines_[i], words) && reads_as_title(text))
+                found_.push_back(
+                    {i, words, text, holds_by_words(bare_title(text)), Below::entries, true});
+        }
+        std::ranges::sort(found_, {}, &FoundTitle::line);
     }
 
     // Lines that look as two known titles or more, where few others do.

@@ -1,10 +1,12 @@
 #include "compiler/transcription/transcribe.hpp"
 
 #include "compiler/transcription/draft_source.hpp"
+#include "compiler/transcription/form_page.hpp"
 #include "compiler/transcription/heading_block.hpp"
 #include "compiler/transcription/kept_words.hpp"
 #include "compiler/transcription/messages.hpp"
 #include "compiler/transcription/section_draft.hpp"
+#include "compiler/transcription/untitled_page.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -93,6 +95,18 @@ void add_heading(const PageParts& page, Draft& draft) {
     draft.sections.push_back(std::move(section));
 }
 
+Draft draft_of_page(const PageParts& page, const PageFacts& facts) {
+    Draft draft;
+    if (page.untitled) draft.remarks.push_back(fill<messages::no_titles>());
+    add_heading(page, draft);
+    add_name(draft, page);
+    for (const OldSection& section : page.sections)
+        std::ranges::move(page.untitled ? draft_untitled(section, facts)
+                                        : draft_section(section, facts),
+                          std::back_inserter(draft.sections));
+    return draft;
+}
+
 std::size_t word_count_lost(const PageParts& page, std::string& source) {
     WordBag said;
     said.add(source);
@@ -120,13 +134,9 @@ Transcription transcribe(const OldDocument& document, const TranscriptionTools& 
     const KnownTowns towns = towns_of(document);
     PageFacts facts{towns, tools.languages, {}};
     facts.habits = habits_of(page, facts);
-    Draft draft;
-    draft.remarks = document.remarks;
-    if (page.untitled) draft.remarks.push_back(fill<messages::no_titles>());
-    add_heading(page, draft);
-    add_name(draft, page);
-    for (const OldSection& section : page.sections)
-        draft.sections.push_back(draft_section(section, facts));
+    auto form = draft_of_form(page, facts);
+    Draft draft = form ? std::move(*form) : draft_of_page(page, facts);
+    draft.remarks.insert(draft.remarks.begin(), document.remarks.begin(), document.remarks.end());
     keep_words(draft.heading);
     Transcription result;
     for (DraftSection& section : draft.sections) {

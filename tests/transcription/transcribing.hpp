@@ -5,7 +5,10 @@
 #include "compiler/transcription/read_old.hpp"
 #include "compiler/transcription/transcribe.hpp"
 
+#include <doctest/doctest.h>
+
 #include <filesystem>
+#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -44,6 +47,16 @@ inline std::string source_of_text(std::string_view text) {
     const auto old = transcription::read_old_bytes(text, old_readers());
     if (const auto* fault = std::get_if<std::string>(&old)) return *fault;
     return transcribed(std::get<transcription::OldDocument>(old)).source;
+}
+
+// What is to be in the source made of a text.
+inline void check_pieces(std::string_view text, std::initializer_list<const char*> pieces) {
+    const std::string source = source_of_text(text);
+    CAPTURE(source);
+    for (const char* piece : pieces) {
+        CAPTURE(piece);
+        CHECK(source.find(piece) != std::string::npos);
+    }
 }
 
 }
