@@ -72,7 +72,8 @@ std::optional<std::size_t> last_of(Words missing, const TextOfResume& text, std:
 
 // Excel, not: excel at; a sentence that begins with a name of one word may begin with any.
 bool is_named(const TextOfResume& text, std::size_t first, std::size_t words) {
-    if (words == 1 && first == 0 && text.where != Where::list) return false;
+    const bool sentence = text.where == Where::bullet || text.where == Where::prose;
+    if (words == 1 && first == 0 && sentence) return false;
     return is_capital_letter(text.plain[text.words[first].offset]);
 }
 
@@ -126,7 +127,7 @@ bool TermSearch::may_stand(const Words& stems) const {
 // The first place where all stems stand within a window.
 std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
                                                   const TermForm& form) const {
-    if (form.job && text.where != Where::head) return std::nullopt;
+    if (form.job && !text.job) return std::nullopt;
     const std::size_t size = form.stems.size(), all = text.words.size();
     for (std::size_t first = 0; first < all; ++first) {
         if (!is_one_of(text.words[first].stem, form.stems)) continue;

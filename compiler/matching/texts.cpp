@@ -47,7 +47,9 @@ private:
     void add_field(Spot spot, const model::Field& field) {
         if (const auto* text = std::get_if<model::Text>(&field.value)) {
             const bool prose = field.name == trade::FieldName::text;
-            add(spot, prose ? Where::prose : Where::head, *text);
+            const bool job =
+                field.name == trade::FieldName::role || field.name == trade::FieldName::employer;
+            add(spot, prose ? Where::prose : Where::head, *text, job);
         }
         if (!field.label.empty()) add(spot, Where::list, field.label);
         if (const auto* items = std::get_if<std::vector<model::Text>>(&field.value))
@@ -55,8 +57,8 @@ private:
                 add(spot, Where::list, (*items)[spot.item]);
     }
 
-    void add(const Spot& spot, Where where, const model::Text& text) {
-        TextOfResume one{spot, where, &text, text.plain(), {}};
+    void add(const Spot& spot, Where where, const model::Text& text, bool job = false) {
+        TextOfResume one{spot, where, job, &text, text.plain(), {}};
         one.words = words_of(one.plain);
         if (!one.words.empty()) texts_.push_back(std::move(one));
     }

@@ -34,6 +34,7 @@ struct WordOfText {
 struct TextOfResume {
     Spot spot;
     Where where{};
+    bool job = false; // it names a role or an employer
     const model::Text* text = nullptr;
     std::string plain;
     std::vector<WordOfText> words;

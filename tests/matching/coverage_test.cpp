@@ -118,6 +118,8 @@ TEST_CASE("matching: a thing by another name, of its kind, or implied") {
         {"computer skills", "role: Clerk\n- Sold computer\n", Verdict::missing, {}},
         {"food service", "role: Barista\n- Poured 90 drinks an hour\n", Verdict::not_found,
          Nearness::of_kind},
+        {"CPR", "credential: BLS Provider\n", Verdict::not_found, Nearness::of_kind},
+        {"customer service", "role: Clerk\n- Built tide server\n", Verdict::missing, {}},
         {"food service", "role: Clerk\n- Kept server of the barista club\n", Verdict::missing, {}},
         {"e-newsletter", "role: Clerk\n- Wrote newsletter\n", Verdict::not_found, Nearness::near},
         {"High school diploma", "", Verdict::shown, Nearness::implied},

@@ -1,7 +1,7 @@
 #include "compiler/commands/match/match_report.hpp"
 
 #include "compiler/base/json_text.hpp"
-#include "compiler/commands/posting/conditions_json.hpp"
+#include "compiler/commands/posting/told_conditions.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>

@@ -2,6 +2,7 @@
 
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/commands/posting/told_conditions.hpp"
 
 #include <fmt/format.h>
 
@@ -58,14 +59,6 @@ std::string terms_text(std::span<const TermCoverage> terms, matching::Verdict ve
     for (const TermCoverage& covered : terms)
         if (covered.verdict == verdict && !covered.told_with_first) text += term_line(covered);
     return text.empty() ? text : std::string(title) + '\n' + text;
-}
-
-std::string conditions_of_match(const postings::Posting& posting) {
-    std::string text;
-    for (const postings::Condition& condition : posting.conditions)
-        text += fmt::format("  {}: posting, line {}: {}\n", condition.about, condition.line,
-                            in_quotes(condition.sentence));
-    return text.empty() ? text : "Conditions, which no share counts: be ready to answer\n" + text;
 }
 
 std::string order_text(const Match& match) {
@@ -150,7 +143,7 @@ std::string match_text(const Match& match, const MatchStyle& style) {
         terms_text(told, matching::Verdict::spared, "Not needed: another that will do is shown");
     if (told.size() < all)
         text += fmt::format("And {} that weigh less: --explain\n", all - told.size());
-    text += conditions_of_match(match.posting) + order_text(match) + groupings_text(match);
+    text += conditions_text(match.posting) + order_text(match) + groupings_text(match);
     if (style.explain) text += arithmetic(match);
     return text + std::string(match_caution) + '\n';
 }

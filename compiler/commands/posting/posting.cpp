@@ -1,10 +1,9 @@
 #include "compiler/commands/posting/posting.hpp"
 
 #include "compiler/base/json_text.hpp"
-#include "compiler/base/message.hpp"
 #include "compiler/commands/messages.hpp"
-#include "compiler/commands/posting/conditions_json.hpp"
 #include "compiler/commands/posting/posting_source.hpp"
+#include "compiler/commands/posting/told_conditions.hpp"
 #include "compiler/commands/printing.hpp"
 #include "compiler/postings/evidence.hpp"
 #include "compiler/postings/weights.hpp"
@@ -58,16 +57,6 @@ std::string left_out_text(const Posting& posting) {
     return text;
 }
 
-std::string conditions_of_posting(const Posting& posting) {
-    std::string text = posting.conditions.empty()
-                           ? ""
-                           : "Conditions, which no r\u00E9sum\u00E9 shows: be ready to answer\n";
-    for (const postings::Condition& condition : posting.conditions)
-        text += fmt::format("  line {}, {}: {}\n", condition.line, condition.about,
-                            in_quotes(condition.sentence));
-    return text;
-}
-
 std::string posting_text(const std::string& name, const Posting& posting, bool explain) {
     std::string text = name + ": what the posting asks for\n";
     const auto listed =
@@ -79,7 +68,7 @@ std::string posting_text(const std::string& name, const Posting& posting, bool e
     }
     if (shown < posting.terms.size())
         text += fmt::format("  and {} that weigh less: --explain\n", posting.terms.size() - shown);
-    text += conditions_of_posting(posting);
+    text += conditions_text(posting);
     if (explain) text += left_out_text(posting);
     return text + std::string(caution);
 }
