@@ -59,6 +59,7 @@ const TextOfResume* Studies::shows(const std::vector<std::string>& lower) const 
         return at_college_.front();
     if (lower.size() < 2 || !is_one_of(lower.back(), List::kinds_of_studies)) return nullptr;
     const auto field = std::span(lower).first(lower.size() - 1);
+    if (field.front().ends_with("'s")) return nullptr; // a bachelor's degree is no field
     const auto at = std::ranges::find_if(
         at_college_, [&](const TextOfResume* text) { return names_all(*text, field); });
     return at == at_college_.end() ? nullptr : *at;

@@ -70,10 +70,11 @@ std::optional<std::size_t> last_of(Words missing, const TextOfResume& text, std:
     return std::nullopt;
 }
 
-// Excel, not: excel at; a sentence that begins with a name of one word may begin with any.
-bool is_named(const TextOfResume& text, std::size_t first, std::size_t words) {
+// Excel, not: excel at, Words; a sentence that begins with a name of one word may begin with any.
+bool is_named(const TextOfResume& text, std::size_t first, const Words& name) {
     const bool sentence = text.where == Where::bullet || text.where == Where::prose;
-    if (words == 1 && first == 0 && sentence) return false;
+    if (name.size() == 1 && ((first == 0 && sentence) || text.words[first].lower != name[0]))
+        return false;
     return is_capital_letter(text.plain[text.words[first].offset]);
 }
 
@@ -133,7 +134,7 @@ std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
         if (!is_one_of(text.words[first].stem, form.stems)) continue;
         const std::size_t window = size == 1 ? 1 : size + words_between;
         const auto last = last_of(form.stems, text, first, std::min(all, first + window));
-        if (!last || (form.named && !is_named(text, first, form.stems.size()))) continue;
+        if (!last || (form.named && !is_named(text, first, form.lower))) continue;
         const bool same = *last - first + 1 == size && stands_at(form.lower, text, first);
         const Nearness how = same ? Nearness::exact : Nearness::form;
         return Found{first, *last, std::max(how, form.best)};
