@@ -15,22 +15,8 @@
 
 namespace quoin::advice {
 
-namespace {
-
-// What is meant; empty if it is no known slip. What opens a text may have its capital from there,
-// and the dictionary is asked about it.
-std::string meant_by(std::string_view word, bool opens) {
-    const std::string small = lower_case(word);
-    if (const auto right = said_of(small, lines_of(List::known_slips))) return std::string(*right);
-    if (opens || !is_capitalised(word)) return {};
-    const auto right = said_of(small, lines_of(List::slips_in_names));
-    return right ? capitalised(std::string(*right)) : std::string();
-}
-
-}
-
-bool is_known_slip(std::string_view word, bool opens) {
-    return !meant_by(word, opens).empty();
+bool is_known_slip(std::string_view word) {
+    return is_one_of(lower_case(word), List::known_slips);
 }
 
 // `onthe`, `ofthe`, `inChemistry`: two words without the blank between. One of them is of the
@@ -74,13 +60,32 @@ void known_slips(const ProofContext& context, std::vector<Finding>& findings) {
                     in_quotes(*said_of(phrase, lines_of(List::known_phrase_slips))));
         for (const WordAt& word : part.words) {
             const std::string_view small = part.small(word);
-            const std::string right = meant_by(word.word, word.offset == 0);
-            if (right.empty() || is_address(text, word) ||
-                is_one_of(small, context.resume.settings.words))
+            const auto right = said_of(small, lines_of(List::known_slips));
+            if (!right || is_address(text, word) || is_one_of(small, context.resume.settings.words))
                 continue;
             report<messages::known_slip>(findings, part.text.place(word.offset, word.word.size()),
                                          in_quotes(word.word))
-                .suggestion = fill<messages::write>(in_quotes(right));
+                .suggestion = fill<messages::write>(in_quotes(*right));
+        }
+    }
+}
+
+void slips_in_names(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const TextInResume& part : context.texts) {
+        if (part.in_heading) continue;
+        for (const WordAt& word : part.words) {
+            const std::string_view small = part.small(word);
+            const auto right = is_capitalised(word.word)
+                                   ? said_of(small, lines_of(List::slips_in_names))
+                                   : std::nullopt;
+            const Place place = part.text.place(word.offset, word.word.size());
+            const bool told =
+                right && std::ranges::find(findings, place, &Finding::place) != findings.end();
+            if (!right || told || is_address(part.plain, word) ||
+                is_one_of(small, context.resume.settings.words))
+                continue;
+            report<messages::known_slip>(findings, place, in_quotes(word.word)).suggestion =
+                fill<messages::write>(in_quotes(capitalised(std::string(*right))));
         }
     }
 }

@@ -228,7 +228,7 @@ bool check_word(const SpelledWord& spelled, const model::Text& text, const Known
                 const english::Language& language, std::vector<Finding>& findings) {
     const std::string word = possessed(spelled.word);
     if (is_right(spelled, word, known, language)) return false;
-    if (is_known_slip(word, spelled.offset == 0)) return true; // told by its own name
+    if (is_known_slip(word)) return true; // told by its own name
     if (const std::string two = parted_words(word, language); !two.empty()) {
         report<messages::run_together>(findings, text.place(spelled.offset, word.size()),
                                        in_quotes(word))
@@ -400,11 +400,13 @@ void spelling(const ProofContext& context, std::vector<Finding>& findings) {
     const KnownWords known(context);
     if (is_american(context.resume)) misspelt_names(context, findings);
     if (is_american(context.resume)) known_slips(context, findings);
-    if (is_american(context.resume))
-        return each_word(context, &context.language, findings,
-                         [&](const SpelledWord& word, const model::Text& text) {
-                             return check_parts(word, text, known, context.language, findings);
-                         });
+    if (is_american(context.resume)) {
+        each_word(context, &context.language, findings,
+                  [&](const SpelledWord& word, const model::Text& text) {
+                      return check_parts(word, text, known, context.language, findings);
+                  });
+        return slips_in_names(context, findings);
+    }
     const auto installed = installed_dictionary(context.resume);
     if (!installed) return;
     const InstalledDictionary dictionary(*installed);

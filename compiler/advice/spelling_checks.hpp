@@ -37,7 +37,9 @@ bool has_inner_capital(std::string_view word);
 std::string parted_words(const std::string& word, const english::Language& language);
 // HIPPA, SafeServ, mise in place: in names too, which dictionaries pass over.
 void known_slips(const ProofContext& context, std::vector<Finding>& findings);
-bool is_known_slip(std::string_view word, bool opens);
+bool is_known_slip(std::string_view word);
+// Saftey Star: of names, what no dictionary was asked about and is not told yet.
+void slips_in_names(const ProofContext& context, std::vector<Finding>& findings);
 
 void word_slips(const ProofContext& context, std::vector<Finding>& findings); // word_slips.cpp
 

@@ -107,7 +107,7 @@ inline const CheckCase contradiction_cases[] = {
     {"word-slip", "- Won second prize", "- Changed 5 stamping dyes a shift on a press\n- Won second prize", "'dyes' is a slip"},
     {"word-slip", "- Won second prize", "- Reviewed 20 files for initials before principle broker signed\n- Won second prize", "'principle' is a slip"},
     {"spelling", "- Won second prize", "- Made 6 stocks, sauces, and vinegrettes\n- Won second prize", "'vinaigrettes'"},
-    {"spelling", "role: Hatchery Technician", "role: Hatchery Technican", "'Technican' is a slip that is often made; write 'Technician'"},
+    {"spelling", "role: Hatchery Technician", "role: Hatchery Technican", "'Technican' is not in the dictionary"},
     {"spelling", "role: Hatchery Technician", "role: Technican", "'Technican' is not in the dictionary"},
     {"tense", "- Maintain 12 tanks", "- Run 30-minute reading group twice a day; 8 of 10 readers gained level last year\n- Maintain 12 tanks", ""},
     {"tense", "- Maintain 12 tanks", "- Care for 5 clients a week, aged 68 to 97, by van\n- Maintain 12 tanks", ""},
