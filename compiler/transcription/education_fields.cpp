@@ -233,7 +233,6 @@ bool states_facts(const std::string& text) {
 }
 
 DraftEntry education_entry(const RowsOfEntry& rows, const PageFacts& facts) {
-    DraftEntry entry;
     RowsOfEntry names = rows;
     names.heads.clear();
     names.items.clear();
@@ -250,7 +249,7 @@ DraftEntry education_entry(const RowsOfEntry& rows, const PageFacts& facts) {
             found.insert(found.end(), in_row->begin(), in_row->end());
         else
             names.items.push_back(row);
-    entry = begin_entry(names);
+    DraftEntry entry = begin_entry(names);
     entry.old = begin_entry(rows).old;
     HeadPieces pieces = pieces_of_heads(names.heads, facts.towns, facts.languages);
     settle_places(pieces, facts.habits);
@@ -260,10 +259,9 @@ DraftEntry education_entry(const RowsOfEntry& rows, const PageFacts& facts) {
     entry.add("degree", named.degree);
     for (const DraftField& field : named.facts)
         add_fact(field, entry);
-    const bool lone = std::ranges::none_of(pieces.dates, &DatesOnLine::range);
-    const std::string_view dated = lone ? "graduation" : "dates";
-    add_dates(pieces, dated, entry);
-    if (rows.dates_guessed && entry.find(dated)) entry.guesses.emplace_back(dated);
+    const bool span = std::ranges::any_of(pieces.dates, &DatesOnLine::range);
+    add_dates(pieces, span ? "dates" : "graduation", entry);
+    if (rows.dates_guessed) entry.guesses.emplace_back(span ? "dates" : "graduation");
     for (const DraftField& field : found)
         add_fact(field, entry);
     if (pieces.place_guessed) entry.guesses.emplace_back("place");

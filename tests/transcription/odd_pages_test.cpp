@@ -202,7 +202,8 @@ SAP  *  rigging  *  contract review
 
 TEST_CASE("a date beside an average is no part of it") {
     test::check_pieces("Ottoline Brandt\nottoline@ellerystate.example\n\nEducation\n"
-                       "Ellery State College\nBachelor of Science in Biology\n"
+                       "Ellery State College                            Port Ellery, WA\n"
+                       "Bachelor of Science in Biology\n"
                        "05/2027 (expected) \u00B7 GPA 3.48 / 4.00\n",
                        {"gpa: 3.48 / 4.00\n", "graduation: 05/2027 (expected)\n"});
 }
