@@ -27,13 +27,12 @@ const model::Date& day_of_reading(const ProofContext& context) {
     return context.read_on ? later(context.today, *context.read_on) : context.today;
 }
 
-// `graduation: May 2028`, read in November 2026.
+// `graduation: May 2028`, `Spring 2028`, read in November 2026.
 void not_expected(const ProofContext& context, std::vector<Finding>& findings) {
     for (const Position& position : positions(context.resume, {education})) {
         const model::Field* field = position.entry->find(FieldName::graduation);
         const model::DateRange* range = dates_in(field);
-        if (!range || range->expected || range->start || !range->end || !range->end->month)
-            continue;
+        if (!range || range->expected || range->start || !range->end) continue;
         if (surely_before(day_of_reading(context), *range->end))
             report<messages::not_expected>(findings, field->place, in_quotes(range->typed));
     }

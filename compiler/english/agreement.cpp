@@ -224,6 +224,20 @@ std::optional<Disagreement> after_some_of(const Sentence& s, std::size_t i) {
     return Disagreement{s.token(i - 1).extent, s.token(i + 2).extent, std::move(meant), false};
 }
 
+// `Trained 15 nurses; 13 is still there`: a count alone is of what was counted before.
+std::optional<Disagreement> after_bare_count(const Sentence& s, std::size_t i) {
+    const bool opens = i > 1 && s.token(i - 1).lower == ";" && s.is_number(i);
+    if (!opens || s.is_word(i, {"one", "1"}) || !s.is_word(i + 1, {"was", "is", "has"}))
+        return std::nullopt;
+    const std::string_view count = s.token(i).text;
+    if (count.front() == '$' || count.ends_with('%')) return std::nullopt;
+    for (std::size_t k = i - 1; k-- > 1;)
+        if (is_plural_subject(s, k))
+            return Disagreement{s.token(i).extent, s.token(i + 1).extent,
+                                in_other_number(s, i + 1, true), false};
+    return std::nullopt;
+}
+
 // `Each resident have`, `everyone were`
 std::optional<Disagreement> after_each(const Sentence& s, std::size_t i) {
     const bool everyone = s.is_word(i, {"everyone", "everybody", "nobody", "he", "she", "it"});
@@ -381,8 +395,8 @@ std::vector<Disagreement> find_disagreements(const Sentence& sentence) {
         if (sentence.token(i).title) continue;
         for (const auto& look :
              {in_relative, behind_comma, after_noun, after_pronoun, before_of_phrase, after_some_of,
-              after_each, after_joined, after_plain_verbs, before_owned, before_owned_thing,
-              of_irregular_plural})
+              after_each, after_bare_count, after_joined, after_plain_verbs, before_owned,
+              before_owned_thing, of_irregular_plural})
             if (auto one = look(sentence, i)) {
                 found.push_back(std::move(*one));
                 break;

@@ -134,6 +134,7 @@ inline const CheckCase sentence_cases[] = {
     {"childhood", "Dean's List (4 terms)", "Spelling Bee, Grade 6", "Spelling Bee"},
     {"childhood", "Dean's List (4 terms)", "Ellery Prize (2025)", ""},
     {"not-expected", "May 2027 (expected)", "May 2027", "still to come"},
+    {"not-expected", "May 2027 (expected)", "Spring 2028", "still to come"},
     {"not-expected", "May 2027 (expected)", "May 2026", ""},
     {"dates-told", "dates: Jun 2025 - Aug 2025", "dates: 2025", "gives years alone"},
     {"dates-told", "dates: Jun 2025 - Aug 2025", "dates: Summer 2025", ""},
