@@ -27,6 +27,18 @@ bool means_section(std::string_view guess);
 // nothing is known of it.
 std::string_view has_no_place(std::string_view guess);
 
+// A line of a form that is but a piece of a field: `first-name` is the first of `name`.
+struct LabelPiece {
+    std::string_view label;
+    char order = 0;
+
+    bool operator==(const LabelPiece&) const = default;
+};
+std::optional<LabelPiece> piece_of_label(std::string_view guess);
+
+// `N/A`, which stands for nothing.
+bool is_empty_value(std::string_view value);
+
 // The two ends of a range on two lines: `from`, `start`; `to`, `end`.
 bool begins_range(std::string_view guess);
 bool ends_range(std::string_view guess);

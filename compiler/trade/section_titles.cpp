@@ -84,6 +84,8 @@ constexpr std::array title_words{
     TitleWord{"certificates", credentials},
     TitleWord{"license", credentials},
     TitleWord{"licenses", credentials},
+    TitleWord{"licence", credentials},
+    TitleWord{"licences", credentials},
     TitleWord{"licensure", credentials},
     TitleWord{"language", languages},
     TitleWord{"languages", languages},

@@ -1,6 +1,7 @@
 // A newcomer's first hour: sources typed as people type them who have read the README alone, with
 // every slip in a table beside them (NAME.slips.tsv). Each slip gets one message, in the words of
-// the table; what the message says, done to the letter, mends it; and nothing else is said.
+// the table; what the message says, done to the letter, mends it; and nothing else is said. A line
+// that is told with the one above it is of the stage `above`.
 #include "compiler/commands/mend/mend.hpp"
 #include "tests/advice/proofread.hpp"
 #include "tests/fixtures/read_resume.hpp"
@@ -101,7 +102,7 @@ void check_reading(const std::string& source, const std::vector<LabelledSlip>& s
 
 // What is a finding of `proof`, once the file reads; the lines have moved by then.
 void check_proof(const std::string& source, const std::vector<LabelledSlip>& slips) {
-    const auto lines = lines_mended(source, slips, {"set"});
+    const auto lines = lines_mended(source, slips, {"set", "above"});
     const auto proof = proof_of(whole(lines));
     for (const LabelledSlip& slip : slips) {
         if (slip.stage != "proof") continue;
@@ -129,7 +130,9 @@ TEST_CASE("first hour: every slip is told once, and its message mends it") {
         const auto slips = slips_in(table.replace_extension(".slips.tsv"));
         check_reading(source, slips);
         check_proof(source, slips);
-        CHECK(read_resume(whole(lines_mended(source, slips, {"set", "proof"}))).messages() == "");
+        CHECK(
+            read_resume(whole(lines_mended(source, slips, {"set", "above", "proof"}))).messages() ==
+            "");
         ++sources;
         slips_told += slips.size();
     }

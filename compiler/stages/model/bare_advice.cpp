@@ -2,12 +2,14 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
-#include "compiler/base/phrases.hpp"
 #include "compiler/stages/model/contact_links.hpp"
-#include "compiler/stages/model/dates.hpp"
+#include "compiler/stages/model/lines_to_go.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/settle_blocks.hpp"
+#include "compiler/stages/model/several_lines.hpp"
+#include "compiler/stages/syntax/line_words.hpp"
 #include "compiler/trade/guessed_labels.hpp"
+#include "compiler/trade/section_titles.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
@@ -22,173 +24,125 @@ namespace {
 struct Advice {
     std::string text;
     Edits mend;
-    std::optional<std::string_view> label = {}; // that the line plainly wants
-    std::size_t value = 0;                      // where in the line that label's value begins
-};
-
-// `**Ellery State College**`, as other markup has it, without the signs around it: what the writer
-// means by them, a theme sets.
-std::string_view unmarked(std::string_view text) {
-    const std::string_view inner = trimmed(text, "*_");
-    const bool around = !inner.empty() && text.front() == text.back() && inner.size() < text.size();
-    return around && inner.find_first_of("*_") == inner.npos ? inner : text;
-}
-
-struct LabelledLine {
-    std::string_view label;
-    std::string text;
-
-    std::string whole() const { return std::string(label) + ": " + text; }
+    std::vector<std::string_view> labels = {}; // that the line plainly wants
+    std::size_t value = 0;                     // where in the line the value of one begins
 };
 
 Place line_start(const syntax::Node& node) {
     return {node.place.file, node.place.line, 1, 0};
 }
 
-Advice advise_label(const syntax::Node& node, std::string_view label) {
-    const std::string text = node.value.joined(), value(unmarked(text));
-    const Edit edit = value == text || node.value.slices.size() > 1
-                          ? Edit{line_start(node), std::string(label) + ": "}
-                          : Edit{node.value.place(), std::string(label) + ": " + value};
-    return {fill<messages::bare_field>(in_quotes(text), label, value), {edit}, label};
+Advice advise_label(const syntax::Node& node, const LabelledLine& line) {
+    const std::string text = node.value.joined();
+    const Edit edit = line.text == text || node.value.slices.size() > 1
+                          ? Edit{line_start(node), std::string(line.label) + ": "}
+                          : Edit{node.value.place(), line.whole()};
+    // what says several things, and which of them cannot be told, is the writer's to part
+    const bool sure = split_at(text, ", ").size() < 3 || line.label == "honors";
+    return {fill<messages::bare_field>(in_quotes(text), line.label, line.text),
+            sure ? Edits{edit} : Edits{},
+            {line.label}};
 }
 
 // One line that says several things. The mend is left to the writer where a label is a guess.
 Advice advise_lines(const syntax::Node& node, const std::vector<LabelledLine>& lines, bool sure) {
     const auto quoted = [](const LabelledLine& line) { return '\'' + line.whole() + '\''; };
     std::string all;
-    for (const LabelledLine& line : lines)
+    std::vector<std::string_view> labels;
+    for (const LabelledLine& line : lines) {
         all += (all.empty() ? "" : "\n") + line.whole();
+        labels.push_back(line.label);
+    }
     return {fill<messages::bare_fields>(in_quotes(node.value.joined()),
                                         joined(lines, " and ", all_of_them, quoted)),
-            sure && node.value.slices.size() == 1 ? Edits{{node.value.place(), all}} : Edits{}};
+            sure && node.value.slices.size() == 1 ? Edits{{node.value.place(), all}} : Edits{},
+            std::move(labels)};
 }
 
-// `Role Lab assistant`, `role; Lab assistant`: a label whose colon was forgotten.
-std::optional<Advice> advise_colon(const syntax::Node& node, const auto& fits) {
+// The label that stands here by that name, typed whole or guessed; none if none does.
+using LabelHere = std::function<std::optional<std::string_view>(std::string_view folded)>;
+
+Place part_of_line(const syntax::Slice& line, std::size_t begin, std::size_t end) {
+    return {line.place.file, line.place.line, line.place.column + static_cast<std::uint32_t>(begin),
+            static_cast<std::uint32_t>(end - begin)};
+}
+
+// Where the value begins behind a label that no sign parts from it; npos if it is no label's: a
+// preposition goes on with a name, `School of Nursing`, but in `Minor in Chemistry`.
+std::size_t value_behind(std::string_view label, std::string_view text, std::size_t end) {
+    constexpr std::array<std::string_view, 10> leading{"of", "for", "at", "with", "and",
+                                                       "to", "on",  "by", "in",   "&"};
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 4> taken_along{
+        {{"minor", "in"}, {"major", "in"}, {"graduation", "in"}, {"gpa", "of"}}};
+    const std::size_t value = std::min(text.find_first_not_of("- \t", end), text.size());
+    const std::string_view word = text.substr(value, text.find(' ', value) - value);
+    if (!is_one_of(word, leading)) return value;
+    if (!is_one_of(std::pair{label, word}, taken_along)) return text.npos;
+    return std::min(text.find_first_not_of(' ', value + word.size()), text.size());
+}
+
+// `Role Lab assistant`, `role; Lab assistant`, `Name - Ottoline Brandt`: a label whose colon was
+// forgotten.
+std::optional<Advice> advise_colon(const syntax::Node& node, const LabelHere& label_here) {
     const syntax::Slice& line = node.value.slices.front();
-    const std::size_t end = std::min(line.text.find(' '), line.text.size());
-    const std::string_view first = std::string_view{line.text}.substr(0, end);
-    const std::string_view label = trimmed(first, ";,.");
-    const trade::Word* word = trade::find_word(lower_case(label));
+    const std::size_t end = std::min(line.text.find_first_of(" \t"), line.text.size());
+    const std::string_view typed = trimmed(std::string_view{line.text}.substr(0, end), ";,.");
+    const std::string small = lower_case(typed);
     const bool alone = end == line.text.size(); // its value is folded below
-    if (!word || !fits(*word) || (alone && node.value.slices.size() == 1)) return std::nullopt;
-    const Place after{line.place.file, line.place.line,
-                      line.place.column + static_cast<std::uint32_t>(label.size()),
-                      static_cast<std::uint32_t>(first.size() - label.size())};
-    // `Name - Ottoline Brandt`
-    const std::size_t value = line.text.find_first_not_of("- ", end);
-    const bool dash = value != line.text.npos && line.text.find('-', end) < value;
-    Place between = after;
-    if (dash) between.length = static_cast<std::uint32_t>(value - label.size());
-    return Advice{fill<messages::colon_forgotten>(label, word->label),
-                  {{between, dash ? ": " : ":"}},
-                  word->label,
-                  std::min(value, line.text.size())};
+    if (!trade::find_word(small) || !label_here(small) || (alone && node.value.slices.size() == 1))
+        return std::nullopt;
+    const std::string_view label = trade::find_word(small)->label;
+    const std::size_t value = value_behind(label, line.text, end);
+    if (value == line.text.npos) return std::nullopt;
+    const bool blank_alone = value <= end + 1 && !line.text.substr(0, end + 1).ends_with('\t');
+    return Advice{
+        fill<messages::colon_forgotten>(typed, label),
+        {{part_of_line(line, typed.size(), blank_alone ? end : value), blank_alone ? ":" : ": "}},
+        {label},
+        value};
 }
 
-bool reads_as_dates(const std::string& text) {
-    return std::holds_alternative<DateRange>(read_dates(text));
-}
-
-// `Port Ellery, WA`
-bool reads_as_place(std::string_view text) {
-    constexpr std::size_t longest = 40, state = 4; // `, WA`
-    return text.size() <= longest && text.size() > state &&
-           text.find(", ") == text.size() - state && is_capital_letter(text.back()) &&
-           is_capital_letter(text[text.size() - 2]) && !has_digit(text);
-}
-
-bool has_any(std::string_view text, const auto& words) {
-    const std::string small = lower_case(text);
-    return std::ranges::any_of(words,
-                               [&](std::string_view word) { return has_phrase(small, word); });
-}
-
-// Common practice: words that schools, degrees and grades are known by.
-constexpr std::array<std::string_view, 7> school_words{
-    "college", "university", "school", "institute", "academy", "universidad", "polytechnic"};
-constexpr std::array<std::string_view, 16> degree_words{
-    "bachelor", "bachelors", "master", "masters", "associate", "doctor", "diploma", "b.s.",
-    "b.a.",     "m.s.",      "m.a.",   "bs",      "ba",        "ged",    "aas",     "certificate"};
-
-// What the text of a line of such an entry is by its form.
-std::optional<std::string_view> label_by_form(const std::string& typed, trade::Holds holds) {
-    const std::string text(unmarked(typed));
-    if (reads_as_dates(text)) return holds == trade::Holds::education ? "graduation" : "dates";
-    const trade::Word* place = trade::find_word("place");
-    if (reads_as_place(text) && place->kinds.has(holds) && !has_any(text, school_words))
-        return "place";
-    return std::nullopt;
-}
-
-// The same by its words too.
-std::optional<std::string_view> label_by_words(const std::string& text, trade::Holds holds) {
-    if (const auto label = label_by_form(text, holds)) return label;
-    if (holds != trade::Holds::education) return std::nullopt;
-    if (has_any(text, std::array<std::string_view, 1>{"gpa"})) return "gpa";
-    if (has_any(text, school_words)) return "school";
-    if (has_any(text, degree_words)) return "degree";
-    return std::nullopt;
-}
-
-// The labels that such an entry is called by and that it does not have yet.
-std::vector<std::string_view> names_wanted(const BarePlace& place) {
-    std::vector<std::string_view> wanted;
-    for (const trade::Word& word : trade::vocabulary())
-        if (word.kinds.has(place.holds) && trade::names_entry(word) && !place.stands(word.label))
-            wanted.push_back(word.label);
-    return wanted;
-}
-
-std::vector<std::string_view> split_at(std::string_view text, std::string_view sign) {
-    std::vector<std::string_view> parts;
-    for (const std::string_view part : pieces_of(text, sign)) {
-        const bool state =
-            sign == ", " && !parts.empty() &&
-            reads_as_place(std::string_view{
-                parts.back().data(), static_cast<std::size_t>(part.end() - parts.back().begin())});
-        if (state)
-            parts.back() = {parts.back().data(),
-                            static_cast<std::size_t>(part.end() - parts.back().begin())};
-        else if (!trimmed(part).empty())
-            parts.push_back(trimmed(part));
-    }
-    return parts;
-}
-
-// A name and its place alone are an employer's: `Harrow Bay Boatworks, Anacortes, WA`.
-std::string_view named_beside(const std::vector<std::string_view>& parts,
-                              const std::vector<std::string_view>& wanted) {
-    const auto employer = std::ranges::find(wanted, "employer");
-    const bool placed = parts.size() == 2 && reads_as_place(parts.back());
-    return placed && employer != wanted.end() ? *employer : wanted.front();
-}
-
-// `Deckhand, Ferry Company, Jun 2025 - Aug 2025`, which has dates at its end.
-std::optional<Advice> advise_whole_entry(const syntax::Node& node, const BarePlace& place) {
-    constexpr std::array<std::string_view, 7> signs{" | ", "\t",       " \u2022 ", " \u2014 ",
-                                                    ", ",  " \u2013 ", " - "};
-    constexpr std::size_t most_parts = 5;
-    const std::string text = node.value.joined();
+// `E mail - ottoline@ellerystate.example`, `Relevant Coursework - Ecology`
+std::optional<Advice> advise_dash(const syntax::Node& node, const LabelHere& label_here) {
+    constexpr std::array<std::string_view, 6> signs{" - ", " \u2013 ", " \u2014 ",
+                                                    "\t",  "- ",       "; "};
+    const syntax::Slice& line = node.value.slices.front();
     for (const std::string_view sign : signs) {
-        const auto parts = split_at(text, sign);
-        if (parts.size() < 2 || parts.size() > most_parts) continue;
-        auto wanted = names_wanted(place);
-        std::vector<LabelledLine> lines;
-        bool sure = false; // of one at least
-        for (const std::string_view part : parts) {
-            auto label = label_by_words(std::string(part), place.holds);
-            sure = sure || label_by_form(std::string(part), place.holds);
-            if (!label && !wanted.empty()) label = named_beside(parts, wanted);
-            if (!label && place.holds == trade::Holds::experience) label = "note";
-            if (!label) break;
-            std::erase(wanted, *label);
-            lines.push_back({*label, std::string(unmarked(part))});
-        }
-        if (sure && lines.size() == parts.size()) return advise_lines(node, lines, false);
+        const std::size_t at = line.text.find(sign);
+        if (at == 0 || at == line.text.npos) continue;
+        const std::string_view typed = trimmed(std::string_view{line.text}.substr(0, at));
+        const auto label = label_here(syntax::folded_label(typed));
+        const std::size_t value = line.text.find_first_not_of(" \t", at + sign.size());
+        if (!label || value == line.text.npos) continue;
+        return Advice{fill<messages::colon_forgotten>(typed, *label),
+                      {{part_of_line(line, 0, value), std::string(*label) + ": "}},
+                      {*label},
+                      value};
     }
     return std::nullopt;
+}
+
+// `SKILLS - diesel, hydraulics`
+std::optional<Advice> advise_section(const syntax::Node& node) {
+    const std::string& text = node.value.slices.front().text;
+    const std::size_t at = std::min(text.find(" - "), text.find(" \u2013 "));
+    const std::string_view title = trimmed(std::string_view{text}.substr(0, at));
+    if (at == text.npos || !is_capital_letter(text.front()) || !trade::is_section_title(title))
+        return std::nullopt;
+    return Advice{fill<messages::guessed_section>(in_quotes(title), title), {}};
+}
+
+// A question of a form, with what is said there of dates.
+std::optional<Advice> advise_form(const syntax::Node& node, const BarePlace* place) {
+    const std::string text = node.value.joined();
+    const auto answer = answer_in_form(text);
+    if (!answer) return std::nullopt;
+    if (auto line = place ? line_by_form(*answer, place->holds) : std::nullopt;
+        line && !place->stands(line->label))
+        return Advice{fill<messages::answers_form_with>(in_quotes(text), line->label, line->text),
+                      {{node.value.place(), line->whole()}},
+                      {line->label}};
+    return Advice{fill<messages::question_of_form>(in_quotes(text)), {}};
 }
 
 // `Benthic Ecology, GIS, Statistics` in education
@@ -211,15 +165,11 @@ bool reads_as_bullet(const std::string& text) {
     return text.back() == '.' || word_count(text) > most_words_of_a_name;
 }
 
-// What no résumé says, wherever it stands: `References available upon request`,
-// `![me](headshot.jpg)`, as other markup has pictures.
-std::optional<Advice> advise_to_take_out(const std::string& text) {
-    constexpr std::array<std::string_view, 3> offers{
-        "available upon request", "available on request", "references available"};
-    if (has_any(text, offers))
-        return Advice{fill<messages::references_offered>(in_quotes(text)), {}};
-    if (!text.starts_with("![")) return std::nullopt;
-    return Advice{fill<messages::has_no_place>(in_quotes(text), trade::has_no_place("photo")), {}};
+std::optional<Advice> advise_to_take_out(const syntax::Node& node) {
+    auto line = line_to_go(node.value.joined());
+    if (!line) return std::nullopt;
+    const bool mends = line->surely && node.value.slices.size() == 1;
+    return Advice{std::move(line->says), mends ? Edits{{whole_line(node), ""}} : Edits{}};
 }
 
 // `Tools, multimeter, fish tape`, where a comma stands for the colon of the first word.
@@ -230,27 +180,54 @@ std::string labelled_group(const std::string& text) {
     return label ? text.substr(0, comma) + ": " + text.substr(comma + 2) : "Label: " + text;
 }
 
+LabelHere labels_of_entry(const BarePlace& place) {
+    return [&place](std::string_view folded) -> std::optional<std::string_view> {
+        const trade::Word* word = trade::find_word(folded);
+        if (word && word->kinds.has(place.holds)) return word->label;
+        const auto meant = trade::meant_in(place.holds, folded);
+        return meant && !place.stands(*meant) ? meant : std::nullopt;
+    };
+}
+
+// What stands in any section, whatever it holds.
+std::optional<Advice> advise_anywhere(const syntax::Node& node, const BarePlace& place) {
+    if (auto advice = advise_to_take_out(node)) return advice;
+    if (auto advice = advise_form(node, &place)) return advice;
+    if (auto advice = advise_dash(node, labels_of_entry(place))) return advice;
+    if (auto advice = advise_colon(node, labels_of_entry(place))) return advice;
+    return advise_section(node);
+}
+
+// Below a bullet too: `1997 - 2014  Skipper, Marigold Ann`, which no bullet goes on with.
+bool begins_entry(std::string_view text, const std::vector<LabelledLine>& lines) {
+    const bool dated =
+        std::ranges::any_of(lines, [](const LabelledLine& line) { return line.label == "dates"; });
+    return dated && lines.size() > 1 && !is_small_letter(text.front());
+}
+
 Advice advice_in_entry(const syntax::Node& node, const BarePlace& place) {
     const std::string text = node.value.joined();
-    if (auto advice = advise_to_take_out(text)) return *std::move(advice);
-    const auto fits = [&](const trade::Word& word) { return word.kinds.has(place.holds); };
-    if (auto advice = advise_colon(node, fits)) return *std::move(advice);
+    if (auto advice = advise_anywhere(node, place)) return *std::move(advice);
     if (trade::has_groups(place.holds))
         return {fill<messages::bare_group>(in_quotes(text), labelled_group(text)), {}};
-    if (goes_on(node, place.above))
+    const auto lines = several_lines(text, place);
+    if (goes_on(node, place.above) && !begins_entry(text, lines))
         return {fill<messages::fold_not_indented>(in_quotes(text)), {{line_start(node), "  "}}};
-    if (const auto label = label_by_form(text, place.holds); label && !place.stands(*label))
-        return advise_label(node, *label);
-    if (auto advice = advise_whole_entry(node, place)) return *std::move(advice);
-    if (const auto label = label_by_words(text, place.holds); label && !place.stands(*label))
-        return advise_label(node, *label);
+    const auto free = [&](const std::optional<LabelledLine>& line) {
+        return line && !place.stands(line->label);
+    };
+    const auto by_words = line_by_words(text, place.holds);
+    const bool tells = by_words && (by_words->label == "honors" || line_by_form(text, place.holds));
+    if (tells && free(by_words)) return advise_label(node, *by_words);
+    if (!lines.empty()) return advise_lines(node, lines, false);
+    if (free(by_words)) return advise_label(node, *by_words);
     if (auto advice = advise_courses(node, place.holds)) return *std::move(advice);
     const auto wanted = names_wanted(place);
     if (wanted.empty() || reads_as_bullet(text))
         return {fill<messages::bare_bullet>(in_quotes(text), text), {{line_start(node), "- "}}};
     return {fill<messages::bare_in_entry>(in_quotes(text), wanted.front(), text, text),
             {},
-            wanted.front()};
+            {wanted.front()}};
 }
 
 bool is_address_of_web(std::string_view text) {
@@ -293,8 +270,8 @@ std::optional<Advice> advise_contacts(const syntax::Node& node) {
         std::vector<LabelledLine> lines;
         const auto parts = split_at(text, sign);
         for (const std::string_view part : parts)
-            if (const auto label = contact_label(std::string(part), true))
-                lines.push_back({*label, std::string(part)});
+            if (const auto label = contact_label(std::string(unmarked(part)), true))
+                lines.push_back({*label, std::string(unmarked(part))});
         if (parts.size() > 1 && lines.size() == parts.size())
             return advise_lines(node, lines, true);
     }
@@ -323,14 +300,45 @@ std::optional<Advice> advise_summary(const syntax::Node& node) {
     return Advice{fill<messages::bare_prose>(in_quotes(text)), {}};
 }
 
+// `Ph. 555-0138`, `Cell phone 360 555 0142`: a label without a colon before what it surely is of.
+std::optional<Advice> advise_contact(const syntax::Node& node) {
+    constexpr std::string_view of_numbers = "0123456789 ()+-./";
+    const syntax::Slice& line = node.value.slices.front();
+    for (std::size_t at = line.text.find(' '); at != line.text.npos;
+         at = line.text.find(' ', at + 1)) {
+        const std::string_view typed = std::string_view{line.text}.substr(0, at);
+        const std::string_view value = std::string_view{line.text}.substr(at + 1);
+        const auto label = trade::meant_in_heading(syntax::folded_label(trimmed(typed, ".,;")));
+        const bool number = label == "phone" && has_digit(value) &&
+                            value.find_first_not_of(of_numbers) == value.npos;
+        if (!number && (label != "email" || value.find('@') == value.npos)) continue;
+        return Advice{fill<messages::colon_forgotten>(typed, *label),
+                      {{part_of_line(line, 0, at + 1), std::string(*label) + ": "}},
+                      {*label},
+                      at + 1};
+    }
+    return std::nullopt;
+}
+
+std::optional<std::string_view> label_of_heading(std::string_view folded) {
+    const trade::Word* word = trade::find_word(folded);
+    if (word && (word->heading || word->label == "section")) return word->label;
+    return trade::meant_in_heading(folded);
+}
+
+std::optional<Advice> advise_by_label(const syntax::Node& node) {
+    if (auto advice = advise_to_take_out(node)) return advice;
+    if (auto advice = advise_form(node, nullptr)) return advice;
+    if (auto advice = advise_dash(node, label_of_heading)) return advice;
+    if (auto advice = advise_colon(node, label_of_heading)) return advice;
+    if (auto advice = advise_section(node)) return advice;
+    return advise_contact(node);
+}
+
 Advice advice_in_heading(const syntax::Node& node, bool has_name) {
-    const std::string text = node.value.joined();
-    if (auto advice = advise_to_take_out(text)) return *std::move(advice);
-    const auto fits = [](const trade::Word& word) {
-        return word.heading || word.label == "section";
-    };
-    if (auto advice = advise_colon(node, fits)) return *std::move(advice);
-    if (const auto label = contact_label(text, has_name)) return advise_label(node, *label);
+    const std::string text = node.value.joined(), bare(unmarked(text));
+    if (auto advice = advise_by_label(node)) return *std::move(advice);
+    if (const auto label = contact_label(bare, has_name)) return advise_label(node, {*label, bare});
     if (auto advice = advise_contacts(node)) return *std::move(advice);
     if (auto advice = advise_pages(node)) return *std::move(advice);
     if (auto advice = advise_summary(node)) return *std::move(advice);
@@ -349,21 +357,21 @@ void take_off_front(syntax::Slice& slice, std::size_t count) {
 
 }
 
-std::optional<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
-                                                 Diagnostics& diagnostics) {
+std::vector<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
+                                               Diagnostics& diagnostics) {
     const Advice advice = advice_in_entry(node, place);
     report(node, advice, diagnostics);
-    return advice.label;
+    return advice.labels;
 }
 
 std::optional<syntax::Node> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
                                                         Diagnostics& diagnostics) {
     const Advice advice = advice_in_heading(node, has_name);
     report(node, advice, diagnostics);
-    if (!advice.label) return std::nullopt;
+    if (advice.labels.size() != 1) return std::nullopt;
     syntax::Node meant = node;
     meant.kind = syntax::Node::Kind::field;
-    meant.label = {std::string(*advice.label), node.value.place()};
+    meant.label = {std::string(advice.labels.front()), node.value.place()};
     auto& slices = meant.value.slices;
     take_off_front(slices.front(), advice.value);
     if (slices.front().text.empty() && slices.size() > 1) slices.erase(slices.begin());

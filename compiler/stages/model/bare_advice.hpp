@@ -8,6 +8,7 @@
 #include <functional>
 #include <optional>
 #include <string_view>
+#include <vector>
 
 namespace quoin::model {
 
@@ -17,9 +18,9 @@ struct BarePlace { // of a bare line in an entry
     std::function<bool(std::string_view label)> stands; // whether the entry has it already
 };
 
-// The label that the line is taken for, if it is plain which one.
-std::optional<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
-                                                 Diagnostics& diagnostics);
+// The labels that the line is taken for, where that is plain.
+std::vector<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
+                                               Diagnostics& diagnostics);
 
 // In the heading, where the line is given back as the field that it surely was meant for:
 // `Name - Ottoline Brandt` as `name: Ottoline Brandt`.

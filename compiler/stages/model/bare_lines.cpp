@@ -4,6 +4,9 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/suggest.hpp"
+#include "compiler/stages/model/bare_forms.hpp"
+#include "compiler/stages/model/lines_to_go.hpp"
+#include "compiler/stages/syntax/line_words.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
@@ -45,6 +48,33 @@ bool goes_on(const syntax::Node& node, const syntax::Node* above) {
            (above->kind == syntax::Node::Kind::bullet || begins_small);
 }
 
+syntax::Block unfolded(Nodes block, const Sources& sources) {
+    syntax::Block lines;
+    for (syntax::Node node : block) {
+        if (node.kind != syntax::Node::Kind::bare || node.value.slices.size() == 1 ||
+            syntax::is_label_or_guess(
+                syntax::folded_label(trimmed(node.value.slices.front().text, " ,;:.-")))) {
+            lines.push_back(std::move(node));
+            continue;
+        }
+        std::vector<syntax::Slice> slices = std::exchange(node.value.slices, {});
+        const auto tags = std::exchange(node.tags, {});
+        for (syntax::Slice& slice : slices) {
+            const bool own = &slice == slices.data() || is_capital_letter(slice.text.front()) ||
+                             is_figure(slice.text.front());
+            if (own) {
+                const std::string_view line = sources.file(slice.place.file).line(slice.place.line);
+                node.place = {slice.place.file, slice.place.line, 1,
+                              static_cast<std::uint32_t>(line.size())};
+                lines.push_back(node);
+            }
+            lines.back().value.slices.push_back(std::move(slice));
+        }
+        lines.back().tags = tags;
+    }
+    return lines;
+}
+
 namespace {
 
 using Kind = syntax::Node::Kind;
@@ -72,7 +102,8 @@ const syntax::Node* last_line_of(const syntax::Block& block) { // null if there 
 std::vector<syntax::Block> entries_of(syntax::Block block, std::string_view label) {
     std::vector<syntax::Block> blocks(1);
     for (syntax::Node& node : block) {
-        if (node.kind == Kind::bare && !goes_on(node, last_line_of(blocks.back()))) {
+        const bool columns = node.kind == Kind::bare && parts_columns(node.value.joined());
+        if (node.kind == Kind::bare && !columns && !goes_on(node, last_line_of(blocks.back()))) {
             if (!std::ranges::all_of(blocks.back(), is_comment_node)) blocks.emplace_back();
             give_label(node, label);
         }
@@ -171,6 +202,18 @@ void pass_over_dashes(syntax::Block& block, trade::Holds holds) {
     }
 }
 
+// `- page 1 of 1 -`, which is no bullet.
+void take_out_lines(syntax::Block& block, Diagnostics& diagnostics) {
+    std::erase_if(block, [&](const syntax::Node& node) {
+        if (node.kind == Kind::field || node.kind == Kind::comment || node.value.slices.size() != 1)
+            return false;
+        const auto line = line_to_go(node.value.slices.front().text);
+        if (!line || !line->surely) return false;
+        diagnostics.error(node.value.place(), line->says, {{whole_line(node), ""}});
+        return true;
+    });
+}
+
 }
 
 std::vector<syntax::Block> with_labels(std::vector<syntax::Block> blocks, trade::Holds holds) {
@@ -196,11 +239,15 @@ std::vector<syntax::Block> settled_blocks(std::span<const Nodes> blocks, trade::
                                           const Sources& sources, Diagnostics& diagnostics) {
     std::vector<syntax::Block> settled;
     for (const Nodes block : blocks) {
-        pass_over_dashes(settled.emplace_back(block.begin(), block.end()), holds);
+        settled.push_back(label_of_bare(holds) ? syntax::Block(block.begin(), block.end())
+                                               : unfolded(block, sources));
+        take_out_lines(settled.back(), diagnostics);
+        pass_over_dashes(settled.back(), holds);
         if (holds != trade::Holds::prose) continue;
         for (syntax::Node& node : settled.back())
             if (is_sentence(node)) take_label_off(node, sources);
     }
+    settled = rows_as_entries(std::move(settled), holds, diagnostics);
     const std::vector<Nodes> read(settled.begin(), settled.end());
     return with_labels(closed_up(read, holds, sources, diagnostics), holds);
 }

@@ -87,20 +87,54 @@ void report_either_order(const Field& field, Diagnostics& diagnostics) {
     }
 }
 
-// Where the language is not that of the United States, a day in figures may begin with the month or
-// not: `01/02/2025`.
-void refuse_either_order(const Resume& resume, Diagnostics& diagnostics) {
-    const std::string& language = *resume.settings.language;
-    if (language == "en" || language == "en-US") return;
-    const auto look = [&](const Entry& entry) {
-        for (const Field& field : entry.fields)
-            report_either_order(field, diagnostics);
-    };
+void each_field(const Resume& resume, const auto& visit) {
+    const auto look = [&](const Entry& entry) { std::ranges::for_each(entry.fields, visit); };
     for (const Section& section : resume.sections)
         for (const Entry& entry : section.entries) {
             look(entry);
             std::ranges::for_each(entry.further, look);
         }
+}
+
+struct DayForms { // of days in figures, `15/6/2026`, that can be read in one way alone
+    bool day_first = false, month_first = false;
+};
+
+DayForms day_forms(const Field& field) {
+    constexpr int months = 12;
+    DayForms forms;
+    const auto* range = std::get_if<DateRange>(&field.value);
+    for (const std::string& word : parted(range ? range->typed : "", " -,;&")) {
+        const auto parts = pieces_of(word, "/");
+        if (parts.size() != 3 || !std::ranges::all_of(parts, all_figures)) continue;
+        const bool first = parts[0].size() == 2 && parts[0] > std::to_string(months);
+        const bool second = parts[1].size() == 2 && parts[1] > std::to_string(months);
+        forms.day_first = forms.day_first || (first && !second);
+        forms.month_first = forms.month_first || (second && !first);
+    }
+    return forms;
+}
+
+// Some begin with the day where it must be so, and none must begin with the month.
+bool has_days_first(const Resume& resume) {
+    DayForms all;
+    each_field(resume, [&](const Field& field) {
+        const DayForms forms = day_forms(field);
+        all.day_first = all.day_first || forms.day_first;
+        all.month_first = all.month_first || forms.month_first;
+    });
+    return all.day_first && !all.month_first;
+}
+
+// Where the language is not that of the United States, a day in figures may begin with the month or
+// not: `01/02/2025`. So it may beside one that begins with the day: `6/5/2026 - 31/8/2026`.
+void refuse_either_order(const Resume& resume, Diagnostics& diagnostics) {
+    const std::string& language = *resume.settings.language;
+    const bool us = language == "en" || language == "en-US";
+    const bool all = !us || has_days_first(resume);
+    each_field(resume, [&](const Field& field) {
+        if (all || day_forms(field).day_first) report_either_order(field, diagnostics);
+    });
 }
 
 // Its line may stand below others that have dates in files they take in, so it is looked for first.

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <string>
 #include <utility>
 #include <vector>
@@ -34,8 +35,9 @@ std::string instead_of_bullet(trade::Holds holds, const std::string& text) {
 
 class EntryBuilder {
 public:
-    EntryBuilder(trade::Holds holds, const LocalDates& dates, Diagnostics& diagnostics)
-        : holds_(holds), dates_(dates), diagnostics_(diagnostics) {}
+    EntryBuilder(trade::Holds holds, bool one_line, const LocalDates& dates,
+                 Diagnostics& diagnostics)
+        : holds_(holds), one_line_(one_line), dates_(dates), diagnostics_(diagnostics) {}
 
     void add(const syntax::Node& node) {
         if (node.kind == syntax::Node::Kind::comment) return;
@@ -45,12 +47,16 @@ public:
         if (node.kind == syntax::Node::Kind::bare) {
             faulty_ = true;
             const auto stands = [this](std::string_view label) { return is_taken(label); };
-            if (const auto label = report_bare_line(node, {holds_, above, stands}, diagnostics_))
-                taken_.push_back(*label);
+            std::ranges::copy(report_bare_line(node, {holds_, above, stands}, diagnostics_),
+                              std::back_inserter(taken_));
             return;
         }
         if (node.kind == syntax::Node::Kind::bullet) return add_bullet(node);
         if (is_label(node, "for")) return add_for(node);
+        if (report_empty_value(node, diagnostics_)) {
+            faulty_ = true;
+            return;
+        }
         const trade::Word* word = trade::find_word(node.label.text);
         const bool directive = word && std::holds_alternative<trade::Directive>(word->means);
         if (has_groups(holds_) && !directive) return add_group(node);
@@ -166,7 +172,7 @@ private:
 
     void report_unknown(const syntax::Node& node) {
         const auto candidates = labels_of(holds_);
-        const bool other = report_other_meaning(node, holds_, diagnostics_);
+        const bool other = report_other_meaning(node, holds_, one_line_, diagnostics_);
         const auto meant = slip_of(node.label.text, candidates); // employeer
         if (meant && !is_taken(*meant) && !other) {
             report_guess(node, *meant, diagnostics_);
@@ -201,6 +207,7 @@ private:
                                                                   "for", "include"};
 
     trade::Holds holds_;
+    bool one_line_;
     const LocalDates& dates_;
     Diagnostics& diagnostics_;
     Entry entry_;
@@ -217,7 +224,7 @@ private:
 
 std::optional<Entry> build_entry(Nodes block, trade::Holds holds, const LocalDates& dates,
                                  Diagnostics& diagnostics) {
-    EntryBuilder builder{holds, dates, diagnostics};
+    EntryBuilder builder{holds, block.size() == 1, dates, diagnostics};
     for (std::size_t i = 0; i < block.size(); ++i) {
         if (i + 1 < block.size() && are_range(block[i], block[i + 1])) {
             report_range(block[i], block[i + 1], holds, diagnostics);

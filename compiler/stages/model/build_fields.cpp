@@ -3,6 +3,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/stages/model/contact_links.hpp"
+#include "compiler/stages/model/dates_meant.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
 
@@ -32,6 +33,13 @@ std::vector<Text> items(const Text& text, std::string_view separators) {
     return parts;
 }
 
+// Whether what mends the fault leaves none.
+bool mends(const DateFault& fault, const JoinedValue& value, const LocalDates& dates) {
+    std::string mended = value.text();
+    mended.replace(fault.offset, fault.length, fault.mend);
+    return !fault.mend.empty() && std::holds_alternative<DateRange>(read_dates(mended, dates));
+}
+
 std::optional<DateRange> read_range(const syntax::Node& node, const LocalDates& dates,
                                     Diagnostics& diagnostics) {
     const JoinedValue value{node.value};
@@ -42,6 +50,13 @@ std::optional<DateRange> read_range(const syntax::Node& node, const LocalDates& 
         return std::move(*range);
     }
     auto& fault = std::get<DateFault>(result);
+    if (const auto meant = dates_meant(value.text(), dates); meant && !mends(fault, value, dates)) {
+        const Place whole = value.place(0, value.text().size());
+        const bool one_line = node.value.slices.size() == 1;
+        diagnostics.error(whole, fill<messages::dates_meant>(in_quotes(value.text()), *meant),
+                          one_line ? Edits{{whole, *meant}} : Edits{});
+        return std::nullopt;
+    }
     const Place place = value.place(fault.offset, fault.length);
     diagnostics.error(place, std::move(fault.text),
                       fault.mend.empty() ? Edits{} : Edits{{place, std::move(fault.mend)}});

@@ -6,17 +6,21 @@
 #include "compiler/stages/model/guesses.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/odd_values.hpp"
+#include "compiler/stages/model/settle_blocks.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 
+#include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace quoin::model {
 namespace {
 
-void report_misplaced(const syntax::Node& node, const trade::Word* word, Diagnostics& diagnostics) {
+void report_misplaced(const syntax::Node& node, const trade::Word* word, bool alone,
+                      Diagnostics& diagnostics) {
     const std::string label = in_quotes(node.label.text);
     if (!word) {
-        if (report_in_heading(node, diagnostics)) return;
+        if (report_in_heading(node, alone, diagnostics)) return;
         auto candidates = trade::heading_labels();
         candidates.push_back("section");
         std::string mend = did_you_mean(node.label.text, candidates);
@@ -41,7 +45,7 @@ void add_contact(const trade::Word& word, const syntax::Node& node, Build& build
         build.resume.heading.push_back(*std::move(field));
 }
 
-void add_node(const syntax::Node& node, Build& build) {
+void add_node(const syntax::Node& node, bool alone, Build& build) {
     if (node.kind == syntax::Node::Kind::comment) return;
     if (node.kind == syntax::Node::Kind::bullet)
         return build.diagnostics.error(node.place, fill<messages::bullet_in_heading>());
@@ -51,10 +55,11 @@ void add_node(const syntax::Node& node, Build& build) {
             add_contact(*trade::find_word(meant->label.text), *meant, build);
         return;
     }
+    if (report_empty_value(node, build.diagnostics)) return;
     const trade::Word* word = trade::find_word(node.label.text);
     if (!word || !word->heading) {
         const auto meant = trade::meant_in_heading(node.label.text);
-        if (!meant) return report_misplaced(node, word, build.diagnostics);
+        if (!meant) return report_misplaced(node, word, alone, build.diagnostics);
         if (*meant == "link" && report_no_address(node, build.diagnostics)) return;
         report_guess(node, *meant, build.diagnostics);
         word = trade::find_word(*meant);
@@ -74,9 +79,17 @@ bool is_label(const syntax::Node& node, std::string_view label) {
 }
 
 void build_heading(Build& build, const syntax::Tree& tree) {
-    for (const syntax::Block& block : tree.heading)
-        for (const syntax::Node& node : block)
-            add_node(node, build);
+    for (const syntax::Block& block : tree.heading) {
+        const syntax::Block lines = unfolded(block, build.sources);
+        for (Nodes rest{lines}; !rest.empty();) {
+            const std::size_t pieces = count_pieces(rest);
+            const auto whole =
+                pieces > 0 ? std::optional{report_pieces(rest.first(pieces), build.diagnostics)}
+                           : std::nullopt;
+            add_node(whole ? *whole : rest.front(), lines.size() == 1, build);
+            rest = rest.subspan(std::max<std::size_t>(pieces, 1));
+        }
+    }
 }
 
 void build_included_heading(Build& build, const syntax::Tree& tree) {
@@ -87,14 +100,14 @@ void build_included_heading(Build& build, const syntax::Tree& tree) {
             if (is_label(node, "include"))
                 take_in(build, node);
             else if (node.kind != syntax::Node::Kind::field)
-                add_node(node, build);
+                add_node(node, false, build);
             else if (const trade::Word* word = trade::find_word(node.label.text);
                      word && word->heading)
                 build.diagnostics.error(node.label.place,
                                         fill<messages::heading_in_included_file>(
                                             in_quotes(word->label), in_quotes(first)));
             else
-                report_misplaced(node, word, build.diagnostics);
+                report_misplaced(node, word, false, build.diagnostics);
         }
     }
 }

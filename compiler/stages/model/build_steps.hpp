@@ -58,6 +58,10 @@ using Nodes = std::span<const syntax::Node>;
 
 bool is_label(const syntax::Node& node, std::string_view label);
 
+inline Place whole_line(const syntax::Node& node) { // with its end, for a mend that takes it out
+    return {node.place.file, node.place.line, 1, node.place.length + 1};
+}
+
 // build_heading.cpp: contact fields, settings and includes above the first section.
 void build_heading(Build& build, const syntax::Tree& tree);
 // An included file gives sections only.

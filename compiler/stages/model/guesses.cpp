@@ -1,7 +1,9 @@
 #include "compiler/stages/model/guesses.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/stages/model/dates.hpp"
+#include "compiler/stages/model/dates_meant.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/settle_blocks.hpp"
 #include "compiler/trade/guessed_labels.hpp"
@@ -9,6 +11,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
+#include <map>
 #include <string>
 #include <utility>
 #include <variant>
@@ -53,6 +57,45 @@ bool says_expected(const syntax::Node& node, std::string_view meant) {
            std::ranges::any_of(words, [&](auto word) { return label.find(word) != label.npos; });
 }
 
+// Of the sentences of a description each is a bullet. What stands before a stop is no abbreviation
+// if it is long and small.
+Edits made_bullets(const syntax::Node& node) {
+    constexpr std::size_t least_letters = 4;
+    Edits edits{{before_value(node), "- "}};
+    for (const syntax::Slice& slice : node.value.slices)
+        for (std::size_t at = slice.text.find(". "); at != std::string::npos;
+             at = slice.text.find(". ", at + 1)) {
+            const std::size_t next = slice.text.find_first_not_of(' ', at + 1);
+            const std::size_t word = slice.text.find_last_of(' ', at) + 1; // npos + 1 is 0
+            if (at - word < least_letters || !is_capital_letter(slice.text[next]) ||
+                !is_small_letter(slice.text[at - 1]))
+                continue;
+            const auto column = slice.place.column + static_cast<std::uint32_t>(at);
+            edits.push_back({{slice.place.file, slice.place.line, column,
+                              static_cast<std::uint32_t>(next - at)},
+                             ".\n- "});
+        }
+    return edits;
+}
+
+// In the order of the field, with what parts them there: `77 Halyard Street, Port Ellery, WA`
+std::string joined_pieces(std::span<const syntax::Node> pieces) {
+    std::map<char, std::string> in_order;
+    std::string_view label;
+    for (const syntax::Node& node : pieces) {
+        const auto piece = *trade::piece_of_label(node.label.text);
+        label = piece.label;
+        if (!trade::is_empty_value(node.value.joined()))
+            in_order[piece.order] = node.value.joined();
+    }
+    std::string text;
+    for (const auto& [order, piece] : in_order) {
+        const bool close = label == "name" || order == '5'; // a ZIP code stands by its state
+        text += (text.empty() ? "" : close ? " " : ", ") + piece;
+    }
+    return text;
+}
+
 // What a name is given with a colon after it: its dates, or more of it.
 void report_name(const syntax::Node& node, std::string_view label, Diagnostics& diagnostics) {
     const std::string text = node.value.joined(), prefix = std::string(label) + ": ";
@@ -87,27 +130,31 @@ void report_guess(const syntax::Node& node, std::string_view meant, Diagnostics&
                       {{node.label.place, std::string(meant)}});
 }
 
-bool report_other_meaning(const syntax::Node& node, std::optional<trade::Holds> holds,
+bool report_other_meaning(const syntax::Node& node, std::optional<trade::Holds> holds, bool alone,
                           Diagnostics& diagnostics) {
     const std::string& label = node.label.text;
+    const bool here = node.value.place().line == node.place.line;
     if (trade::means_bullets(label)) {
-        const bool here = node.value.place().line == node.place.line;
         diagnostics.error(node.label.place, fill<messages::guessed_bullets>(in_quotes(label)),
-                          here ? Edits{{before_value(node), "- "}} : Edits{});
+                          here ? made_bullets(node) : Edits{});
         return true;
     }
     if (const auto says = trade::has_no_place(label); !says.empty()) {
         diagnostics.error(node.label.place, fill<messages::has_no_place>(in_quotes(label), says));
         return true;
     }
-    if (!trade::means_section(label) || (holds && *holds != trade::Holds::prose)) return false;
+    const bool in_entry = holds && *holds != trade::Holds::prose && !alone;
+    if (!trade::means_section(label) || in_entry) return false;
+    Edits mend;
+    if (here && alone) mend = {{before_value(node), "section: " + title_of(label) + "\n\n"}};
     diagnostics.error(node.label.place,
-                      fill<messages::guessed_section>(in_quotes(label), title_of(label)));
+                      fill<messages::guessed_section>(in_quotes(label), title_of(label)),
+                      std::move(mend));
     return true;
 }
 
-bool report_in_heading(const syntax::Node& node, Diagnostics& diagnostics) {
-    if (report_other_meaning(node, std::nullopt, diagnostics)) return true;
+bool report_in_heading(const syntax::Node& node, bool alone, Diagnostics& diagnostics) {
+    if (report_other_meaning(node, std::nullopt, alone, diagnostics)) return true;
     const auto meant = trade::meant_by(node.label.text);
     if (meant.empty()) return false;
     const trade::Word& word = *trade::find_word(meant.front());
@@ -144,6 +191,48 @@ std::string instead_of_label(const syntax::Node& node, trade::Holds holds) {
     return {};
 }
 
+bool report_empty_value(const syntax::Node& node, Diagnostics& diagnostics) {
+    const trade::Word* word = trade::find_word(node.label.text);
+    const bool is_field = !word || std::holds_alternative<trade::FieldName>(word->means);
+    const bool calls = word && (trade::names_entry(*word) || word->label == "name");
+    if (!is_guess(node) || !is_field || calls || !trade::is_empty_value(node.value.joined()))
+        return false;
+    diagnostics.error(
+        node.label.place,
+        fill<messages::says_nothing_here>(in_quotes(node.spelled + ": " + node.value.joined())),
+        {{whole_line(node), ""}});
+    return true;
+}
+
+std::size_t count_pieces(std::span<const syntax::Node> nodes) {
+    std::string_view label;
+    std::size_t count = 0;
+    for (const syntax::Node& node : nodes) {
+        const auto piece = is_guess(node) ? trade::piece_of_label(node.label.text) : std::nullopt;
+        if (!piece || (count > 0 && piece->label != label)) break;
+        label = piece->label;
+        ++count;
+    }
+    return count > 1 ? count : 0;
+}
+
+syntax::Node report_pieces(std::span<const syntax::Node> pieces, Diagnostics& diagnostics) {
+    syntax::Node whole = pieces.front();
+    const std::string_view label = trade::piece_of_label(whole.label.text)->label;
+    const std::string text = joined_pieces(pieces);
+    Edits mend{{whole.label.place, std::string(label)}, {whole.value.place(), text}};
+    for (const syntax::Node& further : pieces.subspan(1))
+        mend.push_back({whole_line(further), ""});
+    const auto quoted = [](const syntax::Node& node) { return in_quotes(node.spelled); };
+    diagnostics.error(
+        whole.label.place,
+        fill<messages::pieces_of_one>(joined(pieces, " and ", all_of_them, quoted), label, text),
+        std::move(mend));
+    whole.label.text = whole.spelled = label;
+    whole.value.slices.front().text = text;
+    return whole;
+}
+
 bool are_range(const syntax::Node& from, const syntax::Node& to) {
     return is_guess(from) && is_guess(to) && trade::begins_range(from.label.text) &&
            trade::ends_range(to.label.text);
@@ -152,7 +241,8 @@ bool are_range(const syntax::Node& from, const syntax::Node& to) {
 void report_range(const syntax::Node& from, const syntax::Node& to, trade::Holds holds,
                   Diagnostics& diagnostics) {
     const std::string_view label = trade::meant_in(holds, from.label.text).value_or("dates");
-    const std::string dates = from.value.joined() + " - " + to.value.joined();
+    const std::string typed = from.value.joined() + " - " + to.value.joined();
+    const std::string dates = as_dates(typed).value_or(typed);
     Place whole = to.place; // with its line end
     ++whole.length;
     diagnostics.error(

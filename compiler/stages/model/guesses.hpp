@@ -5,7 +5,9 @@
 #include "compiler/stages/syntax/tree.hpp"
 #include "compiler/trade/kinds.hpp"
 
+#include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 
@@ -15,12 +17,21 @@ namespace quoin::model {
 void report_guess(const syntax::Node& node, std::string_view meant, Diagnostics& diagnostics);
 
 // Of labels that stand for bullets, for what no résumé tells or for a section; false if this one
-// does not.
-bool report_other_meaning(const syntax::Node& node, std::optional<trade::Holds> holds,
+// does not. A line alone in its block is mended.
+bool report_other_meaning(const syntax::Node& node, std::optional<trade::Holds> holds, bool alone,
                           Diagnostics& diagnostics);
 
 // The same in the heading, and of labels that belong into an entry.
-bool report_in_heading(const syntax::Node& node, Diagnostics& diagnostics);
+bool report_in_heading(const syntax::Node& node, bool alone, Diagnostics& diagnostics);
+
+// `gpa: N/A`, which is to go; false of all else.
+bool report_empty_value(const syntax::Node& node, Diagnostics& diagnostics);
+
+// `First Name:` and `Last Name:` one below the other, which are one line of `name`: how many of the
+// nodes from the first on; 0 if it begins no such line. What they are together is read as the
+// field.
+std::size_t count_pieces(std::span<const syntax::Node> nodes);
+syntax::Node report_pieces(std::span<const syntax::Node> pieces, Diagnostics& diagnostics);
 
 // `linkedin: brandt`, which no link can be made of; false if one can.
 bool report_no_address(const syntax::Node& node, Diagnostics& diagnostics);

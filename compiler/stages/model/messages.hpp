@@ -73,6 +73,9 @@ inline constexpr Message second_level_alone = "a bullet of the second level has 
 inline constexpr Message entry_in_heading =
     "an entry stands in no section: write 'section: {}' and a blank line above it";
 
+inline constexpr Message entry_strayed =
+    "an entry stands below a list: move it to the section '{}', above";
+
 // Files taken in
 inline constexpr Message include_in_entry =
     "'include' takes in whole sections; expected a blank line above and below it";
@@ -111,6 +114,7 @@ inline constexpr Message guessed_bullets = "{} go into bullets: write '- text', 
 inline constexpr Message guessed_section =
     "{} has a section of its own: write 'section: {}' with a blank line above it, and the text on "
     "the line below";
+inline constexpr Message pieces_of_one = "{} are one line here: write '{}: {}'";
 inline constexpr Message range_on_two_lines = "'{}' and '{}' are one line here: write '{}: {}'";
 inline constexpr Message bare_field = "{} has no label: write '{}: {}'";
 inline constexpr Message colon_forgotten = "'{}' needs a colon after it, as in '{}: value'";
@@ -119,6 +123,16 @@ inline constexpr Message bare_group =
     "space if it goes on with the one above, or take it out";
 inline constexpr Message references_offered =
     "{} says what every reader takes for granted: take the line out";
+inline constexpr Message of_paper =
+    "{} stands on paper, and the page says it by itself: take the line out";
+inline constexpr Message question_of_form =
+    "{} is a question of a form, which no résumé has: take the line out";
+inline constexpr Message answers_form_with =
+    "{} is a question of a form, and its answer a field: write '{}: {}'";
+inline constexpr Message says_nothing_here = "{} says nothing: take the line out";
+inline constexpr Message table_heading =
+    "{} heads a table, which the markup has none of: take the line out; what stands below it is "
+    "labelled line by line";
 inline constexpr Message fold_not_indented =
     "{} goes on with the line above: begin it with a space, or with '- ' if it is a bullet of its "
     "own";
@@ -137,6 +151,9 @@ inline constexpr Message bare_prose =
     "{} stands in no section: open one above it, such as 'section: Summary', or take it out";
 inline constexpr Message pages_wished = "{} is no line of the markup: write 'pages: {}'";
 
+inline constexpr Message dates_meant = "{} is no form of dates: write '{}'";
+inline constexpr Message expires_in_value =
+    "{} is a field of its own: write 'expires: {}' on the line below";
 inline constexpr Message either_order =
     "{} can be read month first or day first: write '{}' or '{}', whichever is meant";
 

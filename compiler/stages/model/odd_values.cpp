@@ -2,12 +2,14 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/stages/model/dates_meant.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
 #include "compiler/trade/vocabulary.hpp"
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -45,6 +47,15 @@ bool names_no_work(trade::FieldName field) {
     default:
         return false;
     }
+}
+
+// `5/27`, whose second figure is a year, for it is no time of the past that something lapses
+std::optional<std::string> dates_of_expiry(std::string_view typed) {
+    std::string text(trimmed(typed, " .:()"));
+    const std::size_t slash = text.find('/');
+    if (slash != text.npos && text.size() == slash + 3 && text.find(' ') == text.npos)
+        text.insert(slash + 1, "20");
+    return as_dates(text);
 }
 
 class OddValue {
@@ -131,6 +142,28 @@ public:
         return true;
     }
 
+    // `First Aid, exp. 5/2027`, where another line tells it
+    void expiry() {
+        constexpr std::array<std::string_view, 8> words{
+            "exp.",        "expires",       "expiring",   "expiration",
+            "valid until", "valid through", "valid thru", "exp"};
+        const std::string small = lower_case(text_);
+        for (const std::string_view word : words) {
+            const std::size_t at = find_phrase(small, word);
+            if (at == small.npos) continue;
+            const std::size_t before = text_.find_last_not_of(" ,;(|-", at - (at > 0 ? 1 : 0));
+            const auto dates = dates_of_expiry(std::string_view{text_}.substr(at + word.size()));
+            if (at == 0 || before == text_.npos || before + 1 == at || !dates) continue;
+            const Place whole = value_.place(before + 1, text_.size() - before - 1);
+            const bool one_line = whole.length == text_.size() - before - 1;
+            return diagnostics_.warning(
+                value_.place(at, text_.size() - at),
+                fill<messages::expires_in_value>(in_quotes(trimmed(text_.substr(at), " )")),
+                                                 *dates),
+                one_line ? Edits{{whole, "\nexpires: " + *dates}} : Edits{});
+        }
+    }
+
     // `- - Sold`, `- [x] Restocked`
     void second_dash() {
         constexpr std::array<std::string_view, 7> signs{"- ",      "* ",   "+ ",  "\u2022",
@@ -152,7 +185,7 @@ public:
             const std::string_view typed =
                 trimmed(std::string_view{text_}.substr(sign + 1, colon - sign - 1));
             const trade::Word* word = trade::find_word(lower_case(typed));
-            if (!word || word->kinds.empty()) continue;
+            if (!word || word->is_setting()) continue;
             const std::size_t label = static_cast<std::size_t>(typed.data() - text_.data());
             const std::size_t end = text_.find_last_not_of(" |,;", sign) + 1;
             const Place between = value_.place(end, label - end);
@@ -222,6 +255,7 @@ void warn_of_odd_field(const syntax::Node& field, Diagnostics& diagnostics) {
     if (word && odd.repeats(word->label)) return;
     if (named && (odd.says_nothing() || odd.quotes())) return;
     if (named) odd.labels();
+    if (name && *name == trade::FieldName::credential) odd.expiry();
     if (word && word->value == trade::ValueKind::text) odd.end(";,");
 }
 
@@ -234,7 +268,9 @@ void warn_of_odd_bullet(const syntax::Node& bullet, trade::Holds holds, Diagnost
     const std::string label = first.text.substr(0, first.text.find(": "));
     const trade::Word* word = label.size() < first.text.size() ? trade::find_word(label) : nullptr;
     if (!word || !word->kinds.has(holds)) return;
-    diagnostics.warning(bullet.place, fill<messages::bullet_of_label>(label, label));
+    const Place dash{bullet.place.file, bullet.place.line, 1, first.place.column - 1};
+    diagnostics.warning(bullet.place, fill<messages::bullet_of_label>(label, label),
+                        first.place.line == bullet.place.line ? Edits{{dash, ""}} : Edits{});
 }
 
 void warn_of_odd_title(const syntax::Node& section, Diagnostics& diagnostics) {

@@ -99,13 +99,17 @@ bool is_of_heading(const syntax::Node& node) {
     return !meant.empty() && std::ranges::all_of(meant, of_heading);
 }
 
-bool is_entry_in_heading(Nodes block) {
+// By two lines at least, for one may be a label of the writer's own.
+bool is_entry(Nodes block) {
     constexpr std::ptrdiff_t least_lines = 2;
     const auto is_of_entry = [](const syntax::Node& node) {
         return word_of(node) || node.kind == Kind::bullet;
     };
-    return names_an_entry(block) && std::ranges::none_of(block, is_of_heading) &&
-           std::ranges::count_if(block, is_of_entry) >= least_lines;
+    return names_an_entry(block) && std::ranges::count_if(block, is_of_entry) >= least_lines;
+}
+
+bool is_entry_in_heading(Nodes block) {
+    return is_entry(block) && std::ranges::none_of(block, is_of_heading);
 }
 
 // The blocks of the heading from such an entry on, taken off.
@@ -142,7 +146,7 @@ public:
             if (i + 1 < blocks.size() && opens_another(blocks[i], blocks[i + 1]))
                 begin(opened_by(blocks[i].front(), diagnostics_));
             else
-                sections_.back().blocks.push_back(std::move(blocks[i]));
+                add(std::move(blocks[i]));
     }
 
 private:
@@ -151,11 +155,36 @@ private:
         kind_.reset();
     }
 
+    // An entry below a list stands in a section of its own.
+    void add(syntax::Block block) {
+        if (!sections_.back().blocks.empty() && is_entry(block) && kind() && has_groups(*kind()))
+            begin(section_of_stray(block));
+        sections_.back().blocks.push_back(std::move(block));
+    }
+
+    syntax::SectionTree section_of_stray(const syntax::Block& block) {
+        const std::string title = usual_title({&block, 1});
+        const Place& line = block.front().place;
+        const bool stands = std::ranges::any_of(sections_, [&](const syntax::SectionTree& section) {
+            return trade::usual_holds(section.opening.value.joined()) == trade::usual_holds(title);
+        });
+        const Place start{line.file, line.line, 1, 0};
+        diagnostics_.error(line,
+                           stands ? fill<messages::entry_strayed>(title)
+                                  : fill<messages::entry_in_heading>(title),
+                           stands ? Edits{} : Edits{{start, "section: " + title + "\n\n"}});
+        return section_titled(title, line, line);
+    }
+
     // What the section holds is told once, where first there is something to ask.
-    bool opens_another(Nodes line, Nodes below) {
-        if (!is_lone_title(line) || !names_an_entry(below)) return false;
+    std::optional<trade::Holds> kind() {
         if (!kind_) kind_ = kind_so_far(sections_.back());
-        return *kind_ && names_other_entry(below, **kind_);
+        return *kind_;
+    }
+
+    bool opens_another(Nodes line, Nodes below) {
+        return is_lone_title(line) && names_an_entry(below) && kind() &&
+               names_other_entry(below, *kind());
     }
 
     std::vector<syntax::SectionTree>& sections_;

@@ -26,6 +26,14 @@ std::vector<syntax::Block> closed_up(std::span<const Nodes> blocks, trade::Holds
 // bare_lines.cpp. Bare lines that stay are for EntryBuilder to report.
 std::vector<syntax::Block> with_labels(std::vector<syntax::Block> blocks, trade::Holds holds);
 
+// A line with neither label nor dash has no line that goes on with it, unless it begins small: what
+// is indented below it is a line of its own.
+syntax::Block unfolded(Nodes block, const Sources& sources);
+
+// table_rows.cpp. A row of labels heads a table, and the rows below it are entries.
+std::vector<syntax::Block> rows_as_entries(std::vector<syntax::Block> blocks, trade::Holds holds,
+                                           Diagnostics& diagnostics);
+
 // The label that a bare line of such a section goes without; none: it needs one.
 std::optional<std::string_view> label_of_bare(trade::Holds holds);
 

@@ -18,6 +18,15 @@ std::string_view title_in_parentheses(std::string_view line) {
     return trimmed(line.substr(open + 1, line.size() - open - 2), " \"'");
 }
 
+// `1. Education`, `2) Skills`
+std::string_view without_number(std::string_view line) {
+    constexpr std::size_t most_figures = 2;
+    const std::size_t end = line.find_first_not_of("0123456789");
+    const bool numbered = end > 0 && end <= most_figures && end + 1 < line.size() &&
+                          (line[end] == '.' || line[end] == ')') && line[end + 1] == ' ';
+    return numbered ? line.substr(end + 2) : line;
+}
+
 }
 
 std::string folded_label(std::string_view spelled) {
@@ -47,7 +56,7 @@ std::string_view bare_title(std::string_view line) {
     constexpr std::string_view around = " \t#*=_:-[]<>|~\"";
     if (const std::string_view title = title_in_parentheses(trimmed(line)); !title.empty())
         return title;
-    line = trimmed(line, around);
+    line = trimmed(without_number(trimmed(line)), around);
     return says_section(line) ? trimmed(line.substr(section_word.size()), around) : line;
 }
 

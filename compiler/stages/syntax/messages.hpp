@@ -18,6 +18,9 @@ inline constexpr Message foreign_heading =
 inline constexpr Message numbered_comment =
     "this line is a comment, which is not printed: begin it with a space if it goes on with the "
     "bullet above it";
+inline constexpr Message pushed_in = "{} and what stands below it down to line {} is indented, so "
+                                     "it goes on with the line above, and "
+                                     "there is none: start each line in the first column";
 inline constexpr Message indented_label =
     "an indented line goes on with the line above: '{}:' starts in the first column";
 

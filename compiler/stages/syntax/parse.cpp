@@ -92,8 +92,7 @@ template<>
 struct LineAction<lines::bullet_without_space>
     : ReportAndRead<lines::bullet_without_space, &TreeBuilder::begin_mistyped_bullet> {};
 template<>
-struct LineAction<lines::foreign_bullet>
-    : ReportAndRead<lines::foreign_bullet, &TreeBuilder::begin_mistyped_bullet> {};
+struct LineAction<lines::foreign_bullet> : ReadSlice<&TreeBuilder::begin_foreign_bullet> {};
 template<>
 struct LineAction<lines::marked_label> {
     template<typename Input>
@@ -132,8 +131,10 @@ struct LineAction<lines::tags_before_stop> : Report<lines::tags_before_stop> {};
 
 Tree parse(const Sources& sources, std::uint32_t file, Diagnostics& diagnostics, Braces braces) {
     const SourceFile& source = sources.file(file);
-    TreeBuilder builder(source, file, braces, diagnostics);
-    pegtl::memory_input in(source.text, source.name);
+    const PulledOut pulled =
+        braces == Braces::tags ? pull_out(source) : PulledOut{source.text, {}, {}};
+    TreeBuilder builder(source, file, braces, pulled, diagnostics);
+    pegtl::memory_input in(pulled.text, source.name);
     if (braces == Braces::tags)
         pegtl::parse<lines::tagged_file, LineAction>(in, builder);
     else

@@ -9,6 +9,7 @@
 #include "compiler/stages/syntax/line_words.hpp"
 #include "compiler/stages/syntax/messages.hpp"
 #include "compiler/stages/syntax/parse.hpp"
+#include "compiler/stages/syntax/pushed_in.hpp"
 #include "compiler/trade/guessed_labels.hpp"
 #include "compiler/trade/section_titles.hpp"
 #include "compiler/trade/vocabulary.hpp"
@@ -32,9 +33,11 @@ inline constexpr std::size_t most_faults = 200;
 class TreeBuilder {
 public:
     TreeBuilder(const SourceFile& source, std::uint32_t file, Braces braces,
-                Diagnostics& diagnostics)
-        : source_(source), braces_(braces), diagnostics_(diagnostics) {
+                const PulledOut& pulled, Diagnostics& diagnostics)
+        : source_(source), braces_(braces), pulled_(pulled), diagnostics_(diagnostics) {
         tree_.file = file;
+        for (const auto& [first, last] : pulled_.blocks)
+            tell_pushed_in(first, last);
     }
 
     void comment(const Slice& text) {
@@ -79,12 +82,26 @@ public:
         return true;
     }
 
+    // `* Education`, as outlines have titles, is one.
+    void begin_foreign_bullet(const Slice& sign) {
+        const Slice line{std::string(trimmed(source_.line(sign.place.line))), sign.place};
+        titled_ = trimmed(line.text).size() > sign.text.size() && opens_title(line);
+        if (titled_)
+            open_titled(line);
+        else
+            report<lines::foreign_bullet>(sign);
+        begin_mistyped_bullet(sign);
+    }
+
     void begin_mistyped_bullet(const Slice& sign) {
         node_ = on_line(sign.place, Node::Kind::bullet);
         node_->level = sign.text == "--" ? 2 : 1;
     }
 
-    void drop_node() { node_.reset(); }
+    void drop_node() {
+        node_.reset();
+        titled_ = false;
+    }
 
     void begin_bullet(const Slice& dashes) {
         node_ = on_line(dashes.place, Node::Kind::bullet);
@@ -114,6 +131,8 @@ public:
 
     void end_node() {
         Node node = *std::exchange(node_, std::nullopt);
+        if (std::exchange(titled_, false)) return;
+        if (node.kind == Node::Kind::bare && !read_pictured_bullet(node)) read_odd_label(node);
         if (is_slip_of_section(node)) mend_section(node);
         const bool section = node.kind == Node::Kind::field && node.label.text == "section";
         if (titled_comment_ && !section) open_titled(*titled_comment_);
@@ -186,13 +205,97 @@ public:
         const pegtl::position at = in.position();
         const std::string text = in.string();
         std::string line = text.substr(0, text.find('\n'));
-        const Place place{tree_.file, static_cast<std::uint32_t>(at.line),
-                          static_cast<std::uint32_t>(at.column),
+        const auto number = static_cast<std::uint32_t>(at.line);
+        const Place place{tree_.file, number,
+                          static_cast<std::uint32_t>(at.column) + pulled_.shift_of(number),
                           static_cast<std::uint32_t>(line.size())};
         return {std::move(line), place};
     }
 
 private:
+    // One message for a block, for it has one cause.
+    void tell_pushed_in(std::uint32_t first, std::uint32_t last) {
+        Edits mend;
+        for (std::uint32_t line = first; line <= last; ++line)
+            if (const std::uint32_t shift = pulled_.shift_of(line); shift > 0)
+                mend.push_back({{tree_.file, line, 1, shift}, ""});
+        const std::uint32_t shift = pulled_.shift_of(first);
+        const std::string_view words = trimmed(source_.line(first).substr(shift));
+        const Place place{tree_.file, first, shift + 1, static_cast<std::uint32_t>(words.size())};
+        ++faults_;
+        diagnostics_.error(place,
+                           first == last ? worded<grammar::message<lines::fold_of_nothing>>(words)
+                                         : fill<messages::pushed_in>(in_quotes(words), last),
+                           std::move(mend));
+    }
+
+    // `✅ Logged 40 samples`, in a section: a picture opens no bullet.
+    bool read_pictured_bullet(Node& node) {
+        constexpr std::array<std::string_view, 8> pictures{"\u2705", "\u2611", "\u2610", "\u2605",
+                                                           "\u2606", "\u27A1", "\u2043", "\u2219"};
+        Slice& first = node.value.slices.front();
+        const auto* const picture = std::ranges::find_if(
+            pictures, [&](std::string_view sign) { return first.text.starts_with(sign); });
+        if (braces_ == Braces::text || tree_.sections.empty() || picture == pictures.end())
+            return false;
+        const std::size_t text = first.text.find_first_not_of("\uFE0F \t", picture->size());
+        if (text == std::string::npos) return false;
+        Slice sign{std::string(*picture), first.place};
+        sign.place.length = static_cast<std::uint32_t>(picture->size());
+        ++faults_;
+        Place all = first.place;
+        all.length = static_cast<std::uint32_t>(text);
+        diagnostics_.error(sign.place, worded<grammar::message<lines::foreign_bullet>>(*picture),
+                           {{all, "- "}});
+        node.kind = Node::Kind::bullet;
+        take_off_front(first, text);
+        return true;
+    }
+
+    static void take_off_front(Slice& slice, std::size_t count) {
+        slice.text.erase(0, count);
+        slice.place.column += static_cast<std::uint32_t>(count);
+        slice.place.length -= static_cast<std::uint32_t>(count);
+    }
+
+    // `Phone Number*: 360 555 0142`, `✆ Phone: 360 555 0142`: a label with a sign before or behind
+    // it that no label has.
+    void read_odd_label(Node& node) {
+        Slice& first = node.value.slices.front();
+        constexpr std::size_t longest = 60;
+        const std::size_t colon = first.text.find(':');
+        if (braces_ == Braces::text || colon == 0 || colon > longest) return;
+        const std::string_view typed = std::string_view{first.text}.substr(0, colon);
+        const auto is_sign = [](char c) { return !is_letter_or_figure(c) && c != ')'; };
+        const auto* const begin = std::ranges::find_if_not(typed, is_sign);
+        std::size_t end = typed.size();
+        while (end > 0 && is_sign(typed[end - 1]))
+            --end;
+        const auto from = static_cast<std::size_t>(begin - typed.begin());
+        if (from >= end || end - from == typed.size()) return;
+        const std::string label(typed.substr(from, end - from));
+        const std::size_t value = first.text.find_first_not_of(" \t", colon + 1);
+        if (value == std::string::npos || !is_label_or_guess(folded_label(label))) return;
+        make_field(node, label, colon, value);
+    }
+
+    // A guess is told by who knows what it means here, with all that stands before the colon.
+    void make_field(Node& node, const std::string& label, std::size_t colon, std::size_t value) {
+        Slice& first = node.value.slices.front();
+        node.kind = Node::Kind::field;
+        node.spelled = label;
+        node.label = {folded_label(label), first.place};
+        node.label.place.length = static_cast<std::uint32_t>(colon);
+        if (trade::find_word(node.label.text)) {
+            ++faults_;
+            diagnostics_.error(
+                node.label.place,
+                worded<grammar::message<lines::marked_label>>(first.text.substr(0, colon + 1)),
+                {{node.label.place, label}});
+        }
+        take_off_front(first, value);
+    }
+
     void take(Node node) {
         end_list();
         block_.push_back(std::move(node));
@@ -237,7 +340,8 @@ private:
         const std::string_view title = bare_title(line.text);
         if (braces_ == Braces::text || title.empty()) return false;
         if (says_section(line.text) && title != line.text) return true;
-        if (is_small_letter(title.front())) return false;
+        const bool may_be_small = line.text.ends_with(':') && !trade::find_word(lower_case(title));
+        if (is_small_letter(title.front()) && !may_be_small) return false;
         const bool stands_apart = tree_.sections.empty() || number == 1 ||
                                   trimmed(source_.line(number - 1)).empty() ||
                                   std::ranges::none_of(title, is_small_letter);
@@ -246,7 +350,7 @@ private:
 
     void open_titled(const Slice& line) {
         const std::string_view whole = source_.line(line.place.line);
-        const std::string title(bare_title(whole));
+        const std::string title = capitalised(std::string(bare_title(whole)));
         const Place place{line.place.file, line.place.line, 1,
                           static_cast<std::uint32_t>(whole.size())};
         ++faults_;
@@ -254,7 +358,8 @@ private:
                            {{place, "section: " + title}});
         Node node = section_node(place);
         node.value.slices.push_back({title, place});
-        node.value.slices.front().place.column += static_cast<std::uint32_t>(whole.find(title));
+        node.value.slices.front().place.column +=
+            static_cast<std::uint32_t>(whole.find(bare_title(whole)));
         node.value.slices.front().place.length = static_cast<std::uint32_t>(title.size());
         open_section(std::move(node));
     }
@@ -317,6 +422,7 @@ private:
 
     const SourceFile& source_;
     Braces braces_;
+    const PulledOut& pulled_;
     Diagnostics& diagnostics_;
     Tree tree_;
     Block block_;                         // the lines since the last blank one
@@ -326,6 +432,7 @@ private:
     std::vector<Node> comments_;          // that stand between the line being read and its folds
     std::size_t faults_ = 0;
     bool in_conflict_ = false;
+    bool titled_ = false; // the line being read is a title, which is told
 };
 
 }
