@@ -159,7 +159,8 @@ TEST_CASE("newcomer: what is pushed in as a whole") {
 }
 
 TEST_CASE("newcomer: titles as outlines have them") {
-    for (const std::string title : {"* Education", "1. Education", "2) Education", "> Education"}) {
+    for (const std::string title :
+         {"* Education", "1. Education", "2) Education", "> Education", "~ education ~"}) {
         CAPTURE(title);
         check_slips({{"address: A, WA\n\n" + title + "\n\nschool: A\n",
                       "4:1: error: '" + title + "' opens no section: write 'section: Education'",
@@ -219,6 +220,7 @@ TEST_CASE("newcomer: dates in forms that are none") {
         {"Jun 2025+", "Jun 2025 - present"},
         {"Jun 2025 | Aug 2025", "Jun 2025 - Aug 2025"},
         {"Jun 2025 ... present", "Jun 2025 - present"},
+        {"08/2024..08/2025", "08/2024 - 08/2025"},
         {"Start: June 2025 End: Aug 2025", "June 2025 - Aug 2025"},
         {"Summer of 2025", "Summer 2025"},
         {"Winter Qtr 2025", "Winter quarter 2025"},

@@ -32,7 +32,8 @@ bool is_page_number(std::string_view text) {
 
 std::optional<LineToGo> line_to_go(std::string_view text) {
     const std::string small = lower_case(trimmed(text, " :-"));
-    if (is_one_of(small, paper_titles) || is_page_number(small))
+    if (is_one_of(small, paper_titles) || small.ends_with("/ curriculum vitae") ||
+        is_page_number(small))
         return LineToGo{fill<messages::of_paper>(in_quotes(text)), true};
     if (has_any(text, offers)) return LineToGo{fill<messages::references_offered>(in_quotes(text))};
     if (text.starts_with("!["))

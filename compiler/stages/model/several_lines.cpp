@@ -36,13 +36,14 @@ std::optional<std::string_view> label_of_rest(trade::Holds holds) {
 // may be part of a name, unless blanks part it from what follows.
 std::size_t dates_in_front(std::string_view text) {
     constexpr std::size_t most_words = 8;
+    constexpr std::string_view blanks = " \t";
     std::size_t found = 0, words = 0;
-    for (std::size_t at = text.find(' '); at != text.npos && words < most_words;
-         at = text.find(' ', text.find_first_not_of(' ', at))) {
-        const std::size_t next = text.find_first_not_of(' ', at);
+    for (std::size_t at = text.find_first_of(blanks); at != text.npos && words < most_words;) {
+        const std::size_t next = text.find_first_not_of(blanks, at);
         if (next == text.npos) break;
-        const bool apart = ++words > 1 || next > at + 1;
+        const bool apart = ++words > 1 || next > at + 1 || text[at] == '\t';
         if (apart && is_word_byte(text[next]) && as_dates(text.substr(0, at))) found = at;
+        at = text.find_first_of(blanks, next);
     }
     return found;
 }

@@ -340,7 +340,9 @@ private:
         const std::string_view title = bare_title(line.text);
         if (braces_ == Braces::text || title.empty()) return false;
         if (says_section(line.text) && title != line.text) return true;
-        const bool may_be_small = line.text.ends_with(':') && !trade::find_word(lower_case(title));
+        const bool ruled = line.text.front() == '~' && line.text.back() == '~'; // ~ education ~
+        const bool may_be_small =
+            ruled || (line.text.ends_with(':') && !trade::find_word(lower_case(title)));
         if (is_small_letter(title.front()) && !may_be_small) return false;
         const bool stands_apart = tree_.sections.empty() || number == 1 ||
                                   trimmed(source_.line(number - 1)).empty() ||
