@@ -226,7 +226,7 @@ std::optional<Disagreement> after_some_of(const Sentence& s, std::size_t i) {
 
 // `Trained 15 nurses; 13 is still there`: a count alone is of what was counted before.
 std::optional<Disagreement> after_bare_count(const Sentence& s, std::size_t i) {
-    const bool opens = i > 1 && s.token(i - 1).lower == ";" && s.is_number(i);
+    const bool opens = i > 1 && s.token(i - 1).kind == TokenKind::stop && s.is_number(i);
     if (!opens || s.is_word(i, {"one", "1"}) || !s.is_word(i + 1, {"was", "is", "has"}))
         return std::nullopt;
     const std::string_view count = s.token(i).text;
