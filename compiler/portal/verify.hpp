@@ -35,10 +35,10 @@ std::vector<std::string> loose_pieces(const std::vector<ExpectedWord>& expected,
 // What of a page stands beside what is read before or after it; empty if nothing does.
 std::string_view side_by_side(const composition::Composition& composition);
 
-// Reads `pdf`, made of `pages`, back in the order of the place and of the file, and reports what was
-// lost, at its place in the source; `file` is the place for a fault of the whole. False if anything
-// was. What a theme sends to the right edge may come apart in the order of the place, and what
-// stands side by side is mixed by readers of other orders: warnings say so.
+// Reads `pdf`, made of `pages`, back in the order of the place and of the file, and reports what
+// was lost, at its place in the source; `file` is the place for a fault of the whole. False if
+// anything was. What a theme sends to the right edge may come apart in the order of the place, and
+// what stands side by side is mixed by readers of other orders: warnings say so.
 bool verify_pdf(const composition::Composition& composition, const pages::Pages& pages,
                 std::string_view pdf, Place file, Diagnostics& diagnostics);
 

@@ -236,9 +236,9 @@ private:
         const pages::Pages pages = pages_of(typeset, request_);
         written_.pdf = pdf::write_pdf(typeset.composition, pages,
                                       document_time(context_.epoch, typeset.resume.settings));
-        const bool is_whole = !request_.verify ||
-                              portal::verify_pdf(typeset.composition, pages, *written_.pdf,
-                                                 whole_file(file_), diagnostics_);
+        const bool is_whole =
+            !request_.verify || portal::verify_pdf(typeset.composition, pages, *written_.pdf,
+                                                   whole_file(file_), diagnostics_);
         return is_whole ? ExitCode::done : ExitCode::errors;
     }
 
