@@ -135,7 +135,8 @@ private:
         }
         const std::string dates = from + (from.empty() || to.empty() ? "" : " - ") + to;
         if (!dates.empty()) lines.push_back({"dates", as_dates(dates).value_or(dates)});
-        std::ranges::stable_partition(lines, [](const auto& line) { return line.label != "-"; });
+        std::stable_partition(lines.begin(), lines.end(),
+                              [](const auto& line) { return line.label != "-"; });
         return lines;
     }
 
