@@ -44,6 +44,8 @@ void empty_phrases(const ProofContext& context, std::vector<Finding>& findings);
 
 // What is longer is no bullet, and is not read word by word against all of itself.
 constexpr std::size_t longest_bullet = 2000; // bytes
+// Of more no page is made, and they are not held against each other.
+constexpr std::size_t most_bullets = 150;
 
 // From the first to the last of some tokens of a text.
 english::Extent extent_of(const english::Tokens& tokens, std::size_t first, std::size_t last);

@@ -60,8 +60,7 @@ public:
     std::vector<ToldAmount> read() const {
         std::vector<ToldAmount> amounts;
         for (std::size_t i = 0; i < tokens_.size(); ++i) {
-            auto amount =
-                tokens_[i].kind == TokenKind::figure ? amount_in(tokens_[i].lower) : std::nullopt;
+            auto amount = figure_at(i);
             if (!amount || is_whole(i)) continue;
             if (word(i + 1) == "percent") amount->kind = '%';
             const std::size_t first = behind_whole(i + 1);
@@ -69,8 +68,6 @@ public:
             amount->of = words_behind(first);
             amount->rate = is_rate(first);
             if (amount->kind == ' ' && amount->of.empty()) continue;
-            amount->at = tokens_[i].extent.offset;
-            amount->size = tokens_[i].extent.length;
             amounts.push_back(std::move(*amount));
         }
         return amounts;
@@ -80,14 +77,14 @@ public:
         ToldAmount from, to;
     };
 
-    // The first `from A to B`, whatever stands behind A.
+    // The first `from A to B`, whatever stands behind A; years are when, and no change.
     std::optional<Change> change() const {
         constexpr std::size_t near = 5;
         for (std::size_t i = 0; i < tokens_.size(); ++i) {
             const auto from = word(i) == "from" ? figure_at(i + 1) : std::nullopt;
             for (std::size_t k = i + 2; from && k < i + near; ++k)
                 if (const auto to = word(k) == "to" ? figure_at(k + 1) : std::nullopt;
-                    to && to->kind == from->kind)
+                    to && to->kind == from->kind && !are_years(word(i + 1), word(k + 1)))
                     return Change{*from, *to};
         }
         return std::nullopt;
@@ -95,7 +92,8 @@ public:
 
 private:
     std::optional<ToldAmount> figure_at(std::size_t i) const {
-        auto amount = amount_in(word(i));
+        const bool figure = i < tokens_.size() && tokens_[i].kind == TokenKind::figure;
+        auto amount = figure ? amount_in(tokens_[i].lower) : std::nullopt;
         if (!amount) return std::nullopt;
         amount->at = tokens_[i].extent.offset;
         amount->size = tokens_[i].extent.length;
@@ -234,11 +232,12 @@ private:
         const auto claimed = ToldAmounts(clause, stemmer_).change();
         if (!claimed) return;
         const Stems said = stems_of(clause, stemmer_);
+        const std::size_t least = claimed->from.kind == ' ' ? 2 : 1; // a bare figure tells less
         for (std::size_t b = 0; b < told_.size(); ++b) {
+            if (shared(said, told_[b]) < least) continue;
             const WordedBullet& bullet = context_.bullets[b];
             const auto told = ToldAmounts(bullet.text, stemmer_).change();
-            if (!told || shared(said, told_[b]) == 0 || told->from.kind != claimed->from.kind)
-                continue;
+            if (!told || told->from.kind != claimed->from.kind) continue;
             const bool from = told->from.value == claimed->from.value;
             const bool to = told->to.value == claimed->to.value;
             if (from == to) continue; // both the same, or another change
@@ -281,10 +280,6 @@ private:
     std::vector<Stems> told_; // by each bullet
 };
 
-}
-
-namespace {
-
 // 6, of `team of 6`
 std::optional<WordAt> team_in(std::string_view lower) {
     const std::size_t at = find_phrase(lower, "team of");
@@ -311,8 +306,8 @@ void teams_differ(const ProofContext& context, std::vector<Finding>& findings) {
 }
 
 void figures_differ(const ProofContext& context, std::vector<Finding>& findings) {
-    teams_differ(context, findings);
     constexpr std::size_t longest = 2000; // bytes; of more no summary is made
+    teams_differ(context, findings);
     study_differs(context, findings);
     if (context.bullets.size() > most_bullets) return;
     std::optional<Comparison> comparison;

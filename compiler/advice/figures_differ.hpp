@@ -7,8 +7,6 @@
 
 namespace quoin::advice {
 
-constexpr std::size_t most_bullets = 150; // of more no page is made
-
 void figures_differ(const ProofContext& context, std::vector<Finding>& findings);
 
 }

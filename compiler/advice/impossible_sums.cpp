@@ -332,15 +332,16 @@ private:
         return end.month ? months_between(*range->start, end) + 1 : 0;
     }
 
-    // `Halved falls over 8 months`; but `Charted sales over 8 months`, which were not worked
-    bool changes_over(std::size_t i) const {
+    // `Halved falls over 8 months`, `Phoned 2,100 households over 6`; but `Charted sales over 8
+    // months`, which were not worked
+    bool was_worked_over(std::size_t i) const {
         constexpr std::array<std::string_view, 8> deeds{
             "phoned", "called", "knocked", "visited", "taught", "tutored", "coached", "canvassed"};
-        const bool changes = is_one_of(word(0), deeds) ||
-                             is_one_of(word(0), List::verbs_of_cutting) ||
-                             is_one_of(word(0), List::verbs_of_rising) ||
-                             word(0).starts_with("halv") || word(0).starts_with("doubl");
-        return changes && (word(i) == "over" || word(i) == "within");
+        const bool worked = is_one_of(word(0), deeds) ||
+                            is_one_of(word(0), List::verbs_of_cutting) ||
+                            is_one_of(word(0), List::verbs_of_rising) ||
+                            word(0).starts_with("halv") || word(0).starts_with("doubl");
+        return worked && (word(i) == "over" || word(i) == "within");
     }
 
     // `for 14 weeks`, in a job from July to August; what is planned may last longer.
@@ -351,7 +352,8 @@ private:
                                                         "forecast",  "wrote",   "designed"};
         constexpr double weeks_of_month = 4.35;
         const auto count = i > 1 ? count_at(i - 1) : std::nullopt;
-        if (!count || !(word(i - 2) == "for" || changes_over(i - 2)) || is_one_of(word(0), ahead))
+        if (!count || !(word(i - 2) == "for" || was_worked_over(i - 2)) ||
+            is_one_of(word(0), ahead))
             return;
         const int whole = months_held(context);
         const double held = whole * (word(i) == "weeks" ? weeks_of_month : 1.0);

@@ -48,6 +48,19 @@ std::string parted_words(const std::string& word, const english::Language& langu
     return {};
 }
 
+namespace {
+
+void report_slip(const ProofContext& context, const TextInResume& part, const WordAt& word,
+                 const std::string& right, std::vector<Finding>& findings) {
+    if (is_address(part.plain, word) || is_one_of(part.small(word), context.resume.settings.words))
+        return;
+    report<messages::known_slip>(findings, part.text.place(word.offset, word.word.size()),
+                                 in_quotes(word.word))
+        .suggestion = fill<messages::write>(in_quotes(right));
+}
+
+}
+
 void known_slips(const ProofContext& context, std::vector<Finding>& findings) {
     for (const TextInResume& part : context.texts) {
         if (part.in_heading) continue;
@@ -58,15 +71,9 @@ void known_slips(const ProofContext& context, std::vector<Finding>& findings) {
                                              in_quotes(text.substr(at, phrase.size())))
                     .suggestion = fill<messages::write>(
                     in_quotes(*said_of(phrase, lines_of(List::known_phrase_slips))));
-        for (const WordAt& word : part.words) {
-            const std::string_view small = part.small(word);
-            const auto right = said_of(small, lines_of(List::known_slips));
-            if (!right || is_address(text, word) || is_one_of(small, context.resume.settings.words))
-                continue;
-            report<messages::known_slip>(findings, part.text.place(word.offset, word.word.size()),
-                                         in_quotes(word.word))
-                .suggestion = fill<messages::write>(in_quotes(*right));
-        }
+        for (const WordAt& word : part.words)
+            if (const auto right = said_of(part.small(word), lines_of(List::known_slips)))
+                report_slip(context, part, word, std::string(*right), findings);
     }
 }
 
@@ -74,18 +81,11 @@ void slips_in_names(const ProofContext& context, std::vector<Finding>& findings)
     for (const TextInResume& part : context.texts) {
         if (part.in_heading) continue;
         for (const WordAt& word : part.words) {
-            const std::string_view small = part.small(word);
-            const auto right = is_capitalised(word.word)
-                                   ? said_of(small, lines_of(List::slips_in_names))
-                                   : std::nullopt;
+            if (!is_capitalised(word.word)) continue;
+            const auto right = said_of(part.small(word), lines_of(List::slips_in_names));
             const Place place = part.text.place(word.offset, word.word.size());
-            const bool told =
-                right && std::ranges::find(findings, place, &Finding::place) != findings.end();
-            if (!right || told || is_address(part.plain, word) ||
-                is_one_of(small, context.resume.settings.words))
-                continue;
-            report<messages::known_slip>(findings, place, in_quotes(word.word)).suggestion =
-                fill<messages::write>(in_quotes(capitalised(std::string(*right))));
+            if (right && std::ranges::find(findings, place, &Finding::place) == findings.end())
+                report_slip(context, part, word, capitalised(std::string(*right)), findings);
         }
     }
 }

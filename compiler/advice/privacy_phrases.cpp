@@ -345,26 +345,25 @@ bool tells_of_raise(const Clause& clause) {
 
 namespace {
 
-constexpr std::array<std::string_view, 5> hourly{" an hour", " per hour", "/hour", "/hr",
-                                                 " hourly"};
-
 // `Rang up 130 sales a day at $17.25 an hour`: no more than wages are by the hour; but `Hired 4
 // aides at $18 an hour`, who are others.
 std::optional<english::Extent> hourly_pay_in(std::string_view lower) {
     constexpr double least = 7, most = 60; // dollars
     constexpr std::array<std::string_view, 8> of_others{"hired",  "hire",    "paid",    "pay",
                                                         "billed", "offered", "billing", "rented"};
-    for (std::size_t at = lower.find(" at $"); at != lower.npos; at = lower.find(" at $", at + 1)) {
-        const std::string_view rest = lower.substr(at + 5);
-        const std::size_t end = std::min(rest.find_first_not_of("0123456789."), rest.size());
-        const auto dollars = grouped_number(rest.substr(0, end));
-        const std::string_view unit = rest.substr(end);
-        const auto named = std::ranges::find_if(
-            hourly, [&](std::string_view one) { return unit.starts_with(one); });
-        const bool others = std::ranges::any_of(
-            of_others, [&](std::string_view verb) { return has_phrase(lower, verb); });
-        if (named != hourly.end() && !others && dollars && *dollars >= least && *dollars <= most)
-            return english::Extent{at + 4, 1 + end + named->size()};
+    const bool others = std::ranges::any_of(
+        of_others, [&](std::string_view verb) { return has_phrase(lower, verb); });
+    for (std::size_t at = lower.find(" at $"); !others && at != lower.npos;
+         at = lower.find(" at $", at + 1)) {
+        const std::string_view rest = lower.substr(at + 4);
+        const auto after = after_rate(rest);
+        if (!after) continue;
+        const std::string_view rate = trimmed(rest.substr(0, rest.size() - after->size()), " .");
+        const auto dollars = grouped_number(rate.substr(1, rate.find_first_of(" /") - 1));
+        const bool hourly =
+            rate.ends_with("hour") || rate.ends_with("hr") || rate.ends_with("hourly");
+        if (hourly && dollars && *dollars >= least && *dollars <= most)
+            return extent_of(lower, rate);
     }
     return std::nullopt;
 }

@@ -97,6 +97,8 @@ inline const CheckCase contradiction_cases[] = {
     {"figures-differ", "course: Marine Ecology Capstone", "course: Marine Ecology Capstone\nwith: team of 4\n- Led team of 4 through 40 dives", ""},
     {"figures-differ", "section: Education", "section: Summary\n\ntext: Cut tile season from 9 weeks to 4 and trained divers.\n\nsection: Education", "'4' stands here, and '6' in line"},
     {"figures-differ", "section: Education", "section: Summary\n\ntext: Cut tile season from 9 weeks to 6 and trained divers.\n\nsection: Education", ""},
+    {"figures-differ", "section: Education", "section: Summary\n\ntext: Counted eelgrass from 2021 to 2024.\n\nsection: Education", ""},
+    {"figures-differ", "section: Education", "section: Summary\n\ntext: Cut eelgrass orders from 9 to 4.\n\nsection: Education", ""},
     {"figures-differ", "degree: Bachelor of Science in Marine Biology\nminor: Statistics", "degree: Bachelor of Science in Marketing", "'Marine biology' stands here"},
     {"impossible-figure", "in 2 permit reviews", "in 2 permit reviews\n- Phoned 2,100 households over 6 months", "is longer than the dates of the entry"},
     {"salary", "- Won second prize", "- Rang up 130 sales a day at $17.25 an hour\n- Won second prize", "'$17.25 an hour'"},
