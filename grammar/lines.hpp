@@ -145,13 +145,13 @@ struct list_letter // `a. Checked in`; but `A. Okoro`
     : pegtl::seq<pegtl::range<'a', 'h'>, pegtl::one<'.', ')'>,
                  pegtl::at<label_space, pegtl::upper>> {};
 struct round_letter : pegtl::seq<pegtl::one<'o'>, pegtl::at<label_space, pegtl::upper>> {};
+struct behind_sign : pegtl::sor<label_space, pegtl::one<'{'>> {}; // `* text`, `*{lab}`
 struct check_box : pegtl::seq<pegtl::one<'['>, pegtl::one<' ', 'x', 'X'>, pegtl::one<']'>,
-                              pegtl::at<label_space>> {};
+                              pegtl::at<behind_sign>> {};
 struct foreign_bullet
     : pegtl::sor<
           bullet_sign, pegtl::utf8::one<U'–', U'—'>, round_letter, list_letter, check_box,
-
-          pegtl::seq<pegtl::sor<pegtl::one<'*', '+', '>', '~'>, numeral>, pegtl::at<label_space>>> {
+          pegtl::seq<pegtl::sor<pegtl::one<'*', '+', '>', '~'>, numeral>, pegtl::at<behind_sign>>> {
 };
 
 // Fields mistyped
@@ -166,7 +166,7 @@ struct marked_label
 struct foreign_comment // `// …`, `/* … */`, `<!-- … -->`, `; …`
     : pegtl::sor<pegtl::string<'/', '/'>, pegtl::string<'/', '*'>,
                  pegtl::string<'<', '!', '-', '-'>,
-                 pegtl::seq<pegtl::one<';', '%'>, pegtl::at<pegtl::sor<label_space, line_end>>>> {};
+                 pegtl::seq<pegtl::one<';', '%'>, pegtl::at<pegtl::sor<behind_sign, line_end>>>> {};
 struct fold_of_nothing : words {};
 struct indented_line : pegtl::seq<pegtl::plus<space>, fold_of_nothing> {};
 struct unknown_line : words {};

@@ -35,7 +35,7 @@ Edits mend_indented_bullet(std::string_view line, const Place& found) {
 }
 
 Edits mend_bullet_without_space(std::string_view line, const Place& found) {
-    return {{part_of(found, line.find_first_not_of('-'), 0), " "}};
+    return {{part_of(found, line.find_first_not_of('-', found.column - 1), 0), " "}};
 }
 
 Edits mend_colon(std::string_view line, const Place& found) {
@@ -67,13 +67,12 @@ Edits take_out_line(std::string_view line, const Place& found) {
 }
 
 Edits mend_foreign_comment(std::string_view line, const Place& found) {
-    constexpr std::string_view openings[]{"//", "/*", "<!--", ";", "%"};
-    const auto* const opening =
-        std::ranges::find_if(openings, [&](auto sign) { return line.starts_with(sign); });
-    const std::string_view closing = *opening == "/*" ? "*/" : "-->";
-    Edits mend{{part_of(found, 0, opening->size()), "#"}};
-    if (opening->size() > 1 && line.ends_with(closing)) {
-        const std::size_t end = line.find_last_not_of(' ', line.size() - closing.size() - 1) + 1;
+    const std::size_t after = found.column - 1 + found.length;
+    Edits mend{{part_of(found, 0, after), "#"}};
+    for (const std::string_view closing : {"*/", "-->"}) {
+        if (!line.substr(after).ends_with(closing)) continue;
+        const std::size_t text = line.find_last_not_of(' ', line.size() - closing.size() - 1);
+        const std::size_t end = std::max(after, text + 1);
         mend.push_back({part_of(found, end, line.size() - end), ""});
     }
     return mend;

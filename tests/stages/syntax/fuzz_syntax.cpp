@@ -1,13 +1,30 @@
 // Fuzz target: any bytes as a source file; a tree without faults prints as markup that gives the
-// same tree.
+// same tree, and the edits of a mend stand in their lines, one after the other.
 #include "compiler/stages/syntax/parse.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <cstdlib>
 #include <string>
+#include <utility>
 
 namespace {
+
+// Each edit in its line, and behind the one before.
+bool stand_in_order(quoin::Edits mend, const quoin::SourceFile& source) {
+    const auto start = [](const quoin::Edit& edit) {
+        return std::pair(edit.place.line, edit.place.column);
+    };
+    std::ranges::sort(mend, {}, start);
+    std::pair<std::uint32_t, std::uint32_t> end{0, 0};
+    for (const quoin::Edit& edit : mend) {
+        if (start(edit) < end) return false;
+        end = {edit.place.line, edit.place.column + edit.place.length};
+        if (end.second > source.line(edit.place.line).size() + 2) return false;
+    }
+    return true;
+}
 
 void read_as(quoin::syntax::Braces braces, const std::string& bytes) {
     quoin::Sources sources;
@@ -24,8 +41,10 @@ void read_as(quoin::syntax::Braces braces, const std::string& bytes) {
         }
     }
     diagnostics.sort();
-    for (const auto& one : diagnostics.all())
+    for (const auto& one : diagnostics.all()) {
         if (format(one, sources, true).empty()) std::abort();
+        if (!stand_in_order(one.mend, sources.file(one.place.file))) std::abort();
+    }
 }
 
 }

@@ -266,6 +266,7 @@ TEST_SUITE("syntax") {
             {"• x", "a:1:1: error: '•'" + dash},
             {"•x", "a:1:1: error: '•'" + dash},
             {"* x", "a:1:1: error: '*'" + dash},
+            {"*{lab}", "a:1:1: error: '*'" + dash},
             {"+ x", "a:1:1: error: '+'" + dash},
             {"– x", "a:1:1: error: '–'" + dash},
             {"→ x", "a:1:1: error: '→'" + dash},
