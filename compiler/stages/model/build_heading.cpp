@@ -45,6 +45,16 @@ void add_contact(const trade::Word& word, const syntax::Node& node, Build& build
         build.resume.heading.push_back(*std::move(field));
 }
 
+// What a label of the heading holds: a setting, a file to take in, or contact data.
+void add_value(const trade::Word& word, const syntax::Node& node, Build& build) {
+    if (const auto* setting = std::get_if<trade::SettingName>(&word.means)) {
+        refuse_tags(node, build.diagnostics);
+        return read_setting(*setting, node, build.resume.settings, build.diagnostics);
+    }
+    if (std::holds_alternative<trade::Directive>(word.means)) return take_in(build, node);
+    add_contact(word, node, build);
+}
+
 void add_node(const syntax::Node& node, bool alone, Build& build) {
     if (node.kind == syntax::Node::Kind::comment) return;
     if (node.kind == syntax::Node::Kind::bullet)
@@ -52,7 +62,7 @@ void add_node(const syntax::Node& node, bool alone, Build& build) {
     if (node.kind == syntax::Node::Kind::bare) {
         const bool has_name = build.resume.find(trade::FieldName::name) != nullptr;
         if (const auto meant = report_bare_line_in_heading(node, has_name, build.diagnostics))
-            add_contact(*trade::find_word(meant->label.text), *meant, build);
+            add_value(*trade::find_word(meant->label.text), *meant, build);
         return;
     }
     if (report_empty_value(node, build.diagnostics)) return;
@@ -64,12 +74,7 @@ void add_node(const syntax::Node& node, bool alone, Build& build) {
         report_guess(node, *meant, build.diagnostics);
         word = trade::find_word(*meant);
     }
-    if (const auto* setting = std::get_if<trade::SettingName>(&word->means)) {
-        refuse_tags(node, build.diagnostics);
-        return read_setting(*setting, node, build.resume.settings, build.diagnostics);
-    }
-    if (std::holds_alternative<trade::Directive>(word->means)) return take_in(build, node);
-    add_contact(*word, node, build);
+    add_value(*word, node, build);
 }
 
 }

@@ -1,4 +1,6 @@
 // Every fault of a heading, a section or an entry, in the words a user reads.
+#include "compiler/trade/vocabulary.hpp"
+
 #include "tests/fixtures/read_resume.hpp"
 
 #include <doctest/doctest.h>
@@ -195,6 +197,21 @@ TEST_CASE("a label may not stand again with tags that do not part the two") {
                                            "keep one, or tag both for different "
                                            "builds"},
     });
+}
+
+TEST_CASE("a label whose colon was forgotten is told, whatever it is for") {
+    check_faults({
+        {"stage experienced", "2:1: error: 'stage' needs a colon after it, as in 'stage: value'"},
+        {"phone (360) 555-0142",
+         "2:1: error: 'phone' needs a colon after it, as in 'phone: value'"},
+    });
+    for (const trade::Word& word : trade::vocabulary())
+        for (const std::string value : {" undergraduate", " 2026-06", " a {lab}"})
+            for (const std::string above : {"", "\nsection: Experience\n\nrole: Tutor\n"}) {
+                const std::string line = std::string(word.label) + value;
+                CAPTURE(line);
+                CHECK(read_below_name(above + line).messages() != "");
+            }
 }
 
 }
