@@ -53,7 +53,8 @@ public:
             &Mutation::swap_lines,  &Mutation::copy_line,  &Mutation::drop_line,
             &Mutation::join_lines,  &Mutation::relabel,    &Mutation::add_labelled,
             &Mutation::turn_bullet, &Mutation::add_tags,   &Mutation::add_mark,
-            &Mutation::copy_block,  &Mutation::drop_block, &Mutation::swap_blocks};
+            &Mutation::copy_block,  &Mutation::drop_block, &Mutation::swap_blocks,
+            &Mutation::mistype,     &Mutation::push_in};
         for (std::size_t left = 1 + below(3); left > 0; --left)
             (this->*changes[below(changes.size())])();
     }
@@ -127,6 +128,19 @@ private:
         else
             line.insert(0, "- ");
     }
+    // Slips: no colon or another sign for it, and the openings of other markups.
+    void mistype() {
+        constexpr std::array<std::string_view, 5> colons{"", " ", " =", "::", "："};
+        constexpr std::array<std::string_view, 10> openings{"-",  "*",  "• ",    "1. ", "// ",
+                                                            "; ", "# ", "<!-- ", "| ",  "**"};
+        std::string& line = any_line();
+        const std::size_t colon = line.find(':');
+        if (colon != std::string::npos && below(2) == 0)
+            line.replace(colon, 1, colons[below(colons.size())]);
+        else
+            line.insert(0, openings[below(openings.size())]);
+    }
+    void push_in() { any_line().insert(0, below(2) == 0 ? "  " : "\t"); }
     void add_tags() {
         constexpr std::array<std::string_view, 7> tags{" {a}",    " {b}",      " {!a}", " {a b}",
                                                        " {keep}", " {a keep}", " {"};
