@@ -132,6 +132,10 @@ private:
         return value_of(word(i)) && word(i).find_first_of("$%") == std::string_view::npos;
     }
 
+    bool is_several(std::size_t i) const { // 15 children, 15 first children
+        return word(i).ends_with('s') || is_one_of(word(i), List::those_served);
+    }
+
     // The number that the one at `i` is some of: `16 out of 14`, `44 of 41 nights`.
     std::optional<std::size_t> whole_of(std::size_t i) const {
         if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3))) return i + 3;
@@ -141,7 +145,7 @@ private:
             word(i + 2) == "them" && i > 0 && tokens_[i - 1].kind == english::TokenKind::comma;
         if (word(i + 2) == "whom" || word(i + 2) == "which" || of_them) return count_before(i);
         if (!is_count(i + 2) || !is_word(i + 3)) return std::nullopt;
-        if (!word(i + 3).ends_with('s') && !word(i + 4).ends_with('s')) return std::nullopt;
+        if (!is_several(i + 3) && !is_several(i + 4)) return std::nullopt;
         for (std::size_t k = i + 3; k < i + 6; ++k)
             if (is_one_of(word(k), List::kinds_of_things) || word(k) == "each") return std::nullopt;
         return i + 2;

@@ -76,13 +76,19 @@ bool is_short_for_names(std::string_view piece, const std::vector<std::string>& 
     });
 }
 
-// Some of the name is in it: three letters of a part's beginning, or it is too short to tell.
-bool may_be_of_name(std::string_view letters, const std::vector<std::string>& names) {
-    constexpr std::size_t telling = 3;
-    if (letters.size() <= telling || is_short_for_names(letters, names)) return true;
+constexpr std::size_t telling_letters = 3;
+
+// Three letters of a name's beginning are in it.
+bool has_beginning(std::string_view letters, const std::vector<std::string>& names) {
     return std::ranges::any_of(names, [&](const std::string& name) {
-        return letters.find(name.substr(0, telling)) != std::string_view::npos;
+        return letters.find(name.substr(0, telling_letters)) != std::string_view::npos;
     });
+}
+
+// Some of the name is in it, or it is too short to tell.
+bool may_be_of_name(std::string_view letters, const std::vector<std::string>& names) {
+    return letters.size() <= telling_letters || is_short_for_names(letters, names) ||
+           has_beginning(letters, names);
 }
 
 // `turbobrody98`: what is left of a piece that has a whole name in it, and figures.
@@ -101,6 +107,25 @@ std::string word_beside_name(std::string_view local, const std::vector<std::stri
                 return rest;
         }
     return {};
+}
+
+// `diesel`, of `big-diesel-otto99`: two words beside what may be short for a name, and figures, and
+// no name in full.
+std::string words_beside_name(std::string_view local, const std::vector<std::string>& names) {
+    constexpr std::size_t shortest = 3, whole = 4;
+    if (!has_digit(local)) return {};
+    const auto has_name = [&](std::string_view piece) {
+        return std::ranges::any_of(names, [&](const std::string& name) {
+            return name.size() >= whole && piece.find(name) != piece.npos;
+        });
+    };
+    std::vector<std::string> others = parted(local, "._-0123456789");
+    if (std::ranges::any_of(others, has_name)) return {};
+    std::erase_if(others, [&](const std::string& piece) {
+        return piece.size() < shortest || is_short_for_names(piece, names) ||
+               has_beginning(piece, names);
+    });
+    return others.size() > 1 ? *std::ranges::max_element(others, {}, &std::string::size) : "";
 }
 
 // `hello@ottolinebrandt.example`: the name stands behind the @.
@@ -216,6 +241,8 @@ std::optional<std::string> unprofessional_part(std::string_view address, std::st
         if (has_figure_for_letters(piece) && !is_made_of_names(only(is_ascii_letter, piece), names))
             return fill<messages::figures_for_letters>(piece);
     if (const std::string more = word_beside_name(local, names); !more.empty())
+        return fill<messages::nickname>(more);
+    if (const std::string more = words_beside_name(local, names); !more.empty())
         return fill<messages::nickname>(more);
     const bool own = may_be_of_name(only(is_ascii_letter, local), names) ||
                      is_own_domain(address.substr(address.rfind('@') + 1), names);

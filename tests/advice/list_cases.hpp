@@ -24,6 +24,8 @@ inline const CheckCase list_cases[] = {
     {"impossible-figure", "- Won second prize", "- Led 2 crews to 21-14 wins\n- Won second prize", ""},
     {"impossible-figure", "- Won second prize", "- Seated 40-30 guests\n- Won second prize", "'40-30'"},
     {"impossible-figure", "- Won second prize", "- Sorted 40 of 12 kinds of shells\n- Won second prize", ""},
+    {"impossible-figure", "- Won second prize", "- Brought 17 of 15 children to the benchmark\n- Won second prize", "'17 of 15"},
+    {"impossible-figure", "- Won second prize", "- Brought 12 of 15 children to the benchmark\n- Won second prize", ""},
     {"impossible-figure", "- Won second prize", "- Worked 44 of 41 nights\n- Won second prize", "'44 of 41"},
     // words_of_any_school, tracking
     {"school-email", "ottoline.brandt@ellerystate.example", "ottoline.brandt@college.example", "not your school's"},
