@@ -110,12 +110,11 @@ bool is_in_order(const Arranged& two) {
 std::optional<Arranged> in_two_columns(const fit::SideOffer& offer, const theme::Theme& theme,
                                        const model::Settings& settings, const Compose& compose_by) {
     std::optional<Arranged> best;
-    std::vector<double> tried;
+    fit::SideChoice choice(offer, theme, settings);
     while (!best || !best->in_order) {
-        const composition::SidePlan plan = fit::best_side(offer, theme, settings, tried);
-        if (!has_side(plan) || std::ranges::find(tried, plan.width) != tried.end()) break;
-        tried.push_back(plan.width);
-        auto composition = compose_by(&plan);
+        const auto plan = choice.next();
+        if (!plan || !has_side(*plan)) break;
+        auto composition = compose_by(&*plan);
         if (!composition) break;
         Arranged next = arranged(*std::move(composition), theme, settings);
         next.in_order = is_in_order(next);

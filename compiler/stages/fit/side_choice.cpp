@@ -7,6 +7,7 @@
 #include "compiler/stages/lines/paragraph_lines.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstddef>
 #include <limits>
@@ -70,12 +71,34 @@ std::vector<AtSide> ways_to_part(const SideOffer& offer) {
     return ways;
 }
 
-// A composition whose columns can be given another width.
+// Even steps from the least to the most.
+std::vector<double> widths_of(const theme::Preference& width) {
+    std::vector<double> widths;
+    const int steps = width.least == width.most ? 0 : width_steps;
+    for (int step = 0; step <= steps; ++step)
+        widths.push_back(
+            std::lerp(width.least, width.most, static_cast<double>(step) / width_steps));
+    return widths;
+}
+
+}
+
+// A composition whose columns can be given another width. A paragraph is measured once, where its
+// column is narrowest: the words that may have to be broken there are all that ever may.
 class WidthPages {
 public:
     WidthPages(const SideOffer& offer, const theme::Theme& theme, const model::Settings& settings)
         : theme_(theme), settings_(settings), main_(offer.main), side_(offer.side),
-          sections_(offer.may.size()) {}
+          sections_(offer.may.size()) {
+        double narrowest = std::numeric_limits<double>::infinity();
+        for (const double width : widths_of(theme.side_width)) {
+            set_width(width);
+            narrowest = std::min(narrowest, full_measure(setting_at(choices_, roomiest)));
+        }
+        measure(main_, 0, narrowest); // beside the widest, the last
+        set_width(theme.side_width.least);
+        measure(side_, 1, narrowest);
+    }
 
     void set_width(double width) {
         for (composition::Composition* each : {&main_, &side_})
@@ -85,13 +108,6 @@ public:
                         theme_, each == &main_ ? composition::Region::main : paragraph.region,
                         width);
         choices_ = choices_of(theme_, settings_, characters_in_em(main_));
-        const double narrowest = full_measure(setting_at(choices_, roomiest));
-        measured_.clear();
-        for (const composition::Composition* each : {&main_, &side_}) {
-            measured_.emplace_back();
-            for (const composition::Paragraph& paragraph : each->paragraphs)
-                measured_.back().emplace_back(paragraph, narrowest);
-        }
     }
 
     Piles at(double tightness) const {
@@ -102,6 +118,12 @@ public:
     }
 
 private:
+    void measure(const composition::Composition& composition, std::size_t column,
+                 double narrowest) {
+        for (const composition::Paragraph& paragraph : composition.paragraphs)
+            measured_[column].emplace_back(paragraph, narrowest);
+    }
+
     std::vector<Pile> pile_up(const composition::Composition& composition,
                               const std::vector<lines::MeasuredParagraph>& measured, Piles& piles,
                               bool side) const {
@@ -131,27 +153,21 @@ private:
     composition::Composition main_, side_;
     std::size_t sections_;
     SettingChoices choices_;
-    std::vector<std::vector<lines::MeasuredParagraph>> measured_; // of the one and of the other
+    std::array<std::vector<lines::MeasuredParagraph>, 2> measured_; // of main_ and of side_
 };
+
+namespace {
 
 class SideSearch {
 public:
-    SideSearch(const SideOffer& offer, const theme::Theme& theme, const model::Settings& settings)
-        : theme_(theme), pages_(offer, theme, settings), ways_(ways_to_part(offer)) {
-        nothing_.plan = {offer.must, theme.side_width.preferred};
-    }
+    SideSearch(WidthPages& pages, const std::vector<AtSide>& ways) : pages_(pages), ways_(ways) {}
 
-    composition::SidePlan run(const std::vector<double>& tried) {
-        const theme::Preference& width = theme_.side_width;
-        for (int step = 0; step <= width_steps; ++step) {
-            const double share = static_cast<double>(step) / width_steps;
-            const double each = std::lerp(width.least, width.most, share);
-            if (std::ranges::find(tried, each) == tried.end()) try_width(each);
-            if (width.least == width.most) break;
-        }
+    std::optional<composition::SidePlan> run(const std::vector<double>& widths) {
+        for (const double width : widths)
+            try_width(width);
         for (const Found* found : {&roomiest_, &lowest_})
             if (!found->plan.at_side.empty()) return found->plan;
-        return nothing_.plan;
+        return std::nullopt;
     }
 
 private:
@@ -204,17 +220,29 @@ private:
             roomiest_ = {{*way, width}, high, uneven};
     }
 
-    const theme::Theme& theme_;
-    WidthPages pages_;
-    std::vector<AtSide> ways_;
-    Found roomiest_, lowest_, nothing_; // of the lowest, its height for unevenness
+    WidthPages& pages_;
+    const std::vector<AtSide>& ways_;
+    Found roomiest_, lowest_; // of the lowest, its height for unevenness
 };
 
 }
 
-composition::SidePlan best_side(const SideOffer& offer, const theme::Theme& theme,
-                                const model::Settings& settings, const std::vector<double>& tried) {
-    return SideSearch(offer, theme, settings).run(tried);
+SideChoice::SideChoice(const SideOffer& offer, const theme::Theme& theme,
+                       const model::Settings& settings)
+    : pages_(std::make_unique<WidthPages>(offer, theme, settings)), ways_(ways_to_part(offer)),
+      widths_(widths_of(theme.side_width)), nothing_{offer.must, theme.side_width.preferred} {}
+
+SideChoice::~SideChoice() = default;
+
+std::optional<composition::SidePlan> SideChoice::next() {
+    if (widths_.empty()) return std::nullopt;
+    auto plan = SideSearch(*pages_, ways_).run(widths_);
+    if (!plan) {
+        widths_.clear();
+        return nothing_;
+    }
+    std::erase(widths_, plan->width);
+    return plan;
 }
 
 }

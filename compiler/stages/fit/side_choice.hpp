@@ -17,6 +17,8 @@
 #include "compiler/stages/model/resume.hpp"
 #include "compiler/stages/theme/theme.hpp"
 
+#include <memory>
+#include <optional>
 #include <vector>
 
 namespace quoin::fit {
@@ -30,9 +32,23 @@ struct SideOffer {
     std::vector<bool> may, must;          // one a section
 };
 
-// With nothing at the side where one column is better, or no width is left but those in `tried`.
-composition::SidePlan best_side(const SideOffer& offer, const theme::Theme& theme,
-                                const model::Settings& settings,
-                                const std::vector<double>& tried = {});
+class WidthPages;
+
+// The best at each width in turn.
+class SideChoice {
+public:
+    SideChoice(const SideOffer& offer, const theme::Theme& theme, const model::Settings& settings);
+    ~SideChoice();
+
+    // The best at one of the widths that were not given yet; where none is good, once, with nothing
+    // at the side but what must stand there. None when all were given.
+    std::optional<composition::SidePlan> next();
+
+private:
+    std::unique_ptr<WidthPages> pages_;
+    std::vector<std::vector<bool>> ways_; // to part the sections
+    std::vector<double> widths_;          // not given yet
+    composition::SidePlan nothing_;
+};
 
 }

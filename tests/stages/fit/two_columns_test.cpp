@@ -259,8 +259,8 @@ TEST_CASE("what stands at the side, and how wide it is, is the best of all ways"
                                          nullptr, 0, &plan);
         };
         const composition::Composition main = compose(none), side = compose(widest);
-        const composition::SidePlan best =
-            best_side({main, side, widest.at_side, nowhere}, page.theme, resume->settings);
+        SideChoice choice({main, side, widest.at_side, nowhere}, page.theme, resume->settings);
+        const composition::SidePlan best = *choice.next();
         double least = fit_reference::nowhere;
         for (int bits = 1; bits < 8; ++bits)
             for (int step = 0; step <= width_steps; ++step) {
