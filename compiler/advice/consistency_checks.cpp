@@ -32,7 +32,8 @@ bool ends_in_abbreviation(std::string_view text) { // which ends in a full stop
     std::string_view word = take_last_word(text);
     while (word.starts_with('(')) // and what else opens
         word.remove_prefix(1);
-    if (word.size() == 1 || word.find('.') != std::string_view::npos) return true;
+    const bool letter = word.size() == 1 && !is_figure(word.front());
+    if (letter || word.find('.') != std::string_view::npos) return true;
     const std::string small = lower_case(word);
     if (is_one_of(small, List::with_full_stop) || is_one_of(word, List::short_names)) return true;
     if (!is_one_of(small, List::units_after_figure)) return false;

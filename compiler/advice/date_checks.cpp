@@ -135,17 +135,13 @@ bool is_out_of_order(const model::DateRange& above, const model::DateRange& belo
 
 void compare(const model::Entry& above, const std::optional<model::DateRange>& above_range,
              const model::Entry& below, const std::optional<model::DateRange>& below_range,
-             const model::Date& today, bool first, std::vector<Finding>& findings) {
+             const model::Date& today, std::vector<Finding>& findings) {
     if (!above_range || !below_range || ends_before_start(*above_range)) return;
     if (ends_far_ahead(*above_range, today) || ends_far_ahead(*below_range, today)) return;
     if (!is_out_of_order(*above_range, *below_range, today)) return;
-    const model::Entry& moved = first ? above : below; // what stands first is what is read
-    const model::Field* dates = moved.find(trade::FieldName::dates);
-    const Place place = dates ? dates->place : place_of(moved);
-    if (first)
-        report<messages::out_of_order>(findings, place, called(above), called(below));
-    else
-        report<messages::below_older>(findings, place, called(below), called(above));
+    const model::Field* dates = below.find(trade::FieldName::dates);
+    report<messages::below_older>(findings, dates ? dates->place : place_of(below), called(below),
+                                  called(above));
 }
 
 void order_entries(
@@ -155,9 +151,7 @@ void order_entries(
     const model::Entry* above = nullptr;
     for (const model::Entry* entry : entries) {
         if (!range_of(*entry)) continue;
-        if (above)
-            compare(*above, range_of(*above), *entry, range_of(*entry), today,
-                    above == entries.front(), findings);
+        if (above) compare(*above, range_of(*above), *entry, range_of(*entry), today, findings);
         above = entry;
     }
 }

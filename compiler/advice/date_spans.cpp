@@ -44,6 +44,10 @@ std::optional<HeldSpan> held_span(const model::Entry& entry, const model::Date& 
     return HeldSpan{field, range, months_between(*range->start, end) + 1};
 }
 
+bool is_of_course(std::string_view word) {
+    return word == "course" || word == "class" || word == "term" || word == "project";
+}
+
 std::string in_months(int months) {
     return counted(static_cast<std::size_t>(months), "month", "months");
 }
@@ -54,7 +58,7 @@ struct Placement {
     english::Extent words;
 };
 
-std::optional<Placement> placement_in(const TextInResume& part) {
+std::optional<Placement> placement_in(const TextInResume& part, bool in_project) {
     constexpr std::array<std::string_view, 9> names{"internship", "externship", "placement",
                                                     "practicum",  "clerkship",  "apprenticeship",
                                                     "rotation",   "season",     "residency"};
@@ -72,7 +76,8 @@ std::optional<Placement> placement_in(const TextInResume& part) {
         const std::string_view before = i > 0 ? part.small(words[i - 1]) : "";
         if (is_one_of(before, several) || number_named(before) || has_digit(before)) continue;
         for (std::size_t k = i + 1; k < words.size() && k <= i + near; ++k)
-            if (is_one_of(part.small(words[k]), names))
+            if (is_one_of(part.small(words[k]), names) ||
+                (in_project && is_of_course(part.small(words[k]))))
                 return Placement{
                     *count / (unit == "week" ? weeks_of_month : 1),
                     {words[i].offset, words[k].offset + words[k].word.size() - words[i].offset}};
@@ -83,7 +88,7 @@ std::optional<Placement> placement_in(const TextInResume& part) {
 void look_at_placements(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr double times = 1.5, more = 2; // months, for who came early and stayed on
     for (const WordedBullet& bullet : context.bullets) {
-        const auto placement = placement_in(bullet.part);
+        const auto placement = placement_in(bullet.part, bullet.part.section->holds == projects);
         const auto span =
             placement ? held_span(*bullet.position.entry, context.today) : std::nullopt;
         if (!span || span->months <= times * placement->months + more) continue;
@@ -156,6 +161,69 @@ void look_at_summers(const ProofContext& context, std::vector<Finding>& findings
     }
 }
 
+// --- seasons that are told
+
+struct SeasonsTold {
+    double count = 0;
+    int first = 0, last = 0; // months of a year; the last may be of the next
+    english::Extent words;
+};
+
+// `in 3 fall seasons`, `over 4 summers`; of `records of 5 winters` others tell.
+std::optional<SeasonsTold> seasons_in(const TextInResume& part) {
+    constexpr std::array<std::string_view, 6> worked{"in",     "for",    "over",
+                                                     "across", "during", "through"};
+    struct Season {
+        std::string_view name;
+        int first = 0, last = 0;
+    };
+    constexpr std::array seasons{Season{"spring", 2, 6}, Season{"summer", 5, 9},
+                                 Season{"fall", 8, 12}, Season{"winter", 11, 15}};
+    const auto& words = part.words;
+    for (std::size_t i = 2; i < words.size(); ++i)
+        for (const auto& [name, first, last] : seasons) {
+            const std::string_view word = part.small(words[i]);
+            const bool many = i + 1 < words.size() && part.small(words[i + 1]) == "seasons";
+            const bool plural = word.size() == name.size() + 1 && word.ends_with('s');
+            if (!word.starts_with(name) || !(many ? word == name : plural) ||
+                !is_one_of(part.small(words[i - 2]), worked))
+                continue;
+            std::optional<double> count = grouped_number(words[i - 1].word);
+            if (!count) count = number_named(part.small(words[i - 1]));
+            const WordAt& end = words[many ? i + 1 : i];
+            if (count)
+                return SeasonsTold{
+                    *count,
+                    first,
+                    last,
+                    {words[i - 1].offset, end.offset + end.word.size() - words[i - 1].offset}};
+        }
+    return std::nullopt;
+}
+
+// Of the season, how many these dates reach into.
+int seasons_held(const SeasonsTold& told, const model::DateRange& range, const model::Date& today) {
+    const int first = months(*range.start).first;
+    const int last = months(range.end ? *range.end : today).last;
+    int held = 0;
+    for (int year = range.start->year - 1; year <= last / trade::months_of_year; ++year) {
+        const int january = year * trade::months_of_year - 1;
+        if (january + told.first <= last && january + told.last >= first) ++held;
+    }
+    return held;
+}
+
+void look_at_seasons(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const WordedBullet& bullet : bullets_under(context, {experience, activities})) {
+        const auto told = seasons_in(bullet.part);
+        const auto span = told ? held_span(*bullet.position.entry, context.today) : std::nullopt;
+        if (!span || told->count <= seasons_held(*told, *span->range, context.today)) continue;
+        report<messages::too_few_seasons>(findings, bullet.place(told->words),
+                                          in_quotes(bullet.words(told->words)),
+                                          span->field->place.line);
+    }
+}
+
 // --- at one employer
 
 // `Senior Clerk` above `Clerk`: a step up, and no second job beside it.
@@ -184,6 +252,26 @@ void look_at_promotions(const ProofContext& context, std::vector<Finding>& findi
                                                    spelled(*later->range->start,
                                                            trade::DateForm::short_month,
                                                            context.resume.words.dates));
+            above = &below;
+        }
+    }
+}
+
+// `Coordinator`, from which the next step up is told, goes on beside it, with nothing of now.
+void look_at_steps_that_go_on(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Position& position : positions(context.resume, {experience})) {
+        if (position.entry != position.head) continue;
+        const model::Entry* above = position.head;
+        for (const model::Entry& below : position.head->further) {
+            const auto later = held_span(*above, context.today);
+            const auto earlier = held_span(below, context.today);
+            const bool both = later && earlier && !later->range->end && !earlier->range->end;
+            if (both && surely_before(*earlier->range->start, *later->range->start) &&
+                is_all_past(below, context))
+                report<messages::both_go_on>(findings, earlier->field->place, called(*above),
+                                             spelled(*later->range->start,
+                                                     trade::DateForm::short_month,
+                                                     context.resume.words.dates));
             above = &below;
         }
     }
@@ -266,6 +354,37 @@ std::optional<MonthTold> month_in(const TextInResume& part, const model::LocalDa
     return std::nullopt;
 }
 
+// `before depot closed for good in August 2024`, of a depot that is the employer's, or for good.
+bool tells_of_an_end(const WordedBullet& bullet, const MonthTold& told) {
+    constexpr std::array<std::string_view, 5> ends{"closed", "closing", "shut", "disbanded",
+                                                   "dissolved"};
+    constexpr std::array<std::string_view, 6> firms{"company", "business", "firm",
+                                                    "store",   "shop",     "employer"};
+    const std::string employer = lower_case(plain_in(bullet.position.find(FieldName::employer)));
+    const auto& words = bullet.part.words;
+    for (std::size_t i = 1; i < words.size() && words[i].offset < told.words.offset; ++i) {
+        if (!is_one_of(bullet.part.small(words[i]), ends)) continue;
+        const std::string_view what = bullet.part.small(words[i - 1]);
+        return is_one_of(what, firms) || has_word(employer, what);
+    }
+    return false;
+}
+
+// What goes on, and all of whose bullets are past, one of them telling that it was closed.
+void look_at_ends(const ProofContext& context, std::vector<Finding>& findings) {
+    const model::LocalDates local(context.resume.words.dates);
+    for (const WordedBullet& bullet : bullets_under(context, {experience})) {
+        const auto told = has_digit(bullet.text) ? month_in(bullet.part, local) : std::nullopt;
+        const model::Entry& entry = *bullet.position.entry;
+        const auto span = told ? held_span(entry, context.today) : std::nullopt;
+        if (!span || span->range->end || surely_before(context.today, told->date)) continue;
+        if (!tells_of_an_end(bullet, *told)) continue;
+        report<messages::goes_on_closed>(findings, span->field->place,
+                                         bullet.place(told->words).line,
+                                         in_quotes(bullet.words(told->words)));
+    }
+}
+
 void look_at_months(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr int most = 2 * trade::months_of_year; // of a slip; what is farther is another's time
     constexpr int afterwards = 3;                   // months in which what was done comes out
@@ -295,9 +414,12 @@ void dates_contradicted(const ProofContext& context, std::vector<Finding>& findi
     look_at_placements(context, findings);
     look_at_courses(context, findings);
     look_at_summers(context, findings);
+    look_at_seasons(context, findings);
     look_at_promotions(context, findings);
+    look_at_steps_that_go_on(context, findings);
     look_at_awards(context, findings);
     look_at_months(context, findings);
+    look_at_ends(context, findings);
 }
 
 }

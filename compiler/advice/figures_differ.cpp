@@ -5,10 +5,12 @@
 #include "compiler/advice/bullet_wording.hpp"
 #include "compiler/advice/content_stems.hpp"
 #include "compiler/advice/degree_claims.hpp"
+#include "compiler/advice/hours_differ.hpp"
 #include "compiler/advice/study_differs.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/numbers.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/english/stems.hpp"
 #include "compiler/english/tokens.hpp"
@@ -248,19 +250,42 @@ private:
 
     // All of the clause, or what is counted and what was done with it.
     static bool tells_of(const ClaimedAmount& claimed, const Stems& told) {
-        constexpr std::size_t least = 2;
-        const auto has_all = [&](const Stems& some) {
+        const auto has_all = [&](const Stems& some, std::size_t least) {
             return some.size() >= least && shared(some, told) == some.size();
         };
-        return has_all(claimed.all) || (claimed.amount.kind == ' ' && has_all(claimed.near));
+        const std::size_t least_near =
+            claimed.amount.kind == ' ' ? 2 : 3; // a bare share tells less
+        return has_all(claimed.all, 2) || has_all(claimed.near, least_near);
     }
 
-    // The words behind the figure, and the one before it: `closed 900 tickets`.
+    // The words behind the figure, and what was done with it: `closed 900 tickets`, `Editor of 9
+    // issues`; of a share and of dollars what changed by it, `Grew online sales 64%`.
     Stems near(std::string_view clause, const ToldAmount& amount) const {
+        auto before = words_in(clause.substr(0, amount.at));
+        if (amount.kind != ' ') return words_changed(before);
         Stems stems = amount.of;
-        const auto before = words_in(clause.substr(0, amount.at));
-        if (!before.empty()) {
-            const std::string word = lower_case(before.back().word);
+        const bool agent = before.size() > 1 && before.back().word == "of";
+        if (agent) before.pop_back();
+        if (before.empty()) return stems;
+        const std::string word = lower_case(before.back().word);
+        if (agent && !is_agent(word)) return stems;
+        if (!is_little(word)) stems.insert(stemmer_.stem(agent ? deed_of(word) : word));
+        return stems;
+    }
+
+    static bool is_agent(std::string_view word) { // editor, coordinator
+        return word.size() > 5 && (word.ends_with("or") || word.ends_with("er"));
+    }
+    static std::string deed_of(std::string word) { // edit, coordinat
+        word.resize(word.size() - 2);
+        return word;
+    }
+
+    Stems words_changed(const std::vector<WordAt>& before) const {
+        constexpr std::size_t most = 4;
+        Stems stems;
+        for (std::size_t i = before.size(); i-- > 0 && before.size() - i <= most;) {
+            const std::string word = lower_case(before[i].word);
             if (!is_little(word)) stems.insert(stemmer_.stem(word));
         }
         return stems;
@@ -290,12 +315,26 @@ std::optional<WordAt> team_in(std::string_view lower) {
     return WordAt{lower.substr(begin, end - begin), begin};
 }
 
-// `with: team of 4`, and a bullet of the same entry: Led team of 6.
+// 6, of `all 6 team members`
+std::optional<WordAt> members_in(const TextInResume& part) {
+    const auto& words = part.words;
+    for (std::size_t i = 1; i + 1 < words.size(); ++i)
+        if (part.small(words[i - 1]) == "all" && grouped_number(words[i].word) &&
+            (part.small(words[i + 1]) == "members" ||
+             (part.small(words[i + 1]) == "team" && i + 2 < words.size() &&
+              part.small(words[i + 2]) == "members")))
+            return words[i];
+    return std::nullopt;
+}
+
+// `with: team of 4`, and a bullet of the same entry: Led team of 6, taught all 6 members.
 void teams_differ(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : context.bullets) {
         const model::Field* with = bullet.position.entry->find(trade::FieldName::with);
         const std::string lower = lower_case(plain_in(with));
-        const auto shown = team_in(lower), told = team_in(bullet.part.lower);
+        const auto shown = team_in(lower);
+        auto told = shown ? team_in(bullet.part.lower) : std::nullopt;
+        if (shown && !told) told = members_in(bullet.part);
         if (shown && told && shown->word != told->word)
             report<messages::figures_differ>(
                 findings, bullet.place({told->offset, told->word.size()}), in_quotes(told->word),
@@ -308,6 +347,7 @@ void teams_differ(const ProofContext& context, std::vector<Finding>& findings) {
 void figures_differ(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t longest = 2000; // bytes; of more no summary is made
     teams_differ(context, findings);
+    hours_differ(context, findings);
     study_differs(context, findings);
     if (context.bullets.size() > most_bullets) return;
     std::optional<Comparison> comparison;

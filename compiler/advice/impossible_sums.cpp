@@ -7,6 +7,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/trade/limits.hpp"
+#include "compiler/trade/months.hpp"
 
 #include <algorithm>
 #include <array>
@@ -38,6 +39,7 @@ public:
                 look_at_times(i, findings);
             }
             if (is_colon(i) || is(i, TokenKind::open)) look_at_list(i, findings);
+            if (is_colon(i)) look_at_budget(i, findings);
             if (word(i) == "a" || word(i) == "per") look_at_rate(i, findings);
             if (word(i) == "hours") look_at_hours(i, context, findings);
         }
@@ -47,7 +49,7 @@ public:
 private:
     static constexpr std::array<std::string_view, 6> answers{"replies", "responses", "answers",
                                                              "returns", "surveys",   "forms"};
-    static constexpr std::array<std::string_view, 2> span_words{"weeks", "months"};
+    static constexpr std::array<std::string_view, 3> span_words{"weeks", "months", "years"};
     static constexpr std::array<std::string_view, 3> ages{"ages", "aged", "grades"};
 
     bool is_colon(std::size_t i) const { // signs have no letters
@@ -108,6 +110,30 @@ private:
         if (parts > 1 && sum > *all) tell<messages::more_than_whole>(whole, last, findings);
     }
 
+    // `Manage $3,200 budget: $1,450 for hull, $900 for drive, and $650 for travel`
+    void look_at_budget(std::size_t colon, std::vector<Finding>& findings) const {
+        constexpr std::size_t near = 5, several = 3;
+        std::size_t whole = colon;
+        while (whole > 0 && whole + near > colon && !word(whole).starts_with('$'))
+            --whole;
+        const auto all = word(whole).starts_with('$') ? value_at(whole) : std::nullopt;
+        if (!all) return;
+        double sum = 0;
+        std::size_t parts = 0, last = colon;
+        for (std::size_t i = colon + 1; i < tokens_.size() && !is(i, TokenKind::stop); ++i) {
+            if (word(i) == "rest" || word(i) == "remainder") return;
+            if (!is(i, TokenKind::figure)) continue;
+            const bool listed =
+                i == colon + 1 || is(i - 1, TokenKind::comma) || word(i - 1) == "and";
+            const auto part = word(i).starts_with('$') && listed ? value_at(i) : std::nullopt;
+            if (!part) return;
+            sum += *part;
+            ++parts;
+            last = i;
+        }
+        if (parts >= several && sum != *all) tell<messages::other_total>(whole, last, findings);
+    }
+
     // `ages 12 to 9`
     void look_at_ages(std::size_t i, std::vector<Finding>& findings) const {
         const auto youngest = count_at(i + 1), oldest = count_at(i + 3);
@@ -145,11 +171,12 @@ private:
         return things ? count_at(each - 3) : std::nullopt;
     }
 
-    // `3 houses (1,450, 1,620, and 1,880 square feet), 4,850 in all`
+    // `3 houses (1,450, 1,620, and 1,880 square feet), 4,850 in all`, `12 songs in all`
     void look_at_total(std::size_t total, std::vector<Finding>& findings) const {
         constexpr std::array<std::string_view, 3> all{"all", "total", "sum"};
         const auto told = count_at(total);
-        if (!told || word(total + 1) != "in" || !is_one_of(word(total + 2), all)) return;
+        const std::size_t in = word(total + 1) == "in" ? total + 1 : total + 2;
+        if (!told || word(in) != "in" || !is_one_of(word(in + 1), all)) return;
         double sum = 0;
         std::size_t first = total, parts = 0;
         for (std::size_t i = total; i-- > 0;) {
@@ -335,13 +362,22 @@ private:
     // `Halved falls over 8 months`, `Phoned 2,100 households over 6`; but `Charted sales over 8
     // months`, which were not worked
     bool was_worked_over(std::size_t i) const {
-        constexpr std::array<std::string_view, 8> deeds{
-            "phoned", "called", "knocked", "visited", "taught", "tutored", "coached", "canvassed"};
-        const bool worked = is_one_of(word(0), deeds) ||
+        const bool worked = is_one_of(word(0), List::worked_over) ||
                             is_one_of(word(0), List::verbs_of_cutting) ||
                             is_one_of(word(0), List::verbs_of_rising) ||
                             word(0).starts_with("halv") || word(0).starts_with("doubl");
         return worked && (word(i) == "over" || word(i) == "within");
+    }
+
+    // `Ran office for 22 years`, but not `an engine idle for 12 years`, nor `for 5 years of data`.
+    bool is_for_years(std::size_t i) const {
+        constexpr std::array<std::string_view, 8> others{"that", "which", "who",   "had",
+                                                         "been", "first", "never", "kept"};
+        const std::string_view joins = i > 2 ? word(i - 2) : "";
+        if ((joins != "for" && joins != "through") || word(i + 1) == "of") return false;
+        for (std::size_t k = 0; k + 2 < i; ++k)
+            if (is_one_of(word(k), others) || is_one_of(word(k), List::left_standing)) return false;
+        return true;
     }
 
     // `for 14 weeks`, in a job from July to August; what is planned may last longer.
@@ -352,11 +388,13 @@ private:
                                                         "forecast",  "wrote",   "designed"};
         constexpr double weeks_of_month = 4.35;
         const auto count = i > 1 ? count_at(i - 1) : std::nullopt;
-        if (!count || !(word(i - 2) == "for" || was_worked_over(i - 2)) ||
-            is_one_of(word(0), ahead))
-            return;
+        const bool years = word(i) == "years";
+        const bool told = years ? is_for_years(i) : word(i - 2) == "for" || was_worked_over(i - 2);
+        if (!count || !told || is_one_of(word(0), ahead)) return;
         const int whole = months_held(context);
-        const double held = whole * (word(i) == "weeks" ? weeks_of_month : 1.0);
+        const double held = whole * (years                ? 1.0 / trade::months_of_year
+                                     : word(i) == "weeks" ? weeks_of_month
+                                                          : 1.0);
         if (whole > 0 && *count > held + 1) tell<messages::longer_than_dates>(i - 1, i, findings);
     }
 

@@ -132,8 +132,6 @@ inline constexpr FindingRow one_year_for_two{"{} is read and printed as {} to {}
 inline constexpr Message give_both_years = "did it start in {}? then give both years";
 inline constexpr FindingRow day_given{
     "{} gives the day", "month and year are enough; the page shows no day in any case"};
-inline constexpr FindingRow out_of_order{"{} stands above {}, which is more recent",
-                                         "put the most recent first"};
 inline constexpr std::string_view alike_on_page =
     "the page prints all alike; 'quoin mend' makes the source alike too";
 inline constexpr FindingRow date_form_of_one{

@@ -308,12 +308,20 @@ bool tells_of_sick_kin(std::string_view lower) {
     });
 }
 
+// `58 years old`, of `Office manager, 58 years old, who has run …`
+bool is_age_alone(std::string_view clause) {
+    const auto words = words_in(clause);
+    return words.size() == 3 && words[0].word.size() == 2 && all_figures(words[0].word) &&
+           words[1].word == "years" && words[2].word == "old";
+}
+
 // "22 years old", "i am a 21-year-old student", "age 22": at the beginning of a sentence, or as a
 // piece of the headline.
 bool tells_own_age(const Clause& clause, WhereFrom from) {
     constexpr int youngest = 14, oldest = 80;
-    if (!clause.first && from != WhereFrom::heading) return false;
     std::string_view text = clause.text;
+    if (from == WhereFrom::text && is_age_alone(text)) return true;
+    if (!clause.first && from != WhereFrom::heading) return false;
     bool of_self = false;
     for (const std::string_view opening : {"i am", "i'm", "i\u2019m", "am", "currently", "a", "an"})
         if (begins_with(text, opening)) {

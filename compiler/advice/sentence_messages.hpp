@@ -66,6 +66,9 @@ inline constexpr FindingRow other_degree{
     "name the degree that you study for, in both places alike"};
 inline constexpr FindingRow figures_differ{"{} stands here, and {} in line {}",
                                            "see which of the two has the slip"};
+inline constexpr FindingRow hours_differ{
+    "{} hours stand here, and the {} places below that tell of them come to {}",
+    "see which of them has the slip"};
 inline constexpr FindingRow shorter_than_dates{"these dates hold {}, and {} in line {} is shorter",
                                                "see which of the two has the slip"};
 inline constexpr FindingRow long_summer{
@@ -74,6 +77,13 @@ inline constexpr FindingRow long_summer{
 inline constexpr FindingRow beyond_promotion{
     "this position ends after {} began, in {}, though that is the step up from it",
     "see which of the two has the slip"};
+inline constexpr FindingRow both_go_on{
+    "this position goes on, though {} has followed it since {} and all its lines tell of the past",
+    "end it in the month that the next one began, if that is so"};
+inline constexpr FindingRow goes_on_closed{
+    "these dates go on, and line {} says that it is over: {}", "see which of the two has the slip"};
+inline constexpr FindingRow too_few_seasons{"{} are more than the dates in line {} hold",
+                                            "see which of the two has the slip"};
 inline constexpr FindingRow before_dates{"{} is before this work began, in {}",
                                          "see which of the two has the slip"};
 inline constexpr FindingRow after_dates{"{} is after this work ended, in {}",

@@ -227,6 +227,47 @@ void field_differs(const ProofContext& context, std::vector<Finding>& findings) 
     }
 }
 
+// --- the age that is taught
+
+// `secondary`, of `secondary education senior`; `special education aide` is a job.
+std::optional<english::Extent> level_studied(std::string_view lower) {
+    constexpr std::array<std::string_view, 7> students{"student",  "senior", "junior",  "sophomore",
+                                                       "freshman", "major",  "graduate"};
+    for (const std::string_view level : listed(List::levels_taught)) {
+        const std::size_t at = find_phrase(lower, level);
+        if (at == lower.npos) continue;
+        const auto words = words_in(lower.substr(at + level.size()));
+        if (words.size() > 1 && words[0].word == "education" && is_one_of(words[1].word, students))
+            return english::Extent{at, level.size()};
+    }
+    return std::nullopt;
+}
+
+bool names_level(std::string_view lower) {
+    return std::ranges::any_of(listed(List::levels_taught),
+                               [&](std::string_view level) { return has_phrase(lower, level); });
+}
+
+// `Secondary education senior` in the headline of who studies elementary education.
+void level_differs(const ProofContext& context, std::vector<Finding>& findings) {
+    const model::Field* shown = nullptr;
+    std::string all;
+    for (const Position& position : positions(context.resume, {trade::Holds::education}))
+        for (const model::Field& field : position.entry->fields) {
+            const std::string lower = lower_case(plain_in(&field));
+            if (!names_level(lower)) continue;
+            all += ' ' + lower;
+            shown = &field;
+        }
+    for (const TextInResume& part : context.texts) {
+        const auto told = shown && is_claim(part) ? level_studied(part.lower) : std::nullopt;
+        if (!told || has_phrase(all, part.lower.substr(told->offset, told->length))) continue;
+        report<messages::figures_differ>(findings, part.text.place(told->offset, told->length),
+                                         in_quotes(part.plain.substr(told->offset, told->length)),
+                                         in_quotes(plain_in(shown)), shown->place.line);
+    }
+}
+
 // --- the year of study
 
 struct Standing {
@@ -292,6 +333,7 @@ void study_differs(const ProofContext& context, std::vector<Finding>& findings) 
     gpa_differs(context, findings);
     graduation_differs(context, findings);
     field_differs(context, findings);
+    level_differs(context, findings);
     standing_differs(context, findings);
 }
 

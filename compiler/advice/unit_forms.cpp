@@ -63,6 +63,18 @@ constexpr std::array unit_forms_known{UnitForm{"°f", "heat", "f"},
                                       UnitForm{"am", "clock", "am"},
                                       UnitForm{"pm", "clock", "am"}};
 
+// What is written with capitals and without; behind a figure, as it stands.
+struct UnitCase {
+    std::string_view family, typed;
+};
+constexpr std::array unit_cases{
+    UnitCase{"psi", "psi"}, UnitCase{"psi", "PSI"}, UnitCase{"ml", "mL"},   UnitCase{"ml", "ml"},
+    UnitCase{"ml", "ML"},   UnitCase{"rpm", "rpm"}, UnitCase{"rpm", "RPM"}, UnitCase{"mph", "mph"},
+    UnitCase{"mph", "MPH"}, UnitCase{"kg", "kg"},   UnitCase{"kg", "Kg"},   UnitCase{"kg", "KG"},
+    UnitCase{"kwh", "kWh"}, UnitCase{"kwh", "KWH"}, UnitCase{"kwh", "kwh"}, UnitCase{"gb", "GB"},
+    UnitCase{"gb", "gb"},   UnitCase{"mg", "mg"},   UnitCase{"mg", "Mg"},   UnitCase{"cm", "cm"},
+    UnitCase{"cm", "CM"},   UnitCase{"mm", "mm"},   UnitCase{"mm", "MM"}};
+
 struct UnitSpot {
     std::string typed; // the figure with its unit
     Place place;
@@ -131,6 +143,10 @@ private:
             if (gap > 0 && (known.typed == "%" || known.typed == "\"")) continue;
             add(known.family, known.form, one, gap + known.typed.size(), text, here);
         }
+        const std::string_view plain = std::string_view(one.plain).substr(one.end + gap);
+        for (const UnitCase& known : unit_cases)
+            if (plain.starts_with(known.typed) && ends_word(plain, known.typed))
+                add(known.family, known.typed, one, gap + known.typed.size(), text, here);
         add_clock(one, text, here);
         add_thousands(one, text, here);
     }

@@ -212,9 +212,25 @@ std::optional<Disagreement> after_counted_of(const Sentence& s, std::size_t i) {
     return Disagreement{s.token(0).extent, s.token(verb).extent, std::move(meant), false};
 }
 
+// `Take bitewings; 96% of images is accepted`: a share goes by what it is of; of money or stuff it
+// may stand in the singular.
+std::optional<Disagreement> after_share_of(const Sentence& s, std::size_t i) {
+    const bool share = i > 0 && s.is_word(i, {"of"}) && s.word(i - 1).ends_with('%');
+    const bool opens = share && (i == 1 || s.token(i - 2).kind == TokenKind::stop);
+    const std::size_t verb = opens ? past_of_phrase(s, i) : 0;
+    if (verb < 2 || !is_plural_subject(s, verb - 1) ||
+        s.is_word(verb - 1,
+                  {"sales", "savings", "earnings", "costs", "funds", "taxes", "proceeds"}))
+        return std::nullopt;
+    std::string meant = in_other_number(s, verb, true);
+    if (meant.empty()) return std::nullopt;
+    return Disagreement{s.token(i - 1).extent, s.token(verb).extent, std::move(meant), false};
+}
+
 // `11 signs, 9 of which is still up`
 std::optional<Disagreement> after_some_of(const Sentence& s, std::size_t i) {
     if (const auto counted = after_counted_of(s, i)) return counted;
+    if (const auto share = after_share_of(s, i)) return share;
     const bool some = i > 0 && s.is_word(i, {"of"}) &&
                       s.is_word(i + 1, {"which", "whom", "them"}) && s.is_number(i - 1) &&
                       !s.is_word(i - 1, {"one", "1"});

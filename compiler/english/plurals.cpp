@@ -79,7 +79,8 @@ bool describes(const Sentence& s, std::size_t i) { // new, fishing, local: befor
 // `11 fishing vessel`, `140 household on well water`
 std::optional<NumberSlip> one_of_several(const Sentence& s, std::size_t i) {
     if (!is_several(s, i) || names_before(s, i) || is_of_scale(s, i)) return std::nullopt;
-    const std::size_t noun = describes(s, i + 1) ? i + 2 : i + 1;
+    const bool described = describes(s, i + 1) && !ends_noun(s, i + 2); // 2,000 perennial a season
+    const std::size_t noun = described ? i + 2 : i + 1;
     if (!is_counted_noun(s, noun) || !ends_noun(s, noun + 1)) return std::nullopt;
     if (s.token(noun + 1).kind == TokenKind::comma || s.token(noun + 1).kind == TokenKind::sign)
         return std::nullopt; // 4 cook, server and host shifts

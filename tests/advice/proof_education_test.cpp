@@ -68,7 +68,7 @@ const Case cases[] = {
     {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Sep 2026 - Jun 2027 (expected)\n\nrole: Research Assistant", ""},
     {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2027 - Aug 2027\n\nrole: Research Assistant", ""},
     {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2026 - Nov 2026\n\nrole: Research Assistant", ""},
-    {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2026 - Oct 2026\n\nrole: Research Assistant", "'Student Teacher' stands above 'Research Assistant'"},
+    {"date-order", "role: Research Assistant", "role: Student Teacher\ndates: Jun 2026 - Oct 2026\n\nrole: Research Assistant", "'Research Assistant' stands below 'Student Teacher'"},
     {"end-before-start", intern, "dates: Nov-Jan 2026", "did it start in Nov 2025? then give both years"},
     {"end-before-start", intern, "dates: Nov 2025 - Jan 2026", ""},
     {"end-before-start", intern, "dates: Nov 2026 - Jan 2026", "see which of the two dates"},
