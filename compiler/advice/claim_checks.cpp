@@ -106,8 +106,7 @@ int months_together(std::vector<std::pair<int, int>> spans, int today) {
     return today - first;
 }
 
-// Months from the first start among the entries, those that tell of `name`, to today; none where
-// dates are wrong.
+// Months from the first start among the entries, those that tell of `name`, to today.
 std::optional<int> months_on_page(const ProofContext& context, std::string_view name) {
     std::vector<std::pair<int, int>> spans;
     const int today = months(context.today).last;
@@ -115,9 +114,9 @@ std::optional<int> months_on_page(const ProofContext& context, std::string_view 
          positions(context.resume, {experience, projects, activities, other})) {
         const model::DateRange* range = dates_in(position.entry->find(trade::FieldName::dates));
         if (!range) continue;
-        if (ends_before_start(*range)) return std::nullopt; // what it should be, nobody knows
         if (!name.empty() && !tells_of(*position.entry, name)) continue;
-        const auto& first = range->start ? range->start : range->end;
+        // of dates that run backwards the earlier may be right
+        const auto& first = range->start && !ends_before_start(*range) ? range->start : range->end;
         if (!first) continue;
         const int end = range->end ? std::min(months(*range->end).last, today) : today;
         spans.emplace_back(months(*first).first, end);
