@@ -76,7 +76,15 @@ Share& share_of(Coverage& coverage, postings::Standing standing) {
     return coverage.rest;
 }
 
+// Friendly, calm: no page proves it by its name, and none is held against for lacking it.
+bool is_left_to_bullets(const Ask& ask) {
+    return ask.shown <= 0 && std::ranges::all_of(ask.terms, [](const TermCoverage* covered) {
+               return covered->term->kind == postings::Kind::soft_skill;
+           });
+}
+
 void count(const Ask& ask, Coverage& coverage) {
+    if (is_left_to_bullets(ask)) return tell_together(ask);
     Share& share = share_of(coverage, ask.terms.front()->term->standing);
     share.weight += ask.weight;
     share.shown += std::min(ask.shown, ask.weight);

@@ -60,7 +60,8 @@ struct TermCoverage {
 
 // Of the weight asked for, how much is shown: of each term its weight times its credit, over the
 // weights. `credit` is 1 where work shows it, less where only a list or other words do. What is a
-// choice counts once: of its sides the best shown, of any that will do the best shown.
+// choice counts once: of its sides the best shown, of any that will do the best shown. A soft skill
+// counts only where it is shown.
 struct Share {
     double weight = 0, shown = 0;
     int terms = 0, missing = 0; // a choice is one

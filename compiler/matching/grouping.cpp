@@ -23,7 +23,7 @@ Grouping grouped(const model::Section& section, std::size_t index,
     }
     grouping.least = best * relevant_share;
     for (GroupedEntry& entry : grouping.entries)
-        entry.relevant = best > 0 && entry.score >= grouping.least;
+        entry.relevant = serves(entry.score, best);
     return grouping;
 }
 

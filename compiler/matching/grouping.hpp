@@ -21,9 +21,6 @@ struct Grouping {
     std::vector<GroupedEntry> entries; // as they stand
 };
 
-// Of what the best entry of a section scores.
-constexpr double relevant_share = 1.0 / 3;
-
 // Of sections of experience that would have entries in both parts.
 std::vector<Grouping> group(const model::Resume& resume, const std::vector<RankedEntry>& ranked);
 

@@ -54,7 +54,10 @@ public:
         for (auto& [spot, entry] : entries) {
             if (entry.bullets.empty()) continue;
             std::ranges::sort(entry.bullets, {}, &RankedBullet::bullet);
-            std::ranges::stable_sort(entry.bullets, std::ranges::greater{}, &RankedBullet::score);
+            const double best = std::ranges::max(entry.bullets, {}, &RankedBullet::score).score;
+            std::stable_partition(
+                entry.bullets.begin(), entry.bullets.end(),
+                [&](const RankedBullet& bullet) { return serves(bullet.score, best); });
             entry.reordered = !std::ranges::is_sorted(entry.bullets, {}, &RankedBullet::bullet);
             ranked.push_back(std::move(entry));
         }

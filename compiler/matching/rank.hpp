@@ -21,6 +21,13 @@ struct Bm25 {
 // Of `all` documents, `with` of which have the term: ln(1 + (all - with + 0.5) / (with + 0.5)).
 double inverse_frequency(std::size_t with, std::size_t all);
 
+// Of a best score what still serves a posting as well, for a reader: what scores so stands first,
+// in the writer's own order, since a score tells no more than that.
+constexpr double relevant_share = 1.0 / 3;
+constexpr bool serves(double score, double best) {
+    return score > 0 && score >= best * relevant_share;
+}
+
 struct RankedBullet {
     std::size_t bullet = 0; // index in its entry
     double score = 0;
@@ -30,7 +37,7 @@ struct RankedBullet {
 struct RankedEntry {
     Spot spot;                         // of the entry or the further position
     double score = 0;                  // the sum of its bullets' and of its head's
-    std::vector<RankedBullet> bullets; // the most important first; of equals, as they stand
+    std::vector<RankedBullet> bullets; // those that serve it first, else as they stand
     bool reordered = false;            // than in the source
 };
 

@@ -81,6 +81,13 @@ Words without_what_is_understood(Words lower, std::string_view typed) {
     return lower;
 }
 
+// Keep records for keep accurate records.
+Words without_how(Words lower) {
+    const std::size_t all = lower.size();
+    std::erase_if(lower, [](const std::string& word) { return is_one_of(word, List::said_how); });
+    return lower.size() < all && lower.size() > 1 ? lower : Words{};
+}
+
 // A newsletter for an e-newsletter.
 Words without_e(Words lower) {
     constexpr std::string_view sign = "e-";
@@ -126,11 +133,14 @@ std::vector<TermForm> other_forms_of(const Words& lower, std::string_view typed)
         add(degree, Nearness::form);
     const Words rest = without_what_is_understood(lower, typed);
     add(rest, Nearness::form);
+    const Words plain = without_how(lower);
+    add(plain, Nearness::near);
     for (const Words& near : near_forms(lower))
         add(near, Nearness::near);
     add(without_e(lower), Nearness::near);
     add_other_names(forms, lower);
-    if (!rest.empty()) add_other_names(forms, rest);
+    for (const Words& shorter : {rest, plain})
+        if (!shorter.empty()) add_other_names(forms, shorter);
     return forms;
 }
 

@@ -125,21 +125,24 @@ bool TermSearch::may_stand(const Words& stems) const {
                                [&](const std::string& stem) { return stems_.contains(stem); });
 }
 
-// The first place where all stems stand within a window.
+// Where all stems stand closest together within a window, and of several such places the first.
 std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
                                                   const TermForm& form) const {
     if (form.job && !text.job) return std::nullopt;
     const std::size_t size = form.stems.size(), all = text.words.size();
+    std::optional<Found> closest;
     for (std::size_t first = 0; first < all; ++first) {
         if (!is_one_of(text.words[first].stem, form.stems)) continue;
         const std::size_t window = size == 1 ? 1 : size + words_between;
         const auto last = last_of(form.stems, text, first, std::min(all, first + window));
         if (!last || (form.named && !is_named(text, first, form.lower))) continue;
+        if (closest && closest->last - closest->first <= *last - first) continue;
         const bool same = *last - first + 1 == size && stands_at(form.lower, text, first);
         const Nearness how = same ? Nearness::exact : Nearness::form;
-        return Found{first, *last, std::max(how, form.best)};
+        closest = Found{first, *last, std::max(how, form.best)};
+        if (*last - first + 1 == size) break;
     }
-    return std::nullopt;
+    return closest;
 }
 
 bool TermSearch::is_spelled_otherwise(const std::string& typed, const std::string& meant) const {

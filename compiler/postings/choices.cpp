@@ -32,9 +32,17 @@ bool opens_clause_of_its_own(const std::string& between, const std::vector<std::
            });
 }
 
+// Observability tools such as Prometheus: a kind, and examples of it.
+bool gives_examples(std::string_view lower) {
+    constexpr std::string_view openings[] = {"such as", "like", "e.g", "for example",
+                                             "for instance"};
+    return is_one_of(trimmed(lower, " ,(.:"), openings);
+}
+
 // Between two phrases: a list goes on, with its `or`, or the sentence has another side.
 Joint joint_of(std::string_view between) {
     const std::string lower = lower_case(between);
+    if (gives_examples(lower)) return Joint::or_;
     const std::vector<std::string> words = parted(lower, " ,/");
     const auto is_or = [](const std::string& word) { return word == "or" || word == "and/or"; };
     const bool any_or = std::ranges::any_of(words, is_or) || lower.find("and/or") != lower.npos;
@@ -144,7 +152,9 @@ private:
     void join_languages() {
         std::vector<std::size_t> languages;
         for (std::size_t i = 0; i < phrases_.size(); ++i)
-            if (trade::is_spoken_language(lower_case(phrases_[i].words))) languages.push_back(i);
+            if (trade::is_spoken_language(lower_case(phrases_[i].words)) ||
+                phrases_[i].lower.back() == "language")
+                languages.push_back(i);
         if (!any_ || languages.size() < 2 ||
             find_phrase(lower_case(sentence_), "and") != sentence_.npos)
             return;
@@ -172,8 +182,9 @@ std::vector<Choice> choices_in(std::string_view sentence, std::span<const Phrase
     return ChoiceReader(sentence, phrases, any).read();
 }
 
-bool begins_with_or(std::string_view sentence) {
-    return lower_case(trimmed(sentence).substr(0, 3)) == "or ";
+bool is_another_side(std::string_view sentence) {
+    const std::string lower = lower_case(trimmed(sentence));
+    return lower.starts_with("or ") || says_any(lower, List::said_of_alternatives);
 }
 
 bool ends_with_or(std::string_view sentence) {

@@ -25,7 +25,8 @@ struct Choice {
 std::vector<Choice> choices_in(std::string_view sentence, std::span<const Phrase> phrases,
                                bool any);
 
-bool begins_with_or(std::string_view sentence);     // it is another side of the one before
+// It is another side of the one before: Or two years at sea; a bootcamp is just as good.
+bool is_another_side(std::string_view sentence);
 bool ends_with_or(std::string_view sentence);       // what follows is another side
 bool opens_alternatives(std::string_view sentence); // one of the following:
 

@@ -2,6 +2,7 @@
 // body, age, checks. A reader is to be ready to answer.
 #pragma once
 
+#include "compiler/english/tokens.hpp"
 #include "compiler/postings/parts.hpp"
 
 #include <cstdint>
@@ -18,5 +19,10 @@ struct Condition {
 };
 
 std::vector<Condition> conditions_in(std::span<const Statement> statements);
+
+// Where a statement makes conditions, clause by clause: what stands there is told with them whole,
+// and is nothing that a résumé would show. `Able to lift 50 lb boats with a buddy, and to splice`
+// leaves the splicing.
+std::vector<english::Extent> clauses_of_conditions(const Statement& statement);
 
 }

@@ -142,6 +142,27 @@ bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
     return std::ranges::any_of(leads, ends) && std::ranges::none_of(skilled, ends);
 }
 
+// Under the supervision of a registered nurse; explains it to a harbormaster; supports the
+// Development Director; (BLS) for Healthcare Providers: who others are.
+bool is_another(const Phrase& phrase, std::string_view sentence) {
+    constexpr std::size_t looked_at = 32;
+    const std::size_t end = phrase.extent.offset, begin = end - std::min(end, looked_at);
+    std::string before = ' ' + lower_case(trimmed(sentence.substr(begin, end - begin)));
+    const bool chief = phrase.capitals && is_one_of(phrase.lower.back(), List::kin_and_chiefs);
+    if (chief && (before.ends_with(" the") || before.ends_with(" our"))) return true;
+    if (phrase.capitals && before.ends_with(") for")) return true;
+    for (const std::string_view article : {" a", " an", " the", " our", " your"})
+        if (before.ends_with(article)) before.resize(before.size() - article.size());
+    const bool told =
+        before.ends_with(" to") && says_any(lower_case(sentence), List::verbs_of_telling);
+    if (told && phrase.lower.size() == 1) return true;
+    constexpr std::string_view leads[] = {" supervision of", " direction of", " guidance of",
+                                          " supervised by",  " directed by",  " assigned by",
+                                          " planned by",     " overseen by"};
+    return std::ranges::any_of(leads,
+                               [&](std::string_view lead) { return before.ends_with(lead); });
+}
+
 // Claudette, Mexico: a word that dictionaries have with a capital alone; not: Spanish, Linux. What
 // an item asks for may be a tool.
 bool is_proper(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
@@ -209,8 +230,8 @@ void add_subject(std::string_view text, std::set<std::string>& names) {
 bool is_name(const Phrase& phrase, const Statement& statement, const english::WordList& words) {
     return is_of_an_employer(phrase) || is_building(phrase, statement.text) ||
            is_place(phrase, statement, words) || is_of_whom(phrase, statement.text) ||
-           is_person(phrase, statement.text, words) || is_proper(phrase, statement, words) ||
-           is_house(phrase, statement.text, words);
+           is_another(phrase, statement.text) || is_person(phrase, statement.text, words) ||
+           is_proper(phrase, statement, words) || is_house(phrase, statement.text, words);
 }
 
 std::set<std::string> names_that_act(std::span<const Statement> statements) {

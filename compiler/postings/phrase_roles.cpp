@@ -119,6 +119,11 @@ private:
                !sentence_.is_word(i + 1, {"of"}) && !english::is_noun_compound(sentence_, i);
     }
 
+    bool is_general_deed(std::size_t i) const {
+        return opens_ == Opens::with_deed && opens_clause(i) &&
+               is_one_of(sentence_.forms(i).verb->base, List::general_verbs);
+    }
+
     bool is_perfect(std::size_t i) const {
         return sentence_.is(i, wc::have) ||
                sentence_.is_word(i, {"you've", "we've", "i've", "they've"});
@@ -128,6 +133,22 @@ private:
     bool is_subject(std::size_t i) const {
         return opens_clause(i) || sentence_.is(i - 1, wc::determiner | wc::possessive) ||
                is_capital(sentence_.token(i));
+    }
+
+    // The coordinator recruits, welcomes and thanks volunteers.
+    bool is_opening_subject(std::size_t i) const {
+        return i > 0 && opens_clause(i - 1) && sentence_.is_word(i - 1, {"the"}) &&
+               sentence_.token(i + 2).kind == TokenKind::comma;
+    }
+
+    // Adult patients recovering from surgery, experience coordinating people: what they do.
+    bool follows_doer(std::size_t i) const {
+        if (i == 0 || roles_[i - 1] != Role::inside || sentence_.ends_phrase(i + 1)) return false;
+        const std::string& before = sentence_.word(i - 1);
+        return before == "experience" ||
+               (before.ends_with('s') && sentence_.is(i + 1, wc::preposition) &&
+                english::is_person_noun(sentence_.word(i - 1).substr(0, before.size() - 1),
+                                        sentence_.lexicon()));
     }
 
     // Write case notes the same day: a noun after one, of a verb before them.
@@ -163,7 +184,7 @@ private:
         const bool object =
             sentence_.starts_object(i + 1) && !sentence_.is(i + 1, wc::relative) && !ends_object(i);
         const bool stands_free = opens_clause(i) || expects_verb(i);
-        if (forms.gerund) return stands_free && is_deed(i, object);
+        if (forms.gerund) return follows_doer(i) || (stands_free && is_deed(i, object));
         if (is_within_nouns(i)) return true;
         if (forms.participle && i > 0 && is_perfect(i - 1)) return true;
         if (forms.present()) {
@@ -171,14 +192,15 @@ private:
             if (object && !english::mostly_noun(*forms.verb)) return true;
             const bool subject = i > 0 && roles_[i - 1] == Role::inside &&
                                  english::is_person_noun(sentence_, i - 1) &&
-                                 !sentence_.ends_phrase(i + 1) && is_subject(i - 1);
+                                 (!sentence_.ends_phrase(i + 1) || is_opening_subject(i - 1)) &&
+                                 is_subject(i - 1);
             if (forms.third && (!forms.verb->noun || subject)) return true; // gives, stands
             if (forms.third && sentence_.is_participle(i + 1) && !sentence_.ends_phrase(i + 2))
                 return true;
             if (forms.third && is_like_last_verb(i)) return true; // checks and files
             if (!stands_free) return is_only_a_verb(i);
             if (object || sentence_.is(i + 1, wc::preposition | wc::particle))
-                return !forms.third || object;
+                return !forms.third || object || is_general_deed(i); // assists with
             if (opens_clause(i) && opens_ == Opens::with_thing && forms.verb->noun) return false;
             const bool may_open = forms.base || opens_clause(i);
             return may_open && !english::mostly_noun(*forms.verb) &&

@@ -81,8 +81,10 @@ private:
         const english::VerbForms& forms = sentence_.forms(i);
         const bool noun =
             !forms.gerund && forms.verb->noun && forms.verb->noun_count > forms.verb->verb_count;
-        if ((forms.present() || forms.gerund) && !noun && forms.verb->verb_count <= few &&
-            forms.verb->base.size() >= shortest &&
+        const bool of_doer = forms.gerund && i > 0 && roles_[i - 1] == Role::inside &&
+                             !sentence_.is_word(i - 1, {"experience"});
+        if ((forms.present() || forms.gerund) && !noun && !of_doer &&
+            forms.verb->verb_count <= few && forms.verb->base.size() >= shortest &&
             !is_one_of(forms.verb->base, List::general_verbs)) {
             add(i, i, false);
             phrases_.back().deed = true;
@@ -138,6 +140,25 @@ private:
                                                      "hours", "weeks", "experience"});
     }
 
+    // Keep donor records clean: what they are to be.
+    bool is_state(std::size_t begin, std::size_t i) const {
+        if (i == begin || !sentence_.is_word(i, {"clean", "dry", "neat", "tidy", "stocked"}))
+            return false;
+        for (std::size_t k = begin; k-- > 0 && i - k < most_words;)
+            if (sentence_.is_word(k, {"keep", "keeps", "keeping", "kept"})) return true;
+        return false;
+    }
+
+    // Professional experience: as whom one would have it.
+    bool is_manner(std::size_t first, std::size_t last, std::size_t end) const {
+        return last - first == 1 && last < end && sentence_.is_word(last, {"experience"}) &&
+               is_one_of(sentence_.word(first), List::soft_predicates);
+    }
+
+    bool is_paper(std::size_t i) const {
+        return sentence_.is_word(i, {"application", "applications", "form", "forms"});
+    }
+
     bool is_weak(std::size_t i) const {
         return said_of(sentence_.word(i), lines_of(List::weak_heads)) && !is_among_names(i);
     }
@@ -150,7 +171,8 @@ private:
         join_people_with(end);
         add_what_is_worked_with(begin, end);
         std::size_t first = begin, last = end;
-        while (last > first && is_edge(last - 1) && !is_card(begin, last - 1))
+        while (last > first && (is_edge(last - 1) || is_state(begin, last - 1)) &&
+               !is_card(begin, last - 1))
             --last;
         while (first < last && (opens_emptily(first) || is_span(first, last)))
             ++first;
@@ -161,6 +183,11 @@ private:
         strip_verb(first, last);
         if (verb < first && !sentence_.forms(verb).none() && !sentence_.is(verb, wc::particle))
             add_trade_verb(verb);
+        if (is_manner(first, last, end)) return end;
+        if (!studied && last < end && is_paper(last) && all_weak(first, last)) {
+            add(first, last, false); // permit applications
+            return end;
+        }
         if (studied || !all_weak(first, last))
             add(first, last - 1, studied);
         else if (last < end && sentence_.is_word(last, {"experience", "skills"}))

@@ -12,8 +12,11 @@
 #include "compiler/postings/kinds.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/names.hpp"
+#include "compiler/postings/never_terms.hpp"
 #include "compiler/postings/people.hpp"
 #include "compiler/postings/phrases.hpp"
+#include "compiler/postings/said_phrases.hpp"
+#include "compiler/postings/titles.hpp"
 #include "compiler/postings/weights.hpp"
 #include "compiler/trade/lists.hpp"
 #include "compiler/trade/spoken_languages.hpp"
@@ -47,12 +50,6 @@ struct Found { // a phrase where it stands
     Choice choice;
 };
 
-bool is_within(const Phrase& inner, const Phrase& outer) {
-    const std::size_t begin = outer.extent.offset, end = begin + outer.extent.length;
-    return outer.extent.length > inner.extent.length && begin <= inner.extent.offset &&
-           inner.extent.offset + inner.extent.length <= end;
-}
-
 // `custody` in `chain of custody`: a single word within a longer phrase of the same sentence.
 void drop_nested(std::vector<Phrase>& phrases, const english::WordList& words) {
     const std::vector<Phrase> all = phrases;
@@ -65,27 +62,6 @@ void drop_nested(std::vector<Phrase>& phrases, const english::WordList& words) {
     });
 }
 
-// A background check, references: of an item that asks, no term; among the duties, work.
-bool is_condition(const Phrase& phrase) {
-    std::string end;
-    for (std::size_t i = phrase.lower.size(); i-- > 0;) {
-        end = phrase.lower[i] + (end.empty() ? "" : " ") + end;
-        if (said_of(end, lines_of(List::never_terms))) return true;
-    }
-    return false;
-}
-
-// With what stands within them: TB of a TB skin test.
-void drop_conditions(std::vector<Phrase>& phrases) {
-    std::vector<Phrase> conditions;
-    std::ranges::copy_if(phrases, std::back_inserter(conditions), is_condition);
-    std::erase_if(phrases, [&](const Phrase& phrase) {
-        return is_condition(phrase) || std::ranges::any_of(conditions, [&](const Phrase& outer) {
-                   return is_within(phrase, outer);
-               });
-    });
-}
-
 // Of `conversational Spanish` the language.
 void name_language_alone(Phrase& phrase) {
     if (phrase.lower.size() == 1 || !trade::is_spoken_language(phrase.lower.back())) return;
@@ -94,6 +70,12 @@ void name_language_alone(Phrase& phrase) {
         return; // brazilian portuguese
     phrase.lower = {phrase.lower.back()};
     phrase.words = phrase.words.substr(phrase.words.rfind(' ') + 1);
+}
+
+// Explain a trade-off in plain English.
+bool is_manner_of_speaking(const Phrase& phrase, std::string_view sentence) {
+    return phrase.lower.size() == 1 && trade::is_spoken_language(phrase.lower.front()) &&
+           says_any(lower_case(sentence), List::manners_of_speaking);
 }
 
 // no galas, without a license, not an events job
@@ -128,7 +110,7 @@ public:
     PhraseFinder(std::span<const Statement> statements, const english::WordList& words)
         : statements_(statements), words_(words), names_(names_left_out(statements)),
           hosts_(hosts_of(statements)), actors_(names_that_act(statements)),
-          people_(people_in(statements, words)) {}
+          people_(people_in(statements, words)), title_(statements) {}
 
     std::vector<Found> find() {
         for (const Statement& statement : statements_) {
@@ -147,7 +129,10 @@ private:
             phrases_in(statement.text, asks ? Opens::with_thing : Opens::with_deed);
         for (Phrase& phrase : phrases)
             name_language_alone(phrase);
-        if (!statement.headed || statement.standing != Standing::duties) drop_conditions(phrases);
+        std::erase_if(phrases, [&](const Phrase& phrase) {
+            return is_manner_of_speaking(phrase, statement.text);
+        });
+        drop_conditions(phrases, statement);
         drop_nested(phrases, words_);
         const std::size_t employer = statement.item ? 0 : end_of_employer(statement.text);
         const StatementSigns signs(statement);
@@ -156,7 +141,7 @@ private:
             if (phrase.extent.offset < employer || is_name(phrase, statement, words_) ||
                 has_name_that_acts(phrase) || names_people(phrase, statement) ||
                 is_denied(phrase, statement.text) || denials.at(phrase.extent.offset) ||
-                is_grade_label(phrase, statement.text))
+                is_grade_label(phrase, statement.text) || title_.is_named_by(phrase, statement))
                 continue;
             Found found{std::move(phrase), {}, &statement, {}, {}, {}};
             found.stems = stems_of(found.phrase.lower);
@@ -178,7 +163,7 @@ private:
             goes_on_ = true; // a semicolon parts it from its item
             return;
         }
-        if (!below_alternatives_ && !goes_on_ && !begins_with_or(statement.text)) {
+        if (!below_alternatives_ && !goes_on_ && !is_another_side(statement.text)) {
             ++sentence_;
             sides_ = 0;
         }
@@ -260,6 +245,7 @@ private:
     std::vector<std::string> hosts_;
     std::set<std::string> actors_;
     std::set<std::string> people_;
+    JobTitle title_;
     std::vector<Found> found_;
     std::uint32_t sentence_ = 0, sides_ = 0;
     bool goes_on_ = false, below_alternatives_ = false;

@@ -40,8 +40,8 @@ Offer offer_of(const model::Resume& resume, const Demand& demand);
 
 const model::Entry& position_of(const model::Resume& resume, const Part& part);
 
-// What is taken, in the order of the résumé but for bullets, of which those that show what weighs
-// most come first.
+// What is taken, in the order of the résumé but for bullets, of which those that serve the posting
+// come first, by matching/rank.hpp.
 model::Resume reduced(const model::Resume& resume, const Offer& offer, const Taken& taken);
 
 // The bullets of a position that are taken, as parts, in the order they are set in.

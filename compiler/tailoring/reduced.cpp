@@ -1,4 +1,5 @@
 // The résumé that a choice leaves.
+#include "compiler/matching/rank.hpp"
 #include "compiler/tailoring/parts.hpp"
 
 #include <algorithm>
@@ -117,8 +118,12 @@ std::vector<std::size_t> bullets_in_order(const Offer& offer, const Taken& taken
         if (taken[p] && part.kind == Kind::bullet && part.further == of.further)
             bullets.push_back(p);
     }
-    std::ranges::stable_sort(bullets, [&](std::size_t a, std::size_t b) {
-        return shown_worth(offer.problem, a) > shown_worth(offer.problem, b);
+    std::int64_t best = 0;
+    for (const std::size_t bullet : bullets)
+        best = std::max(best, shown_worth(offer.problem, bullet));
+    std::stable_partition(bullets.begin(), bullets.end(), [&](std::size_t bullet) {
+        return matching::serves(static_cast<double>(shown_worth(offer.problem, bullet)),
+                                static_cast<double>(best));
     });
     return bullets;
 }

@@ -211,7 +211,7 @@ private:
         const std::string term = in_quotes(each.term);
         switch (each.why) {
         case Why::shows_nothing:
-            return "# left out for this posting: shows nothing it asks for";
+            return "# left out for this posting: it asks for nothing here, and the page is full";
         case Why::shown_already:
             if (const auto at = at_.find({each.by.file, each.by.line}); at != at_.end())
                 return fmt::format(

@@ -124,6 +124,13 @@ TEST_CASE("matching: a thing by another name, of its kind, or implied") {
          Nearness::of_kind},
         {"patient care", "role: Clerk\n- Care for a residence\n", Verdict::missing, {}},
         {"Microsoft", "role: Clerk\n- Sold Words\n", Verdict::missing, {}},
+        {"keep accurate records", "role: Clerk\n- Kept records of 40 boats\n", Verdict::not_found,
+         Nearness::other_words},
+        {"keep accurate logs", "role: Clerk\n- Keep logs of 40 boats\n", Verdict::not_found,
+         Nearness::near},
+        {"accurate records", "role: Clerk\n- Played records\n", Verdict::missing, {}},
+        {"write tests", "role: Clerk\n- Added 60 unit tests\n", Verdict::not_found,
+         Nearness::other_words},
         {"CPR", "credential: BLS Provider\n", Verdict::not_found, Nearness::of_kind},
         {"customer service", "role: Clerk\n- Built tide server\n", Verdict::missing, {}},
         {"food service", "role: Clerk\n- Kept server of the barista club\n", Verdict::missing, {}},
@@ -184,6 +191,25 @@ TEST_CASE("matching: of a choice one will do, and it counts once") {
     CHECK(coverage.terms[6].told_with_first);
 }
 
+TEST_CASE("matching: a soft skill counts only where it is shown") {
+    const auto reading = quoin::fixtures::read_resume(page);
+    REQUIRE(reading.resume);
+    const quoin::english::WordList list(std::string(QUOIN_DATA_FOLDER) +
+                                        "/dictionaries/en_US.words");
+    Posting posting;
+    for (const char* words : {"gait belt", "calm"}) {
+        Term term;
+        term.words = words;
+        term.weight = 1;
+        posting.terms.push_back(term);
+    }
+    posting.terms[1].kind = quoin::postings::Kind::soft_skill;
+    const Coverage coverage = cover(*reading.resume, posting, list);
+    CHECK(coverage.terms[1].verdict == Verdict::missing);
+    CHECK(coverage.required.terms == 1);
+    CHECK(coverage.required.of_one() == 1);
+}
+
 TEST_CASE("matching: what is not there is missing") {
     for (const char* term :
          {"Java", "C++", "signs of life in water", "universe", "G", "patience"}) {
@@ -204,28 +230,42 @@ TEST_CASE("matching: BM25's value") {
     CHECK(inverse_frequency(1, 10) > inverse_frequency(5, 10));
 }
 
-TEST_CASE("matching: bullets in the order that serves the posting") {
+TEST_CASE("matching: bullets that serve the posting come first, else they stay as they stand") {
     const auto reading = quoin::fixtures::read_resume(page);
     REQUIRE(reading.resume);
     const quoin::model::Resume& resume = *reading.resume;
     const quoin::english::WordList list(std::string(QUOIN_DATA_FOLDER) +
                                         "/dictionaries/en_US.words");
-    Posting posting;
-    for (const char* words : {"gait belt", "residents"}) {
-        Term term;
-        term.words = words;
-        term.weight = 1;
-        posting.terms.push_back(term);
+    struct Row {
+        std::vector<std::string> asked;
+        std::vector<std::size_t> order;
+        bool reordered;
+    };
+    const Row rows[] = {
+        {{"gait belt", "residents"}, {2, 0, 1, 3, 4}, true}, // both in one: the rest far behind
+        {{"residents"}, {1, 2, 4, 0, 3}, true}, // patients are residents, in other words
+        {{"hulls", "water samples"}, {3, 4, 0, 1, 2}, true}, // near alike: as the writer has them
+        {{"grafting"}, {0, 1, 2, 3, 4}, false},
+        {{}, {0, 1, 2, 3, 4}, false},
+    };
+    for (const Row& row : rows) {
+        Posting posting;
+        for (const std::string& words : row.asked) {
+            Term term;
+            term.words = words;
+            term.weight = 1;
+            posting.terms.push_back(term);
+        }
+        const Coverage coverage = cover(resume, posting, list);
+        const auto ranked = rank(resume, coverage);
+        REQUIRE(ranked.size() == 1);
+        std::vector<std::size_t> order;
+        for (const RankedBullet& bullet : ranked[0].bullets)
+            order.push_back(bullet.bullet);
+        CAPTURE(row.asked.size());
+        CHECK(order == row.order);
+        CHECK(ranked[0].reordered == row.reordered);
     }
-    const Coverage coverage = cover(resume, posting, list);
-    const auto ranked = rank(resume, coverage);
-    REQUIRE(ranked.size() == 1);
-    REQUIRE(ranked[0].bullets.size() == 5);
-    CHECK(ranked[0].bullets[0].bullet == 2);
-    CHECK(ranked[0].bullets[1].bullet == 1);
-    CHECK(ranked[0].bullets[2].bullet == 4); // patients, who are residents in other words
-    CHECK(ranked[0].bullets[3].bullet == 0); // of equals, as they stand
-    CHECK(ranked[0].reordered);
 }
 
 TEST_CASE("matching: what is relevant, and what additional") {

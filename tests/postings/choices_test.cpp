@@ -43,6 +43,8 @@ TEST_CASE("postings: of what `or` joins any will do") {
         {"- Experience with rigging or with sails", "rigging", "sails", true},
         {"- Rigging, sails, or a closely related field", "Rigging", "sails", true},
         {"- Fluent in Spanish, Russian or Tagalog", "Spanish", "Tagalog", true},
+        {"- Monitoring tools such as Grafana", "Monitoring tools", "Grafana", true},
+        {"- A second language (Spanish, Tagalog)", "second language", "Tagalog", true},
         {"- Rigging, welding and splicing", "Rigging", "splicing", false},
         {"- Rigging. Welding", "Rigging", "Welding", false},
         {"- Rigging and sails", "Rigging", "sails", false},
@@ -67,6 +69,15 @@ TEST_CASE("postings: a sentence, or items that `or` ends, have sides") {
     CHECK(choice_of(items, "rigging").sentence != choice_of(items, "welding").sentence);
 }
 
+TEST_CASE("postings: a sentence that says what is just as good is another side") {
+    const Posting posting =
+        asking("- A course of rigging is great; scuba diving is just as good\n- Splicing\n");
+    const Choice one = choice_of(posting, "rigging"), other = choice_of(posting, "scuba diving");
+    CHECK(one.sentence == other.sentence);
+    CHECK(one.side != other.side);
+    CHECK(choice_of(posting, "Splicing").sentence != one.sentence);
+}
+
 TEST_CASE("postings: what is denied is no term, and what is asked beside it is") {
     struct Row {
         const char* item;
@@ -87,9 +98,13 @@ TEST_CASE("postings: what is denied is no term, and what is asked beside it is")
     }
     const Posting turned = asking("- CDL not required, though a rigging card must be obtained\n");
     CHECK(term_named(turned, "rigging card") != nullptr);
-    const Posting plus = asking("- Knots\n- Welding is a plus, not required\n");
-    REQUIRE(term_named(plus, "Welding") != nullptr);
-    CHECK(term_named(plus, "Welding")->standing == Standing::preferred);
+    for (const char* item :
+         {"Welding is a plus, not required", "Welding is a plus but is not required"}) {
+        INFO(std::string(item));
+        const Posting plus = asking("- Knots\n- " + std::string(item) + "\n");
+        REQUIRE(term_named(plus, "Welding") != nullptr);
+        CHECK(term_named(plus, "Welding")->standing == Standing::preferred);
+    }
 }
 
 TEST_CASE("postings: conditions are told apart, wherever they stand") {
@@ -105,6 +120,10 @@ TEST_CASE("postings: conditions are told apart, wherever they stand") {
         {"Proof of immunization", "health"},
         {"Authorized to work in the United States", "the right to work"},
         {"Occasional travel to other islands", "travel"},
+        {"Steel-toed boots required", "gear"},
+        {"Able to work 12-hr shifts, 7 days a week in season", "hours"},
+        {"Knowledge of body mechanics and safe lifting", ""},
+        {"Exposure to two kinds of sails", ""},
         {"No nights or weekends", ""},
         {"Rigging", ""},
     };
@@ -123,6 +142,62 @@ TEST_CASE("postings: conditions are told apart, wherever they stand") {
                "\nBenefits:\nPaid holidays, and no drug test of ours is free.\n");
     REQUIRE(!below.conditions.empty());
     CHECK(below.conditions.front().about == "checks");
+}
+
+TEST_CASE("postings: what a condition is of is no term, and what is asked beside it is") {
+    struct Row {
+        const char* item;
+        const char* term;
+        bool asked;
+    };
+    const Row rows[] = {
+        {"Can lift 50 lb anchors with a deckhand", "deckhand", false},
+        {"18+ for the rental dock", "rental dock", false},
+        {"Able to stand on wet concrete floors, climb ladders, lift 50 lbs", "ladders", false},
+        {"Must be able to lift 50 lbs and to splice rope", "rope", true},
+        {"At least 18 and a rigging certificate", "rigging certificate", true},
+        {"Reliable transportation; Excel", "Excel", true},
+        {"Weekends are a must, and you know the VHF radio", "VHF radio", true},
+        {"Must speak Spanish on the night shift", "Spanish", true},
+    };
+    for (const Row& row : rows) {
+        INFO(std::string(row.item));
+        const Posting posting = asking("- Knots\n- " + std::string(row.item) + "\n");
+        CHECK((term_named(posting, row.term) != nullptr) == row.asked);
+        CHECK(posting.conditions.size() == 1);
+    }
+    const Posting told = asking("- Knots\n\nDuties:\n- Gives hull care on the evening shift\n");
+    CHECK(term_named(told, "hull care") != nullptr);
+}
+
+TEST_CASE("postings: who others are, and what the job is called, is not asked") {
+    struct Row {
+        const char* sentence;
+        const char* term;
+        bool asked;
+    };
+    const Row rows[] = {
+        {"Works under the supervision of a rigging foreman.", "rigging foreman", false},
+        {"The marine electrician keeps wiring safe.", "marine electrician", false},
+        {"Harbor School seeks a marine electrician for its wiring.", "marine electrician", false},
+        {"Pair with Ingeborg (CTO) in the mornings.", "CTO", false},
+        {"Explain wiring to a harbormaster.", "harbormaster", false},
+        {"Supports the Facilities Director with drawings.", "Facilities Director", false},
+        {"Explain wiring in plain English.", "English", false},
+        {"Explain wiring in English.", "English", true},
+    };
+    static const quoin::english::WordList words(std::string(QUOIN_DATA_FOLDER) +
+                                                "/dictionaries/en_US.words");
+    for (const Row& row : rows) {
+        INFO(std::string(row.sentence));
+        const std::string text = "Marine Electrician\n\nDuties:\n" + std::string(row.sentence);
+        const Posting posting = read_posting(text_lines(text + "\n"), 0, words);
+        CHECK((term_named(posting, row.term) != nullptr) == row.asked);
+    }
+    const Posting known = read_posting(
+        text_lines("Marine Electrician\n\nRequirements:\n- A year as a marine electrician\n"), 0,
+        words);
+    CHECK(term_named(known, "marine electrician") != nullptr);
 }
 
 TEST_CASE("postings: the long form of an acronym is one term with it") {

@@ -104,27 +104,28 @@ TEST_CASE("tailored source: what is left out is a comment that says why") {
                   "# seasonal work\n"
                   "role: Deckhand\n"
                   "- Painted decks {!log}\n",
-        {{"salinity", 3}, {"eelgrass", 2}, {"Titrated", 2}, {"decks", 2}, {"Mended", 1}});
-    CHECK(one.source() == heading + "section: Experience\n"
-                                    "\n"
-                                    "role: Intern\n"
-                                    "# of all summers the best\n"
-                                    "- Wrote on salinity\n"
-                                    "# left out for this posting: shows nothing it asks for\n"
-                                    "# - Swept floors\n"
-                                    "- Counted eelgrass on\n"
-                                    "  long transects\n"
-                                    "- Mapped eelgrass\n"
-                                    "- Titrated samples\n"
-                                    "# left out for this posting: shows 'eelgrass', which line 11 "
-                                    "shows already\n"
-                                    "# - Kept eelgrass log\n"
-                                    "#   on paper {log}\n"
-                                    "- Mended nets\n"
-                                    "\n"
-                                    "# seasonal work\n"
-                                    "role: Deckhand\n"
-                                    "- Painted decks {!log}\n");
+        {{"salinity", 9}, {"eelgrass", 2}, {"Titrated", 2}, {"decks", 2}, {"Mended", 1}});
+    CHECK(one.source() ==
+          heading + "section: Experience\n"
+                    "\n"
+                    "role: Intern\n"
+                    "# of all summers the best\n"
+                    "- Wrote on salinity\n"
+                    "# left out for this posting: it asks for nothing here, and the page is full\n"
+                    "# - Swept floors\n"
+                    "- Counted eelgrass on\n"
+                    "  long transects\n"
+                    "- Mapped eelgrass\n"
+                    "- Titrated samples\n"
+                    "# left out for this posting: shows 'eelgrass', which line 11 "
+                    "shows already\n"
+                    "# - Kept eelgrass log\n"
+                    "#   on paper {log}\n"
+                    "- Mended nets\n"
+                    "\n"
+                    "# seasonal work\n"
+                    "role: Deckhand\n"
+                    "- Painted decks {!log}\n");
 }
 
 TEST_CASE("tailored source: of wordings one, and lists to save a line") {

@@ -81,15 +81,22 @@ std::string where_cell(const TermCoverage& covered) {
     return text;
 }
 
+bool is_soft_and_missing(const TermCoverage& covered) {
+    return covered.verdict == matching::Verdict::missing &&
+           covered.term->kind == postings::Kind::soft_skill;
+}
+
 std::string term_row(const TermCoverage& covered) {
     const postings::Term& term = *covered.term;
+    const bool soft = is_soft_and_missing(covered);
     return fmt::format("<tr{}><th scope=\"row\">{}</th><td>{}</td><td class=\"kind\">{}</td><td "
                        "class=\"verdict\">{}"
                        "</td><td>{}</td><td class=\"from soft\">{}</td></tr>\n",
-                       covered.verdict == matching::Verdict::missing ? " class=\"missing\"" : "",
+                       covered.verdict == matching::Verdict::missing && !soft ? " class=\"missing\""
+                                                                              : "",
                        in_html(name_of_term(covered)), name_of(term.standing), name_of(term.kind),
-                       name_of(covered.verdict), in_html(where_cell(covered)),
-                       in_html(term.sentence));
+                       soft ? "let a bullet show it" : name_of(covered.verdict),
+                       in_html(where_cell(covered)), in_html(term.sentence));
 }
 
 std::string terms_table(const Match& match) {

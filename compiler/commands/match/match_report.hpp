@@ -36,6 +36,10 @@ inline constexpr std::string_view match_caution =
     "Name a term only where it is true of you. Words that are hidden or said over and over are "
     "found out.";
 
+// Above soft skills that nothing shows.
+inline constexpr std::string_view soft_skills_title =
+    "Asked of you as a person, and not counted: let a bullet show it";
+
 // The heaviest, for a reader; JSON has all, and a report says how many are left.
 constexpr std::size_t most_told = 40;
 inline std::span<const matching::TermCoverage> told_terms(const Match& match, std::size_t most) {
@@ -44,6 +48,9 @@ inline std::span<const matching::TermCoverage> told_terms(const Match& match, st
 
 // "GED (General Educational Development)"; of a choice that is missing all of it: "diploma or GED".
 std::string name_of_term(const matching::TermCoverage& covered);
+
+// The posting's sentence, of a long one the words around the term.
+std::string sentence_around(const postings::Term& term);
 
 // "31 (bullet), 44 (list)"; lines of the source.
 std::string lines_of_showings(const matching::TermCoverage& covered);

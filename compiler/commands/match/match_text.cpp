@@ -1,7 +1,9 @@
 #include "compiler/commands/match/match_report.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
+#include "compiler/base/phrases.hpp"
 #include "compiler/commands/posting/told_conditions.hpp"
 
 #include <fmt/format.h>
@@ -41,9 +43,6 @@ std::string term_line(const TermCoverage& covered) {
     std::string text =
         fmt::format("  {:9}  {}", name_of(covered.term->standing), name_of_term(covered));
     if (covered.verdict == matching::Verdict::spared) return text + '\n';
-    if (covered.verdict == matching::Verdict::missing)
-        return text + fmt::format("\n               posting, line {}: {}\n",
-                                  covered.term->place.line, in_quotes(covered.term->sentence));
     text += ": line " + lines_of_showings(covered);
     const matching::Showing& first = covered.showings.front();
     if (first.how != matching::Nearness::exact)
@@ -58,6 +57,41 @@ std::string terms_text(std::span<const TermCoverage> terms, matching::Verdict ve
     std::string text;
     for (const TermCoverage& covered : terms)
         if (covered.verdict == verdict && !covered.told_with_first) text += term_line(covered);
+    return text.empty() ? text : std::string(title) + '\n' + text;
+}
+
+struct MissingOfSentence { // told together, at the heaviest
+    const postings::Term* first = nullptr;
+    std::vector<std::string> names;
+};
+
+bool is_of_one_sentence(const postings::Term& one, const postings::Term& other) {
+    return one.place.line == other.place.line && one.sentence == other.sentence &&
+           one.standing == other.standing;
+}
+
+std::vector<MissingOfSentence> missing_by_sentence(std::span<const TermCoverage> terms, bool soft) {
+    std::vector<MissingOfSentence> all;
+    for (const TermCoverage& covered : terms) {
+        const postings::Term& term = *covered.term;
+        if (covered.verdict != matching::Verdict::missing || covered.told_with_first ||
+            (term.kind == postings::Kind::soft_skill) != soft)
+            continue;
+        auto at = std::ranges::find_if(all, [&](const MissingOfSentence& one) {
+            return is_of_one_sentence(*one.first, term);
+        });
+        if (at == all.end()) at = all.insert(at, {&term, {}});
+        at->names.push_back(name_of_term(covered));
+    }
+    return all;
+}
+
+std::string missing_text(std::span<const TermCoverage> terms, bool soft, std::string_view title) {
+    std::string text;
+    for (const MissingOfSentence& one : missing_by_sentence(terms, soft))
+        text += fmt::format("  {:9}  {}\n               posting, line {}: '{}'\n",
+                            name_of(one.first->standing), joined(one.names, ", "),
+                            one.first->place.line, sentence_around(*one.first));
     return text.empty() ? text : std::string(title) + '\n' + text;
 }
 
@@ -133,7 +167,8 @@ std::string match_text(const Match& match, const MatchStyle& style) {
     text += share_text("the rest", match.coverage.rest, style);
     const std::size_t all = match.coverage.terms.size();
     const auto told = told_terms(match, style.explain ? all : most_told);
-    text += terms_text(told, matching::Verdict::missing, "Missing: say it if you can do it");
+    text += missing_text(told, false, "Missing: name it where it is true of you");
+    text += missing_text(told, true, std::string(soft_skills_title));
     text +=
         terms_text(told, matching::Verdict::list_only, "Only in a list: show where you used it");
     text += terms_text(told, matching::Verdict::not_found,
@@ -157,6 +192,21 @@ std::string name_of_term(const TermCoverage& covered) {
     for (const postings::Term* other : covered.others)
         names.push_back(named(*other));
     return joined(names, " or ");
+}
+
+std::string sentence_around(const postings::Term& term) {
+    constexpr std::size_t longest = 100, most_before = 40;
+    const std::string_view sentence = term.sentence;
+    if (sentence.size() <= longest) return term.sentence;
+    const std::size_t at = find_phrase(lower_case(sentence), lower_case(term.words));
+    const std::size_t from = at == std::string::npos ? 0 : at;
+    std::size_t begin = from <= most_before ? 0 : sentence.find(' ', from - most_before) + 1;
+    if (begin > from) begin = from;
+    std::size_t end = std::min(begin + longest, sentence.size());
+    if (end < sentence.size()) end = sentence.rfind(' ', end);
+    if (end == sentence.npos || end <= from) end = sentence.size(); // one word without an end
+    return (begin > 0 ? "\u2026" : "") + std::string(sentence.substr(begin, end - begin)) +
+           (end < sentence.size() ? "\u2026" : "");
 }
 
 std::string lines_of_showings(const TermCoverage& covered) {
