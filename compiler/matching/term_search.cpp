@@ -2,7 +2,9 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/english/nouns.hpp"
 #include "compiler/english/slips.hpp"
+#include "compiler/english/verb_table.hpp"
 #include "compiler/postings/acronyms.hpp"
 
 #include <algorithm>
@@ -68,6 +70,26 @@ std::optional<std::size_t> last_of(Words missing, const TextOfResume& text, std:
         if (missing.empty()) return i;
     }
     return std::nullopt;
+}
+
+// Blood of blood pressure is no blood that is drawn.
+bool is_of_compound(const TextOfResume& text, std::size_t first) {
+    if (first + 1 >= text.words.size()) return false;
+    const WordOfText &word = text.words[first], &next = text.words[first + 1];
+    const std::string pair = word.lower + ' ' + next.lower;
+    return next.offset == word.offset + word.length + 1 &&
+           (said_of(pair, english::named_compounds()) || said_of(pair, english::noun_compounds()));
+}
+
+// Borrowers are not shown by who borrows.
+bool is_deed_of(const std::string& agent, const std::string& typed) {
+    const auto of_somebody = [](std::string_view word) {
+        if (word.ends_with('s')) word.remove_suffix(1);
+        return word.ends_with("er") || word.ends_with("or");
+    };
+    return of_somebody(agent) && !of_somebody(typed) &&
+           english::is_person_noun(agent.ends_with('s') ? agent.substr(0, agent.size() - 1) : agent,
+                                   english::Lexicon{});
 }
 
 // Excel, not: excel at, Words; a sentence that begins with a name of one word may begin with any.
@@ -136,6 +158,9 @@ std::optional<TermSearch::Found> TermSearch::find(const TextOfResume& text,
         const std::size_t window = size == 1 ? 1 : size + words_between;
         const auto last = last_of(form.stems, text, first, std::min(all, first + window));
         if (!last || (form.named && !is_named(text, first, form.lower))) continue;
+        if (size == 1 && (is_of_compound(text, first) ||
+                          is_deed_of(form.lower.front(), text.words[first].lower)))
+            continue;
         if (closest && closest->last - closest->first <= *last - first) continue;
         const bool same = *last - first + 1 == size && stands_at(form.lower, text, first);
         const Nearness how = same ? Nearness::exact : Nearness::form;
@@ -164,6 +189,7 @@ std::optional<TermSearch::Found> TermSearch::find_spelled(const TextOfResume& te
     if (meant.size() < 3) return std::nullopt;
     std::string typed;
     for (std::size_t first = 0; first < text.words.size(); ++first) {
+        if (form.lower.size() == 1 && is_of_compound(text, first)) continue;
         typed.clear();
         for (std::size_t last = first;
              last < std::min(text.words.size(), first + form.lower.size() + 1); ++last) {

@@ -28,10 +28,10 @@ class ConditionReader {
 public:
     explicit ConditionReader(const Statement& statement)
         : lower_(comparable(statement.text)), firm_(says_any(lower_, List::said_as_condition)),
+          work_(statement.headed && statement.standing == Standing::duties),
+          asks_(firm_ || (!work_ && (statement.item || statement.standing <= Standing::preferred))),
           any_((firm_ || (statement.item && !statement.left_out)) &&
                !says_any(lower_, List::said_of_knowing)),
-          work_(statement.headed && statement.standing == Standing::duties),
-          asks_(firm_ || (statement.item && !work_)),
           read_(may_make_any(statement) && !lower_.starts_with("no ")) {} // no nights
 
     std::vector<std::string_view> abouts() const {
@@ -62,7 +62,7 @@ private:
     }
 
     std::string lower_;
-    bool firm_, any_, work_, asks_, read_;
+    bool firm_, work_, asks_, any_, read_;
 };
 
 // Where a clause begins that may say another thing: and to splice, and a license, climb ladders.

@@ -148,7 +148,8 @@ bool is_another(const Phrase& phrase, std::string_view sentence) {
     constexpr std::size_t looked_at = 32;
     const std::size_t end = phrase.extent.offset, begin = end - std::min(end, looked_at);
     std::string before = ' ' + lower_case(trimmed(sentence.substr(begin, end - begin)));
-    const bool chief = phrase.capitals && is_one_of(phrase.lower.back(), List::kin_and_chiefs);
+    const bool chief =
+        phrase.capitals && english::is_person_noun(phrase.lower.back(), english::Lexicon{});
     if (chief && (before.ends_with(" the") || before.ends_with(" our"))) return true;
     if (phrase.capitals && before.ends_with(") for")) return true;
     for (const std::string_view article : {" a", " an", " the", " our", " your"})

@@ -191,7 +191,8 @@ private:
             if (sentence_.is_word(i - 1, {"to"}) && i > 0) return true;
             if (object && !english::mostly_noun(*forms.verb)) return true;
             const bool subject = i > 0 && roles_[i - 1] == Role::inside &&
-                                 english::is_person_noun(sentence_, i - 1) &&
+                                 (english::is_person_noun(sentence_, i - 1) ||
+                                  sentence_.is_word(i - 1, {"position", "role", "job"})) &&
                                  (!sentence_.ends_phrase(i + 1) || is_opening_subject(i - 1)) &&
                                  is_subject(i - 1);
             if (forms.third && (!forms.verb->noun || subject)) return true; // gives, stands

@@ -151,7 +151,8 @@ private:
 
     // Professional experience: as whom one would have it.
     bool is_manner(std::size_t first, std::size_t last, std::size_t end) const {
-        return last - first == 1 && last < end && sentence_.is_word(last, {"experience"}) &&
+        return last - first == 1 && last < end &&
+               sentence_.is_word(last, {"experience", "position", "manner", "attitude"}) &&
                is_one_of(sentence_.word(first), List::soft_predicates);
     }
 
@@ -350,8 +351,9 @@ private:
     // Training new users, of whom by themselves nothing is asked.
     std::size_t add_deed_to_people(std::size_t begin, std::size_t end) {
         const std::size_t verb = verb_before(begin);
+        const bool applicant = sentence_.is_word(end - 1, {"applicant", "candidate", "person"});
         if (verb < begin && english::is_person_noun(sentence_, end - 1) && end - begin <= 2 &&
-            !is_general_verb(verb))
+            !applicant && !is_general_verb(verb))
             add_deed(verb, end - 1, end - 1);
         return end;
     }

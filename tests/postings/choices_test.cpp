@@ -157,6 +157,7 @@ TEST_CASE("postings: what a condition is of is no term, and what is asked beside
         {"Must be able to lift 50 lbs and to splice rope", "rope", true},
         {"At least 18 and a rigging certificate", "rigging certificate", true},
         {"Reliable transportation; Excel", "Excel", true},
+        {"Carry luggage up to 50 lb", "luggage", false},
         {"Weekends are a must, and you know the VHF radio", "VHF radio", true},
         {"Must speak Spanish on the night shift", "Spanish", true},
     };
@@ -166,6 +167,10 @@ TEST_CASE("postings: what a condition is of is no term, and what is asked beside
         CHECK((term_named(posting, row.term) != nullptr) == row.asked);
         CHECK(posting.conditions.size() == 1);
     }
+    const Posting prose = asking("Completion of a history check under the Harbor Act.\n");
+    CHECK(term_named(prose, "Harbor Act") != nullptr);
+    const Posting checked = asking("A criminal history check under the Harbor Act.\n");
+    CHECK(term_named(checked, "Harbor Act") == nullptr);
     const Posting told = asking("- Knots\n\nDuties:\n- Gives hull care on the evening shift\n");
     CHECK(term_named(told, "hull care") != nullptr);
 }
