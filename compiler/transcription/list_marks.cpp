@@ -1,6 +1,7 @@
 #include "compiler/transcription/list_marks.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/portal/found.hpp"
 
@@ -34,7 +35,8 @@ bool is_number(std::string_view word) {
 
 bool is_list_mark(std::string_view word) {
     if (portal::is_bullet_sign(word) || is_number(word)) return true;
-    if (word == "o" || word == ">" || word == "+" || word == "~") return true;
+    constexpr std::string_view typed[] = {"o", ">", "+", "~", "->", "=>"};
+    if (is_one_of(word, typed)) return true;
     return !word.empty() && list_mark_at(word) == word.size();
 }
 

@@ -125,6 +125,7 @@ TEST_CASE("postings: conditions are told apart, wherever they stand") {
         {"Knowledge of body mechanics and safe lifting", ""},
         {"Exposure to two kinds of sails", ""},
         {"No nights or weekends", ""},
+        {"Flu shot offered free, not mandatory", ""},
         {"Rigging", ""},
     };
     for (const Row& row : rows) {
@@ -188,6 +189,7 @@ TEST_CASE("postings: who others are, and what the job is called, is not asked") 
         {"Pair with Ingeborg (CTO) in the mornings.", "CTO", false},
         {"Explain wiring to a harbormaster.", "harbormaster", false},
         {"Supports the Facilities Director with drawings.", "Facilities Director", false},
+        {"Refers hard questions to a librarian.", "librarian", false},
         {"Explain wiring in plain English.", "English", false},
         {"Explain wiring in English.", "English", true},
     };

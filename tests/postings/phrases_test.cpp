@@ -43,6 +43,7 @@ TEST_CASE("postings: noun groups") {
         {"Assists with vault balancing", "vault balancing"},
         {"Two years of professional experience in rigging", "rigging"},
         {"The position reports to the director", "director"},
+        {"Work with accuracy in spite of interruptions", "accuracy | interruptions"},
         {"Knows insurance billing", "insurance billing"},
         {"The port will train the right candidate", "port"},
         {"Review permit applications", "Review | permit applications"},

@@ -70,7 +70,8 @@ TEST_CASE("places at the end of a line") {
 }
 
 TEST_CASE("signs that items begin with") {
-    for (const char* sign : {"•", "-", "–", "*", "➤", "▪", "\uF0B7", "o", "1.", "(a)", "»", "✓"}) {
+    for (const char* sign :
+         {"•", "-", "–", "*", "➤", "▪", "\uF0B7", "o", "1.", "(a)", "»", "✓", "->"}) {
         CAPTURE(sign);
         CHECK(is_list_mark(sign));
     }
