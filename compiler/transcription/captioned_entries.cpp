@@ -21,7 +21,7 @@ struct FormCell {
 };
 
 FormCell cell_of(std::vector<OldWord> words) {
-    constexpr std::size_t most = 3; // words of a caption
+    constexpr std::size_t most = 4; // words of a caption
     for (std::size_t i = 0; i + 1 < words.size() && i < most; ++i) {
         if (!words[i].text.ends_with(':')) continue;
         const std::string said = lower_case(joined_words(words, 0, i + 1));

@@ -36,6 +36,8 @@ constexpr std::array form_captions{
     FormCaption{"telephone", "phone", FormPart::person},
     FormCaption{"website", "link", FormPart::person},
     FormCaption{"portfolio", "link", FormPart::person},
+    FormCaption{"url", "link", FormPart::person},
+    FormCaption{"websites", "link", FormPart::person},
     FormCaption{"address", "street", FormPart::person},
     FormCaption{"street", "street", FormPart::person},
     FormCaption{"street address", "street", FormPart::person},
@@ -55,6 +57,7 @@ constexpr std::array form_captions{
     FormCaption{"role", "role", FormPart::work},
     FormCaption{"school", "school", FormPart::study},
     FormCaption{"school name", "school", FormPart::study},
+    FormCaption{"school or university", "school", FormPart::study},
     FormCaption{"institution", "school", FormPart::study},
     FormCaption{"college", "school", FormPart::study},
     FormCaption{"university", "school", FormPart::study},
@@ -64,12 +67,16 @@ constexpr std::array form_captions{
     FormCaption{"field of study", "major", FormPart::study},
     FormCaption{"minor", "minor", FormPart::study},
     FormCaption{"gpa", "gpa", FormPart::study},
+    FormCaption{"overall gpa", "gpa", FormPart::study},
+    FormCaption{"overall result (gpa)", "gpa", FormPart::study},
     FormCaption{"graduation date", "dates", FormPart::study},
     FormCaption{"graduated", "dates", FormPart::study},
     FormCaption{"dates attended", "dates", FormPart::study},
     FormCaption{"skills", "items", FormPart::skills},
     FormCaption{"languages", "items", FormPart::languages},
+    FormCaption{"language", "items", FormPart::languages},
     FormCaption{"certifications", "items", FormPart::credentials},
+    FormCaption{"certification", "items", FormPart::credentials},
     FormCaption{"certificates", "items", FormPart::credentials},
     FormCaption{"licenses", "items", FormPart::credentials},
     FormCaption{"licenses and certifications", "items", FormPart::credentials},
@@ -86,14 +93,29 @@ constexpr std::array form_captions{
     FormCaption{"from", "from"},
     FormCaption{"start date", "from"},
     FormCaption{"to", "to"},
+    FormCaption{"to (actual or expected)", "to"},
     FormCaption{"end date", "to"},
     FormCaption{"duties", "-"},
     FormCaption{"responsibilities", "-"},
     FormCaption{"job duties", "-"},
     FormCaption{"description", "-"},
     FormCaption{"job description", "-"},
+    FormCaption{"role description", "-"},
     FormCaption{"accomplishments", "-"},
 };
+
+// What is asked beside a résumé's facts, or goes with the answer above.
+constexpr std::array<std::string_view, 9> captions_of_asides{"phone type",
+                                                             "phone device type",
+                                                             "country phone code",
+                                                             "i currently work here",
+                                                             "i am fluent in this language",
+                                                             "country",
+                                                             "address type",
+                                                             "suffix",
+                                                             "prefix"};
+constexpr std::array<std::string_view, 6> captions_of_further{
+    "issued", "issued date", "expires", "expiration date", "overall proficiency", "proficiency"};
 
 inline const FormCaption* caption_named(std::string_view lower) {
     const auto* found = std::ranges::find(form_captions, lower, &FormCaption::words);

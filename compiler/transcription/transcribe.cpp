@@ -1,5 +1,6 @@
 #include "compiler/transcription/transcribe.hpp"
 
+#include "compiler/transcription/answers_below.hpp"
 #include "compiler/transcription/draft_source.hpp"
 #include "compiler/transcription/form_page.hpp"
 #include "compiler/transcription/heading_block.hpp"
@@ -130,7 +131,7 @@ std::size_t word_count_lost(const PageParts& page, std::string& source) {
 }
 
 Transcription transcribe(const OldDocument& document, const TranscriptionTools& tools) {
-    const PageParts page = parts_of(document.lines, tools.languages, tools.is_word);
+    const PageParts page = parts_of(answers_beside(document.lines), tools.languages, tools.is_word);
     const KnownTowns towns = towns_of(document);
     PageFacts facts{towns, tools.languages, {}};
     facts.habits = habits_of(page, facts);

@@ -43,6 +43,104 @@ Languages: Igbo - fluent
                         "credential: Open Water Diver\n", "SCUBA, Excel\n", "Igbo - fluent\n"});
 }
 
+TEST_CASE("a form filled in: answers below their captions, as a portal shows them to be reviewed") {
+    test::check_pieces(R"(My Application > Review and Submit
+* indicates a required field
+
+Personal Information
+First Name *
+Ottoline
+Middle Name
+
+Last Name *
+Brandt
+Email Address *
+ottoline@ellerystate.example
+Phone Type
+Mobile
+City
+Port Ellery
+State
+WA
+
+Work History
+Position 1
+Job Title *
+Tide Gauge Aide
+Company *
+Salish Tidal Trust
+Location
+Port Ellery, WA
+I currently work here
+Yes
+From *
+05/2024
+To
+
+Role Description
+- Read six gauges a day
+- Logged level 1-3 faults
+
+Position 2
+Job Title *
+Deckhand
+Company *
+Rosario Ferries
+I currently work here
+No
+From *
+05/2022
+To
+01/2024
+Role Description
+Loaded 80 cars a sailing
+
+Education
+School or University *
+Ellery State College
+Degree
+Bachelor of Science
+Field of Study
+Marine Biology
+Overall Result (GPA)
+3.71
+From
+2024
+To (Actual or Expected)
+2028
+
+Certifications
+Certification
+First Aid Card
+Issued
+11/2025
+
+Languages
+Language
+Igbo
+I am fluent in this language
+No
+Overall Proficiency
+Intermediate
+
+Skills
+SCUBA x  Excel x  Line handling x
+
+Are you at least 18 years of age? *
+Yes
+)",
+                       {"name: Ottoline Brandt\n", "address: Port Ellery, WA\n",
+                        "role: Tide Gauge Aide\nemployer: Salish Tidal Trust\n"
+                        "place: Port Ellery, WA\ndates: 05/2024 \u2013 present\n"
+                        "- Read six gauges a day\n- Logged level 1-3 faults\n",
+                        "role: Deckhand\nemployer: Rosario Ferries\n"
+                        "dates: 05/2022 \u2013 01/2024\n- Loaded 80 cars a sailing\n",
+                        "school: Ellery State College\ndegree: Bachelor of Science\n"
+                        "major: Marine Biology\ngpa: 3.71\n",
+                        "2024 \u2013 2028\n", "credential: First Aid Card\ndates: 11/2025\n",
+                        "Igbo, Intermediate\n", "SCUBA, Excel, Line handling\n"});
+}
+
 TEST_CASE("rows of dates go with what leaves no entry without them") {
     test::check_pieces(R"(Ottoline Brandt
 ottoline@ellerystate.example
