@@ -145,7 +145,7 @@ bool is_of_whom(const Phrase& phrase, std::string_view sentence) {
 // Under the supervision of a registered nurse; explains it to a harbormaster; supports the
 // Development Director; (BLS) for Healthcare Providers: who others are.
 bool is_another(const Phrase& phrase, std::string_view sentence) {
-    constexpr std::size_t looked_at = 32;
+    constexpr std::size_t looked_at = 80;
     const std::size_t end = phrase.extent.offset, begin = end - std::min(end, looked_at);
     std::string before = ' ' + lower_case(trimmed(sentence.substr(begin, end - begin)));
     const bool chief =
@@ -154,8 +154,7 @@ bool is_another(const Phrase& phrase, std::string_view sentence) {
     if (phrase.capitals && before.ends_with(") for")) return true;
     for (const std::string_view article : {" a", " an", " the", " our", " your"})
         if (before.ends_with(article)) before.resize(before.size() - article.size());
-    const bool told =
-        before.ends_with(" to") && says_any(lower_case(sentence), List::verbs_of_telling);
+    const bool told = before.ends_with(" to") && says_any(before, List::verbs_of_telling);
     if (told && phrase.lower.size() == 1) return true;
     constexpr std::string_view leads[] = {" supervision of", " direction of", " guidance of",
                                           " supervised by",  " directed by",  " assigned by",

@@ -47,11 +47,12 @@ bool may_be_named(const Phrase& phrase, const Statement& statement) {
 void drop_what_they_are_of(std::vector<Phrase>& phrases, const Statement& statement) {
     const std::vector<english::Extent> clauses = clauses_of_conditions(statement);
     std::erase_if(phrases, [&](const Phrase& phrase) {
-        const auto holds = [&](const english::Extent& clause) {
-            return clause.offset <= phrase.extent.offset &&
-                   phrase.extent.offset < clause.offset + clause.length;
-        };
-        return std::ranges::any_of(clauses, holds) && !may_be_named(phrase, statement);
+        const auto after =
+            std::ranges::upper_bound(clauses, phrase.extent.offset, {}, &english::Extent::offset);
+        if (after == clauses.begin()) return false;
+        const english::Extent& clause = *std::prev(after);
+        return phrase.extent.offset < clause.offset + clause.length &&
+               !may_be_named(phrase, statement);
     });
 }
 

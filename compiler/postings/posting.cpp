@@ -74,8 +74,11 @@ void name_language_alone(Phrase& phrase) {
 
 // Explain a trade-off in plain English.
 bool is_manner_of_speaking(const Phrase& phrase, std::string_view sentence) {
-    return phrase.lower.size() == 1 && trade::is_spoken_language(phrase.lower.front()) &&
-           says_any(lower_case(sentence), List::manners_of_speaking);
+    constexpr std::size_t looked_at = 16;
+    if (phrase.lower.size() > 1 || !trade::is_spoken_language(phrase.lower.front())) return false;
+    const std::size_t end = phrase.extent.offset + phrase.extent.length;
+    const std::size_t begin = phrase.extent.offset - std::min(phrase.extent.offset, looked_at);
+    return says_any(lower_case(sentence.substr(begin, end - begin)), List::manners_of_speaking);
 }
 
 // no galas, without a license, not an events job

@@ -46,7 +46,9 @@ bool JobTitle::is_named_by(const Phrase& phrase, const Statement& statement) con
     constexpr std::size_t longest_verb = 32; // is looking for a
     const std::size_t hiring = end_of_employer(statement.text);
     if (hiring > 0 && phrase.extent.offset < hiring + longest_verb) return true;
-    return lower_case(trimmed(statement.text.substr(0, phrase.extent.offset))).ends_with("the");
+    constexpr std::size_t looked_at = 4;
+    const std::size_t begin = phrase.extent.offset - std::min(phrase.extent.offset, looked_at);
+    return lower_case(statement.text.substr(begin, phrase.extent.offset - begin)) == "the ";
 }
 
 }

@@ -88,6 +88,7 @@ private:
         std::string& last = line.words.back().text;
         if (!last.ends_with(':') && !last.ends_with('?')) last += ':';
         line.running = line.running || aside;
+        if (!aside) last_ = beside_.size();
         line.heading = false;
         for (OldWord& word : parted(std::move(answer))) {
             word.apart = false;
@@ -110,19 +111,19 @@ private:
 
     // 11/2025, Intermediate: of the certificate or the language above.
     void add_to_last(const OldLine& answer) {
-        const auto last = std::find_if(beside_.rbegin(), beside_.rend(),
-                                       [](const OldLine& line) { return !line.running; });
-        if (last == beside_.rend()) return beside_.push_back(answer);
-        last->words.back().text += ',';
+        if (last_ >= beside_.size()) return beside_.push_back(answer);
+        std::vector<OldWord>& words = beside_[last_].words;
+        words.back().text += ',';
         for (OldWord word : answer.words) {
             word.apart = false;
-            last->words.push_back(std::move(word));
+            words.push_back(std::move(word));
         }
     }
 
     const std::vector<OldLine>& lines_;
     std::vector<OldLine> beside_;
-    bool goes_on_ = false; // the work of which the form asks
+    std::size_t last_ = std::string::npos; // of them that asks for a fact
+    bool goes_on_ = false;                 // the work of which the form asks
 };
 
 }
