@@ -196,7 +196,13 @@ void judge(const WordedBullet& bullet, WhenDone when, const ProofContext& contex
 std::optional<english::Extent> past_time_in(const std::string& text) {
     constexpr std::array<std::string_view, 12> of{"from", "of",    "since", "than", "to",  "with",
                                                   "that", "which", "and",   "over", "the", "by"};
-    const std::string lower = lower_case(text.substr(0, text.find(';'))); // its own clause
+    std::string lower = lower_case(text.substr(0, text.find(';'))); // its own clause
+    for (std::size_t comma = lower.find(", "); comma != lower.npos;
+         comma = lower.find(", ", comma + 1))
+        if (words_in(lower.substr(comma, 20))
+                .front()
+                .word.ends_with("ing")) // tracing 900 last year
+            lower.resize(comma);
     const auto words = words_in(lower);
     for (std::size_t i = 2; i + 1 < words.size(); ++i) {
         if (words[i].word != "last" || is_one_of(words[i - 1].word, of)) continue;

@@ -115,10 +115,11 @@ std::optional<int> months_on_page(const ProofContext& context, std::string_view 
         const model::DateRange* range = dates_in(position.entry->find(trade::FieldName::dates));
         if (!range) continue;
         if (!name.empty() && !tells_of(*position.entry, name)) continue;
-        // of dates that run backwards the earlier may be right
-        const auto& first = range->start && !ends_before_start(*range) ? range->start : range->end;
+        const bool backwards = ends_before_start(*range); // then the earlier may be right
+        const auto& first = range->start && !backwards ? range->start : range->end;
         if (!first) continue;
-        const int end = range->end ? std::min(months(*range->end).last, today) : today;
+        const auto& last = backwards ? range->start : range->end;
+        const int end = last ? std::min(months(*last).last, today) : today;
         spans.emplace_back(months(*first).first, end);
     }
     if (spans.empty()) return std::nullopt;

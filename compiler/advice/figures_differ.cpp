@@ -6,11 +6,12 @@
 #include "compiler/advice/content_stems.hpp"
 #include "compiler/advice/degree_claims.hpp"
 #include "compiler/advice/hours_differ.hpp"
+#include "compiler/advice/names_differ.hpp"
 #include "compiler/advice/study_differs.hpp"
 #include "compiler/advice/walk.hpp"
+#include "compiler/advice/wholes_differ.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
-#include "compiler/base/numbers.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/english/stems.hpp"
 #include "compiler/english/tokens.hpp"
@@ -148,10 +149,11 @@ private:
 
 // `over 40`, or the sum of several.
 bool is_rounded(std::string_view lower) {
-    constexpr std::array<std::string_view, 20> words{
-        "over",   "more than",  "nearly",     "about",     "almost",  "up to", "around",
-        "some",   "at least",   "as many as", "total",     "across",  "both",  "combined",
-        "in all", "altogether", "average",    "averaging", "between", "each"};
+    constexpr std::array<std::string_view, 26> words{
+        "over",     "more than", "nearly",     "about",      "almost",    "up to",   "around",
+        "some",     "at least",  "at most",    "as many as", "total",     "across",  "both",
+        "combined", "in all",    "altogether", "average",    "averaging", "between", "each",
+        "under",    "below",     "less than",  "fewer than", "within"};
     return lower.find('+') != lower.npos ||
            std::ranges::any_of(words, [&](std::string_view one) { return has_phrase(lower, one); });
 }
@@ -305,48 +307,12 @@ private:
     std::vector<Stems> told_; // by each bullet
 };
 
-// 6, of `team of 6`
-std::optional<WordAt> team_in(std::string_view lower) {
-    const std::size_t at = find_phrase(lower, "team of");
-    if (at == lower.npos) return std::nullopt;
-    const std::size_t begin = std::min(at + 8, lower.size());
-    const std::size_t end = std::min(lower.find_first_not_of("0123456789", begin), lower.size());
-    if (end == begin) return std::nullopt;
-    return WordAt{lower.substr(begin, end - begin), begin};
-}
-
-// 6, of `all 6 team members`
-std::optional<WordAt> members_in(const TextInResume& part) {
-    const auto& words = part.words;
-    for (std::size_t i = 1; i + 1 < words.size(); ++i)
-        if (part.small(words[i - 1]) == "all" && grouped_number(words[i].word) &&
-            (part.small(words[i + 1]) == "members" ||
-             (part.small(words[i + 1]) == "team" && i + 2 < words.size() &&
-              part.small(words[i + 2]) == "members")))
-            return words[i];
-    return std::nullopt;
-}
-
-// `with: team of 4`, and a bullet of the same entry: Led team of 6, taught all 6 members.
-void teams_differ(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const WordedBullet& bullet : context.bullets) {
-        const model::Field* with = bullet.position.entry->find(trade::FieldName::with);
-        const std::string lower = lower_case(plain_in(with));
-        const auto shown = team_in(lower);
-        auto told = shown ? team_in(bullet.part.lower) : std::nullopt;
-        if (shown && !told) told = members_in(bullet.part);
-        if (shown && told && shown->word != told->word)
-            report<messages::figures_differ>(
-                findings, bullet.place({told->offset, told->word.size()}), in_quotes(told->word),
-                in_quotes(shown->word), with->place.line);
-    }
-}
-
 }
 
 void figures_differ(const ProofContext& context, std::vector<Finding>& findings) {
     constexpr std::size_t longest = 2000; // bytes; of more no summary is made
-    teams_differ(context, findings);
+    wholes_differ(context, findings);
+    names_differ(context, findings);
     hours_differ(context, findings);
     study_differs(context, findings);
     if (context.bullets.size() > most_bullets) return;

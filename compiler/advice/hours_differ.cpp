@@ -7,7 +7,6 @@
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
-#include "compiler/base/numbers.hpp"
 
 #include <algorithm>
 #include <array>
@@ -19,8 +18,8 @@ namespace quoin::advice {
 namespace {
 
 struct ToldHours {
-    double count = 0;
-    std::size_t first = 0, last = 0; // words of the text: the number, and `hours`
+    FigureAt figure;
+    std::size_t first = 0, last = 0; // words of the text: the end of the figure, and `hours`
 };
 
 bool is_joined(std::string_view text, const WordAt& one, const WordAt& next) { // by a blank alone
@@ -38,15 +37,16 @@ std::optional<ToldHours> hours_in(const TextInResume& part) {
     constexpr std::size_t near = 3;
     const auto& words = part.words;
     for (std::size_t i = 0; i < words.size(); ++i) {
-        const auto count = grouped_number(words[i].word);
-        if (!count || (i > 0 && is_one_of(part.small(words[i - 1]), changes))) continue;
+        const auto figure = figure_ending_at(part, i);
+        if (!figure) continue;
+        if (figure->first > 0 && is_one_of(part.small(words[figure->first - 1]), changes)) continue;
         for (std::size_t k = i + 1; k < words.size() && k <= i + near; ++k) {
             if (!is_joined(part.plain, words[k - 1], words[k])) break;
             if (part.small(words[k]) != "hours") continue;
             if (k + 1 < words.size() && is_one_of(part.small(words[k + 1]), rates)) break;
             if (k + 2 < words.size() && words[k + 1].word == "to" && has_digit(words[k + 2].word))
                 break;
-            return ToldHours{*count, i, k};
+            return ToldHours{*figure, i, k};
         }
     }
     return std::nullopt;
@@ -78,7 +78,7 @@ Parts parts_of(const Stems& kind, const ProofContext& context, const english::St
         if (!told) continue;
         const Stems about = stems_of(part.plain + ' ' + part.section->title.plain(), stemmer);
         if (shared(kind, about) == 0) continue;
-        parts.sum += told->count;
+        parts.sum += told->figure.value;
         ++parts.count;
     }
     return parts;
@@ -93,8 +93,8 @@ void hours_differ(const ProofContext& context, std::vector<Finding>& findings) {
         if (!told) continue;
         if (!stemmer) stemmer.emplace();
         const Parts parts = parts_of(kind_of(part, *told, *stemmer), context, *stemmer);
-        if (parts.count < 2 || parts.sum <= told->count) continue;
-        const WordAt& number = part.words[told->first];
+        if (parts.count < 2 || parts.sum <= told->figure.value) continue;
+        const WordAt& number = told->figure.figure;
         report<messages::hours_differ>(findings, part.text.place(number.offset, number.word.size()),
                                        in_quotes(number.word), std::to_string(parts.count),
                                        std::to_string(static_cast<long>(parts.sum)));

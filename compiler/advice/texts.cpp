@@ -1,6 +1,7 @@
 #include "compiler/advice/texts.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/numbers.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -118,6 +119,25 @@ TextInResume::TextInResume(const model::Text& which, const model::Section* of_se
     : text(which), section(of_section), field(of_field), bullet(of_bullet),
       in_heading(section == nullptr), plain(which.plain()), lower(lower_case(plain)),
       phrased(lower), words(words_in(plain)), sentence(language.sentence(plain, titles_in(which))) {
+}
+
+std::optional<FigureAt> figure_ending_at(const TextInResume& part, std::size_t word) {
+    const auto& words = part.words;
+    const std::string_view plain = part.plain;
+    const auto end_of = [&](std::size_t i) { return words[i].offset + words[i].word.size(); };
+    const auto goes_on = [&](std::size_t i) { // `1`, of 1,510
+        return i + 1 < words.size() && plain[end_of(i)] == ',' &&
+               words[i + 1].offset == end_of(i) + 1 && all_figures(words[i + 1].word);
+    };
+    if (!all_figures(words[word].word) || goes_on(word)) return std::nullopt;
+    std::size_t first = word;
+    while (first > 0 && all_figures(words[first - 1].word) && goes_on(first - 1))
+        --first;
+    const std::size_t begin = words[first].offset;
+    const std::string_view figure = plain.substr(begin, end_of(word) - begin);
+    const auto value = grouped_number(figure);
+    if (!value) return std::nullopt;
+    return FigureAt{{figure, begin}, first, *value};
 }
 
 TextsRead read_texts(const model::Resume& resume, const english::Language& language) {

@@ -8,6 +8,7 @@
 
 #include <cstddef>
 #include <deque>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -42,6 +43,14 @@ struct TextInResume {
         return std::string_view(lower).substr(word.offset, word.word.size());
     }
 };
+
+// A figure that may have been grouped, 1,510, of which `words` has 1 and 510.
+struct FigureAt {
+    WordAt figure;
+    std::size_t first = 0; // of the words, at which it begins
+    double value = 0;
+};
+std::optional<FigureAt> figure_ending_at(const TextInResume& part, std::size_t word);
 
 using TextsRead = std::deque<TextInResume>;
 TextsRead read_texts(const model::Resume& resume, const english::Language& language); // in order

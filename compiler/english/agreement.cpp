@@ -72,6 +72,10 @@ std::string in_other_number(const Sentence& s, std::size_t i, bool plural) {
 std::string of_open_verb(const Sentence& s, std::size_t i, bool plural) {
     const VerbForms& forms = s.forms(i);
     if (forms.none() || s.classes(i) != 0 || is_capital(s.token(i))) return {};
+    // sketches that crews still use
+    const std::size_t own = s.past_adverbs(i + 1);
+    if (own > i + 1 && is_plural_noun(s, i) && s.forms(own).base && !s.is_word(i - 1, {"who"}))
+        return {};
     // logs that shows every dose
     const bool object = s.is(i + 1, w::determiner | w::possessive) || s.is_number(i + 1);
     // groups that meets daily: no noun stands there, with nothing to follow
