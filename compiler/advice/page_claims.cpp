@@ -141,9 +141,22 @@ bool is_note_to_self(std::string_view text) {
                                [&](std::string_view aside) { return inner.starts_with(aside); });
 }
 
+// `brb fix this later`: what is still to be done to the line.
+bool is_put_off(const TextInResume& part) {
+    constexpr std::array<std::string_view, 10> chores{"fix",    "add", "finish", "check", "edit",
+                                                      "update", "ask", "expand", "write", "redo"};
+    constexpr std::size_t most_words = 5;
+    return part.lower.ends_with(" later") && part.words.size() <= most_words &&
+           std::ranges::any_of(part.words, [&](const WordAt& word) {
+               return is_one_of(lower_case(word.word), chores);
+           });
+}
+
 std::optional<english::Extent> blank_in(const TextInResume& part) {
     const std::string_view text = part.plain, lower = part.lower;
-    if (is_note_to_self(text)) return english::Extent{0, text.size()};
+    if (is_note_to_self(text) || is_put_off(part)) return english::Extent{0, text.size()};
+    if (const std::size_t at = text.find("??"); at != text.npos)
+        return english::Extent{at, std::min(text.find_first_not_of('?', at), text.size()) - at};
     if (const std::size_t at = text.find("___"); at != text.npos) return english::Extent{at, 3};
     for (const std::string_view phrase :
          {"lorem ipsum", "yourname", "to be added", "insert number"})

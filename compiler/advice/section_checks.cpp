@@ -1,6 +1,7 @@
 // Checks of sections: those expected, empty ones, titles, order.
 #include "compiler/advice/check.hpp"
 #include "compiler/advice/lists.hpp"
+#include "compiler/advice/spelling_messages.hpp"
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
@@ -110,11 +111,24 @@ bool may_be_title(const std::vector<WordAt>& words, const english::Language& lan
     });
 }
 
+// `Hobbies`, of `Hobbys`, which is no word
+std::optional<std::string> meant_by_title(const std::string& title,
+                                          const english::Language& language) {
+    if (trade::usual_holds(title) || language.spelled_right(title)) return std::nullopt;
+    const auto meant = trade::slip_of_title(title);
+    return meant ? std::optional{capitalised(std::string(*meant))} : std::nullopt;
+}
+
 void section_title(const ProofContext& context, std::vector<Finding>& findings) {
     const english::Stemmer stemmer;
     std::optional<Company> company; // where a title asks for it
     for (const model::Section& section : context.resume.sections) {
         const std::string title = section.title.plain();
+        if (const auto meant = meant_by_title(title, context.language)) {
+            report<messages::unknown_title>(findings, section.place, in_quotes(title)).suggestion =
+                fill<messages::title_meant>(*meant);
+            continue;
+        }
         const std::string_view usual = trade::usual_title(section.holds);
         if (usual.empty() || trade::usual_holds(title) || is_empty(section)) continue;
         const std::string lower = lower_case(title);

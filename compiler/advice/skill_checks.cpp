@@ -98,8 +98,17 @@ bool contradicts_itself(std::string_view lower) {
     return most - least >= far;
 }
 
+// `knife skills ★★★★☆`, `French ●●●○○`
+bool is_drawn_grade(std::string_view text) {
+    constexpr std::array<std::string_view, 6> drawn{"\u2605\u2605", "\u2605\u2606", "\u25CF\u25CF",
+                                                    "\u25CF\u25CB", "\u2B50",       "\u25A0\u25A0"};
+    return std::ranges::any_of(
+        drawn, [text](std::string_view signs) { return text.find(signs) != text.npos; });
+}
+
 // `Python (85%)`, `R (4/5)`, `Excel (3 stars)`
 bool is_graded(std::string_view lower) {
+    if (is_drawn_grade(lower)) return true;
     for (const std::string_view scale : {"/5", "/10", "out of 5", "out of 10"}) // Python 9/10
         if (lower.ends_with(scale) && lower.size() > scale.size() &&
             (is_figure(lower[lower.size() - scale.size() - 1]) || scale.front() == 'o'))

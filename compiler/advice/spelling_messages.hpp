@@ -18,5 +18,7 @@ inline constexpr FindingRow word_slip{"{} is a slip here for {}"};
 inline constexpr Message write_word = "write {}";
 inline constexpr Message write_word_or_keep =
     "write {}. If it is right as it is, add it to 'words'";
+// Of the title of a section
+inline constexpr Message title_meant = "did you mean '{}'?";
 
 }

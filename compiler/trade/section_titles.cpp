@@ -3,6 +3,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/suggest.hpp"
 
 #include <algorithm>
 #include <array>
@@ -71,6 +72,8 @@ constexpr std::array title_words{
     TitleWord{"strengths", skills},
     TitleWord{"abilities", skills},
     TitleWord{"hours", skills}, // of practice, a group a place: Pediatrics: 120 hours
+    TitleWord{"honour", Holds::honors},
+    TitleWord{"honours", Holds::honors},
     TitleWord{"honor", Holds::honors},
     TitleWord{"honors", Holds::honors},
     TitleWord{"award", Holds::honors},
@@ -139,6 +142,12 @@ std::optional<Holds> usual_holds(std::string_view title) {
         word.clear();
     }
     return std::nullopt;
+}
+
+std::optional<std::string_view> slip_of_title(std::string_view title) {
+    std::array<std::string_view, title_words.size()> names{};
+    std::ranges::transform(title_words, names.begin(), &TitleWord::name);
+    return slip_of(title, names);
 }
 
 std::string_view usual_title(Holds holds) {
