@@ -23,6 +23,9 @@ std::string plain_label(std::string_view guess) {
     for (const std::string_view closing : closings)
         if (guess.ends_with(closing))
             guess = trimmed(guess.substr(0, guess.size() - closing.size()), "-");
+    const bool numbered = guess.size() > 2 && is_figure(guess.back()) && // project-1
+                          guess[guess.size() - 2] == '-';
+    if (numbered) guess.remove_suffix(2);
     if (!guess.ends_with('#')) return std::string(guess);
     return std::string(trimmed(guess, "-#")) + "-no";
 }
@@ -80,6 +83,10 @@ std::optional<LabelPiece> piece_of_label(std::string_view guess) {
 
 bool is_empty_value(std::string_view value) {
     return is_one_of(lower_case(trimmed(value)), List::empty_values);
+}
+
+bool is_ditto(std::string_view value) {
+    return is_one_of(lower_case(trimmed(value, " .()")), List::ditto_values);
 }
 
 bool begins_range(std::string_view guess) {

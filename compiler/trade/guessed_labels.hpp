@@ -39,6 +39,9 @@ std::optional<LabelPiece> piece_of_label(std::string_view guess);
 // `N/A`, which stands for nothing.
 bool is_empty_value(std::string_view value);
 
+// `same`, `ditto`: what the line above of that label has.
+bool is_ditto(std::string_view value);
+
 // The two ends of a range on two lines: `from`, `start`; `to`, `end`.
 bool begins_range(std::string_view guess);
 bool ends_range(std::string_view guess);

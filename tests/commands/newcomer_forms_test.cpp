@@ -39,7 +39,7 @@ TEST_CASE("newcomer: labels of forms") {
          "answer a field: write 'graduation: expected 06-2027'",
          "section: Education\n\nschool: Ellery State College\ngraduation: expected 06-2027\n"},
         {"section: Experience\n\nrole: Cook\nDescription: Baked 90 pies. Sold 40 cakes. Cleaned\n",
-         "5:1: error: 'description' go into bullets: write '- text', one a line",
+         "5:1: error: what 'description' tells goes into bullets: write '- text', one a line",
          "section: Experience\n\nrole: Cook\n- Baked 90 pies.\n- Sold 40 cakes.\n- Cleaned.\n"},
         {"\nObjective: To learn on a ward\n\nsection: Skills\n\nTools: R\n",
          "3:1: error: 'objective' has a section of its own: write 'section: Objective' with a "

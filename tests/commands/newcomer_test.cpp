@@ -29,7 +29,7 @@ TEST_CASE("newcomer: labels that people guess") {
          "5:1: error: 'from' and 'to' are one line here: write 'dates: Jun 2025 - Aug 2025'",
          "section: Experience\n\nrole: Deckhand\ndates: Jun 2025 - Aug 2025\n"},
         {"section: Experience\n\nrole: Deckhand\nduties: Sold 90 tickets\n",
-         "5:1: error: 'duties' go into bullets: write '- text', one a line",
+         "5:1: error: what 'duties' tells goes into bullets: write '- text', one a line",
          "section: Experience\n\nrole: Deckhand\n- Sold 90 tickets\n"},
     });
 }

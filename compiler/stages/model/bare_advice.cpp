@@ -32,11 +32,17 @@ Place line_start(const syntax::Node& node) {
     return {node.place.file, node.place.line, 1, 0};
 }
 
+// From the line's start to the end of its text
+Place up_to_end(const syntax::Node& node) {
+    const Place text = node.value.place();
+    return {text.file, text.line, 1, text.column + text.length - 1};
+}
+
 Advice advise_label(const syntax::Node& node, const LabelledLine& line) {
     const std::string text = node.value.joined();
     const Edit edit = line.text == text || node.value.slices.size() > 1
                           ? Edit{line_start(node), std::string(line.label) + ": "}
-                          : Edit{node.value.place(), line.whole()};
+                          : Edit{up_to_end(node), line.whole()};
     // what says several things, and which of them cannot be told, is the writer's to part
     const bool sure = split_at(text, ", ").size() < 3 || line.label == "honors";
     return {fill<messages::bare_field>(in_quotes(text), line.label, line.text),
@@ -45,7 +51,8 @@ Advice advise_label(const syntax::Node& node, const LabelledLine& line) {
 }
 
 // One line that says several things. The mend is left to the writer where a label is a guess.
-Advice advise_lines(const syntax::Node& node, const std::vector<LabelledLine>& lines, bool sure) {
+Advice advise_lines(const syntax::Node& node, const std::vector<LabelledLine>& lines, bool sure,
+                    bool opens_entry = false) {
     const auto quoted = [](const LabelledLine& line) { return '\'' + line.whole() + '\''; };
     std::string all;
     std::vector<std::string_view> labels;
@@ -53,8 +60,10 @@ Advice advise_lines(const syntax::Node& node, const std::vector<LabelledLine>& l
         all += (all.empty() ? "" : "\n") + line.whole();
         labels.push_back(line.label);
     }
-    return {fill<messages::bare_fields>(in_quotes(node.value.joined()),
-                                        joined(lines, " and ", all_of_them, quoted)),
+    const std::string typed = in_quotes(node.value.joined()),
+                      right = joined(lines, " and ", all_of_them, quoted);
+    return {opens_entry ? fill<messages::bare_fields_below>(typed, right)
+                        : fill<messages::bare_fields>(typed, right),
             sure && node.value.slices.size() == 1 ? Edits{{node.value.place(), all}} : Edits{},
             std::move(labels)};
 }
@@ -137,7 +146,7 @@ std::optional<Advice> advise_form(const syntax::Node& node, const BarePlace* pla
     const std::string text = node.value.joined();
     const auto answer = answer_in_form(text);
     if (!answer) return std::nullopt;
-    if (auto line = place ? line_by_form(*answer, place->holds) : std::nullopt;
+    if (auto line = place ? line_by_form(*answer, place->holds, place->dates) : std::nullopt;
         line && !place->stands(line->label))
         return Advice{fill<messages::answers_form_with>(in_quotes(text), line->label, line->text),
                       {{node.value.place(), line->whole()}},
@@ -180,6 +189,25 @@ std::string labelled_group(const std::string& text) {
     return label ? text.substr(0, comma) + ": " + text.substr(comma + 2) : "Label: " + text;
 }
 
+// `Software - Excel, Word`, `Other ..... driving` among groups that have labels
+std::optional<Advice> advise_group(const syntax::Node& node) {
+    constexpr std::array<std::string_view, 5> signs{" - ", " \u2013 ", " \u2014 ", "...", "\t"};
+    constexpr std::size_t most_words = 4;
+    const syntax::Slice& line = node.value.slices.front();
+    for (const std::string_view sign : signs) {
+        const std::size_t at = line.text.find(sign);
+        if (at == 0 || at == line.text.npos) continue;
+        const std::string_view label = trimmed(std::string_view{line.text}.substr(0, at), " .");
+        const std::size_t value = line.text.find_first_not_of(" .\t", at + sign.size());
+        if (value == line.text.npos || word_count(label) > most_words ||
+            label.find_first_of(",;(") != label.npos)
+            continue;
+        return Advice{fill<messages::colon_forgotten>(label, label),
+                      {{part_of_line(line, label.size(), value), ": "}}};
+    }
+    return std::nullopt;
+}
+
 LabelHere labels_of_entry(const BarePlace& place) {
     return [&place](std::string_view folded) -> std::optional<std::string_view> {
         const trade::Word* word = trade::find_word(folded);
@@ -189,12 +217,19 @@ LabelHere labels_of_entry(const BarePlace& place) {
     };
 }
 
+// `SKILLS - diesel`; but `Software - Excel` among skills
+bool is_title_in_capitals(std::string_view text) {
+    return std::ranges::none_of(text.substr(0, text.find(' ')), is_small_letter);
+}
+
 // What stands in any section, whatever it holds.
 std::optional<Advice> advise_anywhere(const syntax::Node& node, const BarePlace& place) {
     if (auto advice = advise_to_take_out(node)) return advice;
     if (auto advice = advise_form(node, &place)) return advice;
     if (auto advice = advise_dash(node, labels_of_entry(place))) return advice;
     if (auto advice = advise_colon(node, labels_of_entry(place))) return advice;
+    const std::string& text = node.value.slices.front().text;
+    if (trade::has_groups(place.holds) && !is_title_in_capitals(text)) return advise_group(node);
     return advise_section(node);
 }
 
@@ -210,16 +245,17 @@ Advice advice_in_entry(const syntax::Node& node, const BarePlace& place) {
     if (auto advice = advise_anywhere(node, place)) return *std::move(advice);
     if (trade::has_groups(place.holds))
         return {fill<messages::bare_group>(in_quotes(text), labelled_group(text)), {}};
-    const auto lines = several_lines(text, place);
+    const auto [lines, opens_entry] = several_lines(text, place);
     if (goes_on(node, place.above) && !begins_entry(text, lines))
         return {fill<messages::fold_not_indented>(in_quotes(text)), {{line_start(node), "  "}}};
     const auto free = [&](const std::optional<LabelledLine>& line) {
         return line && !place.stands(line->label);
     };
-    const auto by_words = line_by_words(text, place.holds);
-    const bool tells = by_words && (by_words->label == "honors" || line_by_form(text, place.holds));
+    const auto by_words = line_by_words(text, place.holds, place.dates);
+    const bool tells =
+        by_words && (by_words->label == "honors" || line_by_form(text, place.holds, place.dates));
     if (tells && free(by_words)) return advise_label(node, *by_words);
-    if (!lines.empty()) return advise_lines(node, lines, false);
+    if (!lines.empty()) return advise_lines(node, lines, false, opens_entry);
     if (free(by_words)) return advise_label(node, *by_words);
     if (auto advice = advise_courses(node, place.holds)) return *std::move(advice);
     const auto wanted = names_wanted(place);
@@ -263,8 +299,8 @@ std::optional<std::string_view> contact_label(const std::string& text, bool has_
 
 // `(360) 555-0142 | ottoline@ellerystate.example`
 std::optional<Advice> advise_contacts(const syntax::Node& node) {
-    constexpr std::array<std::string_view, 7> signs{"|",   "\u2022", "\u00B7", ";",
-                                                    " / ", "\t",     " - "};
+    constexpr std::array<std::string_view, 9> signs{"|",  "\u2022", "\u00B7", ";",   " / ",
+                                                    "\t", " - ",    ", ",     " or "};
     const std::string text = node.value.joined();
     for (const std::string_view sign : signs) {
         std::vector<LabelledLine> lines;
@@ -349,12 +385,6 @@ void report(const syntax::Node& node, const Advice& advice, Diagnostics& diagnos
     diagnostics.error(node.value.place(), advice.text, advice.mend);
 }
 
-void take_off_front(syntax::Slice& slice, std::size_t count) {
-    slice.text.erase(0, count);
-    slice.place.column += static_cast<std::uint32_t>(count);
-    slice.place.length -= static_cast<std::uint32_t>(count);
-}
-
 }
 
 std::vector<std::string_view> report_bare_line(const syntax::Node& node, const BarePlace& place,
@@ -362,6 +392,28 @@ std::vector<std::string_view> report_bare_line(const syntax::Node& node, const B
     const Advice advice = advice_in_entry(node, place);
     report(node, advice, diagnostics);
     return advice.labels;
+}
+
+bool report_contacts(const syntax::Node& node, Diagnostics& diagnostics) {
+    const auto advice = advise_contacts(node);
+    if (!advice) return false;
+    const Place value = node.value.place();
+    Edits mend = advice->mend;
+    for (Edit& edit : mend) // the label goes with it
+        edit.place = {value.file, value.line, 1, value.column + value.length - 1};
+    diagnostics.error(node.label.place, advice->text,
+                      value.line == node.place.line ? mend : Edits{});
+    return true;
+}
+
+bool report_several(const syntax::Node& node, const BarePlace& place, Diagnostics& diagnostics) {
+    const std::string text = node.value.joined();
+    if (text.find(" | ") == text.npos && text.find('\t') == text.npos) return false;
+    const auto said = several_lines(text, place);
+    if (said.lines.size() < 2 || said.opens_entry || said.lines.front().label != node.label.text)
+        return false;
+    report(node, advise_lines(node, said.lines, false), diagnostics);
+    return true;
 }
 
 std::optional<syntax::Node> report_bare_line_in_heading(const syntax::Node& node, bool has_name,
@@ -373,7 +425,7 @@ std::optional<syntax::Node> report_bare_line_in_heading(const syntax::Node& node
     meant.kind = syntax::Node::Kind::field;
     meant.label = {std::string(advice.labels.front()), node.value.place()};
     auto& slices = meant.value.slices;
-    take_off_front(slices.front(), advice.value);
+    syntax::take_off_front(slices.front(), advice.value);
     if (slices.front().text.empty() && slices.size() > 1) slices.erase(slices.begin());
     for (syntax::Slice& slice : meant.value.slices)
         slice.text = std::string(unmarked(slice.text));

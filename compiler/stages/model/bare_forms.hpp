@@ -4,6 +4,7 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/phrases.hpp"
 #include "compiler/base/utf8.hpp"
+#include "compiler/stages/model/local_dates.hpp"
 #include "compiler/trade/kinds.hpp"
 
 #include <algorithm>
@@ -25,9 +26,11 @@ struct LabelledLine {
 std::string_view unmarked(std::string_view text);
 
 // What the text of a line of such an entry is by its form.
-std::optional<LabelledLine> line_by_form(std::string_view text, trade::Holds holds);
+std::optional<LabelledLine> line_by_form(std::string_view text, trade::Holds holds,
+                                         const LocalDates& dates);
 // The same by its words too.
-std::optional<LabelledLine> line_by_words(std::string_view text, trade::Holds holds);
+std::optional<LabelledLine> line_by_words(std::string_view text, trade::Holds holds,
+                                          const LocalDates& dates);
 
 bool reads_as_place(std::string_view text); // `Port Ellery, WA`
 bool parts_columns(std::string_view text);  // by a tab, by blanks or by dots

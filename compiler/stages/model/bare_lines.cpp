@@ -17,6 +17,19 @@
 #include <utility>
 
 namespace quoin::model {
+
+namespace {
+
+// `Ellery State College, Marine Technology certificate, will be`
+bool is_broken_off(const syntax::Node& bare) {
+    constexpr std::size_t least_words = 6;
+    const std::string text = bare.value.joined();
+    return !is_small_letter(text.front()) && is_ascii_letter(text.back()) &&
+           word_count(text) >= least_words;
+}
+
+}
+
 // The label that a bare line of such a section goes without; none: it needs one.
 std::optional<std::string_view> label_of_bare(trade::Holds holds) {
     switch (holds) {
@@ -44,8 +57,8 @@ std::optional<std::string_view> label_of_bare(trade::Holds holds) {
 bool goes_on(const syntax::Node& node, const syntax::Node* above) {
     const std::string& text = node.value.slices.front().text;
     const bool begins_small = is_small_letter(text.front()) || text.front() == '&';
-    return above && above->kind != syntax::Node::Kind::bare &&
-           (above->kind == syntax::Node::Kind::bullet || begins_small);
+    if (!above || above->kind == syntax::Node::Kind::bullet) return above != nullptr;
+    return begins_small && (above->kind != syntax::Node::Kind::bare || is_broken_off(*above));
 }
 
 syntax::Block unfolded(Nodes block, const Sources& sources) {
@@ -184,9 +197,7 @@ void take_out_dash(syntax::Node& node, bool in_groups) {
     node.label = {lower_case(node.spelled), first.place};
     node.label.place.length = static_cast<std::uint32_t>(colon);
     const std::size_t value = first.text.find_first_not_of(' ', colon + 1);
-    first.text.erase(0, value);
-    first.place.column += static_cast<std::uint32_t>(value);
-    first.place.length -= static_cast<std::uint32_t>(value);
+    syntax::take_off_front(first, value);
 }
 
 // In a list, a dash before a line says nothing, but below the labelled lines of an entry.

@@ -5,6 +5,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/suggest.hpp"
 #include "compiler/stages/model/build_steps.hpp"
+#include "compiler/stages/model/guesses.hpp"
 #include "compiler/stages/model/messages.hpp"
 #include "compiler/stages/model/odd_values.hpp"
 #include "compiler/stages/model/own_name.hpp"
@@ -12,6 +13,8 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
+#include <tuple>
 #include <utility>
 
 namespace quoin::model {
@@ -149,6 +152,27 @@ void take_words(Build& build, const syntax::Tree& tree, const std::filesystem::p
     build.resume.words = page_words::read_words(build.sources, folder, *asked.language,
                                                 asked.language.place, build.diagnostics);
     build.dates = LocalDates(build.resume.words.dates);
+    build.dates.know_others([&build]() -> const auto& { return build.others.dates(); });
+}
+
+// Of one place there is one message: the label that is mistyped may stand for another, too.
+void join_by_place(Diagnostics& diagnostics) {
+    Diagnostics joined;
+    std::map<std::tuple<std::uint32_t, std::uint32_t, std::uint32_t>, Diagnostics> errors;
+    for (const Diagnostic& one : diagnostics.all()) {
+        const Place& at = one.place;
+        if (one.severity == Severity::error && at.column > 0)
+            errors[{at.file, at.line, at.column}].error(at, one.text, one.mend);
+        else if (one.severity == Severity::note)
+            joined.note(at, one.text);
+        else if (one.severity == Severity::warning)
+            joined.warning(at, one.text, one.mend);
+        else
+            joined.error(at, one.text, one.mend);
+    }
+    for (const auto& [place, found] : errors)
+        report_together(found, joined);
+    diagnostics = std::move(joined);
 }
 
 void settle_defaults(Settings& settings) {
@@ -181,7 +205,7 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file,
             diagnostics.error(Place{file, 1, 0, 0}, fill<messages::says_nothing>());
         return std::nullopt;
     }
-    Build build{sources, diagnostics, {}, {}, {}, 0, 0, {}};
+    Build build{sources, diagnostics, {}, {}, {sources, words}, {}, 0, 0, {}};
     open_first(build, file);
     take_words(build, tree, words);
     build_heading(build, tree);
@@ -191,8 +215,9 @@ std::optional<Resume> build_resume(Sources& sources, std::uint32_t file,
     refuse_either_order(build.resume, diagnostics);
     mark_own_name(build.resume);
     settle_defaults(build.resume.settings);
-    if (diagnostics.count(Severity::error) > errors_before) return std::nullopt;
-    return std::move(build.resume);
+    if (diagnostics.count(Severity::error) == errors_before) return std::move(build.resume);
+    join_by_place(diagnostics);
+    return std::nullopt;
 }
 
 }

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <array>
+#include <deque>
 #include <iterator>
 #include <string>
 #include <utility>
@@ -46,8 +47,7 @@ public:
         const syntax::Node* above = std::exchange(above_, &node);
         if (node.kind == syntax::Node::Kind::bare) {
             faulty_ = true;
-            const auto stands = [this](std::string_view label) { return is_taken(label); };
-            std::ranges::copy(report_bare_line(node, {holds_, above, stands}, diagnostics_),
+            std::ranges::copy(report_bare_line(node, place_below(above), diagnostics_),
                               std::back_inserter(taken_));
             return;
         }
@@ -61,7 +61,11 @@ public:
         const bool directive = word && std::holds_alternative<trade::Directive>(word->means);
         if (has_groups(holds_) && !directive) return add_group(node);
         if (!word || !word->kinds.has(holds_)) return report_misplaced(node, word);
-        add_field(*word, node);
+        if (names_entry(*word) && report_several(node, place_below(above), diagnostics_)) {
+            faulty_ = true;
+            return;
+        }
+        add_field(*word, node, diagnostics_);
     }
 
     std::optional<Entry> finish() {
@@ -72,6 +76,10 @@ public:
     }
 
 private:
+    BarePlace place_below(const syntax::Node* above) const {
+        return {holds_, above, [this](std::string_view label) { return is_taken(label); }, dates_};
+    }
+
     Entry& current() { return entry_.further.empty() ? entry_ : entry_.further.back(); }
 
     void add_bullet(const syntax::Node& node) {
@@ -116,9 +124,16 @@ private:
         return true;
     }
 
-    void add_field(const trade::Word& word, const syntax::Node& node) {
-        warn_of_odd_field(node, diagnostics_);
-        auto field = read_field(word, node, dates_, diagnostics_);
+    void add_guessed(std::string_view meant, const syntax::Node& node) {
+        Diagnostics found;
+        report_guess(node, meant, found);
+        add_field(*trade::find_word(meant), node, found);
+        report_together(found, diagnostics_);
+    }
+
+    void add_field(const trade::Word& word, const syntax::Node& node, Diagnostics& diagnostics) {
+        warn_of_odd_field(node, diagnostics);
+        auto field = read_field(word, node, dates_, diagnostics);
         if (!field) {
             faulty_ = true;
             return;
@@ -127,7 +142,7 @@ private:
             if (has_role_ && !rewords_role(*field)) open_further(node);
             has_role_ = true;
         }
-        if (standing_.add(word, field->tags, node, fill<messages::new_entry>(), diagnostics_))
+        if (standing_.add(word, field->tags, node, fill<messages::new_entry>(), diagnostics))
             current().fields.push_back(*std::move(field));
         else
             faulty_ = true;
@@ -151,10 +166,7 @@ private:
         const auto meant = trade::meant_in(holds_, node.label.text);
         if (meant && is_taken(*meant) && !trade::find_word(*meant)->repeats)
             return report_unknown(node);
-        if (meant) {
-            report_guess(node, *meant, diagnostics_);
-            return add_field(*trade::find_word(*meant), node);
-        }
+        if (meant) return add_guessed(*meant, node);
         if (!word) return report_unknown(node);
         if (const auto* directive = std::get_if<trade::Directive>(&word->means)) {
             if (*directive == trade::Directive::include)
@@ -174,10 +186,7 @@ private:
         const auto candidates = labels_of(holds_);
         const bool other = report_other_meaning(node, holds_, one_line_, diagnostics_);
         const auto meant = slip_of(node.label.text, candidates); // employeer
-        if (meant && !is_taken(*meant) && !other) {
-            report_guess(node, *meant, diagnostics_);
-            return add_field(*trade::find_word(*meant), node);
-        }
+        if (meant && !is_taken(*meant) && !other) return add_guessed(*meant, node);
         faulty_ = true;
         if (other) return;
         std::string mend = did_you_mean(node.label.text, candidates);
@@ -225,13 +234,19 @@ private:
 std::optional<Entry> build_entry(Nodes block, trade::Holds holds, const LocalDates& dates,
                                  Diagnostics& diagnostics) {
     EntryBuilder builder{holds, block.size() == 1, dates, diagnostics};
-    for (std::size_t i = 0; i < block.size(); ++i) {
-        if (i + 1 < block.size() && are_range(block[i], block[i + 1])) {
-            report_range(block[i], block[i + 1], holds, diagnostics);
-            ++i;
-            continue;
-        }
-        builder.add(block[i]);
+    std::deque<syntax::Node> whole_lines; // of pieces, for the builder looks back at them
+    const bool has_place = trade::find_word("place")->kinds.has(holds);
+    while (!block.empty()) {
+        const std::size_t pieces = has_place ? count_pieces(block, false) : 0;
+        const bool range = block.size() > 1 && are_range(block[0], block[1]);
+        if (range)
+            report_range(block[0], block[1], holds, diagnostics);
+        else if (pieces > 0)
+            whole_lines.push_back(report_pieces(block.first(pieces), false, diagnostics));
+        else
+            builder.add(block.front());
+        if (!range && pieces > 0) builder.add(whole_lines.back());
+        block = block.subspan(range ? 2 : std::max<std::size_t>(pieces, 1));
     }
     return builder.finish();
 }

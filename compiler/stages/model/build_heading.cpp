@@ -2,6 +2,7 @@
 #include "compiler/stages/model/build_steps.hpp"
 
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/suggest.hpp"
 #include "compiler/stages/model/bare_advice.hpp"
 #include "compiler/stages/model/guesses.hpp"
 #include "compiler/stages/model/messages.hpp"
@@ -21,6 +22,7 @@ void report_misplaced(const syntax::Node& node, const trade::Word* word, bool al
     const std::string label = in_quotes(node.label.text);
     if (!word) {
         if (report_in_heading(node, alone, diagnostics)) return;
+        if (report_contacts(node, diagnostics)) return;
         auto candidates = trade::heading_labels();
         candidates.push_back("section");
         std::string mend = did_you_mean(node.label.text, candidates);
@@ -36,23 +38,34 @@ void report_misplaced(const syntax::Node& node, const trade::Word* word, bool al
     diagnostics.error(node.label.place, fill<messages::not_in_heading>(label, kinds_with(*word)));
 }
 
-void add_contact(const trade::Word& word, const syntax::Node& node, Build& build) {
-    warn_of_odd_field(node, build.diagnostics);
-    auto field = read_field(word, node, build.dates, build.diagnostics);
+void add_contact(const trade::Word& word, const syntax::Node& node, Build& build,
+                 Diagnostics& diagnostics) {
+    warn_of_odd_field(node, diagnostics);
+    auto field = read_field(word, node, build.dates, diagnostics);
     if (!field) return;
-    if (build.contact.add(word, field->tags, node, fill<messages::keep_one_contact>(),
-                          build.diagnostics))
+    if (build.contact.add(word, field->tags, node, fill<messages::keep_one_contact>(), diagnostics))
         build.resume.heading.push_back(*std::move(field));
 }
 
 // What a label of the heading holds: a setting, a file to take in, or contact data.
-void add_value(const trade::Word& word, const syntax::Node& node, Build& build) {
+void add_labelled(const trade::Word& word, const syntax::Node& node, Build& build,
+                  Diagnostics& diagnostics) {
     if (const auto* setting = std::get_if<trade::SettingName>(&word.means)) {
-        refuse_tags(node, build.diagnostics);
-        return read_setting(*setting, node, build.resume.settings, build.diagnostics);
+        refuse_tags(node, diagnostics);
+        return read_setting(*setting, node, build.resume.settings, diagnostics);
     }
     if (std::holds_alternative<trade::Directive>(word.means)) return take_in(build, node);
-    add_contact(word, node, build);
+    add_contact(word, node, build, diagnostics);
+}
+
+// What a label that is none may stand for, by its words or as a slip: `Adress`.
+std::optional<std::string_view> meant_by_label(std::string_view label) {
+    if (const auto meant = trade::meant_in_heading(label)) return meant;
+    const bool other = trade::find_word(label) || !trade::meant_by(label).empty() ||
+                       trade::means_bullets(label) || trade::means_section(label) ||
+                       !trade::has_no_place(label).empty();
+    if (other) return std::nullopt;
+    return slip_of(label, trade::heading_labels());
 }
 
 void add_node(const syntax::Node& node, bool alone, Build& build) {
@@ -62,19 +75,19 @@ void add_node(const syntax::Node& node, bool alone, Build& build) {
     if (node.kind == syntax::Node::Kind::bare) {
         const bool has_name = build.resume.find(trade::FieldName::name) != nullptr;
         if (const auto meant = report_bare_line_in_heading(node, has_name, build.diagnostics))
-            add_value(*trade::find_word(meant->label.text), *meant, build);
+            add_labelled(*trade::find_word(meant->label.text), *meant, build, build.diagnostics);
         return;
     }
     if (report_empty_value(node, build.diagnostics)) return;
     const trade::Word* word = trade::find_word(node.label.text);
-    if (!word || !word->heading) {
-        const auto meant = trade::meant_in_heading(node.label.text);
-        if (!meant) return report_misplaced(node, word, alone, build.diagnostics);
-        if (*meant == "link" && report_no_address(node, build.diagnostics)) return;
-        report_guess(node, *meant, build.diagnostics);
-        word = trade::find_word(*meant);
-    }
-    add_value(*word, node, build);
+    if (word && word->heading) return add_labelled(*word, node, build, build.diagnostics);
+    const auto meant = meant_by_label(node.label.text);
+    if (!meant) return report_misplaced(node, word, alone, build.diagnostics);
+    if (*meant == "link" && report_no_address(node, build.diagnostics)) return;
+    Diagnostics found;
+    report_guess(node, *meant, found);
+    add_labelled(*trade::find_word(*meant), node, build, found);
+    report_together(found, build.diagnostics);
 }
 
 }
@@ -87,10 +100,11 @@ void build_heading(Build& build, const syntax::Tree& tree) {
     for (const syntax::Block& block : tree.heading) {
         const syntax::Block lines = unfolded(block, build.sources);
         for (Nodes rest{lines}; !rest.empty();) {
-            const std::size_t pieces = count_pieces(rest);
+            const std::size_t pieces = count_pieces(rest, true);
             const auto whole =
-                pieces > 0 ? std::optional{report_pieces(rest.first(pieces), build.diagnostics)}
-                           : std::nullopt;
+                pieces > 0
+                    ? std::optional{report_pieces(rest.first(pieces), true, build.diagnostics)}
+                    : std::nullopt;
             add_node(whole ? *whole : rest.front(), lines.size() == 1, build);
             rest = rest.subspan(std::max<std::size_t>(pieces, 1));
         }

@@ -5,6 +5,7 @@
 #include "compiler/stages/model/odd_values.hpp"
 #include "compiler/stages/model/settle_blocks.hpp"
 #include "compiler/stages/model/text_pieces.hpp"
+#include "compiler/trade/section_titles.hpp"
 
 #include <algorithm>
 #include <array>
@@ -93,17 +94,28 @@ void report_untold(const Section& section, Diagnostics& diagnostics) {
                                          listed(trade::names_of<trade::Holds>())));
 }
 
-void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, const Build& build) {
+// Where neither labels nor title tell, the title may be of another language: `Ausbildung`.
+std::optional<trade::Holds> kind_of(std::span<const Nodes> blocks, const std::string& title,
+                                    OtherLanguages& others) {
+    const auto kind = infer_holds(blocks, title);
+    if (kind && *kind != trade::Holds::other) return kind;
+    const auto elsewhere = others.holds(title);
+    return elsewhere ? infer_holds(blocks, std::string(trade::usual_title(*elsewhere))) : kind;
+}
+
+void add_entries(SectionOpening& opening, std::span<const Nodes> blocks, Build& build) {
     Diagnostics& diagnostics = build.diagnostics;
     Section& section = opening.section;
     if (opening.faulty) return; // how its lines are to be read is not known
     if (!opening.stated) {
-        const auto kind = infer_holds(blocks, section.title.plain());
+        const auto kind = kind_of(blocks, section.title.plain(), build.others);
         if (!kind) return report_untold(section, diagnostics);
         section.holds = *kind;
     }
-    for (const syntax::Block& block :
-         settled_blocks(blocks, section.holds, build.sources, diagnostics))
+    std::vector<syntax::Block> settled =
+        settled_blocks(blocks, section.holds, build.sources, diagnostics);
+    read_dittos(settled, diagnostics);
+    for (const syntax::Block& block : settled)
         if (auto entry = build_entry(block, section.holds, build.dates, diagnostics))
             section.entries.push_back(*std::move(entry));
 }

@@ -3,6 +3,7 @@
 
 #include "compiler/base/diagnostics.hpp"
 #include "compiler/base/source.hpp"
+#include "compiler/stages/model/other_languages.hpp"
 #include "compiler/stages/model/resume.hpp"
 #include "compiler/stages/syntax/tree.hpp"
 #include "compiler/trade/vocabulary.hpp"
@@ -49,6 +50,7 @@ struct Build {
     Diagnostics& diagnostics;
     Resume resume;
     LocalDates dates; // of its language
+    OtherLanguages others;
     std::vector<OpenFile> open;
     std::size_t included = 0, included_bytes = 0;
     Standing contact;

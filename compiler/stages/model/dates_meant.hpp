@@ -14,6 +14,8 @@ std::optional<std::string> dates_meant(std::string_view text,
                                        const LocalDates& local = LocalDates());
 
 // The text itself if it can be read as dates, or what it means; none if it is no date.
-std::optional<std::string> as_dates(std::string_view text);
+std::optional<std::string> as_dates(std::string_view text, const LocalDates& local = LocalDates());
+
+bool is_span_of_dates(std::string_view text, const LocalDates& local); // which has two ends
 
 }

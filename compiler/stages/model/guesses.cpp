@@ -25,10 +25,30 @@ std::string title_of(std::string label) {
     return capitalised(std::move(label));
 }
 
+bool overlap(const Place& a, const Place& b) {
+    const bool meets = a.column < b.column + b.length && b.column < a.column + a.length;
+    return a.file == b.file && a.line == b.line && (meets || a.column == b.column);
+}
+
+bool overlap(const Edits& some, const Edits& others) {
+    return std::ranges::any_of(some, [&](const Edit& one) {
+        return std::ranges::any_of(
+            others, [&](const Edit& other) { return overlap(one.place, other.place); });
+    });
+}
+
 // From the line's start up to its value.
 Place before_value(const syntax::Node& node) {
     const Place value = node.value.place();
     return {value.file, node.place.line, 1, value.column - 1};
+}
+
+// What is left of the line behind its value: the bracket of `skills = [R, Python]`.
+Edits without_rest(const syntax::Node& node) {
+    const syntax::Slice& value = node.value.slices.front();
+    const std::uint32_t end = value.place.column + value.place.length;
+    if (node.value.slices.size() > 1 || !node.tags.empty() || end > node.place.length) return {};
+    return {{{value.place.file, value.place.line, end, node.place.length + 1 - end}, ""}};
 }
 
 bool is_guess(const syntax::Node& node) {
@@ -130,6 +150,18 @@ void report_guess(const syntax::Node& node, std::string_view meant, Diagnostics&
                       {{node.label.place, std::string(meant)}});
 }
 
+void report_together(const Diagnostics& found, Diagnostics& diagnostics) {
+    if (found.all().empty()) return;
+    Diagnostic one = found.all().front();
+    for (const Diagnostic& further : found.all()) {
+        if (&further == &found.all().front()) continue;
+        one.text = fill<messages::both>(one.text, further.text);
+        if (!overlap(one.mend, further.mend))
+            one.mend.insert(one.mend.end(), further.mend.begin(), further.mend.end());
+    }
+    diagnostics.error(one.place, std::move(one.text), std::move(one.mend));
+}
+
 bool report_other_meaning(const syntax::Node& node, std::optional<trade::Holds> holds, bool alone,
                           Diagnostics& diagnostics) {
     const std::string& label = node.label.text;
@@ -146,7 +178,10 @@ bool report_other_meaning(const syntax::Node& node, std::optional<trade::Holds> 
     const bool in_entry = holds && *holds != trade::Holds::prose && !alone;
     if (!trade::means_section(label) || in_entry) return false;
     Edits mend;
-    if (here && alone) mend = {{before_value(node), "section: " + title_of(label) + "\n\n"}};
+    if (here && alone) {
+        mend = without_rest(node);
+        mend.push_back({before_value(node), "section: " + title_of(label) + "\n\n"});
+    }
     diagnostics.error(node.label.place,
                       fill<messages::guessed_section>(in_quotes(label), title_of(label)),
                       std::move(mend));
@@ -204,21 +239,23 @@ bool report_empty_value(const syntax::Node& node, Diagnostics& diagnostics) {
     return true;
 }
 
-std::size_t count_pieces(std::span<const syntax::Node> nodes) {
-    std::string_view label;
+std::size_t count_pieces(std::span<const syntax::Node> nodes, bool in_heading) {
+    std::string_view label = in_heading ? "" : "address"; // of an entry, a place
     std::size_t count = 0;
     for (const syntax::Node& node : nodes) {
         const auto piece = is_guess(node) ? trade::piece_of_label(node.label.text) : std::nullopt;
-        if (!piece || (count > 0 && piece->label != label)) break;
+        if (!piece || (!label.empty() && piece->label != label)) break;
         label = piece->label;
         ++count;
     }
     return count > 1 ? count : 0;
 }
 
-syntax::Node report_pieces(std::span<const syntax::Node> pieces, Diagnostics& diagnostics) {
+syntax::Node report_pieces(std::span<const syntax::Node> pieces, bool in_heading,
+                           Diagnostics& diagnostics) {
     syntax::Node whole = pieces.front();
-    const std::string_view label = trade::piece_of_label(whole.label.text)->label;
+    const std::string_view of_heading = trade::piece_of_label(whole.label.text)->label;
+    const std::string_view label = in_heading ? of_heading : "place";
     const std::string text = joined_pieces(pieces);
     Edits mend{{whole.label.place, std::string(label)}, {whole.value.place(), text}};
     for (const syntax::Node& further : pieces.subspan(1))
@@ -241,14 +278,19 @@ bool are_range(const syntax::Node& from, const syntax::Node& to) {
 void report_range(const syntax::Node& from, const syntax::Node& to, trade::Holds holds,
                   Diagnostics& diagnostics) {
     const std::string_view label = trade::meant_in(holds, from.label.text).value_or("dates");
-    const std::string typed = from.value.joined() + " - " + to.value.joined();
+    const bool goes_on = trade::is_empty_value(to.value.joined()); // `end: ~`
+    const std::string typed =
+        from.value.joined() + " - " + (goes_on ? "present" : to.value.joined());
     const std::string dates = as_dates(typed).value_or(typed);
     Place whole = to.place; // with its line end
     ++whole.length;
     diagnostics.error(
         from.label.place,
         fill<messages::range_on_two_lines>(from.label.text, to.label.text, label, dates),
-        {{from.label.place, std::string(label)}, {from.value.place(), dates}, {whole, ""}});
+        goes_on ? Edits{}
+                : Edits{{from.label.place, std::string(label)},
+                        {from.value.place(), dates},
+                        {whole, ""}});
 }
 
 }

@@ -16,6 +16,9 @@ namespace quoin::model {
 // "'company' is 'employer' here"
 void report_guess(const syntax::Node& node, std::string_view meant, Diagnostics& diagnostics);
 
+// A guessed label and a value that cannot be read are told in one message.
+void report_together(const Diagnostics& found, Diagnostics& diagnostics);
+
 // Of labels that stand for bullets, for what no résumé tells or for a section; false if this one
 // does not. A line alone in its block is mended.
 bool report_other_meaning(const syntax::Node& node, std::optional<trade::Holds> holds, bool alone,
@@ -29,9 +32,10 @@ bool report_empty_value(const syntax::Node& node, Diagnostics& diagnostics);
 
 // `First Name:` and `Last Name:` one below the other, which are one line of `name`: how many of the
 // nodes from the first on; 0 if it begins no such line. What they are together is read as the
-// field.
-std::size_t count_pieces(std::span<const syntax::Node> nodes);
-syntax::Node report_pieces(std::span<const syntax::Node> pieces, Diagnostics& diagnostics);
+// field. In an entry, `City:` and `State:` are its place.
+std::size_t count_pieces(std::span<const syntax::Node> nodes, bool in_heading);
+syntax::Node report_pieces(std::span<const syntax::Node> pieces, bool in_heading,
+                           Diagnostics& diagnostics);
 
 // `linkedin: brandt`, which no link can be made of; false if one can.
 bool report_no_address(const syntax::Node& node, Diagnostics& diagnostics);

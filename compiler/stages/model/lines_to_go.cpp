@@ -28,14 +28,30 @@ bool is_page_number(std::string_view text) {
     return (words.size() == 2 || words.size() == 4) && words[0] == "page" && all_figures(words[1]);
 }
 
+// `Port Ellery, den 30. November 2026`: where and when it was signed, as letters and forms have it.
+bool is_signing(std::string_view text) {
+    constexpr std::array<std::string_view, 4> articles{", den ", ", le ", ", el ", ", dated "};
+    constexpr std::size_t longest = 60, year = 4;
+    if (text.size() > longest || !is_capital_letter(text.front())) return false;
+    return std::ranges::any_of(articles, [text](std::string_view article) {
+        const std::size_t at = text.find(article);
+        if (at == text.npos || has_digit(text.substr(0, at))) return false;
+        const std::string_view date = trimmed(text.substr(at + article.size()), " .");
+        return is_figure(date.front()) && date.size() > year &&
+               all_figures(date.substr(date.size() - year));
+    });
+}
+
 }
 
 std::optional<LineToGo> line_to_go(std::string_view text) {
     const std::string small = lower_case(trimmed(text, " :-"));
     if (is_one_of(small, paper_titles) || small.ends_with("/ curriculum vitae") ||
-        is_page_number(small))
+        is_page_number(small) || is_signing(text))
         return LineToGo{fill<messages::of_paper>(in_quotes(text)), true};
     if (has_any(text, offers)) return LineToGo{fill<messages::references_offered>(in_quotes(text))};
+    if (text.find_first_not_of("{}[]();, ") == text.npos)
+        return LineToGo{fill<messages::bracket_alone>(in_quotes(text)), true};
     if (text.starts_with("!["))
         return LineToGo{
             fill<messages::has_no_place>(in_quotes(text), trade::has_no_place("photo"))};

@@ -90,6 +90,48 @@ std::size_t LocalDates::length_at(std::string_view text, Local what) const {
     return longest;
 }
 
+std::span<const LocalDates> LocalDates::others() const {
+    if (!others_) return {};
+    return others_();
+}
+
+// Bytes of the local word at the front of the text, and what it is in English; none if it is none.
+// What opens a text says since when.
+std::optional<std::pair<std::size_t, std::string>> LocalDates::english_at(std::string_view text,
+                                                                          bool opens) const {
+    constexpr std::array rows{std::pair{Local::present, "present"},
+                              std::pair{Local::expected, "expected"},
+                              std::pair{Local::spring, "spring"},
+                              std::pair{Local::summer, "summer"},
+                              std::pair{Local::autumn, "fall"},
+                              std::pair{Local::winter, "winter"},
+                              std::pair{Local::to, "-"}};
+    for (const auto& [what, english] : rows)
+        if (const std::size_t length = length_at(text, what)) return std::pair{length, english};
+    if (const std::size_t length = length_at(text, Local::month))
+        return std::pair{length, std::string(trade::month_names.at(
+                                     static_cast<std::size_t>(month(text)->month - 1)))};
+    const std::size_t since = length_at(text, Local::since), of = length_at(text, Local::of);
+    if (since > 0 && (opens || of == 0)) return std::pair{since, "from"};
+    if (of > 0) return std::pair{of, ""};
+    return std::nullopt;
+}
+
+std::string LocalDates::in_english(std::string_view text) const {
+    std::string english;
+    while (!text.empty()) {
+        if (const auto word = english_at(text, english.empty())) {
+            english += word->second;
+            text.remove_prefix(word->first);
+            continue;
+        }
+        const std::size_t length = std::max(letters_at(text).size(), first_character(text).length);
+        english += text.substr(0, length);
+        text.remove_prefix(length);
+    }
+    return english;
+}
+
 bool LocalDates::is_never_shortened(int month) const {
     const auto index = static_cast<std::size_t>(month - 1);
     return !months_.at(index).empty() && months_[index] == short_months_[index];

@@ -102,6 +102,7 @@ inline constexpr Message included_too_much =
 
 // Labels that are guessed, and lines without one
 inline constexpr Message guessed_label = "{} is '{}' here";
+inline constexpr Message both = "{}; and {}";
 inline constexpr Message guessed_field = "{} is '{}' here: write '{}: {}'";
 inline constexpr Message guessed_below =
     "{} is '{}' here, a field of {}; expected a 'section:' line above it";
@@ -110,7 +111,10 @@ inline constexpr Message guessed_address =
 inline constexpr Message has_no_place = "{} has no place here: {}";
 inline constexpr Message gpa_of = "{} is 'gpa' here: write 'gpa: {} ({})'";
 inline constexpr Message goes_into = "; what has no field of its own goes into '{}'";
-inline constexpr Message guessed_bullets = "{} go into bullets: write '- text', one a line";
+inline constexpr Message guessed_bullets =
+    "what {} tells goes into bullets: write '- text', one a line";
+inline constexpr Message ditto =
+    "{} stands for the line above, and is printed as it stands: write '{}: {}'";
 inline constexpr Message guessed_section =
     "{} has a section of its own: write 'section: {}' with a blank line above it, and the text on "
     "the line below";
@@ -125,6 +129,8 @@ inline constexpr Message references_offered =
     "{} says what every reader takes for granted: take the line out";
 inline constexpr Message of_paper =
     "{} stands on paper, and the page says it by itself: take the line out";
+inline constexpr Message bracket_alone =
+    "{} is a sign of another format, and no line of the markup: take the line out";
 inline constexpr Message question_of_form =
     "{} is a question of a form, which no résumé has: take the line out";
 inline constexpr Message answers_form_with =
@@ -140,6 +146,9 @@ inline constexpr Message bare_in_entry =
     "{} has no label: write '{}: {}', or '- {}' if it is a bullet";
 inline constexpr Message bare_bullet = "{} has no dash: write '- {}'";
 inline constexpr Message bare_fields = "{} says several things: give each a line of its own: {}";
+inline constexpr Message bare_fields_below =
+    "{} says several things of another entry: leave a blank line above it, and give each a line of "
+    "its own: {}";
 inline constexpr Message bare_label =
     "{} is no label here: write '{}: {}' if that is what it is called";
 inline constexpr Message bare_dated = "{} is no label here: write '{}: {}', and below it '{}: {}'";
@@ -183,6 +192,10 @@ inline constexpr Message html_sign =
 inline constexpr Message no_inch_sign = "two apostrophes are set as quotes: write ' in' for inches";
 inline constexpr Message backquote =
     "backquotes are no marks and are printed: take them out, or write '*text*' for strong";
+inline constexpr Message underscores =
+    "underscores are no marks and are printed: write '/{}/' for emphasis, or leave them out";
+inline constexpr Message in_printed_brackets =
+    "the brackets around the list are printed: write '{}' without them";
 inline constexpr Message bullet_of_label =
     "this is a bullet, and '{}:' is printed in it: a field starts in the first column, as "
     "'{}: value'";

@@ -77,6 +77,17 @@ public:
                              {{place, ""}});
     }
 
+    // `[R, Python]`, as files of settings have lists
+    void brackets() {
+        if (text_.size() < 3 || text_.front() != '[' || text_.back() != ']' ||
+            text_.find_first_of("[]", 1) != text_.size() - 1)
+            return;
+        const std::string inner = text_.substr(1, text_.size() - 2);
+        diagnostics_.warning(value_.place(0, text_.size()),
+                             fill<messages::in_printed_brackets>(inner),
+                             {{value_.place(0, 1), ""}, {value_.place(text_.size() - 1, 1), ""}});
+    }
+
     // Quotes around the whole of it, with the comma of a list behind: `"Port Ellery, WA",`
     bool quotes() {
         const std::string_view inner = trimmed(text_, ", ");
@@ -232,9 +243,35 @@ private:
             const Place place = value_.place(inch, 2);
             return diagnostics_.warning(place, fill<messages::no_inch_sign>(), {{place, " in"}});
         }
-        const std::size_t tick = text_.find('`');
-        if (tick != std::string::npos && text_.find('`', tick + 1) != std::string::npos)
-            diagnostics_.warning(value_.place(tick, 1), fill<messages::backquote>());
+        backquotes();
+        underscores();
+    }
+
+    // `Rust` in backquotes, as chats have it
+    void backquotes() {
+        const std::size_t open = text_.find('`');
+        const std::size_t close = open == text_.npos ? open : text_.find('`', open + 1);
+        if (close == text_.npos) return;
+        diagnostics_.warning(value_.place(open, 1), fill<messages::backquote>(),
+                             {{value_.place(open, 1), ""}, {value_.place(close, 1), ""}});
+    }
+
+    // `_never_`, of one word or of some; not `snake_case_name`
+    void underscores() {
+        const auto is_word = [this](std::size_t at) {
+            return at < text_.size() && is_word_byte(text_[at]) && text_[at] != '_';
+        };
+        for (std::size_t open = text_.find('_'); open != text_.npos;
+             open = text_.find('_', open + 1)) {
+            const std::size_t close = text_.find('_', open + 1);
+            if (close == text_.npos) return;
+            const bool opens = (open == 0 || !is_word(open - 1)) && is_word(open + 1);
+            if (!opens || !is_word(close - 1) || is_word(close + 1)) continue;
+            const std::string words = text_.substr(open + 1, close - open - 1);
+            return diagnostics_.warning(
+                value_.place(open, 1), fill<messages::underscores>(words),
+                {{value_.place(open, 1), "/"}, {value_.place(close, 1), "/"}});
+        }
     }
 
     JoinedValue value_;
@@ -250,6 +287,7 @@ void warn_of_odd_field(const syntax::Node& field, Diagnostics& diagnostics) {
     OddValue odd(field.value, diagnostics);
     odd.look();
     odd.second_colon();
+    if (!word || word->value == trade::ValueKind::items) odd.brackets();
     const auto* name = word ? std::get_if<trade::FieldName>(&word->means) : nullptr;
     const bool named = name && names_no_work(*name);
     if (word && odd.repeats(word->label)) return;

@@ -34,6 +34,9 @@ syntax::Block unfolded(Nodes block, const Sources& sources);
 std::vector<syntax::Block> rows_as_entries(std::vector<syntax::Block> blocks, trade::Holds holds,
                                            Diagnostics& diagnostics);
 
+// dittos.cpp. `employer: same` as the line of that label above it.
+void read_dittos(std::vector<syntax::Block>& blocks, Diagnostics& diagnostics);
+
 // The label that a bare line of such a section goes without; none: it needs one.
 std::optional<std::string_view> label_of_bare(trade::Holds holds);
 

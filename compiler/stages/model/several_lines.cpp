@@ -34,7 +34,7 @@ std::optional<std::string_view> label_of_rest(trade::Holds holds) {
 
 // How much of a text's front is dates, as where they stand in a column of their own; a year alone
 // may be part of a name, unless blanks part it from what follows.
-std::size_t dates_in_front(std::string_view text) {
+std::size_t dates_in_front(std::string_view text, const LocalDates& local) {
     constexpr std::size_t most_words = 8;
     constexpr std::string_view blanks = " \t";
     std::size_t found = 0, words = 0;
@@ -42,24 +42,24 @@ std::size_t dates_in_front(std::string_view text) {
         const std::size_t next = text.find_first_not_of(blanks, at);
         if (next == text.npos) break;
         const bool apart = ++words > 1 || next > at + 1 || text[at] == '\t';
-        if (apart && is_word_byte(text[next]) && as_dates(text.substr(0, at))) found = at;
+        if (apart && is_word_byte(text[next]) && as_dates(text.substr(0, at), local)) found = at;
         at = text.find_first_of(blanks, next);
     }
     return found;
 }
 
 // Where the dates begin that stand in parentheses at the end: `Tutor (2023-2024)`
-std::size_t dates_in_parentheses(std::string_view text) {
+std::size_t dates_in_parentheses(std::string_view text, const LocalDates& local) {
     const std::size_t open = text.rfind('(');
     if (open == text.npos || open == 0 || !text.ends_with(')')) return text.npos;
-    const bool dates = as_dates(text.substr(open + 1, text.size() - open - 2)).has_value();
+    const bool dates = as_dates(text.substr(open + 1, text.size() - open - 2), local).has_value();
     return dates ? open : text.npos;
 }
 
 // Empty where the sign parts nothing; without a sign the dates alone stand apart.
-Parts parts_of(std::string_view text, std::string_view sign) {
+Parts parts_of(std::string_view text, std::string_view sign, const LocalDates& local) {
     Parts parts;
-    const std::size_t front = dates_in_front(text), end = dates_in_parentheses(text);
+    const std::size_t front = dates_in_front(text, local), end = dates_in_parentheses(text, local);
     if (front > 0) parts.push_back(text.substr(0, front));
     const std::string_view rest = trimmed(text.substr(front, std::min(end, text.size()) - front));
     const Parts split = sign.empty() ? Parts{rest} : split_at(rest, sign);
@@ -82,7 +82,7 @@ std::string_view name_label(std::string_view part, const Parts& parts, const Par
 class EntryLines { // of one way to part the text
 public:
     EntryLines(const Parts& parts, const BarePlace& place)
-        : parts_(parts), holds_(place.holds), wanted_(names_wanted(place)) {}
+        : parts_(parts), holds_(place.holds), dates_(place.dates), wanted_(names_wanted(place)) {}
 
     std::vector<LabelledLine> read() {
         for (const std::string_view part : parts_)
@@ -92,7 +92,7 @@ public:
 
 private:
     bool take(std::string_view part) {
-        if (auto line = line_by_words(part, holds_)) {
+        if (auto line = line_by_words(part, holds_, dates_)) {
             add(line->label, line->text);
             return true;
         }
@@ -121,15 +121,43 @@ private:
 
     const Parts& parts_;
     trade::Holds holds_;
+    const LocalDates& dates_;
     Parts wanted_;
     std::vector<LabelledLine> lines_;
 };
 
 // One part at least is what it is by its form, or a column of its own.
-bool is_sure(const Parts& parts, std::string_view text, trade::Holds holds) {
-    return parts_columns(text) || std::ranges::any_of(parts, [holds](std::string_view part) {
-               return line_by_form(part, holds).has_value();
+bool is_sure(const Parts& parts, std::string_view text, const BarePlace& place) {
+    return parts_columns(text) || std::ranges::any_of(parts, [&place](std::string_view part) {
+               return line_by_form(part, place.holds, place.dates).has_value();
            });
+}
+
+std::vector<LabelledLine> lines_said(std::string_view text, const BarePlace& place) {
+    constexpr std::array<std::string_view, 10> signs{
+        "\t", "   ", "...", " | ", " \u2022 ", " \u2014 ", ", ", " \u2013 ", " - ", ""};
+    constexpr std::size_t most_parts = 5;
+    for (const std::string_view sign : signs) {
+        const Parts parts = parts_of(text, sign, place.dates);
+        if (parts.size() < 2 || parts.size() > most_parts || !is_sure(parts, text, place)) continue;
+        if (auto lines = EntryLines(parts, place).read(); !lines.empty()) return lines;
+    }
+    return {};
+}
+
+bool names_entry(const LabelledLine& line) {
+    const trade::Word* word = trade::find_word(line.label);
+    return word && trade::names_entry(*word);
+}
+
+// Whether what the line says of an entry it cannot say of the one that it stands in.
+bool is_of_another(const std::vector<LabelledLine>& lines, const BarePlace& place) {
+    const auto stands = [&place](const LabelledLine& line) { return place.stands(line.label); };
+    const bool named =
+        names_wanted(place).empty() || (place.stands("dates") && place.stands("role"));
+    return (named && (lines.empty() || std::ranges::any_of(lines, stands))) ||
+           std::ranges::any_of(
+               lines, [&](const LabelledLine& line) { return names_entry(line) && stands(line); });
 }
 
 }
@@ -144,19 +172,12 @@ std::vector<std::string_view> names_wanted(const BarePlace& place) {
     return wanted;
 }
 
-std::vector<LabelledLine> several_lines(std::string_view text, const BarePlace& place) {
-    if (place.stands("dates") && place.stands("role")) // it begins an entry of its own
-        return several_lines(text, {place.holds, nullptr, [](std::string_view) { return false; }});
-    constexpr std::array<std::string_view, 10> signs{
-        "\t", "   ", "...", " | ", " \u2022 ", " \u2014 ", ", ", " \u2013 ", " - ", ""};
-    constexpr std::size_t most_parts = 5;
-    for (const std::string_view sign : signs) {
-        const Parts parts = parts_of(text, sign);
-        if (parts.size() < 2 || parts.size() > most_parts || !is_sure(parts, text, place.holds))
-            continue;
-        if (auto lines = EntryLines(parts, place).read(); !lines.empty()) return lines;
-    }
-    return {};
+SeveralLines several_lines(std::string_view text, const BarePlace& place) {
+    SeveralLines said{lines_said(text, place), false};
+    if (!is_of_another(said.lines, place)) return said;
+    const auto nothing_stands = [](std::string_view) { return false; };
+    auto lines = lines_said(text, {place.holds, nullptr, nothing_stands, place.dates});
+    return std::ranges::any_of(lines, names_entry) ? SeveralLines{std::move(lines), true} : said;
 }
 
 }

@@ -11,7 +11,11 @@ namespace quoin::model {
 
 // `Deckhand, Ferry Company, Jun 2025 - Aug 2025`: the line of each of them; empty if that cannot be
 // told.
-std::vector<LabelledLine> several_lines(std::string_view text, const BarePlace& place);
+struct SeveralLines {
+    std::vector<LabelledLine> lines;
+    bool opens_entry = false; // below one that has such lines of its own
+};
+SeveralLines several_lines(std::string_view text, const BarePlace& place);
 
 // The labels that such an entry is called by and that it does not have yet; first the one that a
 // line without a label would have.

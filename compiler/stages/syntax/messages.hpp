@@ -10,6 +10,10 @@ inline constexpr Message faults_left_out =
 inline constexpr Message title_alone = "{} opens no section: write 'section: {}'";
 inline constexpr Message bullets_need_no_label =
     "{} is not needed: bullets stand right below the fields; take the line out";
+inline constexpr Message setting_line =
+    "{} has a sign of equality, as files of settings have it: write '{}'";
+inline constexpr Message value_below =
+    "{} has its value on the line below it: write both on one line, as '{} {}'";
 inline constexpr Message list_below =
     "{} has its list on the lines below it: write all on one line, as '{}: one, two'";
 inline constexpr Message foreign_heading =
@@ -21,6 +25,9 @@ inline constexpr Message numbered_comment =
 inline constexpr Message pushed_in = "{} and what stands below it down to line {} is indented, so "
                                      "it goes on with the line above, and "
                                      "there is none: start each line in the first column";
+inline constexpr Message item_of_list =
+    "{} is an item of a list, as other formats have entries, and so is what stands below it down "
+    "to line {}: take out the dash, and start each line in the first column";
 inline constexpr Message indented_label =
     "an indented line goes on with the line above: '{}:' starts in the first column";
 

@@ -59,9 +59,9 @@ struct LineAction<lines::blank> : CallMember<&TreeBuilder::end_block> {};
 template<>
 struct LineAction<lines::comment_text> : ReadSlice<&TreeBuilder::comment> {};
 template<>
-struct LineAction<lines::section_label> : TakeSlice<&TreeBuilder::begin_field> {};
+struct LineAction<lines::section_label> : ReadSlice<&TreeBuilder::begin_field> {};
 template<>
-struct LineAction<lines::field_label> : TakeSlice<&TreeBuilder::begin_field> {};
+struct LineAction<lines::field_label> : ReadSlice<&TreeBuilder::begin_field> {};
 template<>
 struct LineAction<lines::bare_start> : CallMember<&TreeBuilder::begin_bare> {};
 template<>
@@ -105,8 +105,7 @@ struct LineAction<lines::foreign_comment> : Report<lines::foreign_comment> {};
 template<>
 struct LineAction<lines::indented_bullet> : Report<lines::indented_bullet, Severity::warning> {};
 template<>
-struct LineAction<lines::equals_for_colon>
-    : ReportAndRead<lines::equals_for_colon, &TreeBuilder::begin_mistyped_field> {};
+struct LineAction<lines::equals_for_colon> : ReadSlice<&TreeBuilder::begin_equals_field> {};
 template<>
 struct LineAction<lines::foreign_colon>
     : ReportAndRead<lines::foreign_colon, &TreeBuilder::begin_mistyped_field> {};

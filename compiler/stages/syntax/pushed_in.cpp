@@ -12,7 +12,8 @@ namespace quoin::syntax {
 
 namespace {
 
-constexpr std::string_view blanks = " \t";
+constexpr std::string_view blanks = " \t", item_sign = "- ";
+constexpr std::size_t longest_indent = 8; // of what belongs to an item of a list
 
 bool has_label(std::string_view text) {
     const std::size_t colon = text.find(':');
@@ -38,7 +39,7 @@ public:
         std::string_view text = source_.text;
         while (!text.empty()) {
             const std::size_t end = std::min(text.find('\n'), text.size());
-            line(text.substr(0, end));
+            line(text.substr(0, end), text.substr(std::min(end + 1, text.size())));
             if (end < text.size()) pulled_.text += '\n';
             text.remove_prefix(std::min(end + 1, text.size()));
         }
@@ -46,7 +47,8 @@ public:
     }
 
 private:
-    void line(std::string_view whole) {
+    void line(std::string_view whole, std::string_view below) {
+        if (opens_item(whole, below)) return item(whole);
         const std::size_t column = std::min(whole.find_first_not_of(blanks), whole.size());
         const bool pushed = column > 0 && column < whole.size() && is_line(whole, column);
         const std::size_t shift = pushed ? column : 0;
@@ -55,6 +57,24 @@ private:
         pulled_.text += whole.substr(shift);
         if (whole.starts_with('#') && !trade::is_section_title(bare_title(whole))) return;
         follow(whole, column);
+    }
+
+    // `- school: Ellery State College` with `  place: Port Ellery, WA` below it, as other formats
+    // have entries.
+    static bool opens_item(std::string_view whole, std::string_view below) {
+        const std::string_view next = below.substr(0, below.find('\n'));
+        const std::size_t column = next.find_first_not_of(blanks);
+        return whole.starts_with(item_sign) && has_label(whole.substr(item_sign.size())) &&
+               column != next.npos && column > 0 && has_label(next.substr(column));
+    }
+
+    void item(std::string_view whole) {
+        const auto number = static_cast<std::uint32_t>(pulled_.shifts.size());
+        pulled_.blocks.emplace_back(number, number);
+        pulled_.shifts.push_back(static_cast<std::uint32_t>(item_sign.size()));
+        pulled_.text += whole.substr(item_sign.size());
+        depth_ = longest_indent;
+        below_title_ = may_begin_ = false;
     }
 
     // What may stand below this line.

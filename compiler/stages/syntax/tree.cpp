@@ -111,6 +111,12 @@ private:
 
 }
 
+void take_off_front(Slice& slice, std::size_t count) {
+    slice.text.erase(0, count);
+    slice.place.column += static_cast<std::uint32_t>(count);
+    slice.place.length -= static_cast<std::uint32_t>(count);
+}
+
 std::string Value::joined() const {
     std::string text;
     for (const Slice& slice : slices) {

@@ -4,6 +4,7 @@
 
 #include "compiler/base/place.hpp"
 
+#include <cstddef>
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -14,6 +15,8 @@ struct Slice { // a piece of one physical line
     std::string text;
     Place place;
 };
+
+void take_off_front(Slice& slice, std::size_t count);
 
 struct Value { // one slice for each physical line: a folded value has several
     std::vector<Slice> slices;

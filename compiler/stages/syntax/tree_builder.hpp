@@ -6,6 +6,7 @@
 #include "compiler/base/suggest.hpp"
 #include "compiler/base/utf8.hpp"
 #include "compiler/stages/syntax/line_mends.hpp"
+#include "compiler/stages/syntax/line_warnings.hpp"
 #include "compiler/stages/syntax/line_words.hpp"
 #include "compiler/stages/syntax/messages.hpp"
 #include "compiler/stages/syntax/parse.hpp"
@@ -42,18 +43,22 @@ public:
 
     void comment(const Slice& text) {
         if (!node_ && opens_title(text)) titled_comment_ = text;
-        warn_of_numbered_comment(text);
-        warn_of_foreign_heading(text);
+        const bool titled = titled_comment_ && titled_comment_->place.line == text.place.line;
+        warn_of_numbered_comment(node_            ? &*node_
+                                 : block_.empty() ? nullptr
+                                                  : &block_.back(),
+                                 text, diagnostics_);
+        if (braces_ == Braces::tags && !titled)
+            warn_of_foreign_heading(source_.line(text.place.line), text.place, diagnostics_);
         Node node = on_line(text.place, Node::Kind::comment);
         if (!text.text.empty()) node.value.slices.push_back(text);
         // Between a line and its fold it stands after both.
         (node_ ? comments_ : block_).push_back(std::move(node));
     }
 
-    void begin_field(Slice label) {
+    void begin_field(const Slice& label) {
         node_ = on_line(label.place, Node::Kind::field);
-        node_->spelled = std::move(label.text);
-        node_->label = {folded_label(node_->spelled), label.place};
+        give_label(*node_, label);
     }
 
     void begin_bare() {
@@ -69,6 +74,24 @@ public:
         const std::string_view label = trimmed(std::string_view{found.text}.substr(0, sign));
         begin_field({std::string(label), found.place});
         node_->label.place.length = static_cast<std::uint32_t>(label.size());
+    }
+
+    // `name = "Ottoline Brandt"`, as files of settings have it, is told whole; that `skills` has a
+    // section of its own is told by who knows where it stands.
+    void begin_equals_field(const Slice& found) {
+        const std::string_view line = source_.line(found.place.line);
+        const std::string_view value =
+            trimmed(line.substr(found.place.column - 1 + found.text.size()));
+        begin_mistyped_field(found);
+        enclosed_ = unenclosed(value) != value;
+        if (trade::means_section(node_->label.text)) return;
+        if (!enclosed_) return report<lines::equals_for_colon>(found);
+        ++faults_;
+        const std::string right = node_->spelled + ": " + std::string(unenclosed(value));
+        Place whole = found.place;
+        whole.length = static_cast<std::uint32_t>(line.size() - found.place.column + 1);
+        diagnostics_.error(found.place, fill<messages::setting_line>(in_quotes(found.text), right),
+                           {{whole, right}});
     }
 
     // `**Role:** Tutor`. False where no label is known by that name: then it is text of its own.
@@ -100,7 +123,7 @@ public:
 
     void drop_node() {
         node_.reset();
-        titled_ = false;
+        titled_ = enclosed_ = false;
     }
 
     void begin_bullet(const Slice& dashes) {
@@ -112,8 +135,8 @@ public:
         Node& node = *node_;
         if (node.kind == Node::Kind::bare && node.value.empty())
             node.place = on_line(text.place, node.kind).place;
-        else if (!node.value.empty())
-            warn_of_indented_label(text);
+        else if (!node.value.empty() && braces_ == Braces::tags)
+            warn_of_indented_label(node, text, diagnostics_);
         node.value.slices.push_back(std::move(text));
     }
 
@@ -132,6 +155,9 @@ public:
     void end_node() {
         Node node = *std::exchange(node_, std::nullopt);
         if (std::exchange(titled_, false)) return;
+        if (std::exchange(enclosed_, false)) take_out_of(node);
+        const auto label = std::exchange(awaits_value_, std::nullopt);
+        if (label && node.kind == Node::Kind::bare) give_label(node, *label);
         if (node.kind == Node::Kind::bare && !read_pictured_bullet(node)) read_odd_label(node);
         if (is_slip_of_section(node)) mend_section(node);
         const bool section = node.kind == Node::Kind::field && node.label.text == "section";
@@ -182,6 +208,9 @@ public:
                          take_out_line);
         if (!trade::find_word(label) && opens_title(found)) return open_titled(found);
         if (!trade::find_word(label) && has_dash_below(found.place.line)) return begin_list(found);
+        if (braces_ == Braces::tags && is_label_or_guess(label) &&
+            is_value_alone(source_.line(found.place.line + 1)))
+            return await_value(found);
         report<lines::field_without_value>(found);
     }
 
@@ -213,6 +242,15 @@ public:
     }
 
 private:
+    static void take_out_of(Node& node) {
+        if (node.value.slices.size() != 1) return;
+        Slice& slice = node.value.slices.front();
+        if (unenclosed(slice.text) == slice.text) return;
+        take_off_front(slice, 1);
+        slice.text.pop_back();
+        --slice.place.length;
+    }
+
     // One message for a block, for it has one cause.
     void tell_pushed_in(std::uint32_t first, std::uint32_t last) {
         Edits mend;
@@ -223,68 +261,48 @@ private:
         const std::string_view words = trimmed(source_.line(first).substr(shift));
         const Place place{tree_.file, first, shift + 1, static_cast<std::uint32_t>(words.size())};
         ++faults_;
+        const bool item = source_.line(first).starts_with('-');
+        const bool alone = first == last;
         diagnostics_.error(place,
-                           first == last ? worded<grammar::message<lines::fold_of_nothing>>(words)
-                                         : fill<messages::pushed_in>(in_quotes(words), last),
+                           item    ? fill<messages::item_of_list>(in_quotes(words), last)
+                           : alone ? worded<grammar::message<lines::fold_of_nothing>>(words)
+                                   : fill<messages::pushed_in>(in_quotes(words), last),
                            std::move(mend));
     }
 
     // `✅ Logged 40 samples`, in a section: a picture opens no bullet.
     bool read_pictured_bullet(Node& node) {
-        constexpr std::array<std::string_view, 8> pictures{"\u2705", "\u2611", "\u2610", "\u2605",
-                                                           "\u2606", "\u27A1", "\u2043", "\u2219"};
         Slice& first = node.value.slices.front();
-        const auto* const picture = std::ranges::find_if(
-            pictures, [&](std::string_view sign) { return first.text.starts_with(sign); });
-        if (braces_ == Braces::text || tree_.sections.empty() || picture == pictures.end())
-            return false;
-        const std::size_t text = first.text.find_first_not_of("\uFE0F \t", picture->size());
+        const std::string_view picture = picture_of_bullet(first.text);
+        if (braces_ == Braces::text || tree_.sections.empty() || picture.empty()) return false;
+        const std::size_t text = first.text.find_first_not_of("\uFE0F \t", picture.size());
         if (text == std::string::npos) return false;
-        Slice sign{std::string(*picture), first.place};
-        sign.place.length = static_cast<std::uint32_t>(picture->size());
+        Slice sign{std::string(picture), first.place};
+        sign.place.length = static_cast<std::uint32_t>(picture.size());
         ++faults_;
         Place all = first.place;
         all.length = static_cast<std::uint32_t>(text);
-        diagnostics_.error(sign.place, worded<grammar::message<lines::foreign_bullet>>(*picture),
+        diagnostics_.error(sign.place, worded<grammar::message<lines::foreign_bullet>>(sign.text),
                            {{all, "- "}});
         node.kind = Node::Kind::bullet;
         take_off_front(first, text);
         return true;
     }
 
-    static void take_off_front(Slice& slice, std::size_t count) {
-        slice.text.erase(0, count);
-        slice.place.column += static_cast<std::uint32_t>(count);
-        slice.place.length -= static_cast<std::uint32_t>(count);
-    }
-
-    // `Phone Number*: 360 555 0142`, `✆ Phone: 360 555 0142`: a label with a sign before or behind
-    // it that no label has.
+    // `Phone Number*: 360 555 0142`, `✆ Phone: 360 555 0142`
     void read_odd_label(Node& node) {
-        Slice& first = node.value.slices.front();
-        constexpr std::size_t longest = 60;
-        const std::size_t colon = first.text.find(':');
-        if (braces_ == Braces::text || colon == 0 || colon > longest) return;
-        const std::string_view typed = std::string_view{first.text}.substr(0, colon);
-        const auto is_sign = [](char c) { return !is_letter_or_figure(c) && c != ')'; };
-        const auto* const begin = std::ranges::find_if_not(typed, is_sign);
-        std::size_t end = typed.size();
-        while (end > 0 && is_sign(typed[end - 1]))
-            --end;
-        const auto from = static_cast<std::size_t>(begin - typed.begin());
-        if (from >= end || end - from == typed.size()) return;
-        const std::string label(typed.substr(from, end - from));
-        const std::size_t value = first.text.find_first_not_of(" \t", colon + 1);
-        if (value == std::string::npos || !is_label_or_guess(folded_label(label))) return;
-        make_field(node, label, colon, value);
+        if (braces_ == Braces::text) return;
+        const std::string& text = node.value.slices.front().text;
+        const std::string label(label_amid_signs(text));
+        if (!label.empty())
+            make_field(node, label, text.find(':'),
+                       text.find_first_not_of(" \t", text.find(':') + 1));
     }
 
     // A guess is told by who knows what it means here, with all that stands before the colon.
     void make_field(Node& node, const std::string& label, std::size_t colon, std::size_t value) {
         Slice& first = node.value.slices.front();
-        node.kind = Node::Kind::field;
-        node.spelled = label;
-        node.label = {folded_label(label), first.place};
+        give_label(node, {label, first.place});
         node.label.place.length = static_cast<std::uint32_t>(colon);
         if (trade::find_word(node.label.text)) {
             ++faults_;
@@ -305,15 +323,35 @@ private:
         return trimmed(source_.line(line + 1)).starts_with("- ");
     }
 
+    // `Name:`, and what it is on the line below
+    void await_value(const Slice& found) {
+        const std::string typed(trimmed(found.text));
+        const auto end = found.place.column + static_cast<std::uint32_t>(typed.size());
+        const std::uint32_t line = found.place.line;
+        ++faults_;
+        diagnostics_.error(
+            found.place,
+            fill<messages::value_below>(in_quotes(typed), typed, trimmed(source_.line(line + 1))),
+            {{{tree_.file, line, end,
+               static_cast<std::uint32_t>(source_.line(line).size()) + 2 - end},
+              " "}});
+        awaits_value_ = Slice{typed.substr(0, typed.find(':')), found.place};
+        awaits_value_->place.length = static_cast<std::uint32_t>(awaits_value_->text.size());
+    }
+
+    static void give_label(Node& node, const Slice& label) {
+        node.kind = Node::Kind::field;
+        node.spelled = label.text;
+        node.label = {folded_label(label.text), label.place};
+    }
+
     // `Lab:`, and what is in it on bullets below: read as the one line that it should be.
     void begin_list(const Slice& found) {
         const std::string label(trimmed(found.text.substr(0, found.text.find(':'))));
         fault(Severity::error, found.place,
               fill<messages::list_below>(in_quotes(found.text), label));
-        Node node = on_line(found.place, Node::Kind::field);
-        node.spelled = label;
-        node.label = {folded_label(label), found.place};
-        list_ = std::move(node);
+        list_ = on_line(found.place, Node::Kind::field);
+        give_label(*list_, {label, found.place});
     }
 
     void add_to_list(Node bullet) {
@@ -383,37 +421,6 @@ private:
         node.label.text = node.spelled = "section";
     }
 
-    // `  role: Tutor`, which goes on with the line above as an indented bullet does.
-    void warn_of_indented_label(const Slice& text) {
-        const std::size_t colon = text.text.find(':');
-        if (braces_ != Braces::tags || colon == std::string::npos || node_->value.slices.empty() ||
-            text.place.line == node_->value.slices.back().place.line)
-            return;
-        const std::string label = text.text.substr(0, colon);
-        if (!is_label_or_guess(folded_label(label))) return;
-        diagnostics_.warning(text.place, fill<messages::indented_label>(label),
-                             mend_indentation(text.text, text.place));
-    }
-
-    // `# 1 seller`, below a bullet: what was folded has lost its indentation.
-    void warn_of_numbered_comment(const Slice& text) {
-        const Node* above = node_ ? &*node_ : block_.empty() ? nullptr : &block_.back();
-        if (above && above->kind == Node::Kind::bullet && !text.text.empty() &&
-            is_figure(trimmed(text.text).empty() ? ' ' : trimmed(text.text).front()))
-            diagnostics_.warning(text.place, fill<messages::numbered_comment>());
-    }
-
-    // `### Shop Assistant`, which other markup takes for a heading
-    void warn_of_foreign_heading(const Slice& text) {
-        const std::string_view line = source_.line(text.place.line);
-        const std::string_view title = trimmed(line, " \t#*");
-        const bool titled = titled_comment_ && titled_comment_->place.line == text.place.line;
-        if (braces_ != Braces::tags || titled || !line.starts_with("##") || title.empty() ||
-            !is_capital_letter(title.front()) || title.back() == '.')
-            return;
-        diagnostics_.warning(text.place, fill<messages::foreign_heading>(in_quotes(line), title));
-    }
-
     Node on_line(const Place& place, Node::Kind kind) const {
         Node node;
         node.kind = kind;
@@ -431,10 +438,12 @@ private:
     std::optional<Node> node_;            // the line being read
     std::optional<Slice> titled_comment_; // `# Education`, until a line says whether it is one
     std::optional<Node> list_;            // a label with its list on the lines below
+    std::optional<Slice> awaits_value_;   // a label with its value on the line below
     std::vector<Node> comments_;          // that stand between the line being read and its folds
     std::size_t faults_ = 0;
     bool in_conflict_ = false;
-    bool titled_ = false; // the line being read is a title, which is told
+    bool enclosed_ = false; // the value being read is in quotes or brackets, which is told
+    bool titled_ = false;   // the line being read is a title, which is told
 };
 
 }
