@@ -128,11 +128,6 @@ TEST_CASE("newcomer: signs of chats and of lists by hand") {
          "8:11: error: 'same' stands for the line above, and is printed as it stands: write "
          "'employer: The Salted Pier'",
          cook + "role: Dishwasher\nemployer: The Salted Pier\n"},
-        {cook + "role: Baker\n- Missed _never_ a shift of bake_off_2\n",
-         "8:10: warning: underscores are no marks and are printed: write '/never/' for emphasis, "
-         "or "
-         "leave them out",
-         cook + "role: Baker\n- Missed /never/ a shift of bake_off_2\n"},
         {cook + "role: Baker\n- Wrote rotas in `Rust`\n",
          "8:18: warning: backquotes are no marks and are printed: take them out, or write '*text*' "
          "for strong",
@@ -168,6 +163,43 @@ TEST_CASE("newcomer: labels with a number, in pieces, or that tell of several th
     CHECK(read_below_name("section: Experience\n\nrole: Cook | Marlowe Cafe | 2025\n").messages() ==
           "draft.resume:4:7: error: 'Cook | Marlowe Cafe | 2025' says several things: give each a "
           "line of its own: 'role: Cook', 'employer: Marlowe Cafe' and 'dates: 2025'");
+}
+
+TEST_CASE("newcomer: what telephones, spreadsheets and old pages leave") {
+    check_slips({
+        {"\U0001F4CD Port Ellery\n",
+         "2:1: error: '\U0001F4CD Port Ellery' has no label: write 'address: Port Ellery'",
+         "address: Port Ellery\n"},
+        {"section: Skills\n\nTools: R\n\nSent from my phone\n",
+         "6:1: error: 'Sent from my phone' stands on paper, and the page says it by itself: take "
+         "the "
+         "line out",
+         "section: Skills\n\nTools: R\n\n"},
+        {"Section; skills\n\nTools: R\n",
+         "2:1: error: 'Section; skills' opens no section: write 'section: Skills'",
+         "section: Skills\n\nTools: R\n"},
+        {"section: Experience\n\n\"role\";\"employer\";\"tasks\"\n\"Cook\";\"Ferry, "
+         "Inc.\";\"Baked 9 pies; sold 4\"\n",
+         "4:1: error: '\"role\";\"employer\";\"tasks\"' heads a table, which the markup has none "
+         "of: take the line out; what stands below it is labelled line by line\n"
+         "draft.resume:5:1: error: '\"Cook\";\"Ferry, Inc.\";\"Baked 9 pies; sold…' says several "
+         "things: give each a line of its own: 'role: Cook', 'employer: Ferry, Inc.' and '- Baked "
+         "9 "
+         "pies; sold 4'",
+         "section: Experience\n\nrole: Cook\nemployer: Ferry, Inc.\n- Baked 9 pies; sold 4\n"},
+    });
+    CHECK(fixtures::read_resume("OTTOLINE BRANDT, CNA\n").messages() ==
+          "draft.resume:1:1: error: 'OTTOLINE BRANDT, CNA' has no label: write 'name: OTTOLINE "
+          "BRANDT, CNA'");
+    CHECK(read_below_name("section: Experience\n\nLine cook @ The Salt Shed\n").messages() ==
+          "draft.resume:4:1: error: 'Line cook @ The Salt Shed' says several things: give each a "
+          "line of its own: 'role: Line cook' and 'employer: The Salt Shed'");
+    CHECK(read_below_name("section: Education\n\nEllery State College, Port Ellery, WA\t\tMay "
+                          "2027\n")
+              .messages() ==
+          "draft.resume:4:1: error: 'Ellery State College, Port Ellery, WA\t\tM…' says several "
+          "things: give each a line of its own: 'school: Ellery State College', 'place: Port "
+          "Ellery, WA' and 'graduation: May 2027'");
 }
 
 }

@@ -285,12 +285,23 @@ bool may_be_name(std::string_view text) {
            word_count(text) <= most_words;
 }
 
+// `OTTOLINE BRANDT, CNA`, with the letters of a licence; but `Port Ellery, WA`
+bool ends_in_licence(std::string_view text) {
+    constexpr std::size_t least = 3, most = 5;
+    const std::size_t comma = text.rfind(", ");
+    if (comma == text.npos) return false;
+    const std::string_view letters = text.substr(comma + 2);
+    return letters.size() >= least && letters.size() <= most &&
+           std::ranges::all_of(letters, is_capital_letter);
+}
+
 // What a line of the heading surely is.
 std::optional<std::string_view> contact_label(const std::string& text, bool has_name) {
     constexpr std::size_t longest_address = 60;
     if (email_uri(text)) return "email";
     if (phone_uri(text)) return "phone";
     if (is_address_of_web(text)) return "link";
+    if (!has_name && ends_in_licence(text) && may_be_name(text)) return "name";
     if (text.find(", ") != std::string::npos && text.size() < longest_address) return "address";
     if (has_name && reads_as_town(text)) return "address";
     if (!has_name && may_be_name(text)) return "name";
@@ -374,6 +385,7 @@ std::optional<Advice> advise_by_label(const syntax::Node& node) {
 Advice advice_in_heading(const syntax::Node& node, bool has_name) {
     const std::string text = node.value.joined(), bare(unmarked(text));
     if (auto advice = advise_by_label(node)) return *std::move(advice);
+    if (text.starts_with("\U0001F4CD")) return advise_label(node, {"address", bare}); // a pin
     if (const auto label = contact_label(bare, has_name)) return advise_label(node, {*label, bare});
     if (auto advice = advise_contacts(node)) return *std::move(advice);
     if (auto advice = advise_pages(node)) return *std::move(advice);

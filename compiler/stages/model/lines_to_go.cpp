@@ -23,7 +23,9 @@ constexpr std::array<std::string_view, 4> answers{"yes", "no", "y", "n"};
 
 // `- page 1 of 2 -`
 bool is_page_number(std::string_view text) {
-    const auto words = pieces_of(trimmed(text, " -|*."), " ");
+    auto words = pieces_of(trimmed(text, " -|*."), " ");
+    if (!words.empty() && words.front().ends_with(','))
+        words.erase(words.begin()); // `Brandt, page 2`
     if (words.size() == 4 && (words[2] != "of" || !all_figures(words[3]))) return false;
     return (words.size() == 2 || words.size() == 4) && words[0] == "page" && all_figures(words[1]);
 }
@@ -33,6 +35,11 @@ bool is_signing(std::string_view text) {
     constexpr std::array<std::string_view, 4> articles{", den ", ", le ", ", el ", ", dated "};
     constexpr std::size_t longest = 60, year = 4;
     if (text.size() > longest || !is_capital_letter(text.front())) return false;
+    const std::size_t comma = text.rfind(", "); // `Port Ellery, 30/11/2026`
+    const std::string_view day = comma == text.npos ? "" : text.substr(comma + 2);
+    if (!day.empty() && day.find_first_not_of("0123456789/.") == day.npos &&
+        day.find_first_of("/.") != day.find_last_of("/.") && !has_digit(text.substr(0, comma)))
+        return true;
     return std::ranges::any_of(articles, [text](std::string_view article) {
         const std::size_t at = text.find(article);
         if (at == text.npos || has_digit(text.substr(0, at))) return false;
@@ -47,7 +54,7 @@ bool is_signing(std::string_view text) {
 std::optional<LineToGo> line_to_go(std::string_view text) {
     const std::string small = lower_case(trimmed(text, " :-"));
     if (is_one_of(small, paper_titles) || small.ends_with("/ curriculum vitae") ||
-        is_page_number(small) || is_signing(text))
+        is_page_number(small) || small.starts_with("sent from my ") || is_signing(text))
         return LineToGo{fill<messages::of_paper>(in_quotes(text)), true};
     if (has_any(text, offers)) return LineToGo{fill<messages::references_offered>(in_quotes(text))};
     if (text.find_first_not_of("{}[]();, ") == text.npos)

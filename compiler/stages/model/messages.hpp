@@ -192,8 +192,6 @@ inline constexpr Message html_sign =
 inline constexpr Message no_inch_sign = "two apostrophes are set as quotes: write ' in' for inches";
 inline constexpr Message backquote =
     "backquotes are no marks and are printed: take them out, or write '*text*' for strong";
-inline constexpr Message underscores =
-    "underscores are no marks and are printed: write '/{}/' for emphasis, or leave them out";
 inline constexpr Message in_printed_brackets =
     "the brackets around the list are printed: write '{}' without them";
 inline constexpr Message bullet_of_label =

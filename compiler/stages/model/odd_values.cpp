@@ -244,7 +244,6 @@ private:
             return diagnostics_.warning(place, fill<messages::no_inch_sign>(), {{place, " in"}});
         }
         backquotes();
-        underscores();
     }
 
     // `Rust` in backquotes, as chats have it
@@ -254,24 +253,6 @@ private:
         if (close == text_.npos) return;
         diagnostics_.warning(value_.place(open, 1), fill<messages::backquote>(),
                              {{value_.place(open, 1), ""}, {value_.place(close, 1), ""}});
-    }
-
-    // `_never_`, of one word or of some; not `snake_case_name`
-    void underscores() {
-        const auto is_word = [this](std::size_t at) {
-            return at < text_.size() && is_word_byte(text_[at]) && text_[at] != '_';
-        };
-        for (std::size_t open = text_.find('_'); open != text_.npos;
-             open = text_.find('_', open + 1)) {
-            const std::size_t close = text_.find('_', open + 1);
-            if (close == text_.npos) return;
-            const bool opens = (open == 0 || !is_word(open - 1)) && is_word(open + 1);
-            if (!opens || !is_word(close - 1) || is_word(close + 1)) continue;
-            const std::string words = text_.substr(open + 1, close - open - 1);
-            return diagnostics_.warning(
-                value_.place(open, 1), fill<messages::underscores>(words),
-                {{value_.place(open, 1), "/"}, {value_.place(close, 1), "/"}});
-        }
     }
 
     JoinedValue value_;

@@ -92,6 +92,10 @@ public:
 
 private:
     bool take(std::string_view part) {
+        const Parts placed = split_at(part, ", "); // `Ellery State College, Port Ellery, WA`
+        const bool takes_place = trade::find_word("place")->kinds.has(holds_);
+        if (takes_place && placed.size() == 2 && reads_as_place(placed.back()))
+            return take(placed.front()) && take(placed.back());
         if (auto line = line_by_words(part, holds_, dates_)) {
             add(line->label, line->text);
             return true;
@@ -142,7 +146,9 @@ std::vector<LabelledLine> lines_said(std::string_view text, const BarePlace& pla
         if (parts.size() < 2 || parts.size() > most_parts || !is_sure(parts, text, place)) continue;
         if (auto lines = EntryLines(parts, place).read(); !lines.empty()) return lines;
     }
-    return {};
+    const Parts whole{text}; // `Cook @ Marlowe Cafe`
+    return text.find(" @ ") == text.npos ? std::vector<LabelledLine>{}
+                                         : EntryLines(whole, place).read();
 }
 
 bool names_entry(const LabelledLine& line) {

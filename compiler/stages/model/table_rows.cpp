@@ -24,9 +24,11 @@ using Cells = std::vector<std::string_view>;
 constexpr std::string_view range_start = "from", range_end = "to"; // columns that are one line
 
 Cells cells_of(std::string_view text, std::string_view sign) {
-    Cells cells = pieces_of(sign == "|" ? trimmed(text, " \t|") : text, sign);
+    const bool quoted = text.starts_with('"'); // "Cook";"Baked; sold"
+    const std::string between = quoted ? '"' + std::string(sign) + '"' : std::string(sign);
+    Cells cells = pieces_of(sign == "|" ? trimmed(text, " \t|") : text, between);
     for (std::string_view& cell : cells)
-        cell = trimmed(cell);
+        cell = trimmed(cell, " \t\"");
     return cells;
 }
 
@@ -56,7 +58,7 @@ bool is_plain_bare(const syntax::Node& node) {
 }
 
 std::optional<TableHeading> heading_of(const syntax::Node& node, trade::Holds holds) {
-    constexpr std::array<std::string_view, 3> signs{"\t", "|", ","};
+    constexpr std::array<std::string_view, 4> signs{"\t", "|", ";", ","};
     constexpr std::size_t least = 2, least_by_commas = 3;
     if (!is_plain_bare(node)) return std::nullopt;
     for (const std::string_view sign : signs) {

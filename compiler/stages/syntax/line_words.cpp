@@ -52,7 +52,8 @@ bool is_label_or_guess(std::string_view label) {
 
 bool says_section(std::string_view line) {
     return !title_in_parentheses(line).empty() ||
-           (line.size() > section_word.size() && line[section_word.size()] == ' ' &&
+           (line.size() > section_word.size() &&
+            std::string_view{" ;."}.find(line[section_word.size()]) != std::string_view::npos &&
             lower_case(line.substr(0, section_word.size())) == section_word);
 }
 
@@ -103,7 +104,7 @@ bool is_value_alone(std::string_view line) {
 }
 
 std::string_view bare_title(std::string_view line) {
-    constexpr std::string_view around = " \t#*=_:-[]<>|~\"";
+    constexpr std::string_view around = " \t#*=_:;-[]<>|~\"";
     if (const std::string_view title = title_in_parentheses(trimmed(line)); !title.empty())
         return title;
     line = trimmed(without_number(trimmed(line)), around);

@@ -63,7 +63,7 @@ TEST_CASE("a name there must be") {
 
 TEST_CASE("faults in the heading block") {
     check_faults({
-        {"adress: Port Ellery", "2:1: error: unknown label 'adress'; did you mean 'address'?"},
+        {"adress: Port Ellery", "2:1: error: 'adress' is 'address' here"},
         {"sections: Skills",
          "2:1: error: 'sections: Skills' opens no section: write 'section: Skills'"},
         {"sunday: 1 May", "2:1: error: unknown label 'sunday'; expected a contact field or a "
