@@ -18,6 +18,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace quoin::advice {
 
@@ -237,43 +238,41 @@ bool is_step_up(const model::Entry& above, const model::Entry& below) {
     });
 }
 
-// The lower position ends months after the promotion from it.
-void look_at_promotions(const ProofContext& context, std::vector<Finding>& findings) {
+// Two positions that follow each other at one employer, the later one above.
+struct Step {
+    const model::Entry &above, &below;
+    HeldSpan later, earlier;
+};
+
+std::vector<Step> steps_at_one_employer(const ProofContext& context) {
+    std::vector<Step> steps;
     for (const Position& position : positions(context.resume, {experience})) {
         if (position.entry != position.head) continue;
         const model::Entry* above = position.head;
         for (const model::Entry& below : position.head->further) {
             const auto later = held_span(*above, context.today);
             const auto earlier = held_span(below, context.today);
-            const bool over = later && earlier && earlier->range->end &&
-                              months_between(*later->range->start, *earlier->range->end) > 1;
-            if (over && is_step_up(*above, below))
-                report<messages::beyond_promotion>(findings, earlier->field->place, called(*above),
-                                                   spelled(*later->range->start,
-                                                           trade::DateForm::short_month,
-                                                           context.resume.words.dates));
+            if (later && earlier) steps.push_back({*above, below, *later, *earlier});
             above = &below;
         }
     }
+    return steps;
 }
 
-// `Coordinator`, from which the next step up is told, goes on beside it, with nothing of now.
-void look_at_steps_that_go_on(const ProofContext& context, std::vector<Finding>& findings) {
-    for (const Position& position : positions(context.resume, {experience})) {
-        if (position.entry != position.head) continue;
-        const model::Entry* above = position.head;
-        for (const model::Entry& below : position.head->further) {
-            const auto later = held_span(*above, context.today);
-            const auto earlier = held_span(below, context.today);
-            const bool both = later && earlier && !later->range->end && !earlier->range->end;
-            if (both && surely_before(*earlier->range->start, *later->range->start) &&
-                is_all_past(below, context))
-                report<messages::both_go_on>(findings, earlier->field->place, called(*above),
-                                             spelled(*later->range->start,
-                                                     trade::DateForm::short_month,
-                                                     context.resume.words.dates));
-            above = &below;
-        }
+// The lower position ends months after the promotion from it; or goes on beside the next step, with
+// nothing of now.
+void look_at_promotions(const ProofContext& context, std::vector<Finding>& findings) {
+    for (const Step& step : steps_at_one_employer(context)) {
+        const model::DateRange &later = *step.later.range, &earlier = *step.earlier.range;
+        const std::string since =
+            spelled(*later.start, trade::DateForm::short_month, context.resume.words.dates);
+        const Place place = step.earlier.field->place;
+        if (earlier.end && months_between(*later.start, *earlier.end) > 1 &&
+            is_step_up(step.above, step.below))
+            report<messages::beyond_promotion>(findings, place, called(step.above), since);
+        if (!later.end && !earlier.end && surely_before(*earlier.start, *later.start) &&
+            is_all_past(step.below, context))
+            report<messages::both_go_on>(findings, place, called(step.above), since);
     }
 }
 
@@ -416,7 +415,6 @@ void dates_contradicted(const ProofContext& context, std::vector<Finding>& findi
     look_at_summers(context, findings);
     look_at_seasons(context, findings);
     look_at_promotions(context, findings);
-    look_at_steps_that_go_on(context, findings);
     look_at_awards(context, findings);
     look_at_months(context, findings);
     look_at_ends(context, findings);

@@ -47,6 +47,7 @@ constexpr std::array of_misspelt_openings{Names{"spelling"}, Names{"action-verb"
 constexpr std::array of_titles{Names{"salary"}, Names{"section-title"}};
 constexpr std::array of_misspelt_titles{Names{"section-title"}, Names{"spelling"}};
 constexpr std::array of_leisure{Names{"idle-pastimes"}, Names{"slang"}};
+constexpr std::array of_blanks{Names{"left-blank"}, Names{"slang"}};
 constexpr std::array of_clauses{Names{"run-on"}, Names{"punctuation"}};
 
 constexpr std::array families{Kin{of_openings},
@@ -61,6 +62,7 @@ constexpr std::array families{Kin{of_openings},
                               Kin{of_vagueness, true},
                               Kin{of_clauses, true},
                               Kin{of_leisure, true},
+                              Kin{of_blanks, true},
                               Kin{of_titles, true},
                               Kin{of_misspelt_titles},
                               Kin{of_misspelt_openings},
