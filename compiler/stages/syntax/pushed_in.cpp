@@ -12,7 +12,7 @@ namespace quoin::syntax {
 
 namespace {
 
-constexpr std::string_view blanks = " \t", item_sign = "- ";
+constexpr std::string_view blanks = " \t";
 constexpr std::size_t longest_indent = 8; // of what belongs to an item of a list
 
 bool has_label(std::string_view text) {
@@ -64,15 +64,20 @@ private:
     static bool opens_item(std::string_view whole, std::string_view below) {
         const std::string_view next = below.substr(0, below.find('\n'));
         const std::size_t column = next.find_first_not_of(blanks);
-        return whole.starts_with(item_sign) && has_label(whole.substr(item_sign.size())) &&
-               column != next.npos && column > 0 && has_label(next.substr(column));
+        const bool item = whole.starts_with("- ") || whole.starts_with("-\t");
+        return item && has_label(whole.substr(behind_sign(whole))) && column != next.npos &&
+               column > 0 && has_label(next.substr(column));
+    }
+
+    static std::size_t behind_sign(std::string_view item) {
+        return std::min(item.find_first_not_of(blanks, 1), item.size());
     }
 
     void item(std::string_view whole) {
         const auto number = static_cast<std::uint32_t>(pulled_.shifts.size());
         pulled_.blocks.emplace_back(number, number);
-        pulled_.shifts.push_back(static_cast<std::uint32_t>(item_sign.size()));
-        pulled_.text += whole.substr(item_sign.size());
+        pulled_.shifts.push_back(static_cast<std::uint32_t>(behind_sign(whole)));
+        pulled_.text += whole.substr(behind_sign(whole));
         depth_ = longest_indent;
         below_title_ = may_begin_ = false;
     }

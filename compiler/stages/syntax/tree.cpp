@@ -36,9 +36,14 @@ void print_node(const Node& node, std::string& out) {
     out += '\n';
 }
 
+// Below a blank line a word that is a title would open a section, right below one it is text.
+bool stands_right_below(const Block& block, bool first) {
+    return first && !block.empty() && block.front().kind == Node::Kind::bare;
+}
+
 void print_blocks(const std::vector<Block>& blocks, std::string& out) {
     for (const Block& block : blocks) {
-        if (!out.empty()) out += '\n';
+        if (!out.empty() && !stands_right_below(block, &block == &blocks.front())) out += '\n';
         for (const Node& node : block)
             print_node(node, out);
     }
