@@ -1,6 +1,9 @@
 // The syntax tree's own forms: as markup, and as a dump for tests and bug reports.
 #include "compiler/stages/syntax/tree.hpp"
 
+#include "compiler/stages/syntax/line_words.hpp"
+#include "compiler/trade/section_titles.hpp"
+
 #include <fmt/format.h>
 
 #include <string_view>
@@ -20,6 +23,15 @@ void print_tags(const Node& node, std::string& out) {
     out += '}';
 }
 
+// A bullet that goes on, and begins as a title or a label does: right behind the dash it would open
+// a section or an entry.
+bool begins_below_dash(const Node& node) {
+    const std::vector<Slice>& slices = node.value.slices;
+    return node.kind == Node::Kind::bullet && slices.size() > 1 &&
+           (slices.front().text.find(':') != std::string::npos ||
+            trade::is_section_title(bare_title(slices.front().text)));
+}
+
 void print_node(const Node& node, std::string& out) {
     if (node.kind == Node::Kind::comment) {
         out += '#' + node.value.joined() + '\n';
@@ -27,7 +39,9 @@ void print_node(const Node& node, std::string& out) {
     }
     if (node.kind == Node::Kind::field) out += node.spelled + ':';
     if (node.kind == Node::Kind::bullet) out.append(static_cast<std::size_t>(node.level), '-');
-    const char* before = node.kind == Node::Kind::bare ? "" : " ";
+    const char* before = node.kind == Node::Kind::bare ? ""
+                         : begins_below_dash(node)     ? "\n  "
+                                                       : " ";
     for (const Slice& slice : node.value.slices) {
         out += before + slice.text;
         before = "\n  ";
