@@ -140,14 +140,37 @@ std::optional<WordAt> class_in(const TextInResume& part) {
     return std::nullopt;
 }
 
-// 16, of `all 16 children`
-std::optional<WordAt> all_served_in(const TextInResume& part) {
+// What is counted at a word of a text.
+using Counts = bool (*)(const TextInResume& part, std::size_t word);
+
+// 16, of `all 16 children`: the number behind `all`, before what is counted.
+std::optional<WordAt> all_in(const TextInResume& part, Counts counts) {
     const auto& words = part.words;
     for (std::size_t i = 1; i + 1 < words.size(); ++i)
         if (part.small(words[i - 1]) == "all" && grouped_number(words[i].word) &&
-            is_one_of(part.small(words[i + 1]), List::those_served))
+            counts(part, i + 1))
             return words[i];
     return std::nullopt;
+}
+
+std::optional<WordAt> all_served_in(const TextInResume& part) {
+    return all_in(part, [](const TextInResume& of, std::size_t i) {
+        return is_one_of(of.small(of.words[i]), List::those_served);
+    });
+}
+
+std::optional<WordAt> all_days_in(const TextInResume& part) {
+    return all_in(part, [](const TextInResume& of, std::size_t i) {
+        return of.small(of.words[i]) == "days";
+    });
+}
+
+// 6, of `all 6 members`, `all 6 team members`
+std::optional<WordAt> all_members_in(const TextInResume& part) {
+    return all_in(part, [](const TextInResume& of, std::size_t i) {
+        const bool team = of.small(of.words[i]) == "team" && i + 1 < of.words.size();
+        return of.small(of.words[team ? i + 1 : i]) == "members";
+    });
 }
 
 // 2, of `2-day event`
@@ -156,16 +179,6 @@ std::optional<WordAt> days_of_event(const TextInResume& part) {
         if (part.small(word).ends_with("-day") &&
             grouped_number(word.word.substr(0, word.word.size() - 4)))
             return WordAt{word.word.substr(0, word.word.size() - 4), word.offset};
-    return std::nullopt;
-}
-
-// 3, of `all 3 days`
-std::optional<WordAt> all_days_in(const TextInResume& part) {
-    const auto& words = part.words;
-    for (std::size_t i = 1; i + 1 < words.size(); ++i)
-        if (part.small(words[i - 1]) == "all" && grouped_number(words[i].word) &&
-            part.small(words[i + 1]) == "days")
-            return words[i];
     return std::nullopt;
 }
 
@@ -216,18 +229,6 @@ std::optional<WordAt> team_in(std::string_view lower) {
     return WordAt{lower.substr(begin, end - begin), begin};
 }
 
-// 6, of `all 6 team members`
-std::optional<WordAt> members_in(const TextInResume& part) {
-    const auto& words = part.words;
-    for (std::size_t i = 1; i + 1 < words.size(); ++i)
-        if (part.small(words[i - 1]) == "all" && grouped_number(words[i].word) &&
-            (part.small(words[i + 1]) == "members" ||
-             (part.small(words[i + 1]) == "team" && i + 2 < words.size() &&
-              part.small(words[i + 2]) == "members")))
-            return words[i];
-    return std::nullopt;
-}
-
 // 2, of `2 classmates`
 std::optional<WordAt> others_in(std::string_view lower) {
     constexpr std::array<std::string_view, 5> others{"classmates", "partners", "teammates", "peers",
@@ -247,7 +248,7 @@ void teams_differ(const ProofContext& context, std::vector<Finding>& findings) {
         const auto team = team_in(lower), others = others_in(lower);
         if (!team && !others) continue;
         auto told = team_in(bullet.part.lower);
-        if (team && !told) told = members_in(bullet.part);
+        if (team && !told) told = all_members_in(bullet.part);
         const WordAt& shown = team ? *team : *others;
         const auto count = grouped_number(shown.word);
         const auto named = told ? grouped_number(told->word) : std::nullopt;
