@@ -2,6 +2,7 @@
 #include "compiler/base/source.hpp"
 #include "compiler/stages/composition/composition.hpp"
 #include "compiler/stages/fit/fit.hpp"
+#include "compiler/stages/fit/side_choice.hpp"
 #include "compiler/stages/fonts/fonts.hpp"
 #include "compiler/stages/lines/paragraph_lines.hpp"
 #include "compiler/stages/model/build.hpp"
@@ -18,6 +19,7 @@
 #include <string>
 #include <utility>
 #include <variant>
+#include <vector>
 
 namespace {
 
@@ -75,16 +77,21 @@ struct Source {
     quoin::theme::Theme theme;
 };
 
+Source read(quoin::Sources& sources, std::uint32_t file, const std::string& theme_name) {
+    quoin::Diagnostics diagnostics;
+    auto resume =
+        quoin::model::build_resume(sources, file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
+    auto theme =
+        quoin::theme::read_theme(sources, std::filesystem::path(QUOIN_DATA_FOLDER) / "themes",
+                                 theme_name, "", {}, diagnostics);
+    return {*std::move(resume), *std::move(theme)};
+}
+
 Source read(const std::string& text) {
     quoin::Sources sources;
     quoin::Diagnostics diagnostics;
     const auto file = sources.add("bench.resume", text, diagnostics);
-    auto resume =
-        quoin::model::build_resume(sources, *file, QUOIN_DATA_FOLDER "/themes/words", diagnostics);
-    auto theme =
-        quoin::theme::read_theme(sources, std::filesystem::path(QUOIN_DATA_FOLDER) / "themes",
-                                 quoin::theme::house_theme, "", {}, diagnostics);
-    return {*std::move(resume), *std::move(theme)};
+    return read(sources, *file, std::string(quoin::theme::house_theme));
 }
 
 quoin::fonts::Fonts& fonts() {
@@ -132,6 +139,33 @@ void compose_text(benchmark::State& state) {
     state.SetComplexityN(words_in(text));
 }
 
+// What stands at the side, how wide it is, and the page of that: in the theme of two columns.
+void fit_two_columns(benchmark::State& state, const char* sample) {
+    using quoin::composition::SidePlan;
+    quoin::Sources sources;
+    quoin::Diagnostics diagnostics;
+    const auto folder = std::filesystem::path(QUOIN_SOURCE_FOLDER) / "samples";
+    const auto file = sources.read(folder / sample, diagnostics);
+    const Source source = read(sources, file.value(), "oystercatcher");
+    const auto composed = [&](const SidePlan& plan) {
+        return quoin::composition::compose(source.resume, source.theme, fonts(), diagnostics,
+                                           nullptr, 0, &plan)
+            .value();
+    };
+    const SidePlan widest = quoin::composition::widest_plan(source.resume, source.theme);
+    const std::vector<bool> none(widest.at_side.size());
+    const auto main = composed({none, widest.width});
+    const auto side = composed(widest);
+    const quoin::fit::SideOffer offer{main, side, widest.at_side, none};
+    const auto& settings = source.resume.settings;
+    const auto chosen = quoin::fit::SideChoice(offer, source.theme, settings).next();
+    const auto page = composed(chosen.value());
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(quoin::fit::SideChoice(offer, source.theme, settings).next());
+        benchmark::DoNotOptimize(quoin::fit::fit(page, source.theme, settings));
+    }
+}
+
 void place_page(benchmark::State& state) {
     const quoin::composition::Composition composition = quoin::synthetic::resume(5, 3, 7);
     const auto result = quoin::fit::fit(composition, quoin::synthetic::theme(), settings_for(1));
@@ -153,6 +187,9 @@ void break_long_paragraph(benchmark::State& state) {
 BENCHMARK(fit_roomy_page)->Unit(benchmark::kMicrosecond);
 BENCHMARK(fit_tight_page)->Unit(benchmark::kMicrosecond);
 BENCHMARK(fit_two_pages)->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(fit_two_columns, nursing, "nursing.resume")->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(fit_two_columns, accounting, "accounting.resume")->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(fit_two_columns, theatre, "theatre-design.resume")->Unit(benchmark::kMicrosecond);
 BENCHMARK(fit_text)->Arg(4)->Arg(8)->Arg(12)->Arg(20)->Arg(40)->Arg(80)->Complexity()->Unit(
     benchmark::kMicrosecond);
 BENCHMARK(compose_text)
