@@ -314,7 +314,7 @@ void third_person_among_plain(const ProofContext& context, std::vector<Finding>&
         else if (verb.ends_with('s'))
             third.push_back(&bullet);
     }
-    if (third.size() * 2 > plain) return; // it may be the page's own way
+    if (third.size() * 2 > plain + 1) return; // it may be the page's own way
     for (const WordedBullet* bullet : third) {
         const std::string verb(bullet->words(bullet->reading.verb));
         report<messages::third_person>(findings, bullet->place(bullet->reading.verb),

@@ -57,6 +57,15 @@ bool stands_before_name(std::string_view text, std::size_t end) {
     return end < text.size() && text[end] == ' ' && is_capitalised(text.substr(end + 1));
 }
 
+// 2000 lb is no year.
+bool stands_before_unit(std::string_view text, std::size_t end) {
+    constexpr std::array<std::string_view, 12> units{"lb",   "lbs",   "pounds", "kg",
+                                                     "tons", "miles", "feet",   "gallons",
+                                                     "ft",   "hours", "liters", "acres"};
+    const auto words = words_in(text.substr(end, std::min<std::size_t>(text.size() - end, 12)));
+    return !words.empty() && is_one_of(words.front().word, units);
+}
+
 // Numbers of four figures and more.
 std::vector<NumberAt> large_numbers(std::string_view text) {
     std::vector<NumberAt> numbers;
@@ -78,8 +87,9 @@ std::vector<NumberAt> large_numbers(std::string_view text) {
         const bool whole = std::string_view(" $(~").find(before) != std::string_view::npos &&
                            std::string_view(" .,;)%").find(after) != std::string_view::npos &&
                            !(end + 1 < text.size() && after == '.' && is_figure(text[end + 1]));
-        if (whole && (grouped || (piece.size() >= 4 && !may_be_year(piece) &&
-                                  !stands_after_name(text, at) && !stands_before_name(text, end))))
+        const bool year = may_be_year(piece) && !stands_before_unit(text, end);
+        if (whole && (grouped || (piece.size() >= 4 && !year && !stands_after_name(text, at) &&
+                                  !stands_before_name(text, end))))
             numbers.push_back({at, std::string(piece), grouped});
         at = end;
     }
@@ -303,11 +313,13 @@ bool is_ten_or_less(std::string_view word) {
     return is_one_of(word, small);
 }
 
-bool is_over_ten(std::string_view word) {
-    constexpr std::array<std::string_view, 9> large{"eleven",   "twelve",  "thirteen",
-                                                    "fourteen", "fifteen", "sixteen",
-                                                    "eighteen", "twenty",  "thirty"};
-    return is_one_of(word, large);
+bool is_over_ten(std::string_view word) { // twelve, forty, forty-one
+    constexpr std::array<std::string_view, 8> tens{"twenty", "thirty",  "forty",  "fifty",
+                                                   "sixty",  "seventy", "eighty", "ninety"};
+    const std::string_view first = word.substr(0, word.find('-'));
+    const auto rest = number_named(word.substr(std::min(first.size() + 1, word.size())));
+    if (is_one_of(first, tens)) return first == word || (rest && *rest < 10);
+    return number_named(word) > 10;
 }
 
 NumbersOfSize count_numbers(const ProofContext& context, std::size_t figures,

@@ -243,7 +243,10 @@ void member_only(const ProofContext& context, std::vector<Finding>& findings) {
         const model::Field* role = position.entry->find(trade::FieldName::role);
         const std::string name = lower_case(plain_in(role));
         if (!role || !is_one_of(name, plain_roles)) continue;
-        if (!std::ranges::all_of(position.entry->bullets, tells_attendance)) continue;
+        if (!std::ranges::all_of(position.entry->bullets, tells_attendance)) {
+            report<messages::more_than_member>(findings, role->place, in_quotes(plain_in(role)));
+            continue;
+        }
         const model::Field* activity = position.entry->find(trade::FieldName::activity);
         report<messages::member_only>(findings, role->place, in_quotes(plain_in(role)),
                                       activity ? in_quotes(plain_in(activity))
@@ -283,9 +286,9 @@ constexpr std::array entry_table{
           "A day's event beside a year's work makes both look slight.", "common practice",
           "dates: Apr 18, 2026", "dates: Jan 2026 - Apr 2026", single_day},
     Check{"member-only", Weight::consider, "entries",
-          "An activity with a role of 'Member' says in a bullet what came of it.",
+          "An activity's role says more than 'Member': the part that you played there.",
           "Employers look at activities for what you took on, not for what you joined.",
-          "common practice", "role: Member, and no bullets", "role: Safety Officer", member_only},
+          "common practice", "role: Member", "role: Safety Officer", member_only},
 };
 
 }

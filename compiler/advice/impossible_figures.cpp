@@ -141,14 +141,23 @@ private:
         if (word(i + 1) == "out" && word(i + 2) == "of" && value_of(word(i + 3))) return i + 3;
         if (!is_count(i) || word(i + 1) != "of") return std::nullopt;
         if (word(i + 2) == "the" && value_of(word(i + 3))) return i + 3;
-        const bool of_them =
-            word(i + 2) == "them" && i > 0 && tokens_[i - 1].kind == english::TokenKind::comma;
+        const bool joined = i > 1 && (tokens_[i - 1].kind == english::TokenKind::comma ||
+                                      word(i - 2) == "and"); // and forwarded 152 of them
+        const bool of_them = word(i + 2) == "them" && joined;
         if (word(i + 2) == "whom" || word(i + 2) == "which" || of_them) return count_before(i);
+        if (word(i + 2) == "those" || word(i + 2) == "these") return counted_before(i, word(i + 3));
         if (!is_count(i + 2) || !is_word(i + 3)) return std::nullopt;
         if (!is_several(i + 3) && !is_several(i + 4)) return std::nullopt;
         for (std::size_t k = i + 3; k < i + 6; ++k)
             if (is_one_of(word(k), List::kinds_of_things) || word(k) == "each") return std::nullopt;
         return i + 2;
+    }
+
+    // `all 6 guides`, before `8 of those guides`
+    std::optional<std::size_t> counted_before(std::size_t i, std::string_view things) const {
+        while (i-- > 0)
+            if (is_count(i) && word(i + 1) == things) return i;
+        return std::nullopt;
     }
 
     // `64 volunteers, 71 of whom`; of `them`, the largest that they may be some of: 48 students in

@@ -40,6 +40,7 @@ public:
             }
             if (is_colon(i) || is(i, TokenKind::open)) look_at_list(i, findings);
             if (is_colon(i)) look_at_budget(i, findings);
+            if (is(i, TokenKind::open)) look_at_parts_named(i, findings);
             if (word(i) == "a" || word(i) == "per") look_at_rate(i, findings);
             if (word(i) == "hours") look_at_hours(i, context, findings);
         }
@@ -108,6 +109,30 @@ private:
             last = i;
         }
         if (parts > 1 && sum > *all) tell<messages::more_than_whole>(whole, last, findings);
+    }
+
+    // `Surveyed 240 riders (150 students and 80 staff)`: nothing but parts, the last behind `and`.
+    void look_at_parts_named(std::size_t open, std::vector<Finding>& findings) const {
+        constexpr std::size_t near = 3;
+        std::size_t whole = open;
+        while (whole > 0 && whole + near > open && !count_at(whole))
+            --whole;
+        const auto all = count_at(whole);
+        if (!all || whole + 1 == open) return;
+        double sum = 0;
+        bool joined = false;
+        std::size_t i = open + 1;
+        for (; i < tokens_.size() && !is(i, TokenKind::close); ++i) {
+            if (is(i, TokenKind::comma)) continue;
+            joined = joined || word(i) == "and";
+            const bool begins =
+                i == open + 1 || is(i - 1, TokenKind::comma) || word(i - 1) == "and";
+            const auto part = begins && word(i) != "and" ? count_at(i) : std::nullopt;
+            if (begins && word(i) != "and" && (!part || !is(i + 1, TokenKind::word))) return;
+            if (!begins && !is(i, TokenKind::word)) return;
+            sum += part.value_or(0);
+        }
+        if (joined && sum != *all) tell<messages::other_total>(whole, i - 1, findings);
     }
 
     // `Manage $3,200 budget: $1,450 for hull, $900 for drive, and $650 for travel`

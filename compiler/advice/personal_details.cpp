@@ -194,6 +194,14 @@ bool tells_rating(std::string_view clause) {
            has_phrase(what, "service-connected");
 }
 
+// "married senior in social work": which kind of person, and nothing that was married or widowed.
+bool is_kind_of_person(std::string_view start) {
+    constexpr std::array<std::string_view, 3> kinds{"married", "divorced", "widowed"};
+    const auto words = words_in(start);
+    return words.size() > 1 && is_one_of(words[0].word, kinds) &&
+           is_one_of(words[1].word, List::persons);
+}
+
 // "married with two children", "single, no children"
 bool tells_family(const Clause& clause) {
     constexpr std::size_t near = 40; // bytes
@@ -203,7 +211,8 @@ bool tells_family(const Clause& clause) {
          {"single mother", "single father", "single parent", "single mom", "single dad"})
         if (has_phrase(clause.text, alone)) return true;
     const std::string_view start = clause.rest.substr(0, near);
-    if (is_parent(start) || (clause.first && is_at_home(start))) return true;
+    if (is_parent(start) || (clause.first && (is_at_home(start) || is_kind_of_person(start))))
+        return true;
     if (!begins_with(start, "married") && !begins_with(start, "single")) return false;
     const std::string_view then = after(start, start.substr(0, start.find_first_of(" ,")));
     const bool joined = then.starts_with(',') || begins_with(then, "with") ||

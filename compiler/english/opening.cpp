@@ -357,8 +357,17 @@ private:
         return at(i, Opening::unsure);
     }
 
+    // `Cut shrink 12%`, `Cut spend from 9 to 4`: by how much a noun of one word was changed.
+    bool changes_amount(std::size_t i) const {
+        const bool joined = s_.is_word(i + 2, {"by", "from"});
+        const std::size_t amount = joined ? i + 3 : i + 2;
+        if (s_.token(i + 1).kind != TokenKind::word || !s_.is_figure(amount)) return false;
+        return s_.word(amount).ends_with('%') || s_.is_word(amount + 1, {"to"});
+    }
+
     OpeningReading present(std::size_t i) {
         const VerbForms& forms = s_.forms(i);
+        if (forms.either_tense() && changes_amount(i)) return verb_reading(i);
         switch (read_homograph(s_, i)) {
         case Homograph::verb:
             return verb_reading(i);

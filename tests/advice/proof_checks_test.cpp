@@ -146,7 +146,8 @@ const Case cases[] = {
     {"single-day", "dates: Jan 2026 - present", "dates: Apr 18, 2026", "a single day"},
     {"single-day", "dates: Jan 2026 - present", "dates: Apr 2026", ""},
     {"member-only", "section: Skills", "activity: Kayak Club\nrole: Member\ndates: Jan 2025 - Dec 2025\n\nsection: Skills", "'Member' is all that is said"},
-    {"member-only", "section: Skills", "activity: Kayak Club\nrole: Member\ndates: Jan 2025 - Dec 2025\n- Built 2 boats\n\nsection: Skills", ""},
+    {"member-only", "section: Skills", "activity: Kayak Club\nrole: Member\ndates: Jan 2025 - Dec 2025\n- Built 2 boats\n\nsection: Skills", "'Member' hides what"},
+    {"member-only", "section: Skills", "activity: Kayak Club\nrole: Boat Builder\ndates: Jan 2025 - Dec 2025\n- Built 2 boats\n\nsection: Skills", ""},
     // wording: these have tests of their own, tests/advice/wording_checks_test.cpp
     {"tense", "- Counted 212", "- Count 212", "present"},
     {"tense", "- Counted 212", "- Tallied 212", ""},
