@@ -335,12 +335,26 @@ void tense(const ProofContext& context, std::vector<Finding>& findings) {
     third_person_among_plain(context, findings);
 }
 
+// `Test balance of 36 rowers`, in work that goes on and whose other bullets all open with verbs.
+bool is_plain_among_deeds(const WordedBullet& bullet, const ProofContext& context) {
+    const model::Entry* entry = bullet.position.entry;
+    const std::string word = lower_case(bullet.words(bullet.reading.verb));
+    if (when_done(*entry, context) != WhenDone::current || context.language.base_of(word) != word)
+        return false;
+    std::size_t deeds = 0, others = 0;
+    for (const WordedBullet& other : context.bullets)
+        if (other.position.entry == entry && &other != &bullet)
+            ++(opens_with_verb(other.reading.opening) ? deeds : others);
+    return deeds > 0 && others == 0;
+}
+
 void action_verb(const ProofContext& context, std::vector<Finding>& findings) {
     for (const WordedBullet& bullet : bullets_under(context, {experience, projects, activities})) {
         if (bullet.reading.opening != Opening::no_verb || bullet.bullet->level > 1) continue;
         const std::string verb = verb_of(bullet, context);
         const std::string_view opening = bullet.words(bullet.reading.verb);
         if (verb == opening) continue; // `Rough in boxes`: a verb after all
+        if (is_plain_among_deeds(bullet, context)) continue;
         report<messages::no_verb>(findings, bullet.place(bullet.reading.verb), in_quotes(opening))
             .suggestion = verb.empty() ? fill<messages::begin_with_verb>()
                                        : fill<messages::begin_with>(in_quotes(verb));

@@ -284,7 +284,8 @@ std::string joined_term(const TextInResume& part, std::size_t i) {
     const WordAt &word = part.words[i], &next = part.words[i + 1];
     if (word.offset + word.word.size() + 1 != next.offset) return {};
     const std::string first(part.small(word)), second(part.small(next));
-    return is_one_of(first + second, List::joined_terms) ? first + '-' + second : std::string();
+    return is_one_of(singular(first + second), List::joined_terms) ? first + '-' + second
+                                                                   : std::string();
 }
 
 std::set<std::string> hyphenated_terms(const TextsRead& texts) {

@@ -223,6 +223,10 @@ DegreeReading read_short(const std::vector<std::string>& words, std::string_view
         return malformed(words[0] + " in " + words_from(words, 1), fill<messages::in_left_out>(),
                          true);
     const std::string rest = lower_case(words_from(words, 1));
+    if (words.size() > 2 && lower_case(words[1]) == "of" &&
+        is_capitalised(words[2])) // BA of English
+        return malformed(words[0] + " in " + words_from(words, 2), fill<messages::of_for_in>(),
+                         false);
     if (letters != "bs" && letters != "bsc") return {};
     if (rest == "in arts" || rest == "in art" || rest == "in liberal arts")
         return {DegreeVerdict::malformed,

@@ -229,6 +229,27 @@ private:
             other = other_amount(claimed, told);
         }
         if (found && other) tell(text, clause, offset, amount, *found, *other);
+        if (!found) look_for_noun(amount, clause, offset, text);
+    }
+
+    // `46 agents`, of which one bullet alone tells, and has 26.
+    void look_for_noun(const ToldAmount& amount, std::string_view clause, std::size_t offset,
+                       const model::Text& text) {
+        if (amount.kind != ' ' || amount.of.size() != 1) return;
+        const WordedBullet* found = nullptr;
+        std::optional<ToldAmount> other;
+        for (const WordedBullet& bullet : context_.bullets) {
+            if (!has_digit(bullet.text)) continue;
+            for (ToldAmount& told : ToldAmounts(bullet.text, stemmer_).read()) {
+                if (told.of != amount.of) continue;
+                const std::string_view before(bullet.part.lower.data(), told.at);
+                if (found || told.rate != amount.rate || is_rounded(before)) return;
+                found = &bullet;
+                other = std::move(told);
+            }
+        }
+        if (found && other->value != amount.value)
+            tell(text, clause, offset, amount, *found, *other);
     }
 
     // `from 6.1% to 2.3%` here, and `from 6.1% to 3.2%` in the bullet that tells of the same.

@@ -169,9 +169,8 @@ inline constexpr FindingRow single_day{
 inline constexpr FindingRow member_only{
     "{} is all that is said of {}",
     "if you led, planned or made something there, say so in a bullet"};
-inline constexpr FindingRow more_than_member{
-    "{} hides what the bullets below it tell",
-    "name the part that you played, if you may: Event Planner, Peer Reviewer"};
+inline constexpr FindingRow more_than_member{"{} hides what the bullets below it tell",
+                                             "name the part that you played: Event Planner"};
 inline constexpr Message this_activity = "this activity";
 inline constexpr Message this_entry = "this entry";
 

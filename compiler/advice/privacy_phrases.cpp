@@ -136,6 +136,8 @@ std::optional<std::string_view> bare_number(std::string_view after) {
     constexpr std::size_t most_letters = 3, least_figures = 5;
     after = skipped(after, " :,-");
     if (after.starts_with('(')) after.remove_prefix(1);
+    for (const std::string_view sign : {"no. ", "no.", "number "})
+        if (after.starts_with(sign)) after.remove_prefix(sign.size());
     if (after.size() > 3 && is_ascii_letter(after[0]) && is_ascii_letter(after[1]) &&
         after[2] == ' ')
         after.remove_prefix(3); // a state

@@ -6,6 +6,7 @@
 #include "compiler/base/message.hpp"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace quoin::advice {
@@ -77,6 +78,7 @@ private:
         if (item.size() == 2 && !plurals && !among_plurals) return false;
         if (opens_with_verbs(comma, item, after.front().word)) return true;
         if (are_gerunds(comma, item.front().word, after.front().word)) return true;
+        if (follows_preposition(comma) && item.size() == 1) return !goes_on(next);
         if (may_be_verb(item.front().word, after.front().word)) return false;
         if (follows_fragment(comma, item.back().word, after.front().word)) return false;
         return !opens_with_adverbial(comma) && !goes_on(next);
@@ -110,6 +112,16 @@ private:
         };
         return !before.empty() && is_gerund(before.back().word) && is_gerund(item) &&
                is_gerund(after);
+    }
+
+    // in reading, spelling and grammar: right behind it no verb stands
+    bool follows_preposition(std::size_t comma) const {
+        constexpr std::array<std::string_view, 7> prepositions{"in",    "of",   "for",  "on",
+                                                               "about", "with", "among"};
+        const std::size_t begin = comma > longest_word ? comma - longest_word : 0;
+        const auto before = words_in(text_.substr(begin, comma - begin));
+        return before.size() > 2 && is_one_of(before[before.size() - 2].word, prepositions) &&
+               language_.in_use(lower_case(before.back().word));
     }
 
     // History student, archives and exhibits: a pair of another kind than what stands before it.

@@ -73,7 +73,9 @@ private:
         std::size_t i = joiner + 1;
         if (joins(i)) return; // the last of several joiners is the one that counts
         const bool adjacent = last_verb_ + 1 == joiner || is_joined_to_last(joiner);
+        const bool since = s_.is_word(i, {"now"}) && !s_.is(joiner, w::conjunction);
         i = s_.past_adverbs(i);
+        if (since && s_.forms(i).participle) return; // stories, now shared with 2 others
         if (s_.is_word(i, {"ages", "age", "aged"}) && s_.is_number(i + 1)) return; // ages 4 to 11
         if (is_multiple(i, joiner)) return;
         const VerbTense tense = s_.is(i, w::be) ? be_tense(i) : tense_of(i, joiner, adjacent);
