@@ -1,5 +1,6 @@
 #include "compiler/commands/pager.hpp"
 
+#include "compiler/base/programs.hpp"
 #include "compiler/commands/printing.hpp"
 
 #include <sys/wait.h>
@@ -39,8 +40,12 @@ private:
     Handler pipe_, keys_;
 };
 
-// False if there is no such program.
+// False if there is no such program. The shell that reads PAGER, which may have options, looks
+// where quoin itself does: an empty PATH would be the working folder.
 bool page(const std::string& pager, std::string_view text) {
+    const std::string path = program_path();
+    if (path.empty()) return false;
+    ::setenv("PATH", path.c_str(), 1);
     ::setenv("LESS", "FRX", 0); // a text of one screen is shown and left
     std::FILE* reader = ::popen(pager.c_str(), "w");
     if (reader == nullptr) return false;

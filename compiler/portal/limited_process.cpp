@@ -3,6 +3,7 @@
 #include "compiler/portal/limited_process.hpp"
 
 #include "compiler/base/descriptor.hpp"
+#include "compiler/base/programs.hpp"
 
 #include <fcntl.h>
 #include <poll.h>
@@ -16,9 +17,7 @@
 #include <array>
 #include <cerrno>
 #include <csignal>
-#include <cstdlib>
 #include <memory>
-#include <string_view>
 #include <system_error>
 #include <utility>
 
@@ -47,20 +46,6 @@ struct Pipe {
         ::fcntl(ends[0], F_SETFL, O_NONBLOCK);
     }
 };
-
-// Empty if it is nowhere.
-std::string program_of(std::string_view name) {
-    const char* given = std::getenv("PATH");
-    std::string_view path = given ? given : "/usr/bin:/bin";
-    while (!path.empty()) {
-        const std::size_t end = std::min(path.find(':'), path.size());
-        std::string program = std::string(path.substr(0, end)) + '/' + std::string(name);
-        if (end > 0 && program.front() == '/' && ::access(program.c_str(), X_OK) == 0)
-            return program;
-        path.remove_prefix(std::min(end + 1, path.size()));
-    }
-    return {};
-}
 
 struct Call { // made before the fork, for after it nothing may be allocated
     std::string program;
@@ -278,7 +263,7 @@ std::vector<ToolResult> run_limited(std::span<const Tool> tools, const ToolLimit
             if (!std::ranges::all_of(results, is_well)) next = tools.size();
             continue;
         }
-        std::string program = program_of(tools[next].name);
+        std::string program = find_program(tools[next].name);
         if (program.empty())
             results[next].end = ToolEnd::missing;
         else

@@ -9,6 +9,7 @@ long run is. Colours are for terminals, unless asked for: https://no-color.org.
 """
 
 import os
+import pathlib
 import pty
 import re
 import subprocess
@@ -74,6 +75,18 @@ def check_pager(tally):
     with tempfile.TemporaryDirectory(prefix="outside-") as folder:
         status, said = on_terminal([QUOIN, "help", "markup"], PAGER="head -1", TMPDIR=folder)
         tally.check(status == 0 and said.startswith("The résumé markup"), "a pager that is left early", said)
+        check_planted_pager(tally, pathlib.Path(folder), plain)
+
+
+def check_planted_pager(tally, folder, plain):
+    """A program of the pager's name in the working folder is not run, whatever PATH says."""
+    (folder / "less").write_text("#!/bin/sh\necho planted\n")
+    (folder / "less").chmod(0o755)
+    for path in (".:/usr/bin:/bin", ":/usr/bin:/bin", ".", ""):
+        words = ["/usr/bin/env", "-C", folder, "-u", "PAGER", QUOIN, "help", "set"]
+        status, said = on_terminal(words, PATH=path, TERM="dumb", LESS="FRXE")
+        shown = "planted" not in said and plain.splitlines()[0] in said
+        tally.check(status == 0 and shown, f"no pager of the working folder with PATH={path!r}", said[:200])
 
 
 def check_outputs(tally):
