@@ -27,11 +27,18 @@ struct Open { // a part of the search that is still to be looked into
     }
 };
 
+// Pieces looked at to improve what the bounds take, as many as some bounds look at themselves.
+std::size_t looks_for(const Problem& problem, std::size_t bounds) {
+    constexpr std::size_t for_each_bound = 16;
+    return for_each_bound * bounds * (problem.pieces.size() + 1);
+}
+
 class Search {
 public:
     Search(const Problem& problem, std::size_t bounds)
         : problem_(problem), parts_(parts_of(problem)), relaxation_(problem, parts_),
-          improver_(problem, parts_, relaxation_), arrangement_(problem, parts_), left_(bounds) {
+          improver_(problem, parts_, relaxation_, looks_for(problem, bounds)),
+          arrangement_(problem, parts_), left_(bounds) {
         double heights = 0;
         for (const Piece& piece : problem.pieces)
             heights += static_cast<double>(piece.height);

@@ -1,5 +1,8 @@
 // The choice against all choices there are, and against its rules.
 #include "compiler/tailoring/choose.hpp"
+#include "compiler/tailoring/fixing.hpp"
+#include "compiler/tailoring/improve.hpp"
+#include "compiler/tailoring/relaxation.hpp"
 #include "tests/fixtures/tries.hpp"
 #include "tests/tailoring/problems.hpp"
 
@@ -87,4 +90,35 @@ TEST_CASE("choosing: the same answer every time") {
     REQUIRE(second);
     CHECK(first->taken == second->taken);
     CHECK(first->bound == second->bound);
+}
+
+TEST_CASE("choosing: of more than anybody could choose from, what is looked at has an end") {
+    for (const double part : {0.02, 0.3, 0.9}) {
+        Maker maker(11);
+        const Problem problem = maker.problem({90, 4, 7, 12, part});
+        CAPTURE(part);
+        REQUIRE(problem.pieces.size() > 1000);
+        const auto chosen = quoin::tailoring::choose(problem, 60);
+        if (!chosen) continue;
+        CHECK(is_lawful(problem, chosen->taken));
+        CHECK(height_of(problem, chosen->taken) <= problem.capacity);
+    }
+}
+
+TEST_CASE("choosing: once there were looks enough, what each is worth decides what goes") {
+    Problem problem;
+    for (const std::int64_t worth : {9, 1, 7, 3, 8})
+        problem.pieces.push_back({.height = 10, .worth = worth});
+    problem.capacity = 30;
+    const auto parts = parts_of(problem);
+    quoin::tailoring::Relaxation relaxation(problem, parts);
+    relaxation.bound({0, {}}, quoin::tailoring::Fixing(problem, parts));
+    for (const std::size_t looks : {0U, 1U, 1000U}) {
+        quoin::tailoring::Arrangement arrangement(problem, parts);
+        arrangement.assign(Taken(problem.pieces.size(), true));
+        quoin::tailoring::Improver improver(problem, parts, relaxation, looks);
+        CAPTURE(looks);
+        CHECK(improver.lower(arrangement));
+        CHECK(arrangement.taken() == Taken{true, false, true, false, true});
+    }
 }
