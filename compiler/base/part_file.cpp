@@ -173,7 +173,8 @@ int PartFile::open(const fs::path& name) {
 
 PartFile::PartFile(PartFile&& other) noexcept
     : target_(std::move(other.target_)), name_(std::exchange(other.name_, {})),
-      file_(std::move(other.file_)), error_(other.error_), slot_(std::exchange(other.slot_, -1)) {}
+      file_(std::move(other.file_)), old_(std::move(other.old_)), is_new_(other.is_new_),
+      error_(other.error_), slot_(std::exchange(other.slot_, -1)) {}
 
 PartFile::~PartFile() {
     if (!name_.empty()) ::unlink(name_.c_str());
@@ -189,11 +190,31 @@ int PartFile::write_safely(std::string_view bytes) {
     return copy.number() >= 0 && copy.close() ? 0 : errno;
 }
 
-int PartFile::put_in_place() {
+// Whether the part file and its target have changed places.
+bool PartFile::keep_old() {
+    Descriptor old(open_calmly(target_.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK));
+    if (old.number() < 0 || !lock(old.number())) return false;
+    if (::renameat2(AT_FDCWD, name_.c_str(), AT_FDCWD, target_.c_str(), RENAME_EXCHANGE) != 0)
+        return false;
+    old_ = std::move(old);
+    return true;
+}
+
+int PartFile::put_in_place(bool keeps_old) {
+    struct stat there {};
+    is_new_ = keeps_old && ::lstat(target_.c_str(), &there) != 0 && errno == ENOENT;
+    if (keeps_old && !is_new_ && keep_old()) return 0;
     if (::rename(name_.c_str(), target_.c_str()) != 0) return errno;
     name_.clear();
     free_slot(std::exchange(slot_, -1));
     return 0;
+}
+
+void PartFile::put_back() {
+    if (old_.number() >= 0 && is_named(old_.number(), name_) && is_named(number(), target_))
+        ::renameat2(AT_FDCWD, name_.c_str(), AT_FDCWD, target_.c_str(), RENAME_EXCHANGE);
+    else if (is_new_ && name_.empty() && is_named(number(), target_))
+        ::unlink(target_.c_str());
 }
 
 int write_all(int descriptor, std::string_view bytes) {

@@ -23,14 +23,20 @@ public:
 
     // Each is 0, or the error number.
     int write_safely(std::string_view bytes); // all of it, and down to the disk
-    int put_in_place();                       // as its target, which it replaces
+    // As its target, which it replaces; the target that was there is kept in the part file's place,
+    // where the file system can, for as long as this is there.
+    int put_in_place(bool keeps_old = false);
+    void put_back(); // what was kept; where nothing was there, there is nothing again
 
 private:
     int open(const std::filesystem::path& name);
+    bool keep_old();
 
     std::filesystem::path target_;
     std::string name_; // empty: nothing to take away
     Descriptor file_;
+    Descriptor old_; // the target that was there, held by a lock like a part file
+    bool is_new_ = false;
     int error_ = 0;
     int slot_ = -1; // where a handler of signals finds the name
 };

@@ -165,12 +165,24 @@ std::optional<std::string> write_directly(const FileOutput& output) {
     return std::nullopt;
 }
 
-std::optional<std::string> put_in_place(Prepared& prepared) {
+std::optional<std::string> put_in_place(Prepared& prepared, bool is_last) {
     const FileOutput& output = *prepared.output;
     if (output.over && !still_holds(output.target, *output.over))
         return fault(output.target, fill<messages::changed_meanwhile>());
-    if (const int error = prepared.part->put_in_place())
+    if (const int error = prepared.part->put_in_place(!is_last))
         return own_fault(output, error, output.target);
+    return std::nullopt;
+}
+
+// One after the other: where one cannot be, those before it are put back.
+std::optional<std::string> put_all_in_place(const std::vector<Prepared*>& parts) {
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        auto why = put_in_place(*parts[i], i + 1 == parts.size());
+        if (!why) continue;
+        while (i > 0)
+            parts[--i]->part->put_back();
+        return why;
+    }
     return std::nullopt;
 }
 
@@ -190,10 +202,10 @@ std::optional<std::string> write_files(std::span<const FileOutput> outputs) {
     for (const Prepared& each : all)
         if (!each.part)
             if (auto why = write_directly(*each.output)) return why;
+    std::vector<Prepared*> parts;
     for (Prepared& each : all)
-        if (each.part)
-            if (auto why = put_in_place(each)) return why;
-    return std::nullopt;
+        if (each.part) parts.push_back(&each);
+    return put_all_in_place(parts);
 }
 
 std::optional<std::string> write_file(const std::string& target, std::string_view bytes) {

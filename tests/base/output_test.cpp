@@ -257,6 +257,24 @@ TEST_SUITE("output") {
         CHECK(folder.files() == 2);
     }
 
+    TEST_CASE("where a later output cannot be put in place, those before it are put back") {
+        const Folder folder;
+        const std::string old_one = folder / "a.pdf", new_one = folder / "a.txt",
+                          changed = folder / "a.d", before = "as it was read\n";
+        put(old_one, "last good");
+        put(changed, "edited meanwhile\n");
+        const FileOutput outputs[] = {
+            {old_one, "new"}, {new_one, "new"}, {changed, "new", &before}};
+        CHECK(write_files(outputs).has_value());
+        CHECK(read(old_one) == "last good");
+        CHECK(read(changed) == "edited meanwhile\n");
+        CHECK(folder.files() == 2);
+        put(changed, before);
+        CHECK_FALSE(write_files(outputs).has_value());
+        CHECK(read(old_one) + read(new_one) + read(changed) == "newnewnew");
+        CHECK(folder.files() == 3);
+    }
+
     TEST_CASE("an edit made meanwhile is not written over") {
         const Folder folder;
         const std::string file = folder / "a.resume", before = "name: Ana\n", other = "name: Bo\n";
