@@ -1,7 +1,6 @@
-// What stands around the stages: depfiles and the plan of outputs. The program as a whole is tested
+// What stands around the stages: the plan of outputs. The program as a whole is tested
 // from outside, in tests/outside.
 #include "compiler/commands/outputs.hpp"
-#include "compiler/commands/set/depfile.hpp"
 #include "tests/fixtures/run_command.hpp"
 
 #include <doctest/doctest.h>
@@ -16,41 +15,6 @@
 using namespace quoin;
 using namespace quoin::commands;
 using quoin::fixtures::run;
-
-TEST_CASE("depfile: one rule, and an empty rule for each prerequisite") {
-    const std::string targets[] = {"a.pdf", "a.txt"};
-    const std::filesystem::path prerequisites[] = {"a.resume", "shared/b.resume"};
-    CHECK(depfile(targets, prerequisites) ==
-          "a.pdf a.txt: \\\n  a.resume \\\n  shared/b.resume\n\na.resume:\n\nshared/b.resume:\n");
-}
-
-// GNU make 4.3 as the outside reader: it takes the names apart again.
-TEST_CASE("depfile: GNU make reads back each name") {
-    const auto folder = std::filesystem::temp_directory_path() /
-                        ("quoin depfile test " + std::to_string(::getpid()));
-    std::filesystem::create_directories(folder);
-    for (const std::string name :
-         {"plain", "two words", "hash#mark", "dollar$sign", "back\\slash", "back\\ space", "é — ü",
-          "co:lon", "back\\:colon", "*?[x]", "a&b", "a`b`"}) {
-        const std::string targets[] = {"out.pdf"};
-        const std::filesystem::path prerequisites[] = {name};
-        std::ofstream(folder / name) << "x";
-        std::ofstream(folder / "out.d") << depfile(targets, prerequisites);
-        std::ofstream(folder / "Makefile") << "out.pdf:\n\t@cat '$<'\ninclude out.d\n";
-        CAPTURE(name);
-        CHECK(run("make -s -C '" + folder.string() + "' out.pdf 2>&1") == "x");
-    }
-    std::filesystem::remove_all(folder);
-}
-
-TEST_CASE("depfile: names that make cannot read are told by their sign") {
-    const struct {
-        std::string name, sign;
-    } cases[] = {{"a;b", ";"},   {"a|b", "|"},  {"a%b", "%"}, {"a=b", "="},  {"a\tb", "\t"},
-                 {"a\nb", "\n"}, {"a\\", "\\"}, {"a&", "&"},  {"a b.c", ""}, {"a:b", ""}};
-    for (const auto& one : cases)
-        CHECK(unholdable(one.name) == one.sign);
-}
 
 TEST_CASE("outputs: where they go") {
     struct Case {

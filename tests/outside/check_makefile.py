@@ -9,7 +9,7 @@ import tempfile
 from common import QUOIN, SAMPLES, require_quoin, run
 
 # names of files, and whether make goes on
-NAMES = [("draft.resume", True), ("my-draft_2.resume", True), ("my draft.resume", False),
+NAMES = [("draft.resume", True), ("-x.resume", True), ("--for.resume", True), ("my-draft_2.resume", True), ("my draft.resume", False),
          ("a`touch ran`.resume", False), ("a$(touch ran).resume", False), ("a;touch ran.resume", False),
          ("a'b.resume", False), ('a"b.resume', False), ("a:b.resume", False), ("a%b.resume", False),
          ("a&b.resume", False), ("a$b.resume", False), ("a\\b.resume", False)]

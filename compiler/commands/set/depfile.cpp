@@ -1,6 +1,11 @@
-// GNU make 4.3 is the judge of what a name may hold, and how (tests/outside/check_depfiles.py).
+// GNU make 4.3 is the judge of what a name may hold, and how (tests/commands/depfile_test.cpp).
 #include "compiler/commands/set/depfile.hpp"
 
+#include "compiler/base/ascii.hpp"
+#include "compiler/base/lists.hpp"
+
+#include <algorithm>
+#include <array>
 #include <string_view>
 
 namespace quoin::commands {
@@ -21,12 +26,27 @@ std::string escaped(std::string_view path) {
     return out;
 }
 
+// A target of make's own, such as `.IGNORE`, whose prerequisites are something else to it
+// (section 4.9 of its manual), or what begins a directive.
+bool is_word_of_make(std::string_view path) {
+    constexpr std::array<std::string_view, 2> directives{"define", "undefine"};
+    const bool own = path.starts_with('.') && path.size() > 1 &&
+                     std::ranges::all_of(path.substr(1),
+                                         [](char c) { return is_capital_letter(c) || c == '_'; });
+    return own || is_one_of(path, directives);
+}
+
 }
 
 std::string_view unholdable(std::string_view path) {
-    constexpr std::string_view anywhere = ";|%=\t\n\r", at_end = "\\& ";
+    // what a backslash before a sign of a pattern comes to hangs on whether there is such a file
+    constexpr std::string_view anywhere = ";|%=*?[\t\n\r", at_end = "\\& ";
     const std::size_t at = path.find_first_of(anywhere);
     if (at != std::string_view::npos) return path.substr(at, 1);
+    if (path.starts_with('~')) return path.substr(0, 1); // somebody's home
+    if (is_word_of_make(path)) return path;
+    const std::size_t member = path.find('('); // of an archive: `lib(member)`
+    if (path.ends_with(')') && member != std::string_view::npos) return path.substr(member, 1);
     const bool ends = !path.empty() && at_end.find(path.back()) != std::string_view::npos;
     return ends ? path.substr(path.size() - 1) : std::string_view{};
 }
