@@ -1,16 +1,14 @@
 #include "compiler/commands/outputs.hpp"
 
-#include "compiler/base/lists.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/printing.hpp"
-#include "compiler/office/find.hpp"
+#include "compiler/session/source_names.hpp"
 
 #include <fmt/format.h>
 #include <sys/stat.h>
 
 #include <algorithm>
-#include <array>
 #include <filesystem>
 #include <set>
 #include <system_error>
@@ -18,8 +16,6 @@
 namespace quoin::commands {
 
 namespace {
-
-constexpr std::array<std::string_view, 3> source_suffixes{".resume", ".theme", ".begin"};
 
 std::string with_suffix(const std::string& input, const char* suffix) {
     return std::filesystem::path(input).replace_extension(suffix).string();
@@ -141,16 +137,8 @@ bool would_write_over(const std::string& output, const Sources& sources) {
     return false;
 }
 
-bool is_source(const std::string& output) {
-    const std::filesystem::path path = output;
-    const bool named = is_one_of(path.extension().string(), source_suffixes) ||
-                       path.filename() == office::file_name;
-    std::error_code fault;
-    return named && std::filesystem::exists(path, fault);
-}
-
 bool would_spoil(const std::string& output, const Sources& sources) {
-    return is_source(output) || would_write_over(output, sources);
+    return session::is_source(output) || would_write_over(output, sources);
 }
 
 bool write_beside(const Sources& sources, const std::string& output, const std::string& bytes,

@@ -23,7 +23,6 @@ bool would_write_over(const std::string& output, const Sources& sources);
 // Whether a page or a report would take the place of one of them, or of what by its name is another
 // source: a résumé, a theme, an office's rules.
 bool would_spoil(const std::string& output, const Sources& sources);
-bool is_source(const std::string& output); // by its name, and it is there
 
 // False if it would, or could not be written, which is said for the verb.
 bool write_beside(const Sources& sources, const std::string& output, const std::string& bytes,

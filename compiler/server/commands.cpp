@@ -5,6 +5,7 @@
 #include "compiler/server/heading_lines.hpp"
 #include "compiler/server/messages.hpp"
 #include "compiler/server/uris.hpp"
+#include "compiler/session/source_names.hpp"
 #include "compiler/stages/model/document_time.hpp"
 #include "compiler/stages/pdf/pdf.hpp"
 
@@ -56,6 +57,8 @@ Answer written_beside(const Desk& desk, const session::State& state, std::string
                       const std::string& bytes) {
     std::filesystem::path target = state.read.sources.file(*state.read.file).path;
     target.replace_extension(suffix);
+    if (session::is_source(target))
+        return failed(fill<messages::no_page_over_source>(target.string()));
     if (const auto fault = write_file(target.string(), bytes)) return failed(*fault);
     return Json{{"uri", desk.uri_of(target)}};
 }

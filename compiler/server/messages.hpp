@@ -29,6 +29,8 @@ inline constexpr Message unknown_command = "there is no command {} here";
 inline constexpr Message no_file_to_set =
     "the document is no file yet: save it, and the PDF goes beside it";
 inline constexpr Message no_page = "there is no page of it, as its diagnostics say";
+inline constexpr Message no_page_over_source =
+    "'{}' leads to a source, which a page never replaces";
 inline constexpr Message no_tag_name =
     "{} is no name of a tag; expected letters, figures, '-' and '_', such as 'lab'";
 inline constexpr Message no_tag_here = "no tag stands here; rename one such as 'lab' in '{{lab}}'";

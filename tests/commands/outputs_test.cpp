@@ -7,6 +7,7 @@
 
 #include <filesystem>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace quoin::commands {
@@ -18,6 +19,12 @@ TEST_CASE("outputs: a page or a report takes the place of no source, read or not
         folder.write(name, "name: Ottoline Brandt\n");
     std::filesystem::create_symlink("read.txt", folder.path() / "link.pdf");
     std::filesystem::create_hard_link(folder.path() / "read.txt", folder.path() / "same.pdf");
+    for (const auto& [target, link] : {std::pair("other.resume", "to-other.pdf"),
+                                       {"to-other.pdf", "by-two.pdf"},
+                                       {"own.theme", "to-theme.txt"},
+                                       {"old.pdf", "to-old.pdf"},
+                                       {"gone.resume", "to-gone.pdf"}})
+        std::filesystem::create_symlink(target, folder.path() / link);
     Sources sources;
     Diagnostics diagnostics;
     REQUIRE(sources.read(folder.path() / "read.txt", diagnostics));
@@ -25,12 +32,12 @@ TEST_CASE("outputs: a page or a report takes the place of no source, read or not
         std::string output;
         bool spoils;
     } cases[] = {
-        {"read.txt", true},    {"./read.txt", true},
-        {"link.pdf", true},    {"same.pdf", true},
-        {"own.theme", true},   {"other.resume", true},
-        {"draft.begin", true}, {"office.rules", true},
-        {"old.pdf", false},    {"report.html", false},
-        {"new.pdf", false},    {"new.resume", false}, // nothing is there to be lost
+        {"read.txt", true},     {"./read.txt", true},   {"link.pdf", true},
+        {"same.pdf", true},     {"own.theme", true},    {"other.resume", true},
+        {"draft.begin", true},  {"office.rules", true}, {"to-other.pdf", true},
+        {"by-two.pdf", true},   {"to-theme.txt", true}, {"to-old.pdf", false},
+        {"to-gone.pdf", false}, {"old.pdf", false},     {"report.html", false},
+        {"new.pdf", false},     {"new.resume", false}, // nothing is there to be lost
     };
     for (const auto& one : cases) {
         CAPTURE(one.output);
