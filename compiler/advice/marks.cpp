@@ -76,7 +76,7 @@ pages::Note blank_note(const Finding& finding, std::size_t number) {
 class NoteMaker {
 public:
     NoteMaker(const composition::Composition& composition, const pages::Pages& pages)
-        : composition_(composition), pages_(pages) {}
+        : composition_(composition), areas_(composition, pages) {}
 
     void add(const Finding& finding, std::size_t number) {
         const std::size_t before = notes_.size();
@@ -104,7 +104,7 @@ private:
     }
 
     std::vector<pages::TextArea> areas(const composition::TextBytes& words) const {
-        return text_areas(composition_, pages_, words.paragraph, words.begin, words.end);
+        return areas_.of(words.paragraph, words.begin, words.end);
     }
 
     // The finding's note on a page, of those from `first` on.
@@ -133,7 +133,7 @@ private:
     }
 
     const composition::Composition& composition_;
-    const pages::Pages& pages_;
+    pages::TextAreas areas_;
     std::vector<pages::Note> notes_;
 };
 

@@ -191,11 +191,11 @@ void borrowed_contact(const ProofContext& context, std::vector<Finding>& finding
         if (field.name != trade::FieldName::phone && field.name != trade::FieldName::email)
             continue;
         const std::string lower = lower_case(plain_in(&field));
+        if (lower.find('@') != lower.npos) continue; // mom@ may be hers
         for (WordAt word : words_in(lower)) {
             if (word.word.ends_with("'s")) word.word.remove_suffix(2);
             if (word.word.ends_with("\u2019s")) word.word.remove_suffix(4);
-            const bool in_address = lower.find('@') != lower.npos;
-            if (in_address || !is_one_of(word.word, List::relations)) continue;
+            if (!is_one_of(word.word, List::relations)) continue;
             report<messages::borrowed_contact>(findings, field.place, in_quotes(word.word));
             break;
         }

@@ -326,13 +326,12 @@ bool check_elsewhere(const SpelledWord& spelled, const model::Text& text, const 
 bool is_plain_slip(std::string_view typed, std::string_view meant) { // both in small letters
     if (typed == meant || typed.front() != meant.front() || typed.back() != meant.back())
         return false;
+    const bool longer = meant.size() > typed.size();
+    if (std::max(meant.size(), typed.size()) - std::min(meant.size(), typed.size()) > 1)
+        return false;
     std::string letters(typed), of_meant(meant);
     std::ranges::sort(letters);
     std::ranges::sort(of_meant);
-    if (letters == of_meant) return true;
-    const bool longer = meant.size() > typed.size();
-    if (std::max(meant.size(), typed.size()) - std::min(meant.size(), typed.size()) != 1)
-        return false;
     return longer ? std::ranges::includes(of_meant, letters)
                   : std::ranges::includes(letters, of_meant);
 }
@@ -375,7 +374,8 @@ std::string town_meant(std::string_view word, const std::set<std::string>& towns
 void misspelt_names(const ProofContext& context, std::vector<Finding>& findings) {
     using enum trade::FieldName;
     constexpr std::array institutions{employer, school, issuer, by, venue};
-    std::set<std::string> towns; // of the lines before, in small letters
+    constexpr std::size_t most_towns = 200; // each word is held against all of them
+    std::set<std::string> towns;            // of the lines before, in small letters
     for (const TextInResume& part : context.texts) {
         if (!part.field || !part.field->tags.empty()) continue;
         const bool town = has(part.field->name, trade::Trait::locates);
@@ -384,7 +384,7 @@ void misspelt_names(const ProofContext& context, std::vector<Finding>& findings)
         for (const WordAt& word : part.words) {
             const std::string meant = town ? town_meant(word.word, towns, context.language)
                                            : institution_meant(word.word);
-            if (town && meant.empty()) towns.emplace(part.small(word));
+            if (town && meant.empty() && towns.size() < most_towns) towns.emplace(part.small(word));
             if (meant.empty() ||
                 !american_spelling(lower_case(word.word), context.language).empty() ||
                 is_one_of(part.small(word), context.resume.settings.words))

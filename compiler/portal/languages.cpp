@@ -15,6 +15,19 @@ std::string without_signs(std::string_view word) {
     return straight_apostrophes(folded(trimmed(word, " ():,-")));
 }
 
+bool begins_with_word_of(const model::LocalDates& local, std::string_view text) {
+    for (std::size_t what = 0; what < grammar::dates::local_count; ++what)
+        if (local.length_at(text, static_cast<grammar::dates::Local>(what)) > 0) return true;
+    return false;
+}
+
+// What holds none reads as English does, which is known by then.
+bool holds_word_of(const model::LocalDates& local, std::string_view text) {
+    for (; !text.empty(); text.remove_prefix(first_character(text).length))
+        if (begins_with_word_of(local, text)) return true;
+    return false;
+}
+
 }
 
 std::optional<trade::Holds> PageLanguages::title(std::string_view text) const {
@@ -32,6 +45,7 @@ std::optional<model::DateRange> dates_in_any(std::string_view text,
     auto read = model::read_dates(text);
     if (const auto* dates = std::get_if<model::DateRange>(&read)) return *dates;
     for (const model::LocalDates& local : languages.dates) {
+        if (!holds_word_of(local, text)) continue;
         read = model::read_dates(text, local);
         if (const auto* dates = std::get_if<model::DateRange>(&read)) return *dates;
     }

@@ -11,6 +11,7 @@
 #include "compiler/postings/hidden_styles.hpp"
 #include "compiler/postings/lists.hpp"
 #include "compiler/postings/table_columns.hpp"
+#include "compiler/postings/tag_attributes.hpp"
 
 #include <libxml/HTMLparser.h>
 
@@ -54,7 +55,8 @@ bool is_called(std::string_view classes, List list) {
 
 class PageReader {
 public:
-    std::vector<Line> read(std::string_view html) {
+    std::vector<Line> read(std::string_view page) {
+        const std::string html = with_few_attributes(page);
         htmlSAXHandler calls{};
         calls.startElement = [](void* self, const xmlChar* name, const xmlChar** attributes) {
             static_cast<PageReader*>(self)->start(view_of(name), attributes);

@@ -156,14 +156,15 @@ TEST_CASE("text areas: words stand side by side on their lines, and make up the 
     const composition::Composition& composition = page.one->typeset->composition;
     for (std::uint32_t p = 0; p < composition.paragraphs.size(); ++p) {
         const std::string text = composed::text_of(composition.paragraphs[p]);
+        const pages::TextAreas areas(composition, page.pages);
         std::vector<pages::TextArea> words;
         for (std::size_t begin = 0; begin < text.size();) {
             const std::size_t end = std::min(text.find(' ', begin), text.size());
-            for (const pages::TextArea& area : text_areas(composition, page.pages, p, begin, end))
+            for (const pages::TextArea& area : areas.of(p, begin, end))
                 words.push_back(area);
             begin = end + 1;
         }
-        const auto whole = text_areas(composition, page.pages, p, 0, text.size());
+        const auto whole = areas.of(p, 0, text.size());
         REQUIRE_FALSE(whole.empty());
         CHECK(words.front().left == doctest::Approx(whole.front().left));
         CHECK(words.back().right == doctest::Approx(whole.back().right));
@@ -178,8 +179,9 @@ TEST_CASE("text areas: words stand side by side on their lines, and make up the 
 TEST_CASE("text areas: nothing of nothing") {
     const Marked page = marked(fixtures::clean_resume());
     const composition::Composition& composition = page.one->typeset->composition;
-    CHECK(text_areas(composition, page.pages, 0, 0, 0).empty());
-    CHECK(text_areas(composition, page.pages, 0, 4000, 5000).empty());
+    const pages::TextAreas areas(composition, page.pages);
+    CHECK(areas.of(0, 0, 0).empty());
+    CHECK(areas.of(0, 4000, 5000).empty());
 }
 
 TEST_CASE("flags: on the paper, beside their lines, none over another, rising in a row") {

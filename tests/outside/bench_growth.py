@@ -79,6 +79,20 @@ KINDS = {
                                 filled(n // 2, ENTRY + "- Counted ", lambda _: "ab ", "\n"),
     "honors": lambda n: filled(n, HEAD + "\nsection: Honors\n",
                                lambda i: f"\naward: Prize {i}\nby: Someone {word(i)}\ndates: 2024\n"),
+    "includes": lambda n: filled(n, HEAD + ENTRY, lambda i: (
+        f"include: parts/{i}.resume\n" if i < 60 else bullet(i))),
+    "long name": lambda n: filled(n, "name: ", lambda i: word(i) + " ", "\nemail: ana@b.example\n" + ENTRY + "- Counted\n"),
+    "long address": lambda n: filled(n, HEAD + "address: ", lambda i: word(i) + ", ", "\n" + ENTRY + "- Counted\n"),
+    "long phone": lambda n: filled(n, HEAD + "phone: ", lambda i: word(i) + " ", "\n" + ENTRY + "- Counted\n"),
+    "long place": lambda n: filled(n, HEAD + "\nsection: Experience\n\nrole: Assistant\nemployer: Ellery\ndates: 2024\n"
+                                   "place: ", lambda i: word(i) + ", ", "WA\n- Counted\n"),
+    "long link": lambda n: filled(n, HEAD + "link: a.example/", lambda _: "ab/", "\n" + ENTRY + "- Counted\n"),
+    "one long word": lambda n: filled(n, HEAD + ENTRY + "- Counted ", lambda _: "abc-defgh/", "\n"),
+    "words of one letter": lambda n: filled(n, HEAD + ENTRY + "- Counted ", lambda _: "a ", "\n"),
+    "bar tables": lambda n: filled(n, HEAD + ENTRY, lambda i: f"{word(i)} | {word(i + 1)} | {i}\n"),
+    "repeated skills": lambda n: filled(n, HEAD + "\nsection: Skills\n\n", lambda _: "Tools: Python, R\n"),
+    "prose": lambda n: filled(n, HEAD + "\nsection: Notes\nholds: prose\n",
+                              lambda i: f"\ntext: Counted {word(i)} and {word(i + 1)} at the quay\n"),
     "courses": lambda n: filled(n, HEAD + "\nsection: Education\n\nschool: Ellery State College\n"
                                 "degree: BS in Biology\ngraduation: May 2027\ncourses: ", lambda i: word(i) + "; ", "x\n"),
 }
@@ -102,6 +116,8 @@ POSTINGS = {
     "page of styles": lambda n: filled(n // 2, "<!DOCTYPE html><html><head><style>",
                                        lambda i: f".c{i}{{display:none}}", "</style></head><body>") +
                                 filled(n // 2, "", lambda i: f"<p class=\"c{i} d\">{word(i)}</p>", "</body></html>"),
+    "page of attributes": lambda n: filled(n, "<!DOCTYPE html><html><body><p ", lambda i: f"a{i}=b ",
+                                           ">Python</p></body></html>"),
 }
 
 # Old documents of 1 MiB, which `begin --from` reads.
@@ -115,6 +131,8 @@ OLD = {
     "old blank lines": lambda n: filled(n, OLD_HEAD, lambda _: "\n", "x\n"),
     "old columns": lambda n: filled(n, OLD_HEAD, lambda i: f"{word(i)}            {word(i + 1)}          2024\n"),
     "old contacts": lambda n: filled(n, "Juniper Castellane\n", lambda i: f"{word(i)}@a{i}.example | (360) 555-0142\n"),
+    "old degrees": lambda n: filled(n, "Juniper Castellane\n\nEDUCATION\n", lambda i: (
+        f"BS in {word(i)}, Ellery College, May {2000 + i % 25}, GPA 3.{i % 10}\n")),
     "old dates": lambda n: filled(n, OLD_HEAD, lambda i: f"Jan {1990 + i % 30} - Mar {1990 + i % 31}\n"),
     "old paragraphs": lambda n: filled(n, OLD_HEAD, lambda i: f"{word(i).title()} {word(i + 1)} and {word(i + 2)} "
                                                               f"{word(i + 3)}\n" + "\n" * (i % 5 == 0)),
@@ -148,6 +166,9 @@ OLD_VERBS = {"begin": ("begin", "--from", "given", "-o", "begun.resume")}
 def write_drafts(folder, kind, size):
     """The whole draft; half of it, and the same with every seventh bullet another."""
     (folder / "students").mkdir(exist_ok=True)
+    (folder / "parts").mkdir(exist_ok=True)
+    for number in range(60):  # as many as may be taken in, of a size that they may have together
+        (folder / "parts" / f"{number}.resume").write_text(filled(size // 80, "", bullet))
     for draft in (folder / "draft.resume", folder / "students" / "draft.resume"):
         draft.write_text(KINDS[kind](size))
     half = KINDS[kind](size // 2)

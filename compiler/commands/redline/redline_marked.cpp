@@ -30,11 +30,10 @@ Place place_on_page(const redlining::Change& change, std::uint32_t old_files) {
 std::optional<pages::Note> redline_note(const redlining::Change& change, std::size_t number,
                                         const Place& place,
                                         const composition::Composition& composition,
-                                        const pages::Pages& pages) {
+                                        const pages::TextAreas& text_areas) {
     if (place.line == 0) return std::nullopt;
     for (const composition::TextBytes& words : composition::printed_words(place, composition)) {
-        const auto areas =
-            pages::text_areas(composition, pages, words.paragraph, words.begin, words.end);
+        const auto areas = text_areas.of(words.paragraph, words.begin, words.end);
         if (areas.empty()) continue;
         pages::Note note;
         note.page = areas.front().page;
@@ -53,10 +52,11 @@ std::optional<pages::Note> redline_note(const redlining::Change& change, std::si
 std::vector<pages::Note> redline_notes(const Redline& redline, std::uint32_t old_files,
                                        const composition::Composition& composition,
                                        const pages::Pages& pages) {
+    const pages::TextAreas text_areas(composition, pages);
     std::vector<pages::Note> notes;
     for (std::size_t number = 1; const redlining::Change& change : redline.changes) {
-        if (auto note =
-                redline_note(change, number, place_on_page(change, old_files), composition, pages))
+        if (auto note = redline_note(change, number, place_on_page(change, old_files), composition,
+                                     text_areas))
             notes.push_back(*std::move(note));
         ++number;
     }

@@ -46,8 +46,16 @@ constexpr std::array<std::string_view, 24> leaning = {
     "of", "on", "or",  "per", "than", "that", "the", "to",   "over", "via",  "vs",  "with"};
 constexpr std::size_t longest_leaning = 4;
 
+// The last word before a line's end; of one that is longer than any, such as a link, its end.
+std::string_view last_piece(std::string_view before) {
+    constexpr std::size_t longest = 200;
+    const std::size_t looked_at = std::min(before.size(), longest);
+    const std::string_view near = before.substr(before.size() - looked_at);
+    return near.substr(near.find_last_of(' ') + 1); // npos + 1 is 0
+}
+
 bool leans(std::string_view before) { // the text before a line's end, its spaces taken off
-    std::string word(before.substr(before.find_last_of(' ') + 1)); // npos + 1 is 0
+    std::string word(last_piece(before));
     if (word.size() > longest_leaning) return false;
     std::ranges::transform(word, word.begin(), small_letter);
     return is_one_of(word, leaning);
@@ -61,9 +69,9 @@ bool begins_with_capital(std::string_view word) {
     return !word.empty() && category_of_first(word) == UTF8PROC_CATEGORY_LU;
 }
 
-// The last word before a line's end, brackets and quotation marks before it taken off.
+// Brackets and quotation marks before it taken off.
 std::string_view last_word(std::string_view before) {
-    before.remove_prefix(before.find_last_of(' ') + 1); // npos + 1 is 0
+    before = last_piece(before);
     constexpr std::array<std::string_view, 4> signs = {"(", "[", "“", "‘"};
     for (const std::string_view sign : signs)
         if (before.starts_with(sign)) before.remove_prefix(sign.size());
@@ -96,7 +104,7 @@ double opening_penalty(std::string_view before) {
         return !text.empty() && signs.find(text.back()) != signs.npos ? within_opening : 0;
     };
     const std::string_view rest =
-        without_spaces_after(before.substr(0, before.find_last_of(' ') + 1));
+        without_spaces_after(before.substr(0, before.size() - last_piece(before).size()));
     return penalty_after(before) > 0 ? 0 : penalty_after(rest);
 }
 
@@ -134,11 +142,11 @@ bool ends_comma_item(std::string_view before) {
 std::size_t separator_at_end(std::string_view before) {
     const std::size_t end = before.find_last_not_of(' ');
     if (end == std::string_view::npos) return 0;
-    const std::size_t space = before.find_last_of(' ', end);
-    if (space == std::string_view::npos) return 0;
-    const bool parts = is_separator(before.substr(space + 1, end - space)) &&
-                       before.find_last_not_of(' ', space) != std::string_view::npos;
-    return parts ? before.size() - space - 1 : 0;
+    const std::string_view word = last_piece(before.substr(0, end + 1));
+    const std::size_t begin = end + 1 - word.size();
+    const bool parts = begin > 0 && is_separator(word) &&
+                       before.find_last_not_of(' ', begin - 1) != std::string_view::npos;
+    return parts ? before.size() - begin : 0;
 }
 
 // A sign that parts two things stays with what it follows.
@@ -150,8 +158,10 @@ bool begins_with_separator(std::string_view rest) {
 }
 
 bool parts_compound(std::string_view before, std::string_view after) {
-    const std::string_view begin = last_word(before), end = after.substr(0, after.find(' '));
-    return before.ends_with('-') && begin.size() + end.size() <= longest_whole_compound;
+    if (!before.ends_with('-')) return false;
+    const std::string_view near = after.substr(0, longest_whole_compound);
+    const std::string_view begin = last_word(before), end = near.substr(0, near.find(' '));
+    return begin.size() + end.size() <= longest_whole_compound;
 }
 
 bool is_kept(const LineEndText& text, std::size_t offset) {

@@ -1,6 +1,7 @@
 // Words are compared folded: in small letters without accents.
 #include "compiler/stages/model/local_dates.hpp"
 
+#include "compiler/base/ascii.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <algorithm>
@@ -37,10 +38,19 @@ std::string_view letters_at(std::string_view text) {
     return text.substr(0, length);
 }
 
+// Whether a word may stand there by its first letter, which is cheap to tell: a letter of ASCII is
+// folded to its small form, and what it may be folded from otherwise is looked at.
+bool may_begin(std::string_view text, std::string_view word) {
+    if (text.empty() || word.empty()) return false;
+    const bool ascii = static_cast<unsigned char>(text.front()) < 0x80;
+    return !ascii || small_letter(text.front()) == word.front();
+}
+
 // Bytes of the word at the front of the text; 0 if it is not there. Folding keeps the count of
 // characters in the languages that there are words for, but for the German ß, which no word here
 // has.
 std::size_t length_of(const std::string& word, std::string_view text) {
+    if (!may_begin(text, word)) return 0;
     std::size_t length = 0;
     for (std::size_t left = characters_in(word); left > 0; --left) {
         if (length >= text.size()) return 0;
@@ -139,6 +149,9 @@ bool LocalDates::is_never_shortened(int month) const {
 
 std::optional<trade::NamedMonth> LocalDates::month(std::string_view word) const {
     constexpr std::size_t least = 3;
+    if (std::ranges::none_of(months_,
+                             [&](const std::string& month) { return may_begin(word, month); }))
+        return std::nullopt;
     const std::string name = folded(letters_at(word));
     if (name.size() < least || months_.front().empty()) return std::nullopt;
     std::optional<trade::NamedMonth> found;

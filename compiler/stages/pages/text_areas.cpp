@@ -61,24 +61,45 @@ std::vector<std::size_t> text_begins(const composition::Paragraph& paragraph) {
     return begins;
 }
 
-std::vector<TextArea> text_areas(const composition::Composition& composition, const Pages& pages,
-                                 std::uint32_t paragraph, std::size_t begin, std::size_t end) {
-    const composition::Paragraph& text = composition.paragraphs.at(paragraph);
-    const std::vector<std::size_t> begins = text_begins(text);
-    std::vector<TextArea> areas;
+TextAreas::TextAreas(const composition::Composition& composition, const Pages& pages)
+    : composition_(composition), placed_(composition.paragraphs.size()) {
+    for (const composition::Paragraph& paragraph : composition.paragraphs)
+        begins_.push_back(text_begins(paragraph));
     for (std::size_t page = 0; page < pages.pages.size(); ++page)
-        for (const PlacedRun& placed : pages.pages[page].runs) {
-            if (placed.paragraph != paragraph || placed.run < text.label_runs) continue;
-            const std::size_t from = begins[placed.run];
-            if (end <= from) continue;
-            const composition::Run& run = text.runs[placed.run];
-            const std::size_t within = begin > from ? begin - from : 0;
-            const auto stretch = stretch_of(run, placed, within, end - from);
-            if (!stretch) continue;
-            const double em = placed.size / run.face->units_per_em();
-            add_area(areas, {page, stretch->left, placed.y - em * run.face->descent(),
-                             stretch->right, placed.y + em * run.face->ascent()});
-        }
+        for (const PlacedRun& placed : pages.pages[page].runs)
+            add(page, placed);
+}
+
+void TextAreas::add(std::size_t page, const PlacedRun& placed) {
+    if (placed.paragraph >= placed_.size()) return; // a mark of the page's own
+    const composition::Paragraph& text = composition_.paragraphs[placed.paragraph];
+    if (placed.run < text.label_runs) return;
+    const composition::Run& run = text.runs[placed.run];
+    Placed known{page, &placed, run.text.size(), 0};
+    for (std::uint32_t g = placed.begin; g < placed.end && g < run.glyphs.size(); ++g) {
+        const std::size_t begin = run.glyphs[g].text_begin;
+        known.begin = std::min(known.begin, begin);
+        known.end = std::max(known.end, begin + run.glyphs[g].text_length);
+    }
+    placed_[placed.paragraph].push_back(known);
+}
+
+std::vector<TextArea> TextAreas::of(std::uint32_t paragraph, std::size_t begin,
+                                    std::size_t end) const {
+    const composition::Paragraph& text = composition_.paragraphs.at(paragraph);
+    std::vector<TextArea> areas;
+    for (const Placed& known : placed_[paragraph]) {
+        const PlacedRun& placed = *known.run;
+        const std::size_t from = begins_[paragraph][placed.run];
+        if (end <= from + known.begin || from + known.end <= begin) continue;
+        const composition::Run& run = text.runs[placed.run];
+        const std::size_t within = begin > from ? begin - from : 0;
+        const auto stretch = stretch_of(run, placed, within, end - from);
+        if (!stretch) continue;
+        const double em = placed.size / run.face->units_per_em();
+        add_area(areas, {known.page, stretch->left, placed.y - em * run.face->descent(),
+                         stretch->right, placed.y + em * run.face->ascent()});
+    }
     return areas;
 }
 
