@@ -1,6 +1,7 @@
 // Diagnostics and their text form, with the source line and a caret where that helps.
 #include "compiler/base/diagnostics.hpp"
 
+#include "compiler/base/printable.hpp"
 #include "compiler/base/source.hpp"
 #include "compiler/base/utf8.hpp"
 
@@ -128,8 +129,9 @@ std::string excerpt(const Place& place, const Sources& sources) {
 
 std::string format(const Diagnostic& diagnostic, const Sources& sources, bool with_excerpt) {
     const Place& place = diagnostic.place;
-    std::string text = location(place, sources) +
-                       fmt::format(" {}: {}", severity_name(diagnostic.severity), diagnostic.text);
+    std::string text =
+        location(place, sources) +
+        fmt::format(" {}: {}", severity_name(diagnostic.severity), on_one_line(diagnostic.text));
     if (with_excerpt && place.line != 0) text += excerpt(place, sources);
     return text;
 }

@@ -20,6 +20,7 @@ bool is_plain(char c) {
 
 bool steers_a_terminal(char32_t code) {
     return (code < U' ' && code != U'\t' && code != U'\n') || (code >= 0x7F && code < 0xA0) ||
+           code == 0x061C || (code >= 0x200E && code <= 0x200F) ||
            (code >= 0x2028 && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);
 }
 
@@ -31,6 +32,13 @@ std::string printable_name(std::string_view name) {
         out += c == '\n' || c == '\t' ? fmt::format("<U+{:04X}>", static_cast<int>(c))
                                       : std::string(1, c);
     return printable(out);
+}
+
+std::string on_one_line(std::string_view text) {
+    std::string line(text);
+    for (std::size_t at = line.find('\n'); at != line.npos; at = line.find('\n', at))
+        line.replace(at, 1, "<U+000A>");
+    return line;
 }
 
 std::string printable(std::string_view text) {

@@ -11,6 +11,9 @@ namespace quoin {
 // more than 4,000 characters is cut, which an ellipsis shows.
 std::string printable(std::string_view text);
 
+// What is one line stays one: line ends in it, such as those of a file's name, are named.
+std::string on_one_line(std::string_view text);
+
 // Of a file's name, its line ends and tabs too, so that a message about it is one line.
 std::string printable_name(std::string_view name);
 

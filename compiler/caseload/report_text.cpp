@@ -2,6 +2,7 @@
 #include "compiler/caseload/report.hpp"
 
 #include "compiler/advice/proof.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/base/utf8.hpp"
 
 #include <fmt/format.h>
@@ -39,7 +40,7 @@ std::string laid_out(const std::vector<Cells>& rows, const std::vector<bool>& to
             widths[i] = std::max(widths[i], columns_of(row[i]));
     std::string text;
     for (const Cells& row : rows)
-        text += laid_out(row, widths, to_right) + '\n';
+        text += on_one_line(laid_out(row, widths, to_right)) + '\n';
     return text;
 }
 

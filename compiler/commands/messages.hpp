@@ -67,6 +67,7 @@ inline constexpr Message posting_asks_nothing =
 inline constexpr Message posting_of_images =
     "the PDF holds pictures and no text; copy the posting's text into a file";
 
+inline constexpr Message more_findings = "{} more findings; '--format json' lists all of them";
 inline constexpr Message mends_offered = "'quoin mend {}' makes {} of these changes";
 
 // A page that is held by too little

@@ -51,7 +51,7 @@ void print_all(const Diagnostics& diagnostics, const Sources& sources) {
 }
 
 void tell_of(std::string_view verb, std::string_view text) {
-    print_messages(fmt::format("quoin {}: {}\n", verb, text));
+    print_messages(fmt::format("quoin {}: {}\n", verb, on_one_line(text)));
 }
 
 bool print_output(std::string_view verb, std::string_view text) {

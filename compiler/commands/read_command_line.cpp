@@ -3,6 +3,7 @@
 
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/base/suggest.hpp"
 
 #include <CLI/CLI.hpp>
@@ -214,7 +215,7 @@ std::string wrong_use_text(const CLI::App& app, const CLI::ParseError& fault) {
     const CLI::App* verb = chosen.empty() ? nullptr : chosen.front();
     const std::string name = verb ? ' ' + verb->get_name() : "";
     return fmt::format("quoin{}: {}\nTry 'quoin{} --help' for more information.\n", name,
-                       describe(app, verb, fault), name);
+                       on_one_line(describe(app, verb, fault)), name);
 }
 
 // What is said of two that were given and do not go together; empty if all do.

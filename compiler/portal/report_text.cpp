@@ -1,5 +1,6 @@
 #include "compiler/portal/report.hpp"
 
+#include "compiler/base/printable.hpp"
 #include "compiler/base/wrapped.hpp"
 
 #include <fmt/format.h>
@@ -71,9 +72,10 @@ std::string text_in_order(const Reading& reading) {
 
 std::string report_text(std::string_view file, const Scan& scan) {
     const Evidence& evidence = scan.evidence;
-    std::string text = fmt::format(
-        "{}: {}, {}\n", file, number_of(static_cast<std::size_t>(evidence.facts.pages), "page"),
-        number_of(evidence.by_place.word_count(), "word"));
+    std::string text =
+        fmt::format("{}: {}, {}\n", printable_name(file),
+                    number_of(static_cast<std::size_t>(evidence.facts.pages), "page"),
+                    number_of(evidence.by_place.word_count(), "word"));
     text += found_text(scan.found);
     text += faults_text(scan.faults);
     if (evidence.by_place.word_count() > 0) text += text_in_order(evidence.by_place);

@@ -101,6 +101,25 @@ TEST_CASE("proof output: the caution is said once") {
     CHECK(out.find("caution:", first + 10) == std::string::npos);
 }
 
+TEST_CASE("proof output: of more findings than can be read the text says how many") {
+    const Folder folder;
+    std::string text = "name: Juniper Castellane\n\nsection: Experience\n\nrole: Assistant\n"
+                       "employer: Ellery State College\ndates: 2025\n";
+    for (int i = 0; i < 300; ++i)
+        text += "- Counted  quadrats of " + std::to_string(i) + " eelgrass beds\n";
+    const auto one = proofread(folder.write("draft.resume", text).string(), {}, tools());
+    const std::size_t all = one->proof.findings.size();
+    REQUIRE(all > 300);
+    const std::string out = proof_text(*one, true);
+    CHECK(out.find(": note: " + std::to_string(all - 200) +
+                   " more findings; '--format json' lists all of them\n") != std::string::npos);
+    std::size_t told = 0;
+    for (const char* weight : {" must [", " should [", " consider ["})
+        for (std::size_t at = out.find(weight); at != out.npos; at = out.find(weight, at + 1))
+            ++told;
+    CHECK(told == 200);
+}
+
 // One line gives three different columns: GNU counts what a terminal shows, SARIF and JSON count
 // characters (SARIF 2.1.0, section 3.14.17: unicodeCodePoints).
 TEST_CASE("proof output: columns") {

@@ -19,7 +19,8 @@ TEST_CASE("printable: no sign that steers a terminal or turns its lines about") 
           {"abc\u202Edcba\u202C", "abc<U+202E>dcba<U+202C>"},
           {"\u2066a\u2069", "<U+2066>a<U+2069>"},
           {"a\u2028b", "a<U+2028>b"},
-          {"a\u200Fb\u00AD", "a\u200Fb\u00AD"},
+          {"a\u200Eb\u200Fc\u061C", "a<U+200E>b<U+200F>c<U+061C>"},
+          {"\u05D0\u00AD", "\u05D0\u00AD"},
           {"\xff\xc3(", "\uFFFD\uFFFD("},
           {"", ""}}) {
         CAPTURE(c.shown);

@@ -1,20 +1,13 @@
 // What stands around the stages: the plan of outputs. The program as a whole is tested
 // from outside, in tests/outside.
 #include "compiler/commands/outputs.hpp"
-#include "tests/fixtures/run_command.hpp"
 
 #include <doctest/doctest.h>
 
-#include <unistd.h>
-
-#include <array>
-#include <cstdio>
 #include <filesystem>
-#include <fstream>
 
 using namespace quoin;
 using namespace quoin::commands;
-using quoin::fixtures::run;
 
 TEST_CASE("outputs: where they go") {
     struct Case {

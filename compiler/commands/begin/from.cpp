@@ -3,6 +3,7 @@
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/data_places.hpp"
 #include "compiler/base/module.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
@@ -61,7 +62,7 @@ ExitCode begin_from(const std::string& old, const std::string& output) {
     const auto languages = portal::page_languages(words_folder);
     const auto document = read(old, languages);
     if (const auto* fault = std::get_if<std::string>(&document)) {
-        print_messages(fmt::format("{}: error: {}\n", old, *fault));
+        print_messages(fmt::format("{}: error: {}\n", printable_name(old), *fault));
         return ExitCode::errors;
     }
     const english::WordList words(word_list_in(data_folder()));

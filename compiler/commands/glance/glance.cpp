@@ -3,6 +3,7 @@
 #include "compiler/advice/first_look.hpp"
 #include "compiler/base/json_text.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/marked_targets.hpp"
 #include "compiler/commands/messages.hpp"
@@ -78,7 +79,7 @@ std::string landmark_names(const Glance& one, bool in_time) {
 }
 
 std::string glance_text(const Glance& one) {
-    std::string text = one.input + ": what a reader takes in first\n";
+    std::string text = printable_name(one.input) + ": what a reader takes in first\n";
     for (const glance::Look& look : one.looks)
         if (is_in_time(look.at)) text += fmt::format("  {:4.1f} s  {}\n", look.at, look.text);
     const std::string reached = landmark_names(one, true), missed = landmark_names(one, false);

@@ -4,6 +4,7 @@
 #include "compiler/base/lists.hpp"
 #include "compiler/base/message.hpp"
 #include "compiler/base/phrases.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/commands/posting/told_conditions.hpp"
 
 #include <fmt/format.h>
@@ -161,7 +162,8 @@ std::string arithmetic(const Match& match) {
 }
 
 std::string match_text(const Match& match, const MatchStyle& style) {
-    std::string text = fmt::format("{} against {}\n", match.resume_name, match.posting_name);
+    std::string text = fmt::format("{} against {}\n", printable_name(match.resume_name),
+                                   printable_name(match.posting_name));
     text += share_text("required", match.coverage.required, style);
     text += share_text("preferred", match.coverage.preferred, style);
     text += share_text("the rest", match.coverage.rest, style);

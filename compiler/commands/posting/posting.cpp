@@ -1,6 +1,7 @@
 #include "compiler/commands/posting/posting.hpp"
 
 #include "compiler/base/json_text.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/posting/posting_source.hpp"
 #include "compiler/commands/posting/told_conditions.hpp"
@@ -58,7 +59,7 @@ std::string left_out_text(const Posting& posting) {
 }
 
 std::string posting_text(const std::string& name, const Posting& posting, bool explain) {
-    std::string text = name + ": what the posting asks for\n";
+    std::string text = printable_name(name) + ": what the posting asks for\n";
     const auto listed =
         static_cast<std::size_t>(std::ranges::count(posting.terms, true, &Term::listed));
     const std::size_t shown = explain ? posting.terms.size() : std::min(most_terms, listed);

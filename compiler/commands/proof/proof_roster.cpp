@@ -3,6 +3,7 @@
 
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/printable.hpp"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -68,8 +69,9 @@ std::string proof_roster(const Proofread& one) {
     const Verdict verdict = verdict_of(one);
     const auto& [musts, shoulds, others] = verdict.found;
     const Counts& aside = verdict.set_aside;
-    std::string text = fmt::format("{}: {}; {} must, {} should, {} to consider; {}; ", one.input,
-                                   verdict.word, musts, shoulds, others, page_words(verdict.page));
+    std::string text =
+        fmt::format("{}: {}; {} must, {} should, {} to consider; {}; ", printable_name(one.input),
+                    verdict.word, musts, shoulds, others, page_words(verdict.page));
     const std::size_t all = aside[0] + aside[1] + aside[2];
     text += all == 0        ? "nothing set aside"
             : aside[0] == 0 ? fmt::format("{} set aside", all)

@@ -3,6 +3,7 @@
 
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/printable.hpp"
 
 #include <fmt/format.h>
 
@@ -264,7 +265,7 @@ Verdict verdict_of(const Proofread& one) {
 
 std::string proof_summary(const Proofread& one) {
     const Verdict verdict = verdict_of(one);
-    std::string text = fmt::format("{}: {}\n", one.input, verdict.readiness) +
+    std::string text = fmt::format("{}: {}\n", printable_name(one.input), verdict.readiness) +
                        most_important(one, by_importance(one.proof)) + set_aside_line(one.proof) +
                        left_out_lines(one.proof);
     if (!verdict.good.empty()) text += fmt::format("  good already: {}\n", verdict.good);

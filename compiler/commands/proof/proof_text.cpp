@@ -2,12 +2,16 @@
 #include "compiler/commands/proof/proof_report.hpp"
 
 #include "compiler/advice/walk.hpp"
+#include "compiler/base/printable.hpp"
+#include "compiler/commands/messages.hpp"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <map>
 #include <set>
+#include <span>
 
 namespace quoin::commands {
 
@@ -45,7 +49,7 @@ std::string set_aside_text(const Proofread& one) {
 std::string left_out_text(const Proofread& one) {
     std::string out;
     for (const advice::LeftOut& each : one.proof.left_out)
-        out += fmt::format("{}: note: {}\n", one.input, each.office);
+        out += fmt::format("{}: note: {}\n", printable_name(one.input), each.office);
     return out;
 }
 
@@ -60,9 +64,12 @@ std::string total_text(const advice::Proof& proof) {
 }
 
 std::string proof_text(const Proofread& one, bool excerpts) {
+    const std::string shown = printable_name(one.input);
+    constexpr std::size_t most = 200; // a page that has more is wrong all through
+    const auto& all = one.proof.findings;
     std::string out;
     std::set<std::string_view> explained;
-    for (const advice::Finding& finding : one.proof.findings) {
+    for (const advice::Finding& finding : std::span(all).first(std::min(most, all.size()))) {
         out += finding_text(finding, one.sources);
         const advice::Check* check = advice::find_check(finding.check);
         const bool first = check && explained.insert(check->name).second;
@@ -71,10 +78,13 @@ std::string proof_text(const Proofread& one, bool excerpts) {
         if (first) out += fmt::format("  why: {}\n", check->why);
         if (first && !check->caution.empty()) out += fmt::format("  caution: {}\n", check->caution);
     }
+    if (all.size() > most)
+        out +=
+            fmt::format("{}: note: {}\n", shown, fill<messages::more_findings>(all.size() - most));
     out += reminders_text(one);
     out += set_aside_text(one);
     out += left_out_text(one);
-    if (excerpts) out += fmt::format("{}: {}", one.input, total_text(one.proof));
+    if (excerpts) out += fmt::format("{}: {}", shown, total_text(one.proof));
     return out;
 }
 

@@ -1,5 +1,6 @@
 #include "compiler/commands/redline/redline.hpp"
 
+#include "compiler/base/printable.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/outputs.hpp"
@@ -77,7 +78,7 @@ ExitCode compare_drafts(const RedlineRequest& request, const ProofTools& tools,
                         const std::optional<std::int64_t>& epoch) {
     auto read = read_drafts(request, tools);
     if (!read.drafts) {
-        print_messages(read.fault + '\n');
+        print_messages(on_one_line(read.fault) + '\n');
         return ExitCode::errors;
     }
     const Redline redline = redline_of(*std::move(read.drafts));

@@ -3,6 +3,7 @@
 
 #include "compiler/advice/walk.hpp"
 #include "compiler/base/ascii.hpp"
+#include "compiler/base/printable.hpp"
 
 #include <fmt/format.h>
 
@@ -153,8 +154,9 @@ std::string half_text(const Redline& redline) {
     std::array<std::size_t, 3> counts{};
     for (const advice::Finding& finding : one.read->proof.findings)
         ++counts.at(static_cast<std::size_t>(weight_of(finding)));
-    return fmt::format("{} alone can be read: {}; {} must, {} should, {} to consider\n", one.name(),
-                       page_state_words(page_state(*one.read)), counts[0], counts[1], counts[2]);
+    return fmt::format("{} alone can be read: {}; {} must, {} should, {} to consider\n",
+                       printable_name(one.name()), page_state_words(page_state(*one.read)),
+                       counts[0], counts[1], counts[2]);
 }
 
 std::string at_new_line(const Change& change) {
@@ -187,7 +189,8 @@ std::string redline_text(const Redline& redline) {
     if (!redline.compared()) return half_text(redline);
     if (redline.changes.empty()) return {};
     std::string text =
-        fmt::format("{}, since {}: {}\n", redline.drafts.after.name(), redline.drafts.before.name(),
+        fmt::format("{}, since {}: {}\n", printable_name(redline.drafts.after.name()),
+                    printable_name(redline.drafts.before.name()),
                     advice::counted(redline.changes.size(), "change", "changes"));
     std::string heading;
     for (const Change& change : redline.changes) {

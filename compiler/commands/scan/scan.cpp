@@ -1,6 +1,7 @@
 #include "compiler/commands/scan/scan.hpp"
 
 #include "compiler/base/data_places.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/commands/installation.hpp"
 #include "compiler/commands/messages.hpp"
 #include "compiler/commands/printing.hpp"
@@ -30,7 +31,7 @@ ScanOrFault scan_input(const std::string& input, const portal::PageLanguages& la
 // Null after a fault, which is said.
 const portal::Scan* scan_in(const std::string& input, const ScanOrFault& result) {
     if (const auto* fault = std::get_if<std::string>(&result))
-        print_messages(fmt::format("{}: error: {}\n", input, *fault));
+        print_messages(fmt::format("{}: error: {}\n", printable_name(input), *fault));
     return std::get_if<portal::Scan>(&result);
 }
 

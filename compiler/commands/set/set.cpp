@@ -2,6 +2,7 @@
 
 #include "compiler/base/hands.hpp"
 #include "compiler/base/lists.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/base/whole_file_place.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/caseload/cache.hpp"
@@ -145,7 +146,7 @@ std::string mends_offered(const Diagnostics& diagnostics, const std::string& inp
 void note_state(const std::string& input, const Diagnostics& diagnostics, SetOutcome& outcome) {
     const std::size_t errors = diagnostics.count(Severity::error);
     if (errors > 0) outcome.state = fmt::format("{} error{}", errors, errors == 1 ? "" : "s");
-    outcome.state = fmt::format("{}: {}", input, outcome.state);
+    outcome.state = fmt::format("{}: {}", printable_name(input), outcome.state);
 }
 
 // None where it is not asked for, where streams are read or written, and where nothing is kept.

@@ -2,6 +2,7 @@
 
 #include "compiler/base/data_places.hpp"
 #include "compiler/base/folder.hpp"
+#include "compiler/base/printable.hpp"
 #include "compiler/base/whole_file_place.hpp"
 #include "compiler/base/write_file.hpp"
 #include "compiler/commands/installation.hpp"
@@ -100,8 +101,8 @@ private:
         if (request_.explain)
             explanation_ = tailor_report(found, sources_);
         else if (request_.output != "-" && isatty(STDOUT_FILENO) == 1)
-            explanation_ =
-                fmt::format("{}: {}\n", request_.output, page_state(found.tailored.typeset));
+            explanation_ = fmt::format("{}: {}\n", printable_name(request_.output),
+                                       page_state(found.tailored.typeset));
     }
 
     const TailorRequest& request_;
