@@ -80,13 +80,12 @@ def check_pager(tally):
 
 def check_planted_pager(tally, folder, plain):
     """A program of the pager's name in the working folder is not run, whatever PATH says."""
-    (folder / "less").write_text("#!/bin/sh\necho planted\n")
-    (folder / "less").chmod(0o755)
+    (folder / "planted-pager").write_text("#!/bin/sh\necho planted\n")
+    (folder / "planted-pager").chmod(0o755)
     for path in (".:/usr/bin:/bin", ":/usr/bin:/bin", ".", ""):
-        words = ["/usr/bin/env", "-C", folder, "-u", "PAGER", QUOIN, "help", "set"]
-        status, said = on_terminal(words, PATH=path, TERM="dumb", LESS="FRXE")
-        shown = "planted" not in said and plain.splitlines()[0] in said
-        tally.check(status == 0 and shown, f"no pager of the working folder with PATH={path!r}", said[:200])
+        words = ["/usr/bin/env", "-C", folder, QUOIN, "help", "set"]
+        status, said = on_terminal(words, PATH=path, PAGER="planted-pager")
+        tally.check(status == 0 and said.endswith(plain), f"no pager of the working folder with PATH={path!r}", said[:200])
 
 
 def check_outputs(tally):
