@@ -69,19 +69,20 @@ struct GraduationTold {
 };
 
 std::optional<GraduationTold> graduation_in(const TextInResume& part,
-                                            const model::LocalDates& local) {
+                                            const page_words::DateWords& date_words) {
     constexpr std::array<std::string_view, 6> verbs{"graduating", "graduate", "graduates",
                                                     "graduation", "class",    "degree"};
     const auto& words = part.words;
     for (std::size_t i = 0; i < words.size(); ++i) {
         const bool month = trade::month_named(words[i].word).has_value() && i + 1 < words.size();
         const WordAt& year = month ? words[i + 1] : words[i];
+        if (year.word.size() != 4 || !all_figures(year.word)) continue; // dates are dear to read
         const std::string_view typed =
             std::string_view(part.plain)
                 .substr(words[i].offset, year.offset + year.word.size() - words[i].offset);
-        const auto read = model::read_dates(typed, local);
+        const auto read = model::read_dates(typed, model::LocalDates(date_words));
         const auto* range = std::get_if<model::DateRange>(&read);
-        if (year.word.size() != 4 || !range || range->start || !range->end) continue;
+        if (!range || range->start || !range->end) continue;
         const auto is_said = [&](std::size_t k) {
             return k < words.size() && is_one_of(part.small(words[k]), verbs);
         };
@@ -111,10 +112,9 @@ const model::Field* another_graduation(const model::Resume& resume, const model:
 }
 
 void graduation_differs(const ProofContext& context, std::vector<Finding>& findings) {
-    const model::LocalDates local(context.resume.words.dates);
     for (const TextInResume& part : context.texts) {
         if (!is_claim(part) || !has_digit(part.plain)) continue;
-        const auto told = graduation_in(part, local);
+        const auto told = graduation_in(part, context.resume.words.dates);
         const model::Field* shown = told ? another_graduation(context.resume, told->date) : nullptr;
         if (!shown) continue;
         report<messages::figures_differ>(
