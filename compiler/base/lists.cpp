@@ -37,10 +37,12 @@ std::size_t line_begin(std::string_view lines, std::size_t at) {
 std::optional<std::string_view> said_of(std::string_view word, const Lines& lines) {
     const std::size_t last = lines.slots.size() - 1; // of as many as a power of two
     for (std::size_t at = hash_of(word) & last; lines.slots[at] > 0; at = (at + 1) & last) {
-        const std::string_view from = lines.text.substr(lines.slots[at] - 1);
-        if (!from.starts_with(word)) continue;
-        const char next = from[word.size()]; // each line ends
-        if (next == '\t' || next == '\n') return parted_line(from.substr(0, from.find('\n'))).said;
+        const std::size_t begin = lines.slots[at] - 1, end = begin + word.size();
+        // its end is looked at first: most others that share a slot are longer or shorter
+        if (end >= lines.text.size() || (lines.text[end] != '\t' && lines.text[end] != '\n') ||
+            lines.text.compare(begin, word.size(), word) != 0)
+            continue;
+        return parted_line(lines.text.substr(begin, lines.text.find('\n', end) - begin)).said;
     }
     return std::nullopt;
 }
