@@ -18,7 +18,7 @@ namespace {
 class Names { // in a bullet
 public:
     Names(const WordedBullet& bullet, const english::Language& language)
-        : text_(bullet.text), language_(language), words_(bullet.part.words) {}
+        : text_(bullet.text), language_(language), part_(bullet.part), words_(part_.words) {}
 
     std::optional<english::Extent> in_care() const {
         if (const auto name = owned_name()) return name;
@@ -36,7 +36,9 @@ private:
     std::string_view word(std::size_t i) const {
         return i < words_.size() ? words_[i].word : std::string_view{};
     }
-    std::string lower(std::size_t i) const { return lower_case(word(i)); }
+    std::string_view lower(std::size_t i) const {
+        return i < words_.size() ? part_.small(words_[i]) : std::string_view{};
+    }
 
     bool is_title(std::size_t i) const { return is_one_of(lower(i), List::titles_of_persons); }
 
@@ -255,6 +257,7 @@ private:
 
     const std::string& text_;
     const english::Language& language_;
+    const TextInResume& part_;
     const std::vector<WordAt>& words_;
 };
 

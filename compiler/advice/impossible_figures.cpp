@@ -245,10 +245,9 @@ private:
     void look_behind_reached(std::vector<Finding>& findings) const {
         constexpr std::size_t near = 8;
         for (std::size_t i = 1; i + 1 < tokens_.size(); ++i) {
-            const auto before = value_of(word(i + 1));
-            if (word(i) != "from" || !before) continue;
             const bool stated = word(i - 1) == "up" || word(i - 1) == "down";
-            if (!stated) continue;
+            const auto before = stated && word(i) == "from" ? value_of(word(i + 1)) : std::nullopt;
+            if (!before) continue;
             for (std::size_t k = i - 1; k-- > 0 && k + near > i;) {
                 const auto reached = value_of(word(k));
                 if (!reached || (k > 0 && word(k - 1) == "of")) continue;
@@ -262,8 +261,8 @@ private:
 
     // `from 12 minutes to 19 a unit`, where both are of one kind.
     std::optional<Change> change_at(std::size_t i) const {
-        const auto from = value_of(word(i + 1));
-        if (word(i) != "from" || !from) return std::nullopt;
+        const auto from = word(i) == "from" ? value_of(word(i + 1)) : std::nullopt;
+        if (!from) return std::nullopt;
         std::size_t to = i + 2;
         const std::string_view unit = word(to) == "to" ? std::string_view{} : word(to++);
         if (word(to) != "to" && !unit.empty()) ++to; // two words of what it is

@@ -100,8 +100,7 @@ bool counts_nothing(std::string_view rest) {
 class Measured { // in a bullet
 public:
     Measured(const WordedBullet& bullet, std::vector<Finding>& findings)
-        : bullet_(bullet), lower_(lower_case(bullet.text)), words_(words_in(lower_)),
-          findings_(findings) {}
+        : bullet_(bullet), lower_(bullet.part.lower), findings_(findings) {}
 
     void look() const {
         for (const Amount& one : amounts_of(lower_)) {
@@ -134,10 +133,11 @@ private:
     // The degrees that are the most here, and the word that says so.
     std::pair<double, std::string_view> hottest() const {
         std::pair<double, std::string_view> most{0, {}};
-        for (const WordAt& one : words_)
-            if (const auto said = said_of(one.word, lines_of(List::hottest)))
+        for (const WordAt& one : bullet_.part.words)
+            if (const std::string_view word = bullet_.part.small(one);
+                const auto said = said_of(word, lines_of(List::hottest)))
                 if (const double degrees = *grouped_number((*said)); degrees > most.first)
-                    most = {degrees, one.word};
+                    most = {degrees, word};
         return most;
     }
 
@@ -205,10 +205,14 @@ private:
             tell(one.begin, end + 3, fill<messages::beyond_pulse>());
         if (rest.starts_with('/') && has("blood pressure") && one.value > blood)
             tell(one.begin, one.end, fill<messages::beyond_pressure>());
-        const bool drives = std::ranges::any_of(
-            words_, [](const WordAt& word) { return is_one_of(word.word, List::vehicles); });
-        if (rest.starts_with("mph") && drives && one.value > speed)
+        if (rest.starts_with("mph") && one.value > speed && drives())
             tell(one.begin, end + 3, fill<messages::beyond_speed>());
+    }
+
+    bool drives() const {
+        return std::ranges::any_of(bullet_.part.words, [&](const WordAt& word) {
+            return is_one_of(bullet_.part.small(word), List::vehicles);
+        });
     }
 
     void look_at_hours(const Amount& one) const { // 25-hour days
@@ -259,8 +263,7 @@ private:
     }
 
     const WordedBullet& bullet_;
-    std::string lower_;
-    std::vector<WordAt> words_;
+    const std::string& lower_;
     std::vector<Finding>& findings_;
 };
 

@@ -57,9 +57,10 @@ bool is_small_noun(std::string_view word) {
 }
 
 // `Served Customers at the counter`, where no name goes on: not Trailer Park, nor Ellery Workers.
-std::optional<english::Extent> stray_capital_in(std::string_view text, std::size_t from) {
-    const auto words = words_in(text);
-    for (std::size_t i = from; i < words.size(); ++i) {
+std::optional<english::Extent> stray_capital_in(const TextInResume& part) {
+    const std::string& text = part.plain;
+    const auto& words = part.words;
+    for (std::size_t i = 1; i < words.size(); ++i) {
         if (!is_small_noun(words[i].word)) continue;
         const std::size_t end = words[i].offset + words[i].word.size();
         const auto apart = [&](std::size_t k) { // no blank alone stands between
@@ -114,7 +115,7 @@ void stray_capital(const ProofContext& context, std::vector<Finding>& findings) 
         if (!part.bullet && !item) continue;
         const std::string& text = part.plain;
         const bool titled = item && is_capitalised(text);
-        if (const auto word = titled ? std::nullopt : stray_capital_in(text, 1))
+        if (const auto word = titled ? std::nullopt : stray_capital_in(part))
             report<messages::stray_capital>(findings, part.text.place(word->offset, word->length),
                                             in_quotes(text.substr(word->offset, word->length)));
     }

@@ -57,6 +57,7 @@ bool is_blank(std::string_view word, std::string_view next) {
     constexpr std::array<std::string_view, 10> marks{"TBD", "TODO", "FIXME", "???", "XX.X",
                                                      "X%",  "N%",   "##",    "###", "#%"};
     if (is_one_of(word, marks)) return true;
+    if (word.find('X') == word.npos && word.find('x') == word.npos) return false;
     const bool signed_one = word.starts_with('$') || word.ends_with('%') || word.ends_with('+');
     const std::string_view letters = trimmed(word, "$%+,.;");
     const bool crosses =

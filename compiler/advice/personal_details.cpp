@@ -62,8 +62,7 @@ constexpr std::array told_phrases{ToldPhrase{"date of birth", "your date of birt
                                   ToldPhrase{"photo enclosed", "your photo"}};
 
 bool is_measure(std::string_view value) {
-    const auto words = words_in(value);
-    return has_digit(value) && std::ranges::all_of(words, [](const WordAt& word) {
+    return has_digit(value) && std::ranges::all_of(words_in(value), [](const WordAt& word) {
                return is_figure(word.word.front()) || is_one_of(word.word, List::measured_in);
            });
 }
@@ -96,7 +95,8 @@ bool tells(const Labelled& labelled, std::string_view value, bool is_list) {
 }
 
 bool begins_with(std::string_view text, std::string_view phrase) {
-    return find_phrase(text.substr(0, phrase.size() + 1), phrase) == 0;
+    return text.starts_with(phrase) &&
+           (text.size() == phrase.size() || !is_word_byte(text[phrase.size()]));
 }
 
 std::string_view after(std::string_view text, std::string_view phrase) {
@@ -170,11 +170,9 @@ bool is_at_home(std::string_view start) {
 }
 
 std::optional<std::string_view> opened_by(std::string_view clause, std::string_view lines) {
-    std::optional<std::string_view> what;
-    each_listed(lines, [&](std::string_view phrase, std::string_view said) {
-        if (!what && begins_with(clause, phrase)) what = said;
-    });
-    return what;
+    for (const std::string_view phrase : listed_once(lines))
+        if (begins_with(clause, phrase)) return said_of(phrase, lines);
+    return std::nullopt;
 }
 
 // "legally blind", "i was diagnosed with": at the beginning of a clause of prose.
@@ -275,6 +273,7 @@ bool is_own_noun(std::string_view text, std::size_t end) {
 // `6 ft 1 in, 195 lb`, whatever the label says.
 bool tells_body(std::string_view line) {
     bool height = false, weight = false;
+    if (!has_digit(line)) return false;
     for (const Clause& clause : clauses_in(line)) {
         const std::size_t colon = clause.text.find(": ");
         std::string_view value = clause.text.substr(colon == clause.text.npos ? 0 : colon + 2);
@@ -302,19 +301,17 @@ bool tells_record(std::string_view line) {
 }
 
 // `Raised 3 children, the youngest with cerebral palsy`: of kin, and not of clients.
-bool tells_of_sick_kin(std::string_view lower) {
-    const bool raised = begins_with(lower, "raised") &&
-                        (has_phrase(lower, "children") || has_phrase(lower, "child") ||
-                         has_phrase(lower, "son") || has_phrase(lower, "daughter"));
-    const bool kin = raised || has_phrase(lower, "my son") || has_phrase(lower, "my daughter") ||
-                     has_phrase(lower, "my child") || has_phrase(lower, "my husband") ||
-                     has_phrase(lower, "my wife") || has_phrase(lower, "my mother") ||
-                     has_phrase(lower, "my father");
-    if (!kin) return false;
-    return std::ranges::any_of(listed(List::conditions), [&](std::string_view one) {
-        return has_phrase(lower, one) &&
-               (has_phrase(lower, "with") || has_phrase(lower, "has") || has_phrase(lower, "had"));
-    });
+bool tells_of_sick_kin(std::string_view lower, const Phrased& phrased) {
+    const auto has_any = [&](std::initializer_list<std::string_view> phrases) {
+        return std::ranges::any_of(phrases, [&](auto one) { return phrased.has(one); });
+    };
+    const bool raised =
+        begins_with(lower, "raised") && has_any({"children", "child", "son", "daughter"});
+    const bool kin = raised || has_any({"my son", "my daughter", "my child", "my husband",
+                                        "my wife", "my mother", "my father"});
+    if (!kin || !has_any({"with", "has", "had"})) return false;
+    return std::ranges::any_of(listed(List::conditions),
+                               [&](std::string_view one) { return phrased.has(one); });
 }
 
 // `58 years old`, of `Office manager, 58 years old, who has run …`
@@ -359,10 +356,11 @@ namespace {
 
 // Of a deed nothing is said: only what a whole bullet tells, or says in words for nothing else.
 std::optional<std::string_view> told_by_bullet(std::string_view lower) {
+    const Phrased phrased(lower);
     for (const std::string_view phrase : listed(List::told_within))
-        if (has_phrase(lower, phrase)) return said_of(phrase, lines_of(List::told_within));
+        if (phrased.has(phrase)) return said_of(phrase, lines_of(List::told_within));
     if (tells_body(lower)) return "your height";
-    if (tells_of_sick_kin(lower)) return "the health of your family";
+    if (tells_of_sick_kin(lower, phrased)) return "the health of your family";
     const auto clauses = clauses_in(lower);
     if (clauses.empty()) return std::nullopt;
     const Clause& first = clauses.front();

@@ -25,8 +25,8 @@ std::string_view skipped(std::string_view text, std::string_view signs) {
 
 // The word that `text` begins with, or nothing.
 std::string_view first_word(std::string_view text) {
-    const auto words = words_in(text.substr(0, text.find_first_of(" :,;$")));
-    return !words.empty() && words.front().offset == 0 ? words.front().word : "";
+    const WordAt word = word_from(text.substr(0, text.find_first_of(" :,;$")), 0);
+    return word.offset == 0 ? word.word : "";
 }
 
 // Words of `list` that `text` begins with, and the blanks after them, taken off.
@@ -241,12 +241,13 @@ bool has_any_word(std::string_view text, const auto& list) {
 }
 
 bool is_offer_alone(std::string_view sentence) {
-    const auto words = words_in(sentence);
-    const auto are_of = [](List list) {
-        return [list](const WordAt& word) { return is_one_of(word.word, list); };
-    };
-    return std::ranges::all_of(words, are_of(List::words_of_references)) &&
-           std::ranges::any_of(words, are_of(List::words_of_offers));
+    bool offers = false;
+    for (WordAt word = word_from(sentence, 0); !word.word.empty();
+         word = word_from(sentence, word.offset + word.word.size())) {
+        if (!is_one_of(word.word, List::words_of_references)) return false;
+        offers = offers || is_one_of(word.word, List::words_of_offers);
+    }
+    return offers;
 }
 
 bool asks_for_references(std::string_view sentence) {
@@ -353,10 +354,12 @@ std::optional<english::Extent> hourly_pay_in(std::string_view lower) {
     constexpr double least = 7, most = 60; // dollars
     constexpr std::array<std::string_view, 8> of_others{"hired",  "hire",    "paid",    "pay",
                                                         "billed", "offered", "billing", "rented"};
-    const bool others = std::ranges::any_of(
-        of_others, [&](std::string_view verb) { return has_phrase(lower, verb); });
-    for (std::size_t at = lower.find(" at $"); !others && at != lower.npos;
-         at = lower.find(" at $", at + 1)) {
+    std::size_t at = lower.find(" at $");
+    if (at == lower.npos || std::ranges::any_of(of_others, [&](std::string_view verb) {
+            return has_phrase(lower, verb);
+        }))
+        return std::nullopt;
+    for (; at != lower.npos; at = lower.find(" at $", at + 1)) {
         const std::string_view rest = lower.substr(at + 4);
         const auto after = after_rate(rest);
         if (!after) continue;

@@ -46,8 +46,7 @@ std::optional<WordAt> small_in_place(std::string_view text) {
 }
 
 // `gull charters`; `private families` is no name.
-std::optional<WordAt> small_in_name(std::string_view text) {
-    const auto words = words_in(text);
+std::optional<WordAt> small_in_name(const std::vector<WordAt>& words) {
     if (words.size() < 2 || !std::ranges::all_of(words, is_small_word)) return std::nullopt;
     const bool general = std::ranges::any_of(words, [](const WordAt& word) {
         return is_one_of(word.word, List::no_names_of_employers);
@@ -85,8 +84,9 @@ void small_towns(const ProofContext& context, std::vector<Finding>& findings) {
 }
 
 // `english`, `cpr`: always with capitals; not in links and addresses.
-std::optional<WordAt> small_in_text(std::string_view text) {
-    for (const WordAt& word : words_in(text)) {
+std::optional<WordAt> small_in_text(const TextInResume& part) {
+    const std::string& text = part.plain;
+    for (const WordAt& word : part.words) {
         if (!is_small_word(word) ||
             (!is_one_of(word.word, List::capital_words) && !is_one_of(word.word, List::initials)))
             continue;
@@ -107,13 +107,14 @@ std::string in_capitals(std::string_view word) {
     return capitals;
 }
 
-std::optional<WordAt> small_name_in(const TextInResume& part, std::string_view text) {
-    if (part.field && has(part.field->name, trade::Trait::locates)) return small_in_place(text);
-    if (names_institution(part)) return small_in_name(text);
+std::optional<WordAt> small_name_in(const TextInResume& part) {
+    if (part.field && has(part.field->name, trade::Trait::locates))
+        return small_in_place(part.plain);
+    if (names_institution(part)) return small_in_name(part.words);
     constexpr std::array passed{FieldName::link, FieldName::email};
     if (part.field && std::ranges::find(passed, part.field->name) != passed.end())
         return std::nullopt;
-    return small_in_text(text);
+    return small_in_text(part);
 }
 
 // `Ellery State University`, where the school is `Ellery State College`; more may stand behind.
@@ -182,21 +183,25 @@ void names_elsewhere(const ProofContext& context, std::vector<Finding>& findings
 // --- names that a bullet has otherwise than a field: Rosaria, of Rosario Cold Storage
 
 struct NameWord {
-    std::string word, before, after; // the words with capitals beside it; empty where there is none
+    std::string_view word, before,
+        after;              // the words with capitals beside it; empty where there is none
+    std::string_view lower; // `word` in small letters
     std::size_t offset = 0;
 };
 
-std::vector<NameWord> name_words(const std::vector<WordAt>& words) {
+std::vector<NameWord> name_words(const TextInResume& part) {
     constexpr std::size_t shortest = 4;
+    const auto& words = part.words;
     std::vector<NameWord> found;
-    const auto name_at = [&](std::size_t i) -> std::string {
+    const auto name_at = [&](std::size_t i) -> std::string_view {
         if (i >= words.size() || !is_capitalised(words[i].word)) return {};
         const std::string_view word = words[i].word;
-        return std::string(word.substr(0, std::min(word.find("'s"), word.find("\u2019s"))));
+        return word.substr(0, std::min(word.find("'s"), word.find("\u2019s")));
     };
     for (std::size_t i = 0; i < words.size(); ++i)
-        if (const std::string word = name_at(i); word.size() >= shortest)
-            found.push_back({word, name_at(i - 1), name_at(i + 1), words[i].offset});
+        if (const std::string_view word = name_at(i); word.size() >= shortest)
+            found.push_back({word, name_at(i - 1), name_at(i + 1),
+                             part.small(words[i]).substr(0, word.size()), words[i].offset});
     return found;
 }
 
@@ -204,10 +209,13 @@ std::vector<NameWord> name_words(const std::vector<WordAt>& words) {
 bool is_slip_of(const NameWord& typed, const NameWord& name, const english::Language& language) {
     constexpr std::size_t long_enough = 6;
     constexpr int most = 5; // of what english/slips.hpp counts
-    const std::string one = lower_case(typed.word), other = lower_case(name.word);
-    const bool numbers = one + 's' == other || other + 's' == one; // Marchbank, Marchbanks
+    const std::string_view one = typed.lower, other = name.lower;
+    const auto is_plural_of = [](std::string_view several, std::string_view single) {
+        return several.ends_with('s') && several.substr(0, several.size() - 1) == single;
+    };
+    const bool numbers = is_plural_of(one, other) || is_plural_of(other, one); // Marchbanks
     if (one == other || (!numbers && english::slip_cost(one, other, most) > most)) return false;
-    const auto is_same = [](const std::string& a, const std::string& b) {
+    const auto is_same = [](std::string_view a, std::string_view b) {
         return !a.empty() && a == b;
     };
     if (typed.offset > 0 && !numbers &&
@@ -223,11 +231,11 @@ void names_within(const ProofContext& context, std::vector<Finding>& findings) {
     for (const TextInResume& part : context.texts) {
         const bool work = part.field && part.field->name == FieldName::project;
         if (!work && !names_institution(part)) continue;
-        for (NameWord& name : name_words(part.words))
-            if (names.size() < most) names.emplace_back(std::move(name), part.field->place.line);
+        for (const NameWord& name : name_words(part))
+            if (names.size() < most) names.emplace_back(name, part.field->place.line);
     }
     for (const WordedBullet& bullet : context.bullets)
-        for (const NameWord& typed : name_words(bullet.part.words)) {
+        for (const NameWord& typed : name_words(bullet.part)) {
             const auto is_typed = [&](const auto& name) { return name.first.word == typed.word; };
             if (std::ranges::any_of(names, is_typed)) continue;
             const auto slip = std::ranges::find_if(names, [&](const auto& name) {
@@ -278,8 +286,7 @@ void proper_names(const ProofContext& context, std::vector<Finding>& findings) {
     numbers_of_names(context, findings);
     small_towns(context, findings);
     for (const TextInResume& part : context.texts) {
-        const std::string& text = part.plain;
-        const auto small = small_name_in(part, text);
+        const auto small = small_name_in(part);
         if (!small) continue;
         const Place place = part.text.place(small->offset, small->word.size());
         if (is_one_of(small->word, List::initials))

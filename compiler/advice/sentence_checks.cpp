@@ -289,10 +289,10 @@ bool is_capitals(std::string_view word) {
 }
 
 // Three words and most of all in capitals, of more than a name's length.
-bool is_all_capitals(std::string_view text) {
+bool is_all_capitals(const TextInResume& part) {
     constexpr std::size_t least = 3;
     std::size_t loud = 0, all = 0;
-    for (const WordAt& word : words_in(text)) {
+    for (const WordAt& word : part.words) {
         if (has_digit(word.word)) continue;
         ++all;
         if (is_capitals(word.word)) ++loud;
@@ -331,7 +331,7 @@ void loud(const ProofContext& context, std::vector<Finding>& findings) {
             report<messages::exclaimed>(findings, part.text.place(sign, 1));
         else if (smiley != text.npos)
             report<messages::smiley>(findings, part.text.place(smiley, 2));
-        else if (is_prose(part) && is_all_capitals(text))
+        else if (is_prose(part) && is_all_capitals(part))
             report<messages::all_in_capitals>(findings, part.text.place(0, text.size()));
     }
 }

@@ -26,14 +26,24 @@ std::size_t sign_at(std::string_view text, std::size_t at) {
     return 0;
 }
 
-// Bytes at `at` that go on with the word before them; 0 if it is over.
+// Bytes at `at`, no letter nor figure of ASCII, that go on with the word before them; 0 if it is
+// over.
 std::size_t bytes_going_on(std::string_view text, std::size_t at) {
     if (at == text.size()) return 0;
-    if (is_letter_or_figure(text[at])) return 1;
     const std::size_t next = at + apostrophe_at(text, at);
     if (next > at && next < text.size() && is_word_byte(text[next]) && sign_at(text, next) == 0)
         return next - at;
     return is_word_byte(text[at]) && sign_at(text, at) == 0 ? 1 : 0;
+}
+
+std::size_t end_of_word(std::string_view text, std::size_t at) {
+    while (true) {
+        while (at < text.size() && is_letter_or_figure(text[at]))
+            ++at;
+        const std::size_t more = bytes_going_on(text, at);
+        if (more == 0) return at;
+        at += more;
+    }
 }
 
 // An address that a link shows is no wording of the writer's either.
@@ -99,18 +109,19 @@ std::vector<WordAt> words_in(std::string_view text) {
     constexpr std::size_t usual_length = 6; // of a word with the blank behind it
     std::vector<WordAt> words;
     words.reserve(text.size() / usual_length + 1);
-    for (std::size_t at = 0; at < text.size();) {
-        if (const std::size_t sign = sign_at(text, at); sign > 0 || !is_word_byte(text[at])) {
-            at += std::max<std::size_t>(sign, 1);
-            continue;
-        }
-        std::size_t end = at;
-        while (const std::size_t more = bytes_going_on(text, end))
-            end += more;
-        words.push_back({text.substr(at, end - at), at});
-        at = end;
-    }
+    for (WordAt word = word_from(text, 0); !word.word.empty();
+         word = word_from(text, word.offset + word.word.size()))
+        words.push_back(word);
     return words;
+}
+
+WordAt word_from(std::string_view text, std::size_t at) {
+    while (at < text.size()) {
+        const std::size_t sign = sign_at(text, at);
+        if (sign == 0 && is_word_byte(text[at])) break;
+        at += std::max<std::size_t>(sign, 1);
+    }
+    return {text.substr(at, end_of_word(text, at) - at), at};
 }
 
 TextInResume::TextInResume(const model::Text& which, const model::Section* of_section,

@@ -20,6 +20,7 @@ struct WordAt { // letters and figures, apostrophes and hyphens within
     std::size_t offset = 0;
 };
 std::vector<WordAt> words_in(std::string_view text);
+WordAt word_from(std::string_view text, std::size_t at); // the first one; empty if there is none
 
 // A text of the résumé, and what it is.
 struct TextInResume {

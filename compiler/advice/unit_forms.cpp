@@ -196,18 +196,18 @@ private:
 };
 
 // `cooled it to 4`: of what?
-std::optional<english::Extent> degrees_without_unit(std::string_view lower) {
+std::optional<english::Extent> degrees_without_unit(const TextInResume& part) {
     constexpr std::array<std::string_view, 6> verbs{"cooled", "heated",   "chilled",
                                                     "warmed", "annealed", "tempered"};
     constexpr std::size_t near = 4;
-    const auto words = words_in(lower);
+    const auto& words = part.words;
     for (std::size_t i = 0; i < words.size(); ++i) {
-        if (!is_one_of(words[i].word, verbs)) continue;
+        if (!is_one_of(part.small(words[i]), verbs)) continue;
         for (std::size_t k = i + 1; k + 1 < words.size() && k < i + 1 + near; ++k) {
-            const bool leads = words[k].word == "to" || words[k].word == "at";
+            const bool leads = part.small(words[k]) == "to" || part.small(words[k]) == "at";
             if (!leads || !all_figures(words[k + 1].word)) continue;
             const std::size_t end = words[k + 1].offset + words[k + 1].word.size();
-            const std::string_view rest = lower.substr(end);
+            const std::string_view rest = std::string_view(part.lower).substr(end);
             const bool bare = rest.empty() || rest.starts_with(" for ") ||
                               rest.starts_with(" with ") || rest.starts_with(" in ") ||
                               ((rest[0] == ',' || rest[0] == ';') && rest.starts_with(", "));
@@ -226,7 +226,7 @@ void unit_forms(const ProofContext& context, std::vector<Finding>& findings) {
         if (!is_wording(part) || !has_digit(text) || text.size() > longest_bullet) continue;
         forms.look_at(part.text);
         if (!part.bullet) continue;
-        if (const auto bare = degrees_without_unit(part.lower))
+        if (const auto bare = degrees_without_unit(part))
             report<messages::no_unit>(findings, part.text.place(bare->offset, bare->length),
                                       in_quotes(text.substr(bare->offset, bare->length)));
     }
