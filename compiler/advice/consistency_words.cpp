@@ -283,9 +283,10 @@ std::string apart_before_noun(const TextInResume& part, std::size_t i,
 std::string joined_term(const TextInResume& part, std::size_t i) {
     const WordAt &word = part.words[i], &next = part.words[i + 1];
     if (word.offset + word.word.size() + 1 != next.offset) return {};
-    const std::string first(part.small(word)), second(part.small(next));
-    return is_one_of(singular(first + second), List::joined_terms) ? first + '-' + second
-                                                                   : std::string();
+    std::string joined(part.small(word));
+    joined += part.small(next);
+    if (!is_one_of(singular(joined), List::joined_terms)) return {};
+    return joined.insert(word.word.size(), 1, '-');
 }
 
 std::set<std::string> hyphenated_terms(const TextsRead& texts) {

@@ -5,8 +5,6 @@
 #include "compiler/base/ascii.hpp"
 #include "compiler/base/lists.hpp"
 
-#include <algorithm>
-
 namespace quoin::advice {
 
 bool is_little(std::string_view word) {
@@ -25,8 +23,14 @@ Stems stems_of(std::string_view text, const english::Stemmer& stemmer) {
 }
 
 std::size_t shared(const Stems& a, const Stems& b) {
-    return static_cast<std::size_t>(
-        std::ranges::count_if(a, [&](const std::string& stem) { return b.contains(stem); }));
+    std::size_t both = 0;
+    for (auto one = a.begin(), other = b.begin(); one != a.end() && other != b.end();) {
+        const int order = one->compare(*other);
+        both += order == 0;
+        if (order <= 0) ++one;
+        if (order >= 0) ++other;
+    }
+    return both;
 }
 
 }

@@ -100,8 +100,8 @@ double ContextOdds::beside(const Spot& spot, Number meant) const {
     return odds;
 }
 
-double ContextOdds::of(const Spot& spot, Number meant, std::uint8_t why, double near) const {
-    double odds = beside(spot, meant) + near;
+double ContextOdds::of(const Spot& spot, Number meant, std::uint8_t why) const {
+    double odds = beside(spot, meant);
     if (sentence_.word(spot.i).size() < 4) odds += weight::short_word;
     if (spot.left.edge) odds += weight::opens;
     if (spot.right.edge) odds += weight::ends;
@@ -126,12 +126,11 @@ ContextOdds::above(double least, std::size_t i,
     for (std::size_t k = 0; k < meant.words.size(); ++k) {
         const Number number = meant.words[k];
         const std::string_view word = contexts_.word(number);
-        const double more = further(word);
-        const auto odds = [&](double near) { return of(spot, number, meant.why[k], near) + more; };
-        if (odds(weight::near_meant * most_near) <= least) continue;
-        const double near =
-            weight::near_meant * nearness(number) + weight::near_typed * nearness(spot.typed);
-        if (odds(near) > least) likely.push_back({word, odds(near)});
+        const double apart = of(spot, number, meant.why[k]) + further(word);
+        if (apart + weight::near_meant * most_near <= least) continue;
+        const double odds = apart + weight::near_meant * nearness(number) +
+                            weight::near_typed * nearness(spot.typed);
+        if (odds > least) likely.push_back({word, odds});
     }
     return likely;
 }

@@ -43,7 +43,7 @@ private:
     Beside before(std::size_t i) const;
     Beside behind(std::size_t i) const;
     double beside(const Spot& spot, Number meant) const;
-    double of(const Spot& spot, Number meant, std::uint8_t why, double near) const;
+    double of(const Spot& spot, Number meant, std::uint8_t why) const; // without what is near
     double nearness(Number word) const;
 
     const Sentence& sentence_;

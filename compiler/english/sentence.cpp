@@ -1,7 +1,5 @@
 #include "compiler/english/sentence.hpp"
 
-#include <algorithm>
-
 namespace quoin::english {
 
 Sentence::Sentence(std::string_view text, std::span<const Extent> titles, const Lexicon& lexicon)
@@ -20,7 +18,11 @@ Sentence::Sentence(std::string_view text, std::span<const Extent> titles, const 
 }
 
 bool Sentence::is_word(std::size_t i, std::initializer_list<std::string_view> any_of) const {
-    return i < size() && std::ranges::find(any_of, word(i)) != any_of.end();
+    if (i >= size()) return false;
+    const std::string_view word = tokens_[i].lower;
+    for (const std::string_view one : any_of) // most are told apart by their length or first letter
+        if (one.size() == word.size() && one.front() == word.front() && one == word) return true;
+    return false;
 }
 
 bool Sentence::ends_phrase(std::size_t i) const {

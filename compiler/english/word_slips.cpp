@@ -245,8 +245,9 @@ private:
         int most = 0, least = 0;
         for (const SlipPair& pair : table_.pairs_of(sentence_.word(i))) {
             if (pair.meant != meant || table_.in(pair.typed).size() != 1) continue;
-            most = std::max(most, score_of(pair, i));
-            least = std::min(least, score_of(pair, i));
+            const int score = score_of(pair, i);
+            most = std::max(most, score);
+            least = std::min(least, score);
         }
         return most + least;
     }
