@@ -59,11 +59,8 @@ bool stands_before_name(std::string_view text, std::size_t end) {
 
 // 2000 lb is no year.
 bool stands_before_unit(std::string_view text, std::size_t end) {
-    constexpr std::array<std::string_view, 12> units{"lb",   "lbs",   "pounds", "kg",
-                                                     "tons", "miles", "feet",   "gallons",
-                                                     "ft",   "hours", "liters", "acres"};
     const auto words = words_in(text.substr(end, std::min<std::size_t>(text.size() - end, 12)));
-    return !words.empty() && is_one_of(words.front().word, units);
+    return !words.empty() && is_one_of(words.front().word, List::units_of_amounts);
 }
 
 // Numbers of four figures and more.
@@ -315,12 +312,7 @@ bool is_ten_or_less(std::string_view word) {
     return is_one_of(word, small);
 }
 
-bool is_over_ten(std::string_view word) { // twelve, forty, forty-one
-    constexpr std::array<std::string_view, 8> tens{"twenty", "thirty",  "forty",  "fifty",
-                                                   "sixty",  "seventy", "eighty", "ninety"};
-    const std::string_view first = word.substr(0, word.find('-'));
-    const auto rest = number_named(word.substr(std::min(first.size() + 1, word.size())));
-    if (is_one_of(first, tens)) return first == word || (rest && *rest < 10);
+bool is_over_ten(std::string_view word) {
     return number_named(word) > 10;
 }
 

@@ -218,13 +218,16 @@ bool lacks_in(const std::vector<std::string>& words, std::string_view letters) {
     return is_capitalised(rest[0]) && names_field(rest);
 }
 
+bool has_of_for_in(const std::vector<std::string>& words) { // BA of English
+    return words.size() > 2 && lower_case(words[1]) == "of" && is_capitalised(words[2]);
+}
+
 DegreeReading read_short(const std::vector<std::string>& words, std::string_view letters) {
     if (lacks_in(words, letters))
         return malformed(words[0] + " in " + words_from(words, 1), fill<messages::in_left_out>(),
                          true);
     const std::string rest = lower_case(words_from(words, 1));
-    if (words.size() > 2 && lower_case(words[1]) == "of" &&
-        is_capitalised(words[2])) // BA of English
+    if (has_of_for_in(words))
         return malformed(words[0] + " in " + words_from(words, 2), fill<messages::of_for_in>(),
                          false);
     if (letters != "bs" && letters != "bsc") return {};

@@ -34,7 +34,7 @@ bool is_told_of_self(std::string_view clause, std::string_view phrase, bool bull
 std::optional<english::Extent> leaving_in(std::string_view lower, bool bullet) {
     for (const Clause& clause : clauses_in(lower))
         for (const std::string_view phrase : listed(List::leaving))
-            if (clause.text.front() == phrase.front() &&
+            if (clause.text.starts_with(phrase) &&
                 find_phrase(clause.text.substr(0, phrase.size() + 1), phrase) == 0 &&
                 is_told_of_self(clause.text, phrase, bullet,
                                 clause.rest.size() <= clause.text.size() + 1))

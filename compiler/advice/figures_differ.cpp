@@ -182,8 +182,10 @@ class Comparison {
 public:
     Comparison(const ProofContext& context, std::vector<Finding>& findings)
         : context_(context), findings_(findings) {
-        for (const WordedBullet& bullet : context.bullets)
+        for (const WordedBullet& bullet : context.bullets) {
             told_.push_back(stems_of(bullet.text, stemmer_));
+            amounts_.push_back(ToldAmounts(bullet.text, stemmer_).read());
+        }
     }
 
     void look_at(const TextInResume& part) {
@@ -221,7 +223,7 @@ private:
         for (std::size_t b = 0; b < told_.size(); ++b) {
             const WordedBullet& bullet = context_.bullets[b];
             if (!tells_of(claimed, told_[b])) continue;
-            const auto told = ToldAmounts(bullet.text, stemmer_).read();
+            const auto& told = amounts_[b];
             if (std::ranges::none_of(told, [&](auto& one) { return one.kind == amount.kind; }))
                 continue;
             if (found) return; // they may be parts of it
@@ -237,17 +239,16 @@ private:
                        const model::Text& text) {
         if (amount.kind != ' ' || amount.of.size() != 1) return;
         const WordedBullet* found = nullptr;
-        std::optional<ToldAmount> other;
-        for (const WordedBullet& bullet : context_.bullets) {
-            if (!has_digit(bullet.text)) continue;
-            for (ToldAmount& told : ToldAmounts(bullet.text, stemmer_).read()) {
+        const ToldAmount* other = nullptr;
+        for (std::size_t b = 0; b < amounts_.size(); ++b)
+            for (const ToldAmount& told : amounts_[b]) {
                 if (told.of != amount.of) continue;
-                const std::string_view before(bullet.part.lower.data(), told.at);
+                const std::string& lower = context_.bullets[b].part.lower;
+                const std::string_view before(lower.data(), told.at);
                 if (found || told.rate != amount.rate || is_rounded(before)) return;
-                found = &bullet;
-                other = std::move(told);
+                found = &context_.bullets[b];
+                other = &told;
             }
-        }
         if (found && other->value != amount.value)
             tell(text, clause, offset, amount, *found, *other);
     }
@@ -326,6 +327,7 @@ private:
     std::vector<Finding>& findings_;
     english::Stemmer stemmer_;
     std::vector<Stems> told_; // by each bullet
+    std::vector<std::vector<ToldAmount>> amounts_;
 };
 
 }

@@ -40,7 +40,7 @@ public:
             }
             if (is_colon(i) || is(i, TokenKind::open)) look_at_list(i, findings);
             if (is_colon(i)) look_at_budget(i, findings);
-            if (is(i, TokenKind::open)) look_at_parts_named(i, findings);
+            if (is(i, TokenKind::open)) look_at_parts_in_brackets(i, findings);
             if (word(i) == "a" || word(i) == "per") look_at_rate(i, findings);
             if (word(i) == "hours") look_at_hours(i, context, findings);
         }
@@ -57,6 +57,13 @@ private:
         return is(i, TokenKind::stop) && bullet_.text[tokens_[i].extent.offset] == ':';
     }
 
+    // The nearest count before `at`, at most so many tokens off.
+    std::optional<std::size_t> count_before(std::size_t at, std::size_t near) const {
+        for (std::size_t i = at; i-- > 0 && i + near >= at;)
+            if (count_at(i)) return i;
+        return std::nullopt;
+    }
+
     // `19 from Ellery`, `31 others`: what follows says that it is some of the whole.
     bool is_part(std::size_t i, std::string_view whole) const {
         constexpr std::array<std::string_view, 12> of_them{"from", "in",    "with", "who",
@@ -71,22 +78,18 @@ private:
 
     // `Served 45 children, including 19 from Ellery and 31 from Kestrel Bay`
     void look_at_parts(std::size_t at, std::vector<Finding>& findings) const {
-        constexpr std::size_t near = 6;
-        std::size_t whole = at;
-        while (whole > 0 && whole + near > at && !count_at(whole))
-            --whole;
-        const auto all = count_at(whole);
-        if (!all) return;
+        const auto whole = count_before(at, 6);
+        if (!whole) return;
         double sum = 0;
         std::size_t last = at;
         for (std::size_t i = at + 1; i < tokens_.size() && !is(i, TokenKind::stop); ++i) {
             const auto part = count_at(i);
             const bool listed = i == at + 1 || is(i - 1, TokenKind::comma) || word(i - 1) == "and";
-            if (!part || !listed || !is_part(i, word(whole + 1))) continue;
+            if (!part || !listed || !is_part(i, word(*whole + 1))) continue;
             sum += *part;
             last = i;
         }
-        if (sum > *all) tell<messages::more_than_whole>(whole, last, findings);
+        if (sum > *count_at(*whole)) tell<messages::more_than_whole>(*whole, last, findings);
     }
 
     // `Taught 30 pupils, 18 girls and 15 boys`, `Sorted 90 samples: 40 clean, 60 tainted`
@@ -112,27 +115,26 @@ private:
     }
 
     // `Surveyed 240 riders (150 students and 80 staff)`: nothing but parts, the last behind `and`.
-    void look_at_parts_named(std::size_t open, std::vector<Finding>& findings) const {
-        constexpr std::size_t near = 3;
-        std::size_t whole = open;
-        while (whole > 0 && whole + near > open && !count_at(whole))
-            --whole;
-        const auto all = count_at(whole);
-        if (!all || whole + 1 == open) return;
+    void look_at_parts_in_brackets(std::size_t open, std::vector<Finding>& findings) const {
+        const auto whole = count_before(open, 3);
+        if (!whole || *whole + 1 == open) return;
         double sum = 0;
         bool joined = false;
         std::size_t i = open + 1;
-        for (; i < tokens_.size() && !is(i, TokenKind::close); ++i) {
-            if (is(i, TokenKind::comma)) continue;
-            joined = joined || word(i) == "and";
-            const bool begins =
-                i == open + 1 || is(i - 1, TokenKind::comma) || word(i - 1) == "and";
-            const auto part = begins && word(i) != "and" ? count_at(i) : std::nullopt;
-            if (begins && word(i) != "and" && (!part || !is(i + 1, TokenKind::word))) return;
-            if (!begins && !is(i, TokenKind::word)) return;
-            sum += part.value_or(0);
+        while (!is(i, TokenKind::close)) {
+            const auto part = count_at(i);
+            if (!part || !is(i + 1, TokenKind::word)) return;
+            sum += *part;
+            for (++i; is(i, TokenKind::word) && word(i) != "and";)
+                ++i;
+            const bool parts = is(i, TokenKind::comma);
+            if (parts) ++i;
+            const bool last = word(i) == "and";
+            if (last) ++i;
+            if (!parts && !last && !is(i, TokenKind::close)) return;
+            joined = joined || last;
         }
-        if (joined && sum != *all) tell<messages::other_total>(whole, i - 1, findings);
+        if (joined && sum != *count_at(*whole)) tell<messages::other_total>(*whole, i, findings);
     }
 
     // `Manage $3,200 budget: $1,450 for hull, $900 for drive, and $650 for travel`
@@ -171,9 +173,7 @@ private:
         constexpr std::size_t near = 5, far = 14;
         const auto told = share_at(i);
         if (!told || i < 4 || !is(i - 1, TokenKind::open)) return;
-        std::size_t whole = i - 1;
-        while (whole + near > i && whole > 0 && !count_at(whole))
-            --whole;
+        const std::size_t whole = count_before(i, near).value_or(0);
         const auto last = count_at(whole);
         if (!last || *last <= 0) return;
         const std::size_t of =

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 
 namespace quoin::advice {
 
@@ -16,6 +17,14 @@ constexpr std::array<std::string_view, 21> number_names{
     "zero",     "one",     "two",     "three",     "four",     "five",     "six",
     "seven",    "eight",   "nine",    "ten",       "eleven",   "twelve",   "thirteen",
     "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
+constexpr std::array<std::string_view, 8> tens{"twenty", "thirty",  "forty",  "fifty",
+                                               "sixty",  "seventy", "eighty", "ninety"};
+
+std::optional<int> place_in(std::string_view word, std::span<const std::string_view> names) {
+    const auto name = std::ranges::find(names, word);
+    return name == names.end() ? std::nullopt
+                               : std::optional(static_cast<int>(name - names.begin()));
+}
 
 }
 
@@ -75,10 +84,14 @@ Place place_of(const model::Entry& entry) {
 }
 
 std::optional<int> number_named(std::string_view word) {
-    const auto* name = std::ranges::find(number_names, word);
-    return name == number_names.end()
-               ? std::nullopt
-               : std::optional(static_cast<int>(name - number_names.begin()));
+    if (const auto small = place_in(word, number_names)) return small;
+    const std::size_t hyphen = word.find('-');
+    const auto ten = place_in(word.substr(0, hyphen), tens);
+    if (!ten) return std::nullopt;
+    const int whole = 10 * (*ten + 2);
+    if (hyphen == word.npos) return whole;
+    const auto unit = place_in(word.substr(hyphen + 1), std::span(number_names).subspan(1, 9));
+    return unit ? std::optional(whole + *unit + 1) : std::nullopt;
 }
 
 std::string in_words(std::size_t count) {

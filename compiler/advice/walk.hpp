@@ -30,7 +30,7 @@ const model::Field* naming_field(const model::Entry& entry);
 std::string called(const model::Entry& entry); // "'Field Survey Intern'", or "this entry"
 Place place_of(const model::Entry& entry);     // of what it is called by
 
-std::optional<int> number_named(std::string_view word); // `zero` to `twenty`, in small letters
+std::optional<int> number_named(std::string_view word); // `zero` to `ninety-nine`, in small letters
 
 std::string in_words(std::size_t count); // "no", "one", "14"
 // "one bullet", "three bullets", "14 bullets"
